@@ -1,0 +1,96 @@
+package org.scantling.design;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A fixed structure: the proven base design, or a design that is to be checked.
+ *
+ * @param title what it is called
+ * @param proven where and since when it has stood, if it has
+ * @param posts the uprights and how they stand
+ * @param headers the timbers along the rows
+ * @param crossbeams the timbers across the walk
+ * @param sidePanels rails and pickets between the posts of a row
+ * @param braces knee braces
+ */
+public record BaseDesign(
+    String title,
+    Optional<Proven> proven,
+    Posts posts,
+    Headers headers,
+    Crossbeams crossbeams,
+    Optional<SidePanels> sidePanels,
+    Optional<Braces> braces) {
+
+  /**
+   * Where the base has stood.
+   *
+   * @param builtYear first year of service
+   * @param climate the climate of that place
+   * @param soil soil class of that place
+   * @param vine the climber it has carried
+   */
+  public record Proven(
+      int builtYear, Site.Climate climate, Optional<String> soil, Optional<String> vine) {}
+
+  /**
+   * @param size nominal size, such as 4x4
+   * @param rowSpacingIn centre to centre of the rows
+   * @param bayIn centre to centre along the walk
+   * @param bays bays along the walk
+   * @param heightIn from finished ground to the top of the post
+   * @param embedmentIn depth below finished ground
+   * @param footing embedded, concrete or bracket
+   * @param backfill tamped-soil, gravel or concrete, where given
+   * @param holeDiameterIn width of the hole, where given
+   */
+  public record Posts(
+      String size,
+      double rowSpacingIn,
+      double bayIn,
+      int bays,
+      double heightIn,
+      double embedmentIn,
+      String footing,
+      Optional<String> backfill,
+      OptionalDouble holeDiameterIn) {}
+
+  /**
+   * @param style on-top or paired
+   * @param size nominal size of one ply
+   * @param overhangIn past the outer face of the end post
+   * @param notchIn depth of the recess that seats it on the post
+   */
+  public record Headers(String style, String size, double overhangIn, double notchIn) {}
+
+  /**
+   * @param size nominal size
+   * @param count pieces over the whole structure
+   * @param overhangIn past the outer face of the header
+   * @param notchIn depth of the recess over the header
+   * @param endCut the shape of the tails
+   */
+  public record Crossbeams(
+      String size, int count, double overhangIn, double notchIn, Optional<EndCut> endCut) {}
+
+  /**
+   * @param kind slant, plumb or curve
+   * @param dropIn how far the cut drops from the top edge
+   * @param runIn how far it runs along the timber
+   */
+  public record EndCut(String kind, double dropIn, double runIn) {}
+
+  /**
+   * @param rail nominal size of the level pieces
+   * @param railHeightIn height of the rail above ground
+   * @param pickets upright pieces a panel
+   */
+  public record SidePanels(String rail, double railHeightIn, int pickets) {}
+
+  /**
+   * @param size nominal size
+   * @param legIn length along the post and along the header or crossbeam
+   */
+  public record Braces(String size, double legIn) {}
+}

@@ -1,0 +1,107 @@
+package org.scantling.design;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The place and its demands, as the site file states them; what the file leaves out is empty here
+ * and is decided by a rule, never silently filled.
+ *
+ * @param title what the builder calls the job
+ * @param base the proven design that is adapted
+ * @param climate frost, snow and wind as given
+ * @param ground soil and slope
+ * @param walkway length, users and the clearances asked for
+ * @param planting the climbers, in the order of the file
+ * @param materials species and grade, where asked for
+ * @param preferences what the builder or client wants where the rules leave a choice
+ */
+public record Site(
+    String title,
+    BaseDesign base,
+    Climate climate,
+    Ground ground,
+    Walkway walkway,
+    List<Planting> planting,
+    Materials materials,
+    Preferences preferences) {
+
+  public Site {
+    planting = List.copyOf(planting);
+  }
+
+  /**
+   * @param frostDepthIn depth asked by the local building department, to the bottom of the footing
+   * @param groundSnowPsf ground snow load p_g
+   * @param windSpeedMph basic wind speed, strength level, three-second gust
+   * @param exposure wind exposure class: B, C or D
+   * @param hardinessZone plant hardiness zone, used only for a first estimate
+   * @param freezingIndexFDays air-freezing index, degree-days Fahrenheit
+   * @param meanAnnualF mean annual air temperature
+   */
+  public record Climate(
+      OptionalDouble frostDepthIn,
+      OptionalDouble groundSnowPsf,
+      OptionalDouble windSpeedMph,
+      Optional<String> exposure,
+      OptionalDouble hardinessZone,
+      OptionalDouble freezingIndexFDays,
+      OptionalDouble meanAnnualF) {}
+
+  /**
+   * @param soil class of the soils table
+   * @param slopePercent fall of the ground along the walk; 0 where not given
+   */
+  public record Ground(Optional<String> soil, double slopePercent) {}
+
+  /**
+   * @param lengthIn first to last post, centre to centre
+   * @param clearWidthIn free width asked for between the rows
+   * @param users who and what passes
+   * @param headroomIn free height asked for under the lowest overhead timber
+   */
+  public record Walkway(
+      double lengthIn, OptionalDouble clearWidthIn, List<User> users, OptionalDouble headroomIn) {
+    public Walkway {
+      users = List.copyOf(users);
+    }
+  }
+
+  /** Who or what passes under the structure. */
+  public sealed interface User {
+    /** A user of the users table, such as {@code two-abreast}. */
+    record Known(String kind) implements User {}
+
+    /** A machine given by its own width. */
+    record Machine(double machineWidthIn) implements User {}
+  }
+
+  /**
+   * @param vine class of the vines table
+   */
+  public record Planting(String vine) {}
+
+  /** Species and grade of the timber, where the site asks for them. */
+  public record Materials(Optional<String> species, Optional<String> grade) {}
+
+  /**
+   * What is wanted where the rules leave a choice; each is a word of the contract.
+   *
+   * @param footing auto, embedded, concrete or bracket
+   * @param header auto, on-top or paired
+   * @param keep look, cost or members
+   * @param basis published or proven
+   * @param embedmentBasis code or experience
+   * @param riskCategory I or II
+   * @param snowShare open (the share of the sky the top covers) or full
+   */
+  public record Preferences(
+      String footing,
+      String header,
+      String keep,
+      String basis,
+      String embedmentBasis,
+      String riskCategory,
+      String snowShare) {}
+}

@@ -1,0 +1,46 @@
+package org.scantling.quantity;
+
+/** The units in which numbers travel inside the program, and how metric readers see them. */
+public enum Unit {
+  INCH("in", "mm", 25.4),
+  FOOT("ft", "m", 0.3048),
+  POUND("lb", "kN", 0.0044482216),
+  INCH_POUND("in-lb", "kN·m", 0.00011298483),
+  POUND_PER_FOOT("lb/ft", "kN/m", 0.014593903),
+  PSF("psf", "kPa", 0.047880259),
+  PSI("psi", "MPa", 0.0068947573),
+  PCF("pcf", "kg/m³", 16.018463),
+  PSF_PER_FOOT("psf/ft", "kPa/m", 0.15708746),
+  MPH("mph", "km/h", 1.609344),
+  DEGREE("°", "°", 1),
+  F_DAYS("°F·days", "°C·days", 1 / 1.8),
+  PERCENT("%", "%", 1),
+  YEAR("", "", 1),
+  COUNT("", "", 1),
+  RATIO("", "", 1);
+
+  private final String imperial;
+  private final String metric;
+  private final double toMetric;
+
+  Unit(String imperial, String metric, double toMetric) {
+    this.imperial = imperial;
+    this.metric = metric;
+    this.toMetric = toMetric;
+  }
+
+  /** The symbol in feet-and-pounds text, empty for plain numbers. */
+  public String imperialSymbol() {
+    return imperial;
+  }
+
+  /** The symbol in metric text, empty for plain numbers. */
+  public String metricSymbol() {
+    return metric;
+  }
+
+  /** The same amount in the metric unit. */
+  public double toMetric(double amount) {
+    return amount * toMetric;
+  }
+}
