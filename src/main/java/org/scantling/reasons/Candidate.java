@@ -1,0 +1,36 @@
+package org.scantling.reasons;
+
+/** One possible answer to a question that has options, with the numbers rules judge it by. */
+public sealed interface Candidate extends Readable {
+  Question question();
+
+  String option();
+
+  @Override
+  default String reference() {
+    return question().id() + "=" + option();
+  }
+
+  /**
+   * A size from the stock table.
+   *
+   * @param plies boards side by side
+   * @param breadthIn dressed thickness of one ply
+   * @param depthIn dressed width, standing upright
+   */
+  record Size(Question question, String option, int plies, double breadthIn, double depthIn)
+      implements Candidate {}
+
+  /**
+   * A number of equal parts.
+   *
+   * @param count how many parts
+   * @param pitchIn length of one part
+   * @param stretchRatio pitch over the proven pitch
+   */
+  record Parts(Question question, String option, int count, double pitchIn, double stretchRatio)
+      implements Candidate {}
+
+  /** A bare word. */
+  record Plain(Question question, String option) implements Candidate {}
+}

@@ -1,0 +1,9 @@
+package org.scantling.reasons;
+
+/** A word that the site file states, or the contract's default for it. */
+public record Chosen(Demand demand, String word) implements Readable {
+  @Override
+  public String reference() {
+    return demand.path();
+  }
+}

@@ -1,0 +1,13 @@
+package org.scantling.reasons;
+
+/** A table row with its source. */
+public interface Cited extends Readable {
+  String id();
+
+  Source source();
+
+  @Override
+  default String reference() {
+    return id();
+  }
+}

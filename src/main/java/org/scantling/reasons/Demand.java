@@ -1,0 +1,49 @@
+package org.scantling.reasons;
+
+import org.scantling.quantity.Unit;
+
+/**
+ * What a site can ask for; the path is where the site file says it and what {@code --set} takes.
+ */
+public enum Demand {
+  WALK_LENGTH("walkway.length", Unit.INCH),
+  CLEAR_WIDTH("walkway.clear-width", Unit.INCH),
+  HEADROOM("walkway.headroom", Unit.INCH),
+  USERS("walkway.users", Unit.COUNT),
+  MACHINE_WIDTH("walkway.users.machine-width", Unit.INCH),
+  FROST_DEPTH("site.climate.frost-depth", Unit.INCH),
+  GROUND_SNOW("site.climate.ground-snow", Unit.PSF),
+  WIND_SPEED("site.climate.wind-speed", Unit.MPH),
+  EXPOSURE("site.climate.exposure", Unit.COUNT),
+  HARDINESS_ZONE("site.climate.hardiness-zone", Unit.COUNT),
+  FREEZING_INDEX("site.climate.air-freezing-index", Unit.F_DAYS),
+  MEAN_ANNUAL("site.climate.mean-annual-temperature", Unit.DEGREE),
+  SOIL("site.soil", Unit.COUNT),
+  SLOPE("site.slope", Unit.PERCENT),
+  VINE("planting", Unit.COUNT),
+  SPECIES("materials.species", Unit.COUNT),
+  GRADE("materials.grade", Unit.COUNT),
+  FOOTING("preferences.footing", Unit.COUNT),
+  HEADER("preferences.header", Unit.COUNT),
+  KEEP("preferences.keep", Unit.COUNT),
+  BASIS("preferences.basis", Unit.COUNT),
+  EMBEDMENT_BASIS("preferences.embedment-basis", Unit.COUNT),
+  RISK_CATEGORY("preferences.risk-category", Unit.COUNT),
+  SNOW_SHARE("preferences.snow-share", Unit.COUNT);
+
+  private final String path;
+  private final Unit unit;
+
+  Demand(String path, Unit unit) {
+    this.path = path;
+    this.unit = unit;
+  }
+
+  public String path() {
+    return path;
+  }
+
+  public Unit unit() {
+    return unit;
+  }
+}

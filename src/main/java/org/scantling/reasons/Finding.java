@@ -1,0 +1,116 @@
+package org.scantling.reasons;
+
+/**
+ * What one rule found. Rules never set an answer: they bound it, prefer one, or reject an option,
+ * and each finding is judged on its own. The rule id is part of the value, so that two rules that
+ * find the same are two findings.
+ */
+public sealed interface Finding {
+  String rule();
+
+  Evidence evidence();
+
+  /** A finding about the answer to a question. */
+  sealed interface Judgement extends Finding {
+    Question question();
+  }
+
+  /** The answer may not be less than {@code number}. */
+  record AtLeast(Question question, String rule, double number, Evidence evidence)
+      implements Judgement {}
+
+  /** The answer may not be more than {@code number}. */
+  record AtMost(Question question, String rule, double number, Evidence evidence)
+      implements Judgement {}
+
+  /** Of the numbers allowed, the nearest to {@code number}. */
+  record PreferNumber(
+      Question question, String rule, Weight weight, double number, Evidence evidence)
+      implements Judgement {}
+
+  /** Of the options allowed, {@code option} or the next above it. */
+  record PreferOption(
+      Question question, String rule, Weight weight, String option, Evidence evidence)
+      implements Judgement {}
+
+  /**
+   * The option cannot be the answer.
+   *
+   * @param check the check or table row that stopped it
+   * @param ratio what is asked over what is allowed; above 1
+   */
+  record Reject(
+      Question question, String rule, String option, String check, double ratio, Evidence evidence)
+      implements Judgement {}
+
+  /** Something a person must be told. */
+  record Caution(String rule, Severity severity, Evidence evidence) implements Finding {}
+
+  /**
+   * The demand is outside what the rule base covers.
+   *
+   * @param demand the path of the demand that breaks it
+   * @param ratio what is asked over what is covered; above 1, or 1 for a use that is never covered
+   */
+  record Refuse(String rule, String demand, double ratio, Evidence evidence) implements Finding {}
+
+  static AtLeast atLeast(Question question, String rule, double number, Evidence evidence) {
+    return new AtLeast(question, rule, number, evidence);
+  }
+
+  static AtMost atMost(Question question, String rule, double number, Evidence evidence) {
+    return new AtMost(question, rule, number, evidence);
+  }
+
+  /** The proven value, kept unless something forbids it. */
+  static PreferNumber keep(Question question, String rule, double number) {
+    return new PreferNumber(question, rule, Weight.KEPT, number, Evidence.none());
+  }
+
+  /** The proven option, kept unless something forbids it. */
+  static PreferOption keep(Question question, String rule, String option) {
+    return new PreferOption(question, rule, Weight.KEPT, option, Evidence.none());
+  }
+
+  /** What the trade does here. */
+  static PreferNumber prefer(Question question, String rule, double number, Evidence evidence) {
+    return new PreferNumber(question, rule, Weight.TRADE, number, evidence);
+  }
+
+  /** What the trade does here. */
+  static PreferOption prefer(Question question, String rule, String option, Evidence evidence) {
+    return new PreferOption(question, rule, Weight.TRADE, option, evidence);
+  }
+
+  /** What the site file asks for. */
+  static PreferNumber asked(Question question, String rule, double number) {
+    return new PreferNumber(question, rule, Weight.ASKED, number, Evidence.none());
+  }
+
+  /** What the site file asks for. */
+  static PreferOption asked(Question question, String rule, String option) {
+    return new PreferOption(question, rule, Weight.ASKED, option, Evidence.none());
+  }
+
+  /** An option that a table row forbids. */
+  static Reject reject(
+      Candidate candidate, String rule, Cited row, double ratio, Evidence evidence) {
+    return new Reject(
+        candidate.question(), rule, candidate.option(), row.id(), ratio, evidence.row(row));
+  }
+
+  /** An option that a structural check forbids. */
+  static Reject reject(OptionCheck worked, String rule, Cited limit) {
+    Checked checked = worked.checked();
+    return new Reject(
+        worked.question(),
+        rule,
+        worked.option(),
+        checked.id(),
+        checked.check().ratio(),
+        Evidence.saw("demand", checked.demand())
+            .and("capacity", checked.capacity())
+            .and("combination", checked.combination())
+            .row(limit));
+  }
+}

@@ -1,0 +1,17 @@
+package org.scantling.reasons;
+
+/** How the base design answers a question: a number, or an option with number 0. */
+public record Proven(Question question, double number, String option) implements Readable {
+  public static Proven number(Question question, double number) {
+    return new Proven(question, number, "");
+  }
+
+  public static Proven option(Question question, String option) {
+    return new Proven(question, 0, option);
+  }
+
+  @Override
+  public String reference() {
+    return "base:" + question.id();
+  }
+}
