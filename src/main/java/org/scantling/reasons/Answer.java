@@ -1,7 +1,7 @@
 package org.scantling.reasons;
 
 /** How a question is answered so far: a number, or an option with number 0. */
-public record Answer(Question question, double number, String option) implements Readable {
+public record Answer(Question question, double number, String option) implements Fact {
   public static Answer number(Question question, double number) {
     return new Answer(question, number, "");
   }

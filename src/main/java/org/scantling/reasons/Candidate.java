@@ -1,7 +1,7 @@
 package org.scantling.reasons;
 
 /** One possible answer to a question that has options, with the numbers rules judge it by. */
-public sealed interface Candidate extends Readable {
+public sealed interface Candidate extends Fact {
   Question question();
 
   String option();

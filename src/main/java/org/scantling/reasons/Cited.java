@@ -1,7 +1,7 @@
 package org.scantling.reasons;
 
 /** A table row with its source. */
-public interface Cited extends Readable {
+public interface Cited extends Fact {
   String id();
 
   Source source();

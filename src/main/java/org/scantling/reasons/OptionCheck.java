@@ -1,7 +1,7 @@
 package org.scantling.reasons;
 
 /** A check worked for one candidate of a question. */
-public record OptionCheck(Question question, String option, Checked checked) implements Readable {
+public record OptionCheck(Question question, String option, Checked checked) implements Fact {
   @Override
   public String reference() {
     return checked.id();

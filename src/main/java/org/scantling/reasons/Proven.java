@@ -1,7 +1,7 @@
 package org.scantling.reasons;
 
 /** How the base design answers a question: a number, or an option with number 0. */
-public record Proven(Question question, double number, String option) implements Readable {
+public record Proven(Question question, double number, String option) implements Fact {
   public static Proven number(Question question, double number) {
     return new Proven(question, number, "");
   }

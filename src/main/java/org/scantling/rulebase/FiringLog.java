@@ -1,0 +1,81 @@
+package org.scantling.rulebase;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import org.kie.api.event.rule.AfterMatchFiredEvent;
+import org.kie.api.event.rule.AgendaEventListener;
+import org.kie.api.event.rule.BeforeMatchFiredEvent;
+import org.kie.api.event.rule.DefaultAgendaEventListener;
+import org.kie.api.event.rule.DefaultRuleRuntimeEventListener;
+import org.kie.api.event.rule.ObjectInsertedEvent;
+import org.kie.api.event.rule.RuleRuntimeEventListener;
+import org.kie.api.runtime.rule.Match;
+import org.scantling.reasons.Fact;
+import org.scantling.reasons.Finding;
+import org.scantling.reasons.RuleNote;
+
+/**
+ * Pairs each finding with the firing that made it, so that what a reason says was read is what was
+ * read, and audits that a finding carries the id of its own rule.
+ */
+final class FiringLog {
+  private final Map<String, RuleNote> notes;
+  private final List<Fired> fired = new ArrayList<>();
+  private Match current;
+
+  FiringLog(Map<String, RuleNote> notes) {
+    this.notes = notes;
+  }
+
+  AgendaEventListener agenda() {
+    return new DefaultAgendaEventListener() {
+      @Override
+      public void beforeMatchFired(BeforeMatchFiredEvent event) {
+        current = event.getMatch();
+      }
+
+      @Override
+      public void afterMatchFired(AfterMatchFiredEvent event) {
+        // The match stays: it names the last rule should the session be cut off.
+      }
+    };
+  }
+
+  RuleRuntimeEventListener insertions() {
+    return new DefaultRuleRuntimeEventListener() {
+      @Override
+      public void objectInserted(ObjectInsertedEvent event) {
+        if (event.getObject() instanceof Finding finding) {
+          record(finding);
+        }
+      }
+    };
+  }
+
+  /** In an order that does not depend on the agenda. */
+  List<Fired> findings() {
+    Comparator<Fired> byRule = Comparator.comparing(each -> each.finding().rule());
+    return fired.stream().sorted(byRule.thenComparing(each -> each.finding().toString())).toList();
+  }
+
+  String lastRule() {
+    return current == null ? "none" : current.getRule().getName();
+  }
+
+  private void record(Finding finding) {
+    String id = RuleSession.idOf(current);
+    if (!id.equals(finding.rule())) {
+      throw new RuleBaseFault("rule " + id + " signed a finding as " + finding.rule());
+    }
+    List<String> because =
+        current.getObjects().stream()
+            .filter(Fact.class::isInstance)
+            .map(object -> ((Fact) object).reference())
+            .distinct()
+            .sorted()
+            .toList();
+    fired.add(new Fired(finding, notes.get(id), because));
+  }
+}

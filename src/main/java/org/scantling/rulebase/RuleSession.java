@@ -1,0 +1,53 @@
+package org.scantling.rulebase;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import org.kie.api.KieBase;
+import org.kie.api.runtime.KieSession;
+import org.kie.api.runtime.rule.Match;
+import org.scantling.reasons.Fact;
+import org.scantling.reasons.RuleNote;
+
+/** One run of one phase: facts in, findings out, nothing kept. */
+final class RuleSession {
+  private static final int MOST_FIRINGS = 20_000;
+
+  private RuleSession() {}
+
+  static List<Fired> run(
+      KieBase base,
+      Map<String, RuleNote> notes,
+      Collection<? extends Fact> facts,
+      Predicate<String> allowed) {
+    FiringLog log = new FiringLog(notes);
+    KieSession session = base.newKieSession();
+    try {
+      session.addEventListener(log.agenda());
+      session.addEventListener(log.insertions());
+      for (Fact fact : sorted(facts)) {
+        session.insert(fact);
+      }
+      int fired = session.fireAllRules(match -> allowed.test(idOf(match)), MOST_FIRINGS);
+      if (fired >= MOST_FIRINGS) {
+        throw new RuleBaseFault("rules loop; the last was '" + log.lastRule() + "'");
+      }
+      return log.findings();
+    } finally {
+      session.dispose();
+    }
+  }
+
+  static String idOf(Match match) {
+    return match.getRule().getMetaData().get("id").toString().replace("\"", "");
+  }
+
+  private static List<? extends Fact> sorted(Collection<? extends Fact> facts) {
+    Comparator<Fact> byReference = Comparator.comparing(Fact::reference);
+    return facts.stream()
+        .sorted(byReference.thenComparing(fact -> fact.getClass().getName()))
+        .toList();
+  }
+}
