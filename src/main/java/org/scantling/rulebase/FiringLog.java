@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import org.kie.api.event.rule.AfterMatchFiredEvent;
 import org.kie.api.event.rule.AgendaEventListener;
 import org.kie.api.event.rule.BeforeMatchFiredEvent;
 import org.kie.api.event.rule.DefaultAgendaEventListener;
@@ -34,11 +33,6 @@ final class FiringLog {
       @Override
       public void beforeMatchFired(BeforeMatchFiredEvent event) {
         current = event.getMatch();
-      }
-
-      @Override
-      public void afterMatchFired(AfterMatchFiredEvent event) {
-        // The match stays: it names the last rule should the session be cut off.
       }
     };
   }

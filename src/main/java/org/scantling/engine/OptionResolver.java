@@ -1,0 +1,140 @@
+package org.scantling.engine;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.scantling.reasons.Answer;
+import org.scantling.reasons.Finding;
+import org.scantling.reasons.Question;
+import org.scantling.reasons.Reason;
+import org.scantling.rulebase.Fired;
+import org.scantling.rulebase.RuleBaseFault;
+
+/**
+ * Answers a question that has options: the preferred option if nothing rejects it, else the next
+ * above it in rank order, else the nearest below.
+ */
+final class OptionResolver {
+  private final Question question;
+  private final List<String> options;
+  private final List<Fired> findings;
+  private final int floor;
+  private final Map<String, Fired> worst = new LinkedHashMap<>();
+
+  /**
+   * @param options in rank order, smallest first
+   * @param floor the least rank allowed; sizes never shrink from pass to pass
+   */
+  OptionResolver(Question question, List<String> options, List<Fired> findings, int floor) {
+    this.question = question;
+    this.options = List.copyOf(options);
+    this.findings = findings;
+    this.floor = floor;
+    findings.stream().filter(OptionResolver::isReject).forEach(this::keepWorst);
+  }
+
+  Verdict resolve() {
+    if (findings.isEmpty()) {
+      throw new RuleBaseFault("no rule has anything to say about " + question.id());
+    }
+    Optional<Fired> wish = preferred();
+    int wanted = Math.max(floor, wish.map(f -> options.indexOf(preference(f).option())).orElse(0));
+    OptionalInt found = firstAllowed(wanted);
+    if (found.isEmpty()) {
+      Fired closest = worst.values().stream().min(byRatio()).orElseThrow(this::noOptions);
+      return new Verdict.Unanswerable(question, reason(closest, true), rejections());
+    }
+    int chosen = found.getAsInt();
+    Fired governing = governing(chosen, wanted, wish);
+    Answer answer = Answer.option(question, options.get(chosen));
+    return new Verdict.Answered(answer, reasons(governing), rejections());
+  }
+
+  private OptionalInt firstAllowed(int wanted) {
+    for (int i = wanted; i < options.size(); i++) {
+      if (!worst.containsKey(options.get(i))) {
+        return OptionalInt.of(i);
+      }
+    }
+    for (int i = wanted - 1; i >= floor; i--) {
+      if (!worst.containsKey(options.get(i))) {
+        return OptionalInt.of(i);
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  /** What moved the answer off the wish, else the wish, else what stopped the option below. */
+  private Fired governing(int chosen, int wanted, Optional<Fired> wish) {
+    if (chosen > wanted) {
+      return worst.get(options.get(chosen - 1));
+    }
+    if (chosen < wanted) {
+      return worst.get(options.get(chosen + 1));
+    }
+    if (wish.isPresent() && options.indexOf(preference(wish.get()).option()) == chosen) {
+      return wish.get();
+    }
+    Fired below = chosen > 0 ? worst.get(options.get(chosen - 1)) : null;
+    return below != null ? below : wish.orElse(findings.get(0));
+  }
+
+  private Optional<Fired> preferred() {
+    Comparator<Fired> byWeight = Comparator.comparing(f -> preference(f).weight());
+    return findings.stream()
+        .filter(f -> f.finding() instanceof Finding.PreferOption)
+        .filter(f -> options.contains(preference(f).option()))
+        .max(byWeight.thenComparingInt(f -> options.indexOf(preference(f).option())));
+  }
+
+  private void keepWorst(Fired fired) {
+    worst.merge(
+        ((Finding.Reject) fired.finding()).option(),
+        fired,
+        (one, other) -> byRatio().compare(one, other) >= 0 ? one : other);
+  }
+
+  /**
+   * The governing finding, then the other findings that are not rejections, in the order of their
+   * rules.
+   */
+  private List<Reason> reasons(Fired governing) {
+    List<Reason> reasons = new ArrayList<>();
+    reasons.add(reason(governing, true));
+    findings.stream()
+        .filter(each -> each != governing && !isReject(each))
+        .forEach(each -> reasons.add(reason(each, false)));
+    return reasons;
+  }
+
+  private List<Reason> rejections() {
+    return options.stream()
+        .filter(worst::containsKey)
+        .map(option -> reason(worst.get(option), false))
+        .toList();
+  }
+
+  private static Comparator<Fired> byRatio() {
+    return Comparator.comparingDouble(f -> ((Finding.Reject) f.finding()).ratio());
+  }
+
+  private static boolean isReject(Fired fired) {
+    return fired.finding() instanceof Finding.Reject;
+  }
+
+  private static Finding.PreferOption preference(Fired fired) {
+    return (Finding.PreferOption) fired.finding();
+  }
+
+  private static Reason reason(Fired fired, boolean governing) {
+    return new Reason(fired.finding(), fired.note(), governing, fired.because());
+  }
+
+  private RuleBaseFault noOptions() {
+    return new RuleBaseFault("question " + question.id() + " has no options at all");
+  }
+}

@@ -1,0 +1,20 @@
+package org.scantling.engine;
+
+import java.util.List;
+import org.scantling.reasons.Answer;
+import org.scantling.reasons.Question;
+import org.scantling.reasons.Reason;
+
+/** What the resolver makes of the findings on one question. */
+sealed interface Verdict {
+  /** An answer, its reasons (governing first) and the options that were rejected. */
+  record Answered(Answer answer, List<Reason> reasons, List<Reason> rejected) implements Verdict {}
+
+  /**
+   * Nothing is left.
+   *
+   * @param closest what stopped the option or value that came closest
+   */
+  record Unanswerable(Question question, Reason closest, List<Reason> rejected)
+      implements Verdict {}
+}
