@@ -1,0 +1,83 @@
+package org.scantling.timber;
+
+import org.scantling.quantity.Check;
+
+/**
+ * How hard one timber presses on another.
+ *
+ * @param forceLb the pressing force
+ * @param areaIn2 the contact
+ * @param stressPsi the pressure
+ * @param allowable the value it is held against, with all its factors
+ * @param allowablePsi the greatest pressure: the value itself, or between two values at an angle
+ */
+public record Bearing(
+    double forceLb,
+    double areaIn2,
+    double stressPsi,
+    AdjustedStress allowable,
+    double allowablePsi) {
+  private static final double PLATE_SHARE = 0.75;
+
+  /**
+   * Pressure across the grain against what it may be.
+   *
+   * @param forceLb reaction, 0 or more
+   * @param seat the contact
+   * @param acrossGrain Fc perpendicular', without C_b, which the seat adds
+   * @return the pressure and its limit
+   *     <p>Source: NDS, 2018, 3.10.2 and 3.10.4. Worked: 1000 lb on 1.5 × 3.5 in gives 190 psi.
+   */
+  public static Bearing across(double forceLb, Seat seat, AdjustedStress acrossGrain) {
+    AdjustedStress allowable = acrossGrain.with(new Factor("C_b", seat.bearingFactor()));
+    return of(forceLb, seat.areaIn2(), allowable, allowable.psi());
+  }
+
+  /**
+   * Pressure on end grain, as under a post, against Fc*.
+   *
+   * @param forceLb reaction, 0 or more
+   * @param areaIn2 contact, above 0
+   * @param alongGrain Fc*
+   * @return the pressure and its limit
+   *     <p>Source: NDS, 2018, 3.10.1. Worked: 6000 lb on 12.25 in² gives 490 psi.
+   */
+  public static Bearing onEndGrain(double forceLb, double areaIn2, AdjustedStress alongGrain) {
+    return of(forceLb, areaIn2, alongGrain, alongGrain.psi());
+  }
+
+  /**
+   * Pressure at an angle to the grain, as of a brace on a post.
+   *
+   * @param forceLb reaction, 0 or more
+   * @param areaIn2 contact, above 0
+   * @param values adjusted values of the piece that is pressed
+   * @param angleDegrees between force and grain, from 0 to 90
+   * @return the pressure and its limit; the value shown is Fc*
+   *     <p>Source: NDS, 2018, 3.10.3. Worked: Fc* 1500 psi and Fc perpendicular 625 psi at 30
+   *     degrees may be pressed with 1111 psi.
+   */
+  public static Bearing atAngle(
+      double forceLb, double areaIn2, AdjustedValues values, double angleDegrees) {
+    AdjustedStress along = values.compression();
+    double allowedPsi = Hankinson.at(along.psi(), values.bearing().psi(), angleDegrees);
+    return of(forceLb, areaIn2, along, allowedPsi);
+  }
+
+  /** True where end grain is pressed so hard that a metal plate must spread it (NDS 3.10.1.3). */
+  public boolean needsPlateOnEndGrain() {
+    return stressPsi > PLATE_SHARE * allowablePsi;
+  }
+
+  /** The pressure against the greatest it may be. */
+  public Check check() {
+    return new Check(stressPsi, allowablePsi);
+  }
+
+  private static Bearing of(
+      double forceLb, double areaIn2, AdjustedStress allowable, double allowedPsi) {
+    Require.notNegative("bearing force", forceLb, "lb");
+    Require.positive("contact area", areaIn2, "in²");
+    return new Bearing(forceLb, areaIn2, forceLb / areaIn2, allowable, allowedPsi);
+  }
+}

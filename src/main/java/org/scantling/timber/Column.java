@@ -1,0 +1,76 @@
+package org.scantling.timber;
+
+import org.scantling.quantity.Check;
+
+/**
+ * How hard a post is pressed along its length.
+ *
+ * @param forceLb the load
+ * @param areaIn2 its whole section
+ * @param stressPsi fc
+ * @param aboutDepth stability for bowing along the section's depth
+ * @param aboutBreadth stability for bowing along its breadth
+ * @param allowable Fc' with all its factors, the smaller C_P among them
+ */
+public record Column(
+    double forceLb,
+    double areaIn2,
+    double stressPsi,
+    ColumnStability aboutDepth,
+    ColumnStability aboutBreadth,
+    AdjustedStress allowable) {
+
+  /**
+   * The stress in a post against what it may be, the worse axis governing.
+   *
+   * @param forceLb load, 0 or more, downward
+   * @param section the post's section
+   * @param bracing the buckling lengths of both axes
+   * @param values adjusted values of the piece
+   * @return the stress and its limit
+   *     <p>Source: NDS, 2018, 3.6.3 and 3.7.1. Worked: 3.5 × 7.25 in, le 96 in, Fc* 1000 psi, E
+   *     min' 474 452 psi may carry 11.3 kip.
+   */
+  public static Column of(
+      double forceLb, Rectangle section, Bracing bracing, AdjustedValues values) {
+    Require.notNegative("load on the post", forceLb, "lb");
+    double c = bracing.straightnessFactor();
+    ColumnStability depth =
+        ColumnStability.of(bracing.alongDepthIn(), section.depthIn(), values, c);
+    ColumnStability breadth =
+        ColumnStability.of(bracing.alongBreadthIn(), section.breadthIn(), values, c);
+    double areaIn2 = section.areaIn2();
+    Factor smaller = slender(depth, breadth).asFactor();
+    AdjustedStress allowable = values.compression().with(smaller);
+    return new Column(forceLb, areaIn2, forceLb / areaIn2, depth, breadth, allowable);
+  }
+
+  /**
+   * The buckling lengths of a post.
+   *
+   * @param alongDepthIn le = Ke·l for bowing along the section's depth, 0 or more
+   * @param alongBreadthIn le for bowing along its breadth, 0 or more
+   * @param straightnessFactor c, 0.8 for sawn timber, above 0 and not above 1
+   */
+  public record Bracing(double alongDepthIn, double alongBreadthIn, double straightnessFactor) {
+    public Bracing {
+      Require.notNegative("buckling length along the depth", alongDepthIn, "in");
+      Require.notNegative("buckling length along the breadth", alongBreadthIn, "in");
+      Require.positive("straightness factor c", straightnessFactor, "");
+    }
+  }
+
+  /** The stability of the axis that governs. */
+  public ColumnStability governing() {
+    return slender(aboutDepth, aboutBreadth);
+  }
+
+  /** fc against Fc'. */
+  public Check check() {
+    return new Check(stressPsi, allowable.psi());
+  }
+
+  private static ColumnStability slender(ColumnStability one, ColumnStability other) {
+    return one.slendernessRatio() >= other.slendernessRatio() ? one : other;
+  }
+}

@@ -1,0 +1,112 @@
+package org.scantling.timber;
+
+import org.scantling.quantity.Check;
+
+/**
+ * What shear a beam can bring to a support where it is notched or hung from bolts.
+ *
+ * @param shearLb the size of the shear force
+ * @param remainingDepthIn dn or de, the depth that is left
+ * @param depthRatio what is left of the whole depth
+ * @param allowable Fv' with all its factors
+ * @param allowableLb the shear it may be
+ */
+public record NotchedShear(
+    double shearLb,
+    double remainingDepthIn,
+    double depthRatio,
+    AdjustedStress allowable,
+    double allowableLb) {
+  private static final double CONNECTOR_NEAR_END_DEPTHS = 5;
+
+  /**
+   * A square notch in the tension face, as at the underside of a beam's end.
+   *
+   * <p>The square corner starts a split, so the strength falls with the square of the depth left.
+   *
+   * @param shearLb shear force there, either sign
+   * @param section the whole section
+   * @param notch its depth must leave some of the section
+   * @param allowable Fv'
+   * @return the shear and its limit
+   *     <p>Source: NDS, 2018, 3.4.3.2(a). Worked: 1.5 in out of 1.5 × 7.25 in, Fv' 180 psi carries
+   *     651 lb.
+   */
+  public static NotchedShear onTensionFace(
+      double shearLb, Rectangle section, EndNotch notch, AdjustedStress allowable) {
+    Rectangle left = section.notched(notch.depthIn());
+    double ratio = left.depthIn() / section.depthIn();
+    double allowableLb = plainLb(left, allowable) * ratio * ratio;
+    return of(shearLb, left.depthIn(), ratio, allowable, allowableLb);
+  }
+
+  /**
+   * A square notch in the compression face, as at the top of a beam's end.
+   *
+   * @param shearLb shear force there, either sign
+   * @param section the whole section
+   * @param notch its depth, and how far it reaches past the inner edge of the support; past more
+   *     than the depth left, that depth alone counts
+   * @param allowable Fv'
+   * @return the shear and its limit
+   *     <p>Source: NDS, 2018, 3.4.3.2(e). Worked: 1.5 in out of 1.5 × 7.25 in, reaching 2 in, Fv'
+   *     180 psi carries 1211 lb.
+   */
+  public static NotchedShear onCompressionFace(
+      double shearLb, Rectangle section, EndNotch notch, AdjustedStress allowable) {
+    double depthIn = section.depthIn();
+    double leftIn = section.notched(notch.depthIn()).depthIn();
+    double reachIn = Math.min(notch.reachIn(), leftIn);
+    double carryingIn = depthIn - (depthIn - leftIn) / leftIn * reachIn;
+    double allowableLb = plainLb(new Rectangle(section.breadthIn(), carryingIn), allowable);
+    return of(shearLb, leftIn, leftIn / depthIn, allowable, allowableLb);
+  }
+
+  /**
+   * A beam held by bolts or screws: only the depth past the fasteners carries.
+   *
+   * @param shearLb shear force there, either sign
+   * @param section the whole section
+   * @param place where the fasteners hold
+   * @param allowable Fv'
+   * @return the shear and its limit
+   *     <p>Source: NDS, 2018, 3.4.3.3, from memory. Worked: a 7.25 in deep beam held 2 in from its
+   *     unloaded edge, 4 in from its end, 1.5 in broad, Fv' 180 psi carries 495 lb.
+   */
+  public static NotchedShear atFasteners(
+      double shearLb, Rectangle section, FastenerPlace place, AdjustedStress allowable) {
+    Rectangle left = section.notched(place.toUnloadedEdgeIn());
+    double ratio = left.depthIn() / section.depthIn();
+    boolean nearEnd = place.toEndIn() < CONNECTOR_NEAR_END_DEPTHS * section.depthIn();
+    double allowableLb = plainLb(left, allowable) * (nearEnd ? ratio * ratio : 1);
+    return of(shearLb, left.depthIn(), ratio, allowable, allowableLb);
+  }
+
+  /**
+   * Where a beam's fasteners hold it.
+   *
+   * @param toUnloadedEdgeIn from the unloaded edge to the nearest fastener's centre, 0 or more
+   * @param toEndIn from the beam's end to the fasteners, 0 or more
+   */
+  public record FastenerPlace(double toUnloadedEdgeIn, double toEndIn) {
+    public FastenerPlace {
+      Require.notNegative("distance to the unloaded edge", toUnloadedEdgeIn, "in");
+      Require.notNegative("distance to the end", toEndIn, "in");
+    }
+  }
+
+  /** The shear force against the greatest it may be. */
+  public Check check() {
+    return new Check(shearLb, allowableLb);
+  }
+
+  private static double plainLb(Rectangle section, AdjustedStress allowable) {
+    return 2.0 / 3 * allowable.psi() * section.areaIn2();
+  }
+
+  private static NotchedShear of(
+      double shearLb, double leftIn, double ratio, AdjustedStress allowable, double allowableLb) {
+    double sizeLb = Math.abs(Require.finite("shear force", shearLb, "lb"));
+    return new NotchedShear(sizeLb, leftIn, ratio, allowable, allowableLb);
+  }
+}

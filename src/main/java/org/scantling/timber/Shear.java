@@ -1,0 +1,53 @@
+package org.scantling.timber;
+
+import org.scantling.quantity.Check;
+
+/**
+ * How hard a beam is sheared along the grain.
+ *
+ * @param shearLb the size of the shear force
+ * @param areaIn2 area of the section that carries it
+ * @param stressPsi fv at mid-depth
+ * @param allowable Fv' with all its factors
+ */
+public record Shear(double shearLb, double areaIn2, double stressPsi, AdjustedStress allowable) {
+
+  /**
+   * The shear stress in a beam without notch against what it may be.
+   *
+   * @param shearLb shear force, either sign
+   * @param section the section there
+   * @param allowable Fv'
+   * @return the stress and its limit
+   *     <p>Source: NDS, 2018, 3.4.2. Worked: 500 lb on 1.5 × 5.5 in gives 90.9 psi.
+   */
+  public static Shear of(double shearLb, Rectangle section, AdjustedStress allowable) {
+    double sizeLb = Math.abs(Require.finite("shear force", shearLb, "lb"));
+    double areaIn2 = section.areaIn2();
+    return new Shear(sizeLb, areaIn2, 3 * sizeLb / (2 * areaIn2), allowable);
+  }
+
+  /**
+   * The shear that counts when an even load within one depth of the support is left out.
+   *
+   * <p>Only for a beam that bears on its lower edge, is loaded on its upper edge and has no notch
+   * there: never for loads that hang.
+   *
+   * @param supportShearLb shear at the support, 0 or more
+   * @param loadLbPerIn the even load, 0 or more
+   * @param depthIn depth of the beam, above 0
+   * @return the shear one depth away, never below 0
+   *     <p>Source: NDS, 2018, 3.4.3.1. Worked: 500 lb, 10 lb/in, 5.5 in deep gives 445 lb.
+   */
+  public static double oneDepthAwayLb(double supportShearLb, double loadLbPerIn, double depthIn) {
+    Require.notNegative("shear at the support", supportShearLb, "lb");
+    Require.notNegative("even load", loadLbPerIn, "lb/in");
+    Require.positive("depth", depthIn, "in");
+    return Math.max(0, supportShearLb - loadLbPerIn * depthIn);
+  }
+
+  /** fv against Fv'. */
+  public Check check() {
+    return new Check(stressPsi, allowable.psi());
+  }
+}
