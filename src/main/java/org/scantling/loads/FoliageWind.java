@@ -8,7 +8,6 @@ package org.scantling.loads;
  * @param bareLb force without leaves, lb
  */
 public record FoliageWind(double areaSqIn, double inLeafLb, double bareLb) {
-  private static final double SQ_IN_PER_SQ_FT = 144;
 
   public FoliageWind {
     Argument.zeroOrMore("foliage area (sq in)", areaSqIn);
@@ -30,7 +29,7 @@ public record FoliageWind(double areaSqIn, double inLeafLb, double bareLb) {
   public static FoliageWind on(
       double areaSqIn, double velocityPressurePsf, FoliageCover inLeaf, FoliageCover bare) {
     Argument.zeroOrMore("velocity pressure (psf)", velocityPressurePsf);
-    double freeStreamLb = areaSqIn / SQ_IN_PER_SQ_FT * velocityPressurePsf;
+    double freeStreamLb = areaSqIn / FtIn.SQ_IN_PER_SQ_FT * velocityPressurePsf;
     return new FoliageWind(
         areaSqIn,
         freeStreamLb * inLeaf.fillRatio() * inLeaf.dragFactor(),

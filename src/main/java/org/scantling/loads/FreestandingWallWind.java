@@ -19,7 +19,6 @@ public record FreestandingWallWind(
     double forceLb) {
   private static final double SOLID_OVER_RATIO = 0.7;
   private static final double OPENING_EXPONENT = 1.5;
-  private static final double SQ_IN_PER_SQ_FT = 144;
 
   public FreestandingWallWind {
     Argument.share("reduction for openings", openingFactor);
@@ -49,7 +48,7 @@ public record FreestandingWallWind(
         calculatedPsf,
         pressurePsf,
         rule.minimumPsf() > calculatedPsf,
-        pressurePsf * panel.grossAreaSqIn() / SQ_IN_PER_SQ_FT);
+        pressurePsf * panel.grossAreaSqIn() / FtIn.SQ_IN_PER_SQ_FT);
   }
 
   /**

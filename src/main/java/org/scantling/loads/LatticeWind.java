@@ -19,7 +19,6 @@ public record LatticeWind(
     double pressurePsf,
     boolean minimumGoverns,
     double forceLb) {
-  private static final double SQ_IN_PER_SQ_FT = 144;
 
   public LatticeWind {
     Argument.zeroOrMore("wind pressure (psf)", pressurePsf);
@@ -47,6 +46,6 @@ public record LatticeWind(
         calculatedPsf,
         pressurePsf,
         rule.minimumPsf() > calculatedPsf,
-        pressurePsf * panel.solidAreaSqIn() / SQ_IN_PER_SQ_FT);
+        pressurePsf * panel.solidAreaSqIn() / FtIn.SQ_IN_PER_SQ_FT);
   }
 }

@@ -10,7 +10,6 @@ package org.scantling.loads;
  */
 public record MemberWeight(
     double breadthIn, double depthIn, double unitWeightPcf, double weightLbPerIn) {
-  private static final double CU_IN_PER_CU_FT = 1728;
 
   public MemberWeight {
     Argument.positive("breadth (in)", breadthIn);
@@ -30,7 +29,10 @@ public record MemberWeight(
    */
   public static MemberWeight of(double breadthIn, double depthIn, double unitWeightPcf) {
     return new MemberWeight(
-        breadthIn, depthIn, unitWeightPcf, breadthIn * depthIn * unitWeightPcf / CU_IN_PER_CU_FT);
+        breadthIn,
+        depthIn,
+        unitWeightPcf,
+        breadthIn * depthIn * unitWeightPcf / FtIn.CU_IN_PER_CU_FT);
   }
 
   /** Weight of a piece of this length (in), lb. */

@@ -8,7 +8,6 @@ package org.scantling.loads;
  * @param lineLbPerIn load on each inch of the member, lb/in
  */
 public record TributaryLoad(double pressurePsf, double tributaryWidthIn, double lineLbPerIn) {
-  private static final double SQ_IN_PER_SQ_FT = 144;
 
   public TributaryLoad {
     Argument.finite("area load (psf)", pressurePsf);
@@ -26,6 +25,6 @@ public record TributaryLoad(double pressurePsf, double tributaryWidthIn, double 
    */
   public static TributaryLoad of(double pressurePsf, double tributaryWidthIn) {
     return new TributaryLoad(
-        pressurePsf, tributaryWidthIn, pressurePsf * tributaryWidthIn / SQ_IN_PER_SQ_FT);
+        pressurePsf, tributaryWidthIn, pressurePsf * tributaryWidthIn / FtIn.SQ_IN_PER_SQ_FT);
   }
 }
