@@ -39,12 +39,12 @@ public record FrostDepth(
     double thermalRatio = winter.initialWarmthF() / winter.surfaceFrostF();
     double fusionFactor = winter.surfaceFrostF() * soil.volumetricHeatBtuPerCuFtF() / latentBtu;
     double lambdaFactor = NeumannFactor.lambda(thermalRatio, fusionFactor);
-    double stefanIn = FtIn.IN_PER_FT * Math.sqrt(stefanSqFt(soil, winter, latentBtu));
+    double stefanIn = FtIn.IN_PER_FT * Math.sqrt(stefanFt2(soil, winter, latentBtu));
     return new FrostDepth(
         soil, winter, thermalRatio, fusionFactor, lambdaFactor, stefanIn, lambdaFactor * stefanIn);
   }
 
-  private static double stefanSqFt(FrostSoil soil, FrostWinter winter, double latentBtu) {
+  private static double stefanFt2(FrostSoil soil, FrostWinter winter, double latentBtu) {
     return TWO_TIMES_HOURS_PER_DAY
         * soil.conductivityBtuPerHrFtF()
         * winter.surfaceIndexFDays()

@@ -48,10 +48,10 @@ public record Uplift(
    */
   public static Uplift of(
       double upliftLb, double timberLb, BuriedFooting footing, BallastWeights weights) {
-    double concreteLb = footing.concreteCuIn() * weights.concretePcf() / FtIn.CU_IN_PER_CU_FT;
-    double soilLb = footing.soilCuIn() * weights.soilPcf() / FtIn.CU_IN_PER_CU_FT;
-    double sideSqIn = Math.PI * footing.collarDiameterIn() * footing.collarThicknessIn();
-    double frictionLb = sideSqIn * weights.skinFrictionPsf() / FtIn.SQ_IN_PER_SQ_FT;
+    double concreteLb = footing.concreteIn3() * weights.concretePcf() / FtIn.CU_IN_PER_CU_FT;
+    double soilLb = footing.soilIn3() * weights.soilPcf() / FtIn.CU_IN_PER_CU_FT;
+    double sideIn2 = Math.PI * footing.collarDiameterIn() * footing.collarThicknessIn();
+    double frictionLb = sideIn2 * weights.skinFrictionPsf() / FtIn.SQ_IN_PER_SQ_FT;
     return new Uplift(
         upliftLb,
         timberLb,

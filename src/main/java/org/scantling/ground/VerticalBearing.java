@@ -6,20 +6,20 @@ import org.scantling.quantity.Check;
  * Whether the soil under a footing bears the post.
  *
  * @param loadLb P, allowable-stress level, lb, zero or more
- * @param areaSqIn area that presses on the soil, sq in, above zero
+ * @param areaIn2 area that presses on the soil, sq in, above zero
  * @param allowablePsf pressure the soil is trusted with, psf, above zero
  * @param pressurePsf P over the area, psf
  * @param neededDiameterIn least diameter of a round footing for this load, in
  */
 public record VerticalBearing(
     double loadLb,
-    double areaSqIn,
+    double areaIn2,
     double allowablePsf,
     double pressurePsf,
     double neededDiameterIn) {
   public VerticalBearing {
     Argument.zeroOrMore("vertical load (lb)", loadLb);
-    Argument.positive("bearing area (sq in)", areaSqIn);
+    Argument.positive("bearing area (sq in)", areaIn2);
     Argument.positive("soil bearing (psf)", allowablePsf);
   }
 
@@ -27,7 +27,7 @@ public record VerticalBearing(
    * Finds the pressure under a footing and the diameter it needs.
    *
    * @param loadLb P, lb, zero or more
-   * @param areaSqIn area on the soil, sq in, above zero; see {@link #circleSqIn}
+   * @param areaIn2 area on the soil, sq in, above zero; see {@link #circleIn2}
    * @param allowablePsf presumptive pressure, psf, above zero
    * @return pressure and needed diameter
    * @throws IllegalArgumentException if the load is negative, or area or pressure not above zero
@@ -35,18 +35,18 @@ public record VerticalBearing(
    *     <p>Worked number: 1000 lb on a 12 in round footing press 1273 psf; 2000 psf soil needs 9.57
    *     in.
    */
-  public static VerticalBearing of(double loadLb, double areaSqIn, double allowablePsf) {
-    double neededSqIn = loadLb / allowablePsf * FtIn.SQ_IN_PER_SQ_FT;
+  public static VerticalBearing of(double loadLb, double areaIn2, double allowablePsf) {
+    double neededIn2 = loadLb / allowablePsf * FtIn.SQ_IN_PER_SQ_FT;
     return new VerticalBearing(
         loadLb,
-        areaSqIn,
+        areaIn2,
         allowablePsf,
-        loadLb / areaSqIn * FtIn.SQ_IN_PER_SQ_FT,
-        Math.sqrt(4 * neededSqIn / Math.PI));
+        loadLb / areaIn2 * FtIn.SQ_IN_PER_SQ_FT,
+        Math.sqrt(4 * neededIn2 / Math.PI));
   }
 
   /** Area of a round footing of this diameter (in), sq in. */
-  public static double circleSqIn(double diameterIn) {
+  public static double circleIn2(double diameterIn) {
     Argument.zeroOrMore("diameter (in)", diameterIn);
     return Math.PI * diameterIn * diameterIn / 4;
   }

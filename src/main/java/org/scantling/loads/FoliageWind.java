@@ -3,14 +3,14 @@ package org.scantling.loads;
 /**
  * Wind on climbing plants, in leaf and bare.
  *
- * @param areaSqIn area on which the plants grow, square to the wind, sq in
+ * @param areaIn2 area on which the plants grow, square to the wind, sq in
  * @param inLeafLb force in leaf, lb
  * @param bareLb force without leaves, lb
  */
-public record FoliageWind(double areaSqIn, double inLeafLb, double bareLb) {
+public record FoliageWind(double areaIn2, double inLeafLb, double bareLb) {
 
   public FoliageWind {
-    Argument.zeroOrMore("foliage area (sq in)", areaSqIn);
+    Argument.zeroOrMore("foliage area (sq in)", areaIn2);
     Argument.zeroOrMore("force in leaf (lb)", inLeafLb);
     Argument.zeroOrMore("force without leaves (lb)", bareLb);
   }
@@ -18,7 +18,7 @@ public record FoliageWind(double areaSqIn, double inLeafLb, double bareLb) {
   /**
    * Finds the wind force on the plants of one side.
    *
-   * @param areaSqIn area on which the plants grow, openings between timbers only, sq in
+   * @param areaIn2 area on which the plants grow, openings between timbers only, sq in
    * @param velocityPressurePsf q_z at the middle of the area, psf, zero or more
    * @param inLeaf fill and drag in leaf
    * @param bare fill and drag without leaves
@@ -27,11 +27,11 @@ public record FoliageWind(double areaSqIn, double inLeafLb, double bareLb) {
    *     <p>Worked number: 10 sq ft, q 16 psf, fill 0.8, drag 0.5 give 64 lb in leaf.
    */
   public static FoliageWind on(
-      double areaSqIn, double velocityPressurePsf, FoliageCover inLeaf, FoliageCover bare) {
+      double areaIn2, double velocityPressurePsf, FoliageCover inLeaf, FoliageCover bare) {
     Argument.zeroOrMore("velocity pressure (psf)", velocityPressurePsf);
-    double freeStreamLb = areaSqIn / FtIn.SQ_IN_PER_SQ_FT * velocityPressurePsf;
+    double freeStreamLb = areaIn2 / FtIn.SQ_IN_PER_SQ_FT * velocityPressurePsf;
     return new FoliageWind(
-        areaSqIn,
+        areaIn2,
         freeStreamLb * inLeaf.fillRatio() * inLeaf.dragFactor(),
         freeStreamLb * bare.fillRatio() * bare.dragFactor());
   }

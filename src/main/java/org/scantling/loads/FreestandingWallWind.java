@@ -48,7 +48,7 @@ public record FreestandingWallWind(
         calculatedPsf,
         pressurePsf,
         rule.minimumPsf() > calculatedPsf,
-        pressurePsf * panel.grossAreaSqIn() / FtIn.SQ_IN_PER_SQ_FT);
+        pressurePsf * panel.grossAreaIn2() / FtIn.SQ_IN_PER_SQ_FT);
   }
 
   /**

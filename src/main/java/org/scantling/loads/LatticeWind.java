@@ -46,6 +46,6 @@ public record LatticeWind(
         calculatedPsf,
         pressurePsf,
         rule.minimumPsf() > calculatedPsf,
-        pressurePsf * panel.solidAreaSqIn() / FtIn.SQ_IN_PER_SQ_FT);
+        pressurePsf * panel.solidAreaIn2() / FtIn.SQ_IN_PER_SQ_FT);
   }
 }

@@ -5,9 +5,9 @@ package org.scantling.loads;
  *
  * @param pressurePsf load on the area, psf; minus lifts
  * @param tributaryWidthIn width of the strip, in, zero or more
- * @param lineLbPerIn load on each inch of the member, lb/in
+ * @param loadLbPerIn load on each inch of the member, lb/in
  */
-public record TributaryLoad(double pressurePsf, double tributaryWidthIn, double lineLbPerIn) {
+public record TributaryLoad(double pressurePsf, double tributaryWidthIn, double loadLbPerIn) {
 
   public TributaryLoad {
     Argument.finite("area load (psf)", pressurePsf);
