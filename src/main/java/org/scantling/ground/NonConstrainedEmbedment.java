@@ -1,0 +1,78 @@
+package org.scantling.ground;
+
+/**
+ * How deep a post must stand that nothing holds at the surface.
+ *
+ * @param load P and h
+ * @param width b
+ * @param s1Psf S1, pressure allowed at a third of the depth, psf
+ * @param aIn the length A = 2.34 P / (S1 b), in
+ * @param depthIn d = 0.5 A (1 + √(1 + 4.36 h / A)), in
+ * @param iterationCount passes until S1 and d agreed; 0 where nothing pushes, 1 for a single pass
+ */
+public record NonConstrainedEmbedment(
+    LateralLoad load,
+    EffectiveWidth width,
+    double s1Psf,
+    double aIn,
+    double depthIn,
+    int iterationCount) {
+  private static final double FORCE_COEFFICIENT = 2.34;
+  private static final double HEIGHT_COEFFICIENT = 4.36;
+  private static final double S1_AT = 1.0 / 3;
+  private static final double FIRST_TRIAL_IN = 36;
+  private static final double AGREEMENT = 1e-12;
+  private static final int MOST_PASSES = 200;
+
+  /**
+   * Finds the least embedment.
+   *
+   * <p>S1 grows with the depth and the depth shrinks with S1, so the formula is repeated until both
+   * agree. Each trial is the geometric mean of the last depth and the one it asked for: plain
+   * repetition swings for ever when the push is at the ground.
+   *
+   * @param load P and h, allowable-stress level
+   * @param width b
+   * @param soil sideways pressure and its increase
+   * @return depth with A, S1 and the number of passes; zero where nothing pushes
+   *     <p>Source: IBC, 2018, section 1807.3.2.1
+   *     <p>Worked number: 150 lb at 5 ft, b 1 ft, 150 psf/ft give 4.056 ft (48.7 in).
+   */
+  public static NonConstrainedEmbedment of(
+      LateralLoad load, EffectiveWidth width, LateralResistance soil) {
+    if (!(load.forceLb() > 0)) {
+      return new NonConstrainedEmbedment(load, width, 0, 0, 0, 0);
+    }
+    double trialIn = FIRST_TRIAL_IN;
+    for (int pass = 1; pass <= MOST_PASSES; pass++) {
+      double s1Psf = soil.pressurePsf(trialIn, S1_AT);
+      NonConstrainedEmbedment asked = onePass(load, width, s1Psf);
+      if (Math.abs(asked.depthIn - trialIn) <= AGREEMENT * trialIn) {
+        return new NonConstrainedEmbedment(load, width, s1Psf, asked.aIn, asked.depthIn, pass);
+      }
+      trialIn = Math.sqrt(trialIn * asked.depthIn);
+    }
+    throw new IllegalStateException("embedment for " + load + " in " + soil + " did not settle");
+  }
+
+  /**
+   * Works the formula once with a given S1, to follow a sheet that stops after one pass.
+   *
+   * @param load P and h
+   * @param width b
+   * @param s1Psf S1, psf, above zero
+   * @return depth with A; S1 is not brought to agree with the depth
+   * @throws IllegalArgumentException if S1 is not above zero
+   *     <p>Source: IBC, 2018, section 1807.3.2.1, equation 18-1
+   *     <p>Worked number: 3000 lb, b 1 ft, S1 400 psf give A 17.55 ft (210.6 in).
+   */
+  public static NonConstrainedEmbedment onePass(
+      LateralLoad load, EffectiveWidth width, double s1Psf) {
+    Argument.positive("S1 (psf)", s1Psf);
+    double widthFt = width.widthIn() / FtIn.IN_PER_FT;
+    double aIn = FORCE_COEFFICIENT * load.forceLb() / (s1Psf * widthFt) * FtIn.IN_PER_FT;
+    // The square root is taken of A² + 4.36 h A so that A = 0 needs no special case.
+    double rootIn = Math.sqrt(aIn * aIn + HEIGHT_COEFFICIENT * load.heightIn() * aIn);
+    return new NonConstrainedEmbedment(load, width, s1Psf, aIn, 0.5 * (aIn + rootIn), 1);
+  }
+}

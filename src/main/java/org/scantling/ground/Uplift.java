@@ -1,0 +1,73 @@
+package org.scantling.ground;
+
+import org.scantling.quantity.Check;
+
+/**
+ * Whether a post stays down when the wind lifts the top.
+ *
+ * <p>Counted: the timber standing on the post, the concrete fastened to it, and the upright
+ * cylinder of soil on a collar or bell wider than what is above it. Not counted: a soil cone, and
+ * any grip of soil on a straight post.
+ *
+ * @param upliftLb wind lift on the post, strength level, lb, zero or more
+ * @param timberLb weight of the structure on this post, lb, zero or more, without vines
+ * @param concreteLb weight of the concrete, lb
+ * @param soilLb weight of the soil on the collar, lb
+ * @param skinFrictionLb allowable skin friction, lb
+ * @param demandLb 0.6 W, lb
+ * @param resistanceLb 0.6 D plus skin friction, lb
+ */
+public record Uplift(
+    double upliftLb,
+    double timberLb,
+    double concreteLb,
+    double soilLb,
+    double skinFrictionLb,
+    double demandLb,
+    double resistanceLb) {
+  private static final double DEAD_FACTOR = 0.6;
+  private static final double WIND_FACTOR = 0.6;
+
+  public Uplift {
+    Argument.zeroOrMore("wind uplift (lb)", upliftLb);
+    Argument.zeroOrMore("weight of the structure on the post (lb)", timberLb);
+  }
+
+  /**
+   * Weighs the lift of the wind against what holds the post down.
+   *
+   * @param upliftLb strength-level lift on the post, lb, zero or more
+   * @param timberLb weight of the structure on this post, lb, zero or more, without vines
+   * @param footing concrete and soil
+   * @param weights unit weights and skin friction
+   * @return demand 0.6 W, resistance 0.6 D, and each weight in it
+   * @throws IllegalArgumentException if lift or weight is negative
+   *     <p>Source: ASCE 7, 2016, section 2.4.1; the soil cylinder is common practice
+   *     <p>Worked number: a 12 in collar 36 in deep around a 4x4 holds 317 lb of concrete at 150
+   *     pcf; with 100 lb of timber it resists 250 lb.
+   */
+  public static Uplift of(
+      double upliftLb, double timberLb, BuriedFooting footing, BallastWeights weights) {
+    double concreteLb = footing.concreteIn3() * weights.concretePcf() / FtIn.CU_IN_PER_CU_FT;
+    double soilLb = footing.soilIn3() * weights.soilPcf() / FtIn.CU_IN_PER_CU_FT;
+    double sideIn2 = Math.PI * footing.collarDiameterIn() * footing.collarThicknessIn();
+    double frictionLb = sideIn2 * weights.skinFrictionPsf() / FtIn.SQ_IN_PER_SQ_FT;
+    return new Uplift(
+        upliftLb,
+        timberLb,
+        concreteLb,
+        soilLb,
+        frictionLb,
+        WIND_FACTOR * upliftLb,
+        DEAD_FACTOR * (timberLb + concreteLb + soilLb) + frictionLb);
+  }
+
+  /**
+   * Lift against hold, a ratio over 1 where the post would come up.
+   *
+   * @throws IllegalArgumentException if nothing at all holds the post down
+   */
+  public Check check() {
+    return new Check(demandLb, resistanceLb);
+  }
+}

@@ -1,0 +1,35 @@
+package org.scantling.loads;
+
+/**
+ * How the wind grows with height over one kind of ground.
+ *
+ * @param alphaFactor the power-law exponent's denominator α (7.0 for exposure B, 9.5 for C, 11.5
+ *     for D), above zero
+ * @param gradientHeightIn z_g, in (1200, 900 and 700 ft), above zero
+ *     <p>Source: ASCE 7, 2016, table 26.11-1
+ */
+public record ExposureConstants(double alphaFactor, double gradientHeightIn) {
+  private static final double KZ_AT_GRADIENT = 2.01;
+  private static final double LOWEST_HEIGHT_IN = 180;
+
+  public ExposureConstants {
+    Argument.positive("exposure constant alpha", alphaFactor);
+    Argument.positive("gradient height (in)", gradientHeightIn);
+  }
+
+  /**
+   * Finds the velocity pressure exposure coefficient.
+   *
+   * @param heightIn height above ground, in, zero or more; below 15 ft the value of 15 ft holds
+   * @return K_z = 2.01 (z / z_g)^(2/α)
+   * @throws IllegalArgumentException if the height is negative or above the gradient height
+   *     <p>Source: ASCE 7, 2016, table 26.10-1
+   *     <p>Worked number: exposure C at 30 ft gives 0.982.
+   */
+  public double kzFactor(double heightIn) {
+    Argument.zeroOrMore("height above ground (in)", heightIn);
+    Argument.atMost("height above ground (in)", heightIn, "gradient height (in)", gradientHeightIn);
+    double effectiveIn = Math.max(heightIn, LOWEST_HEIGHT_IN);
+    return KZ_AT_GRADIENT * Math.pow(effectiveIn / gradientHeightIn, 2 / alphaFactor);
+  }
+}

@@ -1,0 +1,45 @@
+package org.scantling.loads;
+
+/**
+ * Balanced snow on a closed flat roof at this site.
+ *
+ * <p>What the top would carry if it were a roof without gaps; {@link OpenTopSnow} takes its share
+ * of it.
+ *
+ * @param groundSnowPsf p_g, psf
+ * @param factors C_e, C_t and I_s
+ * @param flatRoofSnowPsf p_f, psf
+ * @param lowSlopeMinimumPsf p_m, psf: the least uniform snow of a closed low-slope roof (7.3.4),
+ *     given as working for a top that is full of leaves or whose gaps bridge; the balanced load
+ *     above does not include it
+ */
+public record FlatRoofSnow(
+    double groundSnowPsf, SnowFactors factors, double flatRoofSnowPsf, double lowSlopeMinimumPsf) {
+  private static final double GROUND_TO_ROOF = 0.7;
+  private static final double MINIMUM_UP_TO_PSF = 20;
+
+  public FlatRoofSnow {
+    Argument.zeroOrMore("ground snow (psf)", groundSnowPsf);
+  }
+
+  /**
+   * Finds the flat-roof snow load.
+   *
+   * @param groundSnowPsf p_g, psf, zero or more
+   * @param factors C_e, C_t and I_s
+   * @return p_f = 0.7 C_e C_t I_s p_g, psf, and the low-slope minimum beside it
+   * @throws IllegalArgumentException if the ground snow is negative or not finite
+   *     <p>Source: ASCE 7, 2016, sections 7.3 and 7.3.4
+   *     <p>Worked number: 20 psf on the ground, C_e 0.9, C_t 1.2, I_s 1.0 give 15.12 psf.
+   */
+  public static FlatRoofSnow of(double groundSnowPsf, SnowFactors factors) {
+    double flatRoofPsf =
+        GROUND_TO_ROOF
+            * factors.exposureFactor()
+            * factors.thermalFactor()
+            * factors.importanceFactor()
+            * groundSnowPsf;
+    double minimumPsf = factors.importanceFactor() * Math.min(groundSnowPsf, MINIMUM_UP_TO_PSF);
+    return new FlatRoofSnow(groundSnowPsf, factors, flatRoofPsf, minimumPsf);
+  }
+}

@@ -1,0 +1,17 @@
+package org.scantling.loads;
+
+/**
+ * What the standard gives for wind on open frames.
+ *
+ * @param bands C_f by solidity
+ * @param gustFactor G, above zero
+ * @param minimumPsf least pressure on solid area, psf, strength level, zero or more; zero where the
+ *     standard's minimum is not to apply
+ *     <p>Source: ASCE 7, 2016, sections 26.11, 29.4 and 29.7
+ */
+public record LatticeRule(SolidityBands bands, double gustFactor, double minimumPsf) {
+  public LatticeRule {
+    Argument.positive("gust factor G", gustFactor);
+    Argument.zeroOrMore("minimum wind pressure (psf)", minimumPsf);
+  }
+}

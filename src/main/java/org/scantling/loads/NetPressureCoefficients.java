@@ -1,0 +1,15 @@
+package org.scantling.loads;
+
+/**
+ * One load case of a free-roof figure; plus presses down on the top, minus lifts it.
+ *
+ * @param windwardFactor C_NW of the windward half
+ * @param leewardFactor C_NL of the leeward half
+ *     <p>Source: ASCE 7, 2016, figures 27.3-4 to 27.3-7
+ */
+public record NetPressureCoefficients(double windwardFactor, double leewardFactor) {
+  public NetPressureCoefficients {
+    Argument.finite("net pressure coefficient, windward", windwardFactor);
+    Argument.finite("net pressure coefficient, leeward", leewardFactor);
+  }
+}

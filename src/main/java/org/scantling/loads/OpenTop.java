@@ -1,0 +1,40 @@
+package org.scantling.loads;
+
+/**
+ * An open top seen from the sky: crossbeams with gaps, and leaves or stems in the gaps.
+ *
+ * @param crossbeamBreadthIn breadth of one crossbeam in plan, in, above zero, not over the spacing
+ * @param crossbeamSpacingIn centre to centre, in, above zero
+ * @param foliageFillRatio share of the gaps that leaves and stems close in the season asked about,
+ *     0 to 1
+ */
+public record OpenTop(
+    double crossbeamBreadthIn, double crossbeamSpacingIn, double foliageFillRatio) {
+  public OpenTop {
+    Argument.positive("crossbeam breadth (in)", crossbeamBreadthIn);
+    Argument.positive("crossbeam spacing (in)", crossbeamSpacingIn);
+    Argument.atMost(
+        "crossbeam breadth (in)", crossbeamBreadthIn, "crossbeam spacing (in)", crossbeamSpacingIn);
+    Argument.share("foliage fill", foliageFillRatio);
+  }
+
+  /** Clear gap between neighbouring crossbeams, in. */
+  public double gapIn() {
+    return crossbeamSpacingIn - crossbeamBreadthIn;
+  }
+
+  /** Share of the sky that the timber alone covers. */
+  public double solidRatio() {
+    return crossbeamBreadthIn / crossbeamSpacingIn;
+  }
+
+  /**
+   * Share of the sky that timber and foliage cover together.
+   *
+   * @return solid + (1 − solid) × fill, 0 to 1
+   *     <p>Worked number: 1.5 in crossbeams at 12 in with gaps half full of leaves cover 0.5625.
+   */
+  public double coveredRatio() {
+    return solidRatio() + (1 - solidRatio()) * foliageFillRatio;
+  }
+}

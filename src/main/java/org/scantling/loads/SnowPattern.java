@@ -1,0 +1,65 @@
+package org.scantling.loads;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * One way snow may lie on a continuous beam: full on some spans, half on the others.
+ *
+ * <p>Snow slides, blows and melts unevenly; a header over several posts can bend harder under an
+ * uneven load than under a full one.
+ *
+ * @param spanFactors factor of the balanced snow on each span, first to last; an overhang at an end
+ *     counts as a span
+ */
+public record SnowPattern(List<Double> spanFactors) {
+  private static final double FULL = 1.0;
+  private static final double HALF = 0.5;
+
+  public SnowPattern {
+    if (spanFactors.isEmpty()) {
+      throw new IllegalArgumentException("a snow pattern has 0 spans and must have at least 1");
+    }
+    spanFactors.forEach(factor -> Argument.share("span factor of a snow pattern", factor));
+    spanFactors = List.copyOf(spanFactors);
+  }
+
+  /**
+   * Lists the snow patterns that a continuous beam must be checked for.
+   *
+   * @param spanCount spans and end overhangs of the beam, at least 1
+   * @return the balanced load first, then each different pattern: an end span full and the rest
+   *     half, an end span half and the rest full, and each neighbouring pair full and the rest half
+   * @throws IllegalArgumentException if there is no span
+   *     <p>Source: ASCE 7, 2016, section 7.5.1 (from memory)
+   *     <p>Worked number: three spans give six patterns, the second of them 1, 0.5, 0.5.
+   */
+  public static List<SnowPattern> forSpans(int spanCount) {
+    if (spanCount < 1) {
+      throw new IllegalArgumentException("span count " + spanCount + " must be at least 1");
+    }
+    Set<SnowPattern> patterns = new LinkedHashSet<>();
+    patterns.add(pattern(spanCount, FULL, FULL, 0, spanCount));
+    if (spanCount > 1) {
+      int last = spanCount - 1;
+      patterns.add(pattern(spanCount, FULL, HALF, 0, 1));
+      patterns.add(pattern(spanCount, FULL, HALF, last, spanCount));
+      patterns.add(pattern(spanCount, HALF, FULL, 0, 1));
+      patterns.add(pattern(spanCount, HALF, FULL, last, spanCount));
+      for (int left = 0; left < last; left++) {
+        patterns.add(pattern(spanCount, FULL, HALF, left, left + 2));
+      }
+    }
+    return List.copyOf(patterns);
+  }
+
+  private static SnowPattern pattern(
+      int spanCount, double inside, double outside, int from, int to) {
+    List<Double> factors = new ArrayList<>(Collections.nCopies(spanCount, outside));
+    Collections.fill(factors.subList(from, to), inside);
+    return new SnowPattern(factors);
+  }
+}
