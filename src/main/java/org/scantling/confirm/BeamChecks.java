@@ -1,0 +1,176 @@
+package org.scantling.confirm;
+
+import java.util.List;
+import java.util.function.Function;
+import org.scantling.mechanics.BeamResult;
+import org.scantling.quantity.Check;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Checked;
+import org.scantling.reasons.Source;
+import org.scantling.timber.AdjustedValues;
+import org.scantling.timber.BeamLoading;
+import org.scantling.timber.BeamStability;
+import org.scantling.timber.Bearing;
+import org.scantling.timber.Bending;
+import org.scantling.timber.Deflection;
+import org.scantling.timber.EndNotch;
+import org.scantling.timber.NotchedShear;
+import org.scantling.timber.Rectangle;
+import org.scantling.timber.Seat;
+import org.scantling.timber.Shear;
+
+/**
+ * The checks that crossbeams and headers share: bending between supports and over the notched
+ * seats, rolling over, shear whole and at the notch, crushing at the seats, sag of spans and tails.
+ */
+final class BeamChecks {
+  private final LoadedBeam loaded;
+  private final Seating seating;
+  private final Limits limits;
+  private final Function<String, Source> sources;
+
+  /**
+   * How the beam sits on its supports.
+   *
+   * @param role prefix of the check ids
+   * @param notchIn depth of the recess in the beam's underside
+   * @param lengthIn along the beam, at each support
+   * @param bears false where bolts carry it instead of a seat
+   * @param tailIn from the last support to the tip
+   * @param unbracedIn longest stretch without anything that stops it rolling over
+   */
+  record Seating(
+      String role,
+      double notchIn,
+      double lengthIn,
+      boolean bears,
+      double tailIn,
+      double unbracedIn) {}
+
+  BeamChecks(LoadedBeam loaded, Seating seating, Limits limits, Function<String, Source> sources) {
+    this.loaded = loaded;
+    this.seating = seating;
+    this.limits = limits;
+    this.sources = sources;
+  }
+
+  List<Checked> of(Material material) {
+    WorstChecks worst = new WorstChecks(seating.role(), limits, sources);
+    for (BeamCase each : loaded.cases(material.weightLbPerIn())) {
+      AdjustedValues values = material.lasting(limits.duration().of(each.combination()));
+      strength(worst, each, material, values);
+      if (each.spread()) {
+        sag(worst, each, material, values);
+      }
+    }
+    return worst.list();
+  }
+
+  private void strength(
+      WorstChecks worst, BeamCase each, Material material, AdjustedValues values) {
+    Rectangle whole = material.whole();
+    Rectangle seat = whole.notched(seating.notchIn());
+    BeamStability stability =
+        BeamStability.of(
+            material.section(),
+            BeamLoading.UNIFORM.effectiveLengthIn(
+                seating.unbracedIn(), material.section().depthIn()),
+            values);
+    BeamResult all = each.all();
+    double sagging = Math.max(0, all.mostSagging().amount());
+    double hogging = Math.max(0, -all.mostHogging().amount());
+    double shearLb = Math.abs(all.largestShear().amount());
+    worst.add(
+        "bending",
+        each.combination(),
+        Bending.of(sagging, whole, values, stability).check(),
+        Unit.PSI);
+    worst.add(
+        "seat-bending",
+        each.combination(),
+        Bending.of(hogging, seat, values, stability).check(),
+        Unit.PSI);
+    worst.addLasting("stability", each.combination(), stability.check(), Unit.RATIO);
+    worst.add(
+        "shear", each.combination(), Shear.of(shearLb, whole, values.shear()).check(), Unit.PSI);
+    if (seating.notchIn() > 0) {
+      worst.add(
+          "notched-shear",
+          each.combination(),
+          NotchedShear.onTensionFace(
+                  shearLb, whole, new EndNotch(seating.notchIn(), 0), values.shear())
+              .check(),
+          Unit.POUND);
+    }
+    if (seating.bears()) {
+      Seat contact = new Seat(whole.breadthIn(), seating.lengthIn(), seating.tailIn());
+      worst.addLasting(
+          "bearing",
+          each.combination(),
+          Bearing.across(mostDownLb(all), contact, values.bearing()).check(),
+          Unit.PSI);
+    }
+  }
+
+  private void sag(WorstChecks worst, BeamCase each, Material material, AdjustedValues values) {
+    double stiffness = values.elasticity().psi() * material.whole().secondMomentIn4();
+    double[] spans = spans();
+    for (int span = 0; span < spans.length; span++) {
+      Deflection deflection =
+          deflection(
+              each.permanent().largestSpanDeflection(span).amount(),
+              each.passing().largestSpanDeflection(span).amount(),
+              stiffness);
+      add(worst, each, "deflection", deflection, spans[span]);
+    }
+    double tailIn = seating.tailIn();
+    if (tailIn > 0) {
+      Deflection tip = deflection(worseTip(each.permanent()), worseTip(each.passing()), stiffness);
+      add(worst, each, "tail-deflection", tip, 2 * tailIn);
+    }
+  }
+
+  private void add(
+      WorstChecks worst, BeamCase each, String name, Deflection deflection, double spanIn) {
+    worst.addLasting(
+        name + "-total",
+        each.combination(),
+        deflection.check(spanIn, limits.totalDeflectionDivisor()),
+        Unit.INCH);
+    worst.addLasting(
+        name + "-live",
+        each.combination(),
+        new Check(deflection.passingIn(), spanIn / limits.passingDeflectionDivisor()),
+        Unit.INCH);
+  }
+
+  private Deflection deflection(double permanentLbIn3, double passingLbIn3, double stiffness) {
+    return new Deflection(
+        Math.abs(permanentLbIn3) / stiffness,
+        Math.abs(passingLbIn3) / stiffness,
+        limits.creepFactor());
+  }
+
+  private static double worseTip(BeamResult result) {
+    double left = result.leftTipDeflectionLbIn3();
+    double right = result.rightTipDeflectionLbIn3();
+    return Math.abs(left) > Math.abs(right) ? left : right;
+  }
+
+  private static double mostDownLb(BeamResult result) {
+    double most = 0;
+    for (double reaction : result.reactionsLb()) {
+      most = Math.max(most, reaction);
+    }
+    return most;
+  }
+
+  private double[] spans() {
+    int count = loaded.beam().spanCount();
+    double[] spans = new double[count];
+    for (int i = 0; i < count; i++) {
+      spans[i] = loaded.beam().supportAtIn(i + 1) - loaded.beam().supportAtIn(i);
+    }
+    return spans;
+  }
+}

@@ -1,0 +1,92 @@
+package org.scantling.confirm;
+
+import java.util.List;
+import java.util.function.Function;
+import org.scantling.design.Geometry;
+import org.scantling.mechanics.BeamLoad;
+import org.scantling.mechanics.ContinuousBeam;
+import org.scantling.reasons.Checked;
+import org.scantling.reasons.Source;
+
+/**
+ * One crossbeam: a simple span between the headers with a tail past each, notched over both, loaded
+ * evenly over the strip that is its own, or by one person.
+ */
+public final class CrossbeamChecks {
+  private static final String ROLE = "crossbeam";
+
+  private final Geometry geometry;
+  private final BeamChecks checks;
+
+  public CrossbeamChecks(
+      Geometry geometry, TopLoads loads, Limits limits, Function<String, Source> sources) {
+    this.geometry = geometry;
+    double tailIn = geometry.crossbeamTailIn();
+    double spanIn = geometry.plan().rowSpacingIn();
+    ContinuousBeam beam = ContinuousBeam.of(geometry.crossbeamLengthIn(), tailIn, tailIn + spanIn);
+    LoadedBeam loaded = new LoadedBeam(beam, strip(loads));
+    this.checks =
+        new BeamChecks(
+            loaded,
+            new BeamChecks.Seating(
+                ROLE, geometry.crossbeams().notchIn(), seatIn(), true, tailIn, spanIn),
+            limits,
+            sources);
+  }
+
+  /** Every check of that stock size, each with its worst combination. */
+  public List<Checked> of(Material material) {
+    return checks.of(material);
+  }
+
+  /** What one crossbeam puts on one header, load by load. */
+  HeaderLoad onHeader(Material material, TopLoads loads) {
+    double halfLengthIn = geometry.crossbeamLengthIn() / 2;
+    double strip = geometry.crossbeamSpacingIn() * halfLengthIn;
+    return new HeaderLoad(
+        material.weightLbPerIn() * halfLengthIn,
+        TopLoads.lbPerIn(loads.vinePsf(), strip),
+        TopLoads.lbPerIn(loads.livePsf(), strip),
+        TopLoads.lbPerIn(loads.snowPsf(), strip),
+        TopLoads.lbPerIn(loads.windDownPsf(), strip),
+        TopLoads.lbPerIn(loads.windUpPsf(), strip),
+        // At the tip of a tail a person levers more than their weight onto the near header.
+        loads.personLb() * (1 + geometry.crossbeamTailIn() / geometry.plan().rowSpacingIn()));
+  }
+
+  /** Paired headers are thin: the inner board of the pair takes the crossbeam. */
+  private double seatIn() {
+    return geometry.headers().breadthIn();
+  }
+
+  private BeamLoads strip(TopLoads loads) {
+    double tailIn = geometry.crossbeamTailIn();
+    double spanIn = geometry.plan().rowSpacingIn();
+    double endIn = geometry.crossbeamLengthIn();
+    double[] marks = {0, tailIn, tailIn + spanIn, endIn};
+    List<List<BeamLoad>> snow =
+        List.of(
+            over(marks[0], marks[1], loads.snowPsf()),
+            over(marks[1], marks[2], loads.snowPsf()),
+            over(marks[2], marks[3], loads.snowPsf()));
+    List<BeamLoad> people =
+        List.of(
+            new BeamLoad.Point(endIn / 2, loads.personLb()),
+            new BeamLoad.Point(0, loads.personLb()),
+            new BeamLoad.Point(tailIn + seatIn() / 2, loads.personLb()));
+    return new BeamLoads(
+        over(0, endIn, 0),
+        over(0, endIn, loads.vinePsf()),
+        over(0, endIn, loads.livePsf()),
+        people,
+        snow,
+        over(0, endIn, loads.windDownPsf()),
+        over(0, endIn, -loads.windUpPsf()));
+  }
+
+  private List<BeamLoad> over(double fromIn, double toIn, double pressurePsf) {
+    return List.of(
+        new BeamLoad.Uniform(
+            fromIn, toIn, TopLoads.lbPerIn(pressurePsf, geometry.crossbeamSpacingIn())));
+  }
+}

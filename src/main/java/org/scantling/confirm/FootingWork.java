@@ -1,0 +1,142 @@
+package org.scantling.confirm;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+import org.scantling.ground.BallastWeights;
+import org.scantling.ground.BuriedFooting;
+import org.scantling.ground.EffectiveWidth;
+import org.scantling.ground.LateralLoad;
+import org.scantling.ground.LateralResistance;
+import org.scantling.ground.NonConstrainedEmbedment;
+import org.scantling.ground.PresumptiveSoil;
+import org.scantling.ground.Uplift;
+import org.scantling.ground.VerticalBearing;
+import org.scantling.loads.LoadCombination;
+import org.scantling.loads.LoadKind;
+import org.scantling.quantity.Check;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Checked;
+import org.scantling.reasons.Source;
+
+/** What the ground must do for one post: hold it upright, carry it, and keep it down. */
+public final class FootingWork {
+  private final Foot foot;
+  private final SidePush push;
+  private final List<HeaderChecks.PostLoad> loads;
+  private final double postWeightLb;
+
+  /**
+   * @param concrete true for a collar of concrete that fills the hole
+   * @param postBreadthIn dressed breadth of the square post
+   * @param soil presumptive values
+   * @param isolatedFactor the increase for isolated posts that half an inch of movement does not
+   *     hurt
+   * @param weights of concrete and soil
+   */
+  public record Foot(
+      boolean concrete,
+      double postBreadthIn,
+      PresumptiveSoil soil,
+      double isolatedFactor,
+      BallastWeights weights) {}
+
+  public FootingWork(Foot foot, PostChecks.Standing standing, HeaderChecks headers, Beams beams) {
+    this.foot = foot;
+    this.push =
+        standing.across().momentAtInLb(0) >= standing.along().momentAtInLb(0)
+            ? standing.across()
+            : standing.along();
+    this.loads = headers.onPosts(beams.header());
+    this.postWeightLb = beams.post().weightLbPerIn() * push.heightIn();
+  }
+
+  /** What stands on the ground. */
+  public record Beams(Material header, Material post) {}
+
+  /** Depth at which the ground holds the post upright, with a hole of that diameter. */
+  public NonConstrainedEmbedment embedment(double holeDiameterIn) {
+    EffectiveWidth width =
+        foot.concrete()
+            ? EffectiveWidth.concreteCollar(holeDiameterIn)
+            : EffectiveWidth.squarePost(foot.postBreadthIn(), foot.postBreadthIn());
+    double windFactor = LoadCombination.UPLIFT.factor(LoadKind.WIND);
+    return NonConstrainedEmbedment.of(
+        new LateralLoad(windFactor * push.forceLb(), push.resultantIn()),
+        width,
+        new LateralResistance(foot.soil().lateralPsfPerFt(), foot.isolatedFactor()));
+  }
+
+  /** Diameter at which the bottom of the hole carries the post. */
+  public VerticalBearing bearing(double holeDiameterIn) {
+    return VerticalBearing.of(
+        heaviestLb(), VerticalBearing.circleIn2(holeDiameterIn), foot.soil().bearingPsf());
+  }
+
+  /** Every check of a hole of that depth and diameter. */
+  public List<Checked> of(double depthIn, double holeDiameterIn, Function<String, Source> sources) {
+    NonConstrainedEmbedment needed = embedment(holeDiameterIn);
+    HeaderChecks.PostLoad heaviest = heaviest();
+    return List.of(
+        checked(
+            "embedment",
+            LoadCombination.UPLIFT,
+            sources,
+            new Check(needed.depthIn(), depthIn),
+            Unit.INCH),
+        checked(
+            "bearing", heaviest.combination(), sources, bearing(holeDiameterIn).check(), Unit.PSF),
+        checked(
+            "uplift",
+            LoadCombination.UPLIFT,
+            sources,
+            uplift(depthIn, holeDiameterIn),
+            Unit.POUND));
+  }
+
+  /** Depth at which weight alone keeps the post down; 0 where the timber does. */
+  public double upliftDepthIn(double holeDiameterIn, double deepestIn) {
+    for (double depthIn = 0; depthIn <= deepestIn; depthIn++) {
+      if (uplift(Math.max(depthIn, 1), holeDiameterIn).passes()) {
+        return depthIn;
+      }
+    }
+    return Double.POSITIVE_INFINITY;
+  }
+
+  private Check uplift(double depthIn, double holeDiameterIn) {
+    double postIn2 = foot.postBreadthIn() * foot.postBreadthIn();
+    BuriedFooting buried =
+        foot.concrete()
+            ? BuriedFooting.fullCollar(depthIn, holeDiameterIn, postIn2)
+            : BuriedFooting.none(depthIn, postIn2);
+    // The header's lift already has 0.6 of the weight above taken off; what is left must be held by
+    // post and footing.
+    Uplift held = Uplift.of(0, postWeightLb, buried, foot.weights());
+    return new Check(netLiftLb(), held.resistanceLb());
+  }
+
+  private double netLiftLb() {
+    return loads.stream().mapToDouble(HeaderChecks.PostLoad::upLb).max().orElse(0);
+  }
+
+  private HeaderChecks.PostLoad heaviest() {
+    return loads.stream()
+        .max(Comparator.comparingDouble(HeaderChecks.PostLoad::downLb))
+        .orElseThrow();
+  }
+
+  private double heaviestLb() {
+    return heaviest().downLb() + postWeightLb;
+  }
+
+  private static Checked checked(
+      String name,
+      LoadCombination combination,
+      Function<String, Source> sources,
+      Check check,
+      Unit unit) {
+    String id = "footing." + name;
+    return new Checked(id, "footing", combination.id(), 1, check, unit, sources.apply(id));
+  }
+}

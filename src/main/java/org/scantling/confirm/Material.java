@@ -1,0 +1,39 @@
+package org.scantling.confirm;
+
+import org.scantling.timber.AdjustedValues;
+import org.scantling.timber.Adjustments;
+import org.scantling.timber.DesignValues;
+import org.scantling.timber.Rectangle;
+
+/**
+ * One stock size in one species and grade, as it stands outdoors.
+ *
+ * @param section dressed size of one ply, upright
+ * @param plies boards side by side
+ * @param reference tabulated design values
+ * @param adjustments every factor but load duration
+ * @param unitWeightPcf weight when wet
+ */
+public record Material(
+    Rectangle section,
+    int plies,
+    DesignValues reference,
+    Adjustments adjustments,
+    double unitWeightPcf) {
+
+  /** Design values for a load of that duration. */
+  AdjustedValues lasting(double loadDurationFactor) {
+    return AdjustedValues.of(reference, adjustments.lasting(loadDurationFactor));
+  }
+
+  /** All plies as one section. */
+  Rectangle whole() {
+    return new Rectangle(plies * section.breadthIn(), section.depthIn());
+  }
+
+  double weightLbPerIn() {
+    return whole().areaIn2() * unitWeightPcf / CUBIC_INCHES_PER_CUBIC_FOOT;
+  }
+
+  private static final double CUBIC_INCHES_PER_CUBIC_FOOT = 1728;
+}

@@ -1,0 +1,150 @@
+package org.scantling.confirm;
+
+import java.util.List;
+import java.util.function.Function;
+import org.scantling.loads.LoadCombination;
+import org.scantling.loads.LoadKind;
+import org.scantling.quantity.Check;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Checked;
+import org.scantling.reasons.Source;
+import org.scantling.timber.AdjustedValues;
+import org.scantling.timber.BeamLoading;
+import org.scantling.timber.BeamStability;
+import org.scantling.timber.Bending;
+import org.scantling.timber.BentAxis;
+import org.scantling.timber.Column;
+import org.scantling.timber.CombinedStress;
+import org.scantling.timber.Rectangle;
+
+/**
+ * One post held by the ground and free at the top: slenderness, crushing, and bending by the wind
+ * across and along the walk together with the load it carries, at the ground and where a rail is
+ * housed; and its sway.
+ */
+public final class PostChecks {
+  private static final String ROLE = "post";
+  private static final double ECCENTRICITY_OF_DEPTH = 1.0 / 6;
+
+  private final List<HeaderChecks.PostLoad> loads;
+  private final Standing standing;
+  private final Limits limits;
+  private final Function<String, Source> sources;
+
+  /**
+   * @param across wind square to the walk
+   * @param along wind along the walk
+   * @param housingDepthIn depth of the recess for a rail, 0 for none
+   * @param housingAtIn its height above ground
+   */
+  public record Standing(
+      SidePush across, SidePush along, double housingDepthIn, double housingAtIn) {}
+
+  /**
+   * @param header the header that was decided
+   */
+  public PostChecks(
+      HeaderChecks headers,
+      Material header,
+      Standing standing,
+      Limits limits,
+      Function<String, Source> sources) {
+    this.loads = headers.onPosts(header);
+    this.standing = standing;
+    this.limits = limits;
+    this.sources = sources;
+  }
+
+  /** Every check of that stock size, each with its worst combination. */
+  public List<Checked> of(Material material) {
+    WorstChecks worst = new WorstChecks(ROLE, limits, sources);
+    for (HeaderChecks.PostLoad load : loads) {
+      check(worst, load, material, standing.across());
+      check(worst, load, material, standing.along());
+    }
+    return worst.list();
+  }
+
+  private void check(
+      WorstChecks worst, HeaderChecks.PostLoad load, Material material, SidePush push) {
+    LoadCombination combination = load.combination();
+    AdjustedValues values = material.lasting(limits.duration().of(combination));
+    double windFactor = combination.factor(LoadKind.WIND);
+    double downLb = load.downLb() + material.weightLbPerIn() * push.heightIn();
+    Column column = column(downLb, push.heightIn(), material.section(), values);
+    worst.add("compression", combination, column.check(), Unit.PSI);
+    worst.addLasting("slenderness", combination, column.governing().check(), Unit.RATIO);
+    Bending grade = bending(windFactor * push.momentAtInLb(0), material.section(), push, values);
+    worst.add("bending", combination, grade.check(), Unit.PSI);
+    worst.add(
+        "combined",
+        combination,
+        combined(column, grade, material.section(), push, values),
+        Unit.RATIO);
+    housing(worst, combination, material, push);
+    if (windFactor > 0) {
+      double grownBy = 1 - Math.min(NEARLY_ALL, column.stressPsi() / critical(column));
+      double stiffness = values.elasticity().psi() * material.section().secondMomentIn4();
+      double swayIn = windFactor * push.swayIn(stiffness) / grownBy;
+      worst.addLasting(
+          "drift",
+          combination,
+          new Check(swayIn, limits.driftShareRatio() * push.heightIn()),
+          Unit.INCH);
+    }
+  }
+
+  /** A post that buckles is caught by the column check; here it must only not divide by zero. */
+  private static final double NEARLY_ALL = 0.999;
+
+  private static double critical(Column column) {
+    return column.governing().criticalStressPsi();
+  }
+
+  private Column column(double downLb, double heightIn, Rectangle section, AdjustedValues values) {
+    double lengthIn = limits.cantileverFactor() * heightIn;
+    return Column.of(
+        downLb,
+        section,
+        new Column.Bracing(lengthIn, lengthIn, limits.straightnessFactor()),
+        values);
+  }
+
+  private static Bending bending(
+      double momentInLb, Rectangle section, SidePush push, AdjustedValues values) {
+    return Bending.of(momentInLb, section, values, stability(section, push, values));
+  }
+
+  private static BeamStability stability(Rectangle section, SidePush push, AdjustedValues values) {
+    return BeamStability.of(
+        section,
+        BeamLoading.CANTILEVER_TIP_POINT.effectiveLengthIn(push.heightIn(), section.depthIn()),
+        values);
+  }
+
+  private static Check combined(
+      Column column, Bending grade, Rectangle section, SidePush push, AdjustedValues values) {
+    double offsetIn = ECCENTRICITY_OF_DEPTH * section.depthIn();
+    Bending none = Bending.of(0, section.turned(), values.bending());
+    return CombinedStress.of(
+            column,
+            new BentAxis(grade, section.depthIn(), offsetIn),
+            new BentAxis(none, section.breadthIn(), 0),
+            stability(section, push, values))
+        .check();
+  }
+
+  private void housing(
+      WorstChecks worst, LoadCombination combination, Material material, SidePush push) {
+    boolean housed = standing.housingDepthIn() > 0 && standing.housingAtIn() < push.heightIn();
+    if (!housed) {
+      return;
+    }
+    AdjustedValues values = material.lasting(limits.duration().of(combination));
+    Rectangle left = material.section().notched(standing.housingDepthIn());
+    double momentInLb =
+        combination.factor(LoadKind.WIND) * push.momentAtInLb(standing.housingAtIn());
+    worst.add(
+        "rail-housing", combination, bending(momentInLb, left, push, values).check(), Unit.PSI);
+  }
+}

@@ -1,0 +1,153 @@
+package org.scantling.design;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Where everything stands: a walk of equal bays between two rows, seen from the datum post. Lengths
+ * in inches, along the walk from the centre of the first post, across it from the centre of the
+ * near row, upward from finished ground.
+ *
+ * @param plan rows and bays
+ * @param posts uprights
+ * @param headers timbers along the rows
+ * @param crossbeams timbers across the walk
+ */
+public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams crossbeams) {
+
+  /**
+   * @param rowSpacingIn centre to centre of the rows
+   * @param bayIn centre to centre along the walk
+   * @param bays equal bays
+   */
+  public record Plan(double rowSpacingIn, double bayIn, int bays) {}
+
+  /**
+   * @param breadthIn dressed breadth, square
+   * @param heightIn ground to top
+   */
+  public record Posts(double breadthIn, double heightIn) {}
+
+  /**
+   * @param paired true for boards bolted to both sides of the posts, false for a timber on top
+   * @param breadthIn dressed thickness of one ply
+   * @param depthIn dressed depth
+   * @param overhangIn past the outer face of the end post
+   * @param notchIn recess over the post
+   */
+  public record Headers(
+      boolean paired, double breadthIn, double depthIn, double overhangIn, double notchIn) {
+    /** Boards side by side. */
+    public int plies() {
+      return paired ? 2 : 1;
+    }
+  }
+
+  /**
+   * @param perBay equal spaces between crossbeams in a bay
+   * @param breadthIn dressed thickness
+   * @param depthIn dressed depth
+   * @param overhangIn past the outer face of the header
+   * @param notchIn recess over the header
+   * @param endMarginIn least distance from the centre of the last crossbeam to the end of the
+   *     header
+   */
+  public record Crossbeams(
+      int perBay,
+      double breadthIn,
+      double depthIn,
+      double overhangIn,
+      double notchIn,
+      double endMarginIn) {}
+
+  /** First to last post, centre to centre. */
+  public double lengthIn() {
+    return plan.bayIn() * plan.bays();
+  }
+
+  /** Free width between the inner faces of the rows. */
+  public double clearWidthIn() {
+    return plan.rowSpacingIn() - posts.breadthIn();
+  }
+
+  /** Corner to corner of one bay, between post centres. */
+  public double bayDiagonalIn() {
+    return Math.hypot(plan.bayIn(), plan.rowSpacingIn());
+  }
+
+  /** Corner to corner of the whole, between post centres. */
+  public double overallDiagonalIn() {
+    return Math.hypot(lengthIn(), plan.rowSpacingIn());
+  }
+
+  public int postCount() {
+    return 2 * (plan.bays() + 1);
+  }
+
+  /** From the centre of an end post to the end of the header. */
+  public double headerTailIn() {
+    return posts.breadthIn() / 2 + headers.overhangIn();
+  }
+
+  public double headerLengthIn() {
+    return lengthIn() + 2 * headerTailIn();
+  }
+
+  /** Outer face to outer face of what carries the crossbeams on one row. */
+  public double seatBreadthIn() {
+    return headers.paired() ? posts.breadthIn() + 2 * headers.breadthIn() : headers.breadthIn();
+  }
+
+  /** From the centre of a row to the tip of a crossbeam. */
+  public double crossbeamTailIn() {
+    return seatBreadthIn() / 2 + crossbeams.overhangIn();
+  }
+
+  public double crossbeamLengthIn() {
+    return plan.rowSpacingIn() + 2 * crossbeamTailIn();
+  }
+
+  public double crossbeamSpacingIn() {
+    return plan.bayIn() / crossbeams.perBay();
+  }
+
+  /** Crossbeams past each end post that still find a seat on the header. */
+  public int crossbeamsOnTail() {
+    double reachIn = headerTailIn() - crossbeams.endMarginIn();
+    return (int) Math.max(0, Math.floor(reachIn / crossbeamSpacingIn() + 1e-9));
+  }
+
+  public int crossbeamCount() {
+    return plan.bays() * crossbeams.perBay() + 1 + 2 * crossbeamsOnTail();
+  }
+
+  /**
+   * Centres of the crossbeams along the walk, from the centre of the first post; the first may be
+   * negative.
+   */
+  public List<Double> crossbeamsAtIn() {
+    List<Double> places = new ArrayList<>();
+    int first = -crossbeamsOnTail();
+    for (int i = first; i < first + crossbeamCount(); i++) {
+      places.add(i * crossbeamSpacingIn());
+    }
+    return places;
+  }
+
+  /** Top of the headers, where the crossbeams sit. */
+  public double headerTopIn() {
+    return headers.paired()
+        ? posts.heightIn()
+        : posts.heightIn() - headers.notchIn() + headers.depthIn();
+  }
+
+  /** Free height under the crossbeams. */
+  public double headroomIn() {
+    return headerTopIn() - crossbeams.notchIn();
+  }
+
+  /** Highest point of the structure. */
+  public double overallHeightIn() {
+    return headroomIn() + crossbeams.depthIn();
+  }
+}
