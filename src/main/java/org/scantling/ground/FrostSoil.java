@@ -27,7 +27,7 @@ public record FrostSoil(
    *     <p>Source: TM 5-852-6, 1988, chapter 2
    *     <p>Worked number: 100 pcf at 15 % gives 2160 Btu/cu ft.
    */
-  public double latentHeatBtuPerCuFt() {
+  public double latentHeatBtuPerFt3() {
     return FUSION_BTU_PER_LB * dryUnitWeightPcf * waterRatio;
   }
 
@@ -38,7 +38,7 @@ public record FrostSoil(
    *     <p>Source: TM 5-852-6, 1988, chapter 2
    *     <p>Worked number: 100 pcf at 15 % gives 28.25 Btu/(cu ft °F).
    */
-  public double volumetricHeatBtuPerCuFtF() {
+  public double volumetricHeatBtuPerFt3F() {
     return dryUnitWeightPcf * (SOIL_HEAT_BTU_PER_LB_F + WATER_HEAT_BTU_PER_LB_F * waterRatio);
   }
 }

@@ -43,8 +43,8 @@ public record Uplift(
    * @return demand 0.6 W, resistance 0.6 D, and each weight in it
    * @throws IllegalArgumentException if lift or weight is negative
    *     <p>Source: ASCE 7, 2016, section 2.4.1; the soil cylinder is common practice
-   *     <p>Worked number: a 12 in collar 36 in deep around a 4x4 holds 317 lb of concrete at 150
-   *     pcf; with 100 lb of timber it resists 250 lb.
+   *     <p>Worked number: a 12 in collar 36 in deep around a 4x4 holds 315 lb of concrete at 150
+   *     pcf; with 100 lb of timber it resists 249 lb.
    */
   public static Uplift of(
       double upliftLb, double timberLb, BuriedFooting footing, BallastWeights weights) {

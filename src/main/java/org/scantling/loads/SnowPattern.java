@@ -34,8 +34,8 @@ public record SnowPattern(List<Double> spanFactors) {
    * @return the balanced load first, then each different pattern: an end span full and the rest
    *     half, an end span half and the rest full, and each neighbouring pair full and the rest half
    * @throws IllegalArgumentException if there is no span
-   *     <p>Source: ASCE 7, 2016, section 7.5.1 (from memory)
-   *     <p>Worked number: three spans give six patterns, the second of them 1, 0.5, 0.5.
+   *     <p>Source: ASCE 7, 2016, section 7.5.1; end overhangs as spans from memory
+   *     <p>Worked number: three spans give five patterns, the second of them 1, 0.5, 0.5.
    */
   public static List<SnowPattern> forSpans(int spanCount) {
     if (spanCount < 1) {

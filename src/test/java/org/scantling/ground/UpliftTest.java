@@ -1,0 +1,73 @@
+package org.scantling.ground;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+
+class UpliftTest {
+  private static final double POST_IN2 = 12.25;
+  private static final BallastWeights WEIGHTS = new BallastWeights(150, 100, 0);
+
+  @Test
+  void a_full_collar_holds_with_its_concrete() {
+    Uplift uplift = Uplift.of(300, 100, BuriedFooting.fullCollar(36, 12, POST_IN2), WEIGHTS);
+    double concreteFt3 = (Math.PI * 36 - 12.25) * 36 / 1728;
+    assertThat(uplift.concreteLb()).isCloseTo(150 * concreteFt3, within(1e-9));
+    assertThat(uplift.concreteLb()).isCloseTo(315, within(0.5));
+    assertThat(uplift.soilLb()).isZero();
+    assertThat(uplift.resistanceLb()).isCloseTo(249, within(0.5));
+    assertThat(uplift.demandLb()).isCloseTo(180, within(1e-9));
+    assertThat(uplift.check().passes()).isTrue();
+  }
+
+  @Test
+  void soil_stands_on_a_collar_at_the_bottom() {
+    BuriedFooting footing = new BuriedFooting(48, 16, 12, 0, POST_IN2);
+    Uplift uplift = Uplift.of(0, 0, footing, WEIGHTS);
+    double ringFt2 = (Math.PI * 64 - 12.25) / 144;
+    assertThat(uplift.concreteLb()).isCloseTo(150 * ringFt2, within(1e-9));
+    assertThat(uplift.soilLb()).isCloseTo(300 * ringFt2, within(1e-9));
+  }
+
+  @Test
+  void a_bell_carries_concrete_and_soil_above_it() {
+    BuriedFooting footing = new BuriedFooting(48, 20, 12, 10, 0);
+    assertThat(footing.concreteIn3()).isCloseTo(Math.PI * (100 * 12 + 25 * 36), within(1e-9));
+    assertThat(footing.soilIn3()).isCloseTo(Math.PI * 75 * 36, within(1e-9));
+  }
+
+  @Test
+  void a_post_in_tamped_fill_has_only_the_timber_on_it() {
+    Uplift uplift = Uplift.of(150, 100, BuriedFooting.none(36, POST_IN2), WEIGHTS);
+    assertThat(uplift.concreteLb()).isZero();
+    assertThat(uplift.soilLb()).isZero();
+    assertThat(uplift.resistanceLb()).isCloseTo(60, within(1e-9));
+    assertThat(uplift.check().passes()).isFalse();
+  }
+
+  @Test
+  void skin_friction_counts_in_full_where_it_is_given() {
+    BallastWeights gripping = new BallastWeights(150, 100, 50);
+    Uplift uplift = Uplift.of(0, 0, BuriedFooting.fullCollar(36, 12, POST_IN2), gripping);
+    assertThat(uplift.skinFrictionLb()).isCloseTo(50 * Math.PI * 3, within(1e-9));
+    assertThat(uplift.resistanceLb())
+        .isCloseTo(0.6 * uplift.concreteLb() + uplift.skinFrictionLb(), within(1e-9));
+  }
+
+  @Test
+  void it_refuses_footings_that_cannot_be() {
+    assertThatThrownBy(() -> new BuriedFooting(36, 12, 40, 0, POST_IN2))
+        .hasMessage("collar thickness (in) 40.0 must be not more than the embedment (in) 36.0");
+    assertThatThrownBy(() -> new BuriedFooting(36, 12, 10, 14, POST_IN2))
+        .hasMessage("shaft diameter (in) 14.0 must be not more than the collar diameter (in) 12.0");
+    assertThatThrownBy(() -> new BallastWeights(0, 100, 0))
+        .hasMessage("unit weight of concrete (pcf) 0.0 must be above zero and finite");
+    assertThatThrownBy(() -> Uplift.of(-1, 0, BuriedFooting.none(36, POST_IN2), WEIGHTS))
+        .hasMessage("wind uplift (lb) -1.0 must be zero or more and finite");
+    assertThatThrownBy(() -> Uplift.of(1, -1, BuriedFooting.none(36, POST_IN2), WEIGHTS))
+        .hasMessage(
+            "weight of the structure on the post (lb) -1.0 must be zero or more and finite");
+  }
+}

@@ -1,0 +1,37 @@
+package org.scantling.ground;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+
+class VerticalBearingTest {
+  @Test
+  void a_footing_presses_with_its_load_over_its_area() {
+    VerticalBearing bearing = VerticalBearing.of(1000, VerticalBearing.circleIn2(12), 2000);
+    assertThat(bearing.pressurePsf()).isCloseTo(1273, within(0.5));
+    assertThat(bearing.check().ratio()).isCloseTo(0.637, within(0.0005));
+    assertThat(bearing.neededDiameterIn()).isCloseTo(9.57, within(0.005));
+  }
+
+  @Test
+  void the_needed_diameter_is_just_enough() {
+    double diameterIn = VerticalBearing.of(3000, 1, 1500).neededDiameterIn();
+    VerticalBearing bearing = VerticalBearing.of(3000, VerticalBearing.circleIn2(diameterIn), 1500);
+    assertThat(bearing.check().ratio()).isCloseTo(1, within(1e-12));
+    assertThat(bearing.check().passes()).isTrue();
+  }
+
+  @Test
+  void it_refuses_footings_that_cannot_be() {
+    assertThatThrownBy(() -> VerticalBearing.of(-1, 100, 2000))
+        .hasMessage("vertical load (lb) -1.0 must be zero or more and finite");
+    assertThatThrownBy(() -> VerticalBearing.of(1, 0, 2000))
+        .hasMessage("bearing area (sq in) 0.0 must be above zero and finite");
+    assertThatThrownBy(() -> VerticalBearing.of(1, 100, 0))
+        .hasMessage("soil bearing (psf) 0.0 must be above zero and finite");
+    assertThatThrownBy(() -> VerticalBearing.circleIn2(-1))
+        .hasMessage("diameter (in) -1.0 must be zero or more and finite");
+  }
+}

@@ -1,0 +1,49 @@
+package org.scantling.loads;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class FreeRoofWindTest {
+  /** ASCE 7-16 figure 27.3-4, flat roof, clear wind flow, cases A and B; from memory. */
+  private static final List<NetPressureCoefficients> CLEAR_FLAT =
+      List.of(new NetPressureCoefficients(1.2, 0.3), new NetPressureCoefficients(-1.1, -0.1));
+
+  @Test
+  void lift_and_press_come_from_the_worst_half_of_any_case() {
+    FreeRoofWind wind = FreeRoofWind.on(16, new FreeRoofRule(0.85, 0.5, CLEAR_FLAT));
+    assertThat(wind.upliftPsf()).isCloseTo(7.48, within(1e-9));
+    assertThat(wind.downforcePsf()).isCloseTo(8.16, within(1e-9));
+    assertThat(wind.cases()).hasSize(2);
+    assertThat(wind.cases().get(1).meanPsf()).isCloseTo(-4.08, within(1e-9));
+  }
+
+  @Test
+  void a_top_that_is_only_pressed_has_no_lift() {
+    List<NetPressureCoefficients> pressed = List.of(new NetPressureCoefficients(0.9, 1.5));
+    FreeRoofWind wind = FreeRoofWind.on(10, new FreeRoofRule(1, 1, pressed));
+    assertThat(wind.upliftPsf()).isZero();
+    assertThat(wind.downforcePsf()).isCloseTo(15, within(1e-9));
+  }
+
+  @Test
+  void a_tall_narrow_walk_is_outside_the_figures() {
+    assertThat(FreeRoofWind.insideFigureLimits(96, 74)).isFalse();
+    assertThat(FreeRoofWind.insideFigureLimits(96, 96)).isTrue();
+    assertThat(FreeRoofWind.insideFigureLimits(96, 384)).isTrue();
+    assertThat(FreeRoofWind.insideFigureLimits(96, 385)).isFalse();
+  }
+
+  @Test
+  void it_refuses_a_figure_without_cases() {
+    assertThatThrownBy(() -> new FreeRoofRule(0.85, 0.5, List.of()))
+        .hasMessage("a free roof has 0 load cases and must have at least 1");
+    assertThatThrownBy(() -> new NetPressureCoefficients(Double.NaN, 0))
+        .hasMessage("net pressure coefficient, windward NaN must be finite");
+    assertThatThrownBy(() -> FreeRoofWind.insideFigureLimits(96, 0))
+        .hasMessage("length (in) 0.0 must be above zero and finite");
+  }
+}
