@@ -1,0 +1,120 @@
+package org.scantling.tables;
+
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.JsonToken;
+import tools.jackson.core.ObjectReadContext;
+import tools.jackson.core.exc.StreamReadException;
+import tools.jackson.dataformat.csv.CsvFactory;
+
+/**
+ * The cells of a CSV file as they stand, with line numbers; the first line is the heading.
+ *
+ * <p>Read token by token: binding rows by reflection costs more time at start than the tables have.
+ */
+final class CsvFile {
+  private static final CsvFactory CSV = new CsvFactory();
+
+  private final String name;
+  private final Line heading;
+  private final List<Line> lines;
+
+  /** One line: its number in the file and its cells, outer spaces gone. */
+  record Line(int number, List<String> cells) {}
+
+  private CsvFile(String name, Line heading, List<Line> lines) {
+    this.name = name;
+    this.heading = heading;
+    this.lines = lines;
+  }
+
+  static CsvFile read(String name, InputStream in) {
+    List<Line> lines = new ArrayList<>();
+    try (JsonParser parser = CSV.createParser(ObjectReadContext.empty(), in)) {
+      while (parser.nextToken() == JsonToken.START_ARRAY) {
+        addLine(parser, lines);
+      }
+    } catch (StreamReadException e) {
+      throw new TableException(
+          name, e.getLocation().getLineNr(), "", e.getOriginalMessage(), "comma-separated text");
+    }
+    if (lines.isEmpty()) {
+      throw new TableException(name, 1, "", "", "a heading line");
+    }
+    return new CsvFile(name, lines.get(0), lines.subList(1, lines.size()));
+  }
+
+  private static void addLine(JsonParser parser, List<Line> lines) {
+    int number = parser.currentTokenLocation().getLineNr();
+    List<String> cells = new ArrayList<>();
+    boolean blank = true;
+    while (parser.nextToken() != JsonToken.END_ARRAY) {
+      String cell = parser.getString().strip();
+      blank &= cell.isEmpty();
+      cells.add(cell);
+    }
+    if (!blank) {
+      lines.add(new Line(number, cells));
+    }
+  }
+
+  String name() {
+    return name;
+  }
+
+  Line heading() {
+    return heading;
+  }
+
+  List<Line> lines() {
+    return lines;
+  }
+
+  /**
+   * For each expected column its place in this file, -1 where the file leaves it out.
+   *
+   * @throws TableException for an unknown or repeated column, and for a missing one where all are
+   *     asked for
+   */
+  int[] places(String[] columns, boolean all) {
+    List<String> found = heading.cells();
+    int[] places = new int[columns.length];
+    for (int i = 0; i < columns.length; i++) {
+      places[i] = found.indexOf(columns[i]);
+      if (places[i] < 0 && (all || i == 0)) {
+        throw new TableException(name, heading.number(), columns[i], "", "a column of that name");
+      }
+    }
+    List<String> known = List.of(columns);
+    for (int i = 0; i < found.size(); i++) {
+      if (!known.contains(found.get(i)) || found.indexOf(found.get(i)) < i) {
+        throw new TableException(
+            name,
+            heading.number(),
+            "",
+            found.get(i),
+            "each of these columns once: " + String.join(", ", known));
+      }
+    }
+    return places;
+  }
+
+  /** The cells of a line in the order of the expected columns, empty where the file has none. */
+  String[] arranged(Line line, int[] places) {
+    if (line.cells().size() != heading.cells().size()) {
+      throw new TableException(
+          name,
+          line.number(),
+          "",
+          line.cells().size() + " cells",
+          heading.cells().size() + " cells, as the heading has");
+    }
+    String[] cells = new String[places.length];
+    for (int i = 0; i < places.length; i++) {
+      cells[i] = places[i] < 0 ? "" : line.cells().get(places[i]);
+    }
+    return cells;
+  }
+}

@@ -1,0 +1,59 @@
+package org.scantling.tables;
+
+import org.scantling.reasons.Source;
+
+/**
+ * Reference design values of one species and grade of sawn lumber, before any adjustment.
+ *
+ * <p>Source: NDS Supplement 2018, Tables 4A, 4B, 4D.
+ *
+ * @param nominalWidth the nominal widths in inches for which the row holds
+ * @param bendingPsi Fb
+ * @param tensionPsi Ft
+ * @param shearPsi Fv
+ * @param bearingPsi Fc across the grain
+ * @param compressionPsi Fc along the grain
+ * @param elasticityPsi E
+ * @param stabilityElasticityPsi Emin
+ * @param specificGravityRatio G
+ * @param wetWeightPcf weight at 30 percent moisture
+ */
+public record DesignValueRow(
+    String id,
+    String species,
+    String grade,
+    MemberClass memberClass,
+    Band nominalWidth,
+    double bendingPsi,
+    double tensionPsi,
+    double shearPsi,
+    double bearingPsi,
+    double compressionPsi,
+    double elasticityPsi,
+    double stabilityElasticityPsi,
+    double specificGravityRatio,
+    double wetWeightPcf,
+    Source source,
+    String note)
+    implements TableRow {
+
+  static DesignValueRow read(Row row) {
+    return new DesignValueRow(
+        row.text("id"),
+        row.text("species"),
+        row.oneOf("grade", "Select-Structural", "No.1", "No.2", "No.3"),
+        MemberClass.read(row),
+        row.band("width_from_in", "width_to_in"),
+        row.positive("bending_psi"),
+        row.positive("tension_psi"),
+        row.positive("shear_psi"),
+        row.positive("bearing_psi"),
+        row.positive("compression_psi"),
+        row.positive("elasticity_psi"),
+        row.positive("stability_elasticity_psi"),
+        row.positive("specific_gravity_ratio"),
+        row.positive("wet_weight_pcf"),
+        row.source(),
+        row.optional("note"));
+  }
+}

@@ -1,0 +1,69 @@
+package org.scantling.tables;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** A folder of tables that lay their rows over ours: data only, never code. */
+record HouseRules(Map<TableFile, CsvFile> tables, Optional<CsvFile> sources) {
+
+  static HouseRules none() {
+    return new HouseRules(Map.of(), Optional.empty());
+  }
+
+  /**
+   * @throws TableException when the folder is none, or holds anything but tables of known names
+   */
+  static HouseRules read(Path folder) {
+    Map<String, CsvFile> files = new TreeMap<>();
+    try (DirectoryStream<Path> entries = Files.newDirectoryStream(folder)) {
+      for (Path entry : entries) {
+        String name = String.valueOf(entry.getFileName());
+        files.put(name, known(entry, name));
+      }
+    } catch (NotDirectoryException | NoSuchFileException e) {
+      throw new TableException(folder.toString(), 0, "", "no folder", "a folder of tables");
+    } catch (IOException e) {
+      throw new UncheckedIOException(folder + " cannot be read", e);
+    }
+    Optional<CsvFile> sources = Optional.ofNullable(files.remove(TableFile.SOURCES));
+    Map<TableFile, CsvFile> tables = new EnumMap<>(TableFile.class);
+    for (TableFile table : TableFile.values()) {
+      CsvFile file = files.get(table.fileName());
+      if (file != null) {
+        tables.put(table, file);
+      }
+    }
+    return new HouseRules(tables, sources);
+  }
+
+  private static CsvFile known(Path entry, String name) throws IOException {
+    if (!Files.isRegularFile(entry) || !names().contains(name)) {
+      throw new TableException(
+          name, 0, "", name, "tables of these names only: " + String.join(", ", names()));
+    }
+    try (InputStream in = Files.newInputStream(entry)) {
+      return CsvFile.read(name, in);
+    }
+  }
+
+  private static List<String> names() {
+    List<String> names = new ArrayList<>();
+    for (TableFile table : TableFile.values()) {
+      names.add(table.fileName());
+    }
+    names.add(TableFile.SOURCES);
+    return names;
+  }
+}

@@ -1,0 +1,48 @@
+package org.scantling.tables;
+
+import org.scantling.reasons.Source;
+import org.scantling.reasons.SourceKind;
+
+/**
+ * The source of a row that a house wrote: whatever its {@code kind} cell says, the house answers
+ * for it. What it cites and what it stands in place of is said as well.
+ */
+final class HouseSources extends Sources {
+  private final Sources all;
+  private final String[] own;
+  private final String instead;
+
+  /**
+   * @param all every citation, the house's own included
+   * @param own the cells that the house itself wrote
+   * @param instead the source of the row that is overridden, or empty
+   */
+  HouseSources(Sources all, String[] own, String instead) {
+    super(all.citations());
+    this.all = all;
+    this.own = own;
+    this.instead = instead;
+  }
+
+  @Override
+  Source of(Row merged, String prefix) {
+    Row row = merged.with(own);
+    if (!row.optional(prefix + "kind").isEmpty()) {
+      kind(row, prefix);
+    }
+    if (!row.optional(prefix + "status").isEmpty()) {
+      row.oneOf(prefix + "status", "seen", "memory", "none");
+    }
+    StringBuilder text = new StringBuilder("house rule (" + row.fileName() + ")");
+    if (!row.optional(prefix + "source").isEmpty()) {
+      text.append(", citing ").append(all.citation(row, prefix));
+    }
+    if (!row.optional(prefix + "where").isEmpty()) {
+      text.append(", ").append(row.optional(prefix + "where"));
+    }
+    if (!instead.isEmpty()) {
+      text.append(", in place of: ").append(instead);
+    }
+    return new Source(SourceKind.HOUSE_RULE, text.toString(), false);
+  }
+}

@@ -1,0 +1,173 @@
+package org.scantling.tables;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.scantling.quantity.Measure;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Source;
+
+/** The cells of one row by the name of their column, refused where they do not fit. */
+final class Row {
+  private final TableFile table;
+  private final int line;
+  private final String[] cells;
+  private final Sources sources;
+
+  Row(TableFile table, int line, String[] cells, Sources sources) {
+    this.table = table;
+    this.line = line;
+    this.cells = cells;
+    this.sources = sources;
+  }
+
+  /** The same place in the file with other cells. */
+  Row with(String[] others) {
+    return new Row(table, line, others, sources);
+  }
+
+  /** This row as one that a house adds. */
+  Row added() {
+    return new Row(table, line, cells, new HouseSources(sources, cells, ""));
+  }
+
+  /** This row of a house over one of ours: what it leaves blank stays as it was. */
+  Row over(Row replaced) {
+    String[] merged = cells.clone();
+    for (int i = 0; i < merged.length; i++) {
+      if (merged[i].isEmpty()) {
+        merged[i] = replaced.cells[i];
+      } else if (table.columns()[i].equals("unit") && !merged[i].equals(replaced.cells[i])) {
+        throw refuse("unit", replaced.cells[i] + ", as the row has that is overridden");
+      }
+    }
+    String instead = replaced.source().text();
+    return new Row(table, line, merged, new HouseSources(sources, cells, instead));
+  }
+
+  String fileName() {
+    return table.fileName();
+  }
+
+  String optional(String column) {
+    return cells[table.column(column)];
+  }
+
+  String text(String column) {
+    String cell = optional(column);
+    if (cell.isEmpty()) {
+      throw refuse(column, "a value: this column has no holes");
+    }
+    return cell;
+  }
+
+  String oneOf(String column, String... words) {
+    String cell = text(column);
+    for (String word : words) {
+      if (word.equals(cell)) {
+        return cell;
+      }
+    }
+    throw refuse(column, String.join(", ", words));
+  }
+
+  boolean yes(String column) {
+    return oneOf(column, "yes", "no").equals("yes");
+  }
+
+  List<String> list(String column) {
+    List<String> parts = new ArrayList<>();
+    for (String part : text(column).split(";", -1)) {
+      if (part.isBlank()) {
+        throw refuse(column, "words with one ; between them");
+      }
+      parts.add(part.strip());
+    }
+    return parts;
+  }
+
+  List<Double> positives(String column) {
+    List<Double> amounts = new ArrayList<>();
+    for (String part : list(column)) {
+      amounts.add(within(column, number(column, part), Double.MIN_VALUE, "above zero"));
+    }
+    return amounts;
+  }
+
+  double number(String column) {
+    return number(column, text(column));
+  }
+
+  double positive(String column) {
+    return within(column, number(column), Double.MIN_VALUE, "above zero");
+  }
+
+  double notNegative(String column) {
+    return within(column, number(column), 0, "zero or more");
+  }
+
+  double share(String column) {
+    double amount = notNegative(column);
+    if (amount > 1) {
+      throw refuse(column, "a number from 0 to 1");
+    }
+    return amount;
+  }
+
+  OptionalDouble optionalNumber(String column) {
+    return optional(column).isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(notNegative(column));
+  }
+
+  /** The {@code value} cell with the {@code unit} cell. */
+  Measure measure() {
+    return new Measure(number("value"), unit());
+  }
+
+  Unit unit() {
+    return UnitWords.unit(this);
+  }
+
+  Band band(String from, String to) {
+    double low = optionalNumber(from).orElse(0);
+    double high = optionalNumber(to).orElse(Double.POSITIVE_INFINITY);
+    if (high < low) {
+      throw refuse(to, "at least " + optional(from));
+    }
+    return new Band(low, high);
+  }
+
+  Source source() {
+    return source("");
+  }
+
+  /** The source that the columns with that prefix name. */
+  Source source(String prefix) {
+    return sources.of(this, prefix);
+  }
+
+  TableException refuse(String column, String accepted) {
+    return new TableException(table.fileName(), line, column, optional(column), accepted);
+  }
+
+  private double number(String column, String cell) {
+    double amount;
+    try {
+      amount = Double.parseDouble(cell);
+    } catch (NumberFormatException e) {
+      throw refuse(column, "a number");
+    }
+    if (!Double.isFinite(amount) || !Character.isDigit(cell.charAt(cell.length() - 1))) {
+      throw refuse(column, "a finite number");
+    }
+    return amount;
+  }
+
+  private double within(String column, double amount, double least, String words) {
+    if (amount < least) {
+      throw refuse(column, "a number " + words);
+    }
+    return amount;
+  }
+}

@@ -1,0 +1,41 @@
+package org.scantling.tables;
+
+import java.util.List;
+import org.scantling.reasons.Source;
+
+/**
+ * The lengths in which a family of sizes is sold.
+ *
+ * @param market north-america or metric
+ * @param stockFamily the family that the sizes table names
+ * @param lengthsIn lengths, shortest first
+ */
+public record StockLengthRow(
+    String id,
+    String market,
+    String stockFamily,
+    List<Double> lengthsIn,
+    Source source,
+    String note)
+    implements TableRow {
+
+  public StockLengthRow {
+    lengthsIn = List.copyOf(lengthsIn);
+  }
+
+  static StockLengthRow read(Row row) {
+    List<Double> lengthsIn = row.positives("lengths_in");
+    for (int i = 1; i < lengthsIn.size(); i++) {
+      if (lengthsIn.get(i) <= lengthsIn.get(i - 1)) {
+        throw row.refuse("lengths_in", "lengths from the shortest up, each once");
+      }
+    }
+    return new StockLengthRow(
+        row.text("id"),
+        row.oneOf("market", "north-america", "metric"),
+        row.text("stock_family"),
+        lengthsIn,
+        row.source(),
+        row.optional("note"));
+  }
+}

@@ -1,0 +1,79 @@
+package org.scantling.tables;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Reads one table: our rows, then the house's over them. */
+final class TableReader {
+  private static final String FOLDER = "/org/scantling/rules/tables/";
+
+  private final HouseRules house;
+  private final Sources sources;
+
+  TableReader(HouseRules house) {
+    this.house = house;
+    Sources own = Sources.read(packaged(TableFile.SOURCES));
+    this.sources = house.sources().isPresent() ? own.and(house.sources().get()) : own;
+  }
+
+  Sources sources() {
+    return sources;
+  }
+
+  /** The rows of a table, merged and in order, not yet typed. */
+  Collection<Row> rows(TableFile table) {
+    Map<String, Row> rows = own(packaged(table.fileName()), table, sources);
+    CsvFile file = house.tables().get(table);
+    if (file != null) {
+      lay(file, table, rows);
+    }
+    return rows.values();
+  }
+
+  static Map<String, Row> own(CsvFile file, TableFile table, Sources sources) {
+    int[] places = file.places(table.columns(), true);
+    Map<String, Row> rows = new LinkedHashMap<>(file.lines().size() * 2);
+    for (CsvFile.Line line : file.lines()) {
+      Row row = new Row(table, line.number(), file.arranged(line, places), sources);
+      if (rows.put(row.text("id"), row) != null) {
+        throw row.refuse("id", "each id once");
+      }
+    }
+    return rows;
+  }
+
+  private void lay(CsvFile file, TableFile table, Map<String, Row> rows) {
+    int[] places = file.places(table.columns(), false);
+    List<String> seen = new ArrayList<>();
+    for (CsvFile.Line line : file.lines()) {
+      Row row = new Row(table, line.number(), file.arranged(line, places), sources);
+      String id = row.text("id");
+      if (seen.contains(id)) {
+        throw row.refuse("id", "each id once");
+      }
+      seen.add(id);
+      Row replaced = rows.get(id);
+      if (replaced == null && !table.open()) {
+        throw row.refuse("id", "an id that this table has: " + Near.list(id, rows.keySet()));
+      }
+      rows.put(id, replaced == null ? row.added() : row.over(replaced));
+    }
+  }
+
+  private static CsvFile packaged(String name) {
+    try (InputStream in = TableReader.class.getResourceAsStream(FOLDER + name)) {
+      if (in == null) {
+        throw new TableException(name, 0, "", "", "a table of that name beside the rules");
+      }
+      return CsvFile.read(name, in);
+    } catch (IOException e) {
+      throw new UncheckedIOException(name + " cannot be read", e);
+    }
+  }
+}

@@ -1,0 +1,349 @@
+package org.scantling.tables;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * All the numbers of the trade, each read when it is first asked for; safe to share between
+ * threads.
+ *
+ * <p>Every lookup by id throws an IllegalArgumentException that names the file and the ids that it
+ * has.
+ */
+public final class Tables {
+  private final TableReader reader;
+  private final Map<TableFile, Table<?>> read = new EnumMap<>(TableFile.class);
+
+  private Tables(TableReader reader) {
+    this.reader = reader;
+  }
+
+  /** The tables of the program. */
+  public static Tables load() {
+    return new Tables(new TableReader(HouseRules.none()));
+  }
+
+  /**
+   * The tables of the program with a house's rows laid over them: a row of a known id replaces what
+   * it writes and keeps what it leaves blank, a row of a new id is added where the table is open.
+   *
+   * @param houseRules folder that holds tables of the same names and nothing else
+   * @throws TableException at once, when anything in the folder cannot be used
+   */
+  public static Tables load(Path houseRules) {
+    HouseRules house = HouseRules.read(houseRules);
+    Tables tables = new Tables(new TableReader(house));
+    for (TableFile file : house.tables().keySet()) {
+      tables.open(file);
+    }
+    return tables;
+  }
+
+  public Table<DesignValueRow> designValues() {
+    return table(TableFile.DESIGN_VALUES, DesignValueRow.class);
+  }
+
+  public Table<AdjustmentRow> adjustmentFactors() {
+    return table(TableFile.ADJUSTMENT_FACTORS, AdjustmentRow.class);
+  }
+
+  public Table<SizeRow> sizes() {
+    return table(TableFile.SIZES, SizeRow.class);
+  }
+
+  public Table<StockLengthRow> stockLengths() {
+    return table(TableFile.STOCK_LENGTHS, StockLengthRow.class);
+  }
+
+  public Table<SoilRow> soils() {
+    return table(TableFile.SOILS, SoilRow.class);
+  }
+
+  public Table<ZoneRow> zones() {
+    return table(TableFile.ZONES, ZoneRow.class);
+  }
+
+  public Table<FrostPlaceRow> frostPlaces() {
+    return table(TableFile.FROST_PLACES, FrostPlaceRow.class);
+  }
+
+  public Table<FreezingIndexRow> freezingIndex() {
+    return table(TableFile.FREEZING_INDEX, FreezingIndexRow.class);
+  }
+
+  public Table<VineRow> vines() {
+    return table(TableFile.VINES, VineRow.class);
+  }
+
+  public Table<UserRow> users() {
+    return table(TableFile.USERS, UserRow.class);
+  }
+
+  public Table<ExposureRow> exposures() {
+    return table(TableFile.EXPOSURE, ExposureRow.class);
+  }
+
+  public Table<NumberRow> snow() {
+    return table(TableFile.SNOW, NumberRow.class);
+  }
+
+  public Table<WindRow> wind() {
+    return table(TableFile.WIND, WindRow.class);
+  }
+
+  public Table<NumberRow> live() {
+    return table(TableFile.LIVE, NumberRow.class);
+  }
+
+  public Table<FastenerRow> fasteners() {
+    return table(TableFile.FASTENERS, FastenerRow.class);
+  }
+
+  public Table<NumberRow> thumbs() {
+    return table(TableFile.THUMB, NumberRow.class);
+  }
+
+  public Table<CheckRow> checks() {
+    return table(TableFile.CHECKS, CheckRow.class);
+  }
+
+  /** Row of soils.csv. */
+  public SoilRow soil(String id) {
+    return soils().row(id);
+  }
+
+  /** Row of vines.csv. */
+  public VineRow vine(String id) {
+    return vines().row(id);
+  }
+
+  /** Row of users.csv. */
+  public UserRow user(String id) {
+    return users().row(id);
+  }
+
+  /** Row of exposure.csv. */
+  public ExposureRow exposure(String id) {
+    return exposures().row(id);
+  }
+
+  /** Row of sizes.csv. */
+  public SizeRow size(String id) {
+    return sizes().row(id);
+  }
+
+  /** Row of fasteners.csv. */
+  public FastenerRow fastener(String id) {
+    return fasteners().row(id);
+  }
+
+  /** Row of thumb.csv. */
+  public NumberRow thumb(String id) {
+    return thumbs().row(id);
+  }
+
+  /** Row of snow.csv. */
+  public NumberRow snow(String id) {
+    return snow().row(id);
+  }
+
+  /** Row of wind.csv. */
+  public WindRow wind(String id) {
+    return wind().row(id);
+  }
+
+  /** Row of live.csv. */
+  public NumberRow live(String id) {
+    return live().row(id);
+  }
+
+  /** Row of checks.csv. */
+  public CheckRow check(String id) {
+    return checks().row(id);
+  }
+
+  /** Row of adjustment-factors.csv. */
+  public AdjustmentRow factor(String id) {
+    return adjustmentFactors().row(id);
+  }
+
+  /** The adjustment factors by what they adjust. */
+  public Factors factors() {
+    return new Factors(adjustmentFactors());
+  }
+
+  /**
+   * Row of zones.csv.
+   *
+   * @param zone plant hardiness zone, 1 to 13
+   */
+  public ZoneRow zone(int zone) {
+    return zones().row(Integer.toString(zone));
+  }
+
+  /** The sizes that may serve in a role, smallest first. */
+  public List<SizeRow> sizes(String role, String market) {
+    SortedMap<Integer, SizeRow> ranked = new TreeMap<>();
+    for (SizeRow size : sizes().rows()) {
+      if (size.market().equals(market) && size.serves(role)) {
+        ranked.put(size.rankCount(), size);
+      }
+    }
+    return List.copyOf(ranked.values());
+  }
+
+  /**
+   * The reference design values of a timber: the class and, for southern pine, the width follow
+   * from its nominal size.
+   *
+   * @throws IllegalArgumentException when the tables hold none, such as a No.3 timber
+   */
+  public DesignValueRow designValues(String species, String grade, SizeRow size) {
+    List<String> known = new ArrayList<>();
+    for (DesignValueRow row : designValues().rows()) {
+      if (row.species().equals(species)
+          && row.grade().equals(grade)
+          && row.memberClass() == size.memberClass()
+          && row.nominalWidth().holds(size.nominalWidthIn())) {
+        return row;
+      }
+      if (!known.contains(row.species())) {
+        known.add(row.species());
+      }
+    }
+    throw new IllegalArgumentException(
+        "design-values.csv has no "
+            + grade
+            + " "
+            + species
+            + " "
+            + size.memberClass().word()
+            + " for "
+            + size.id()
+            + "; species are "
+            + String.join(", ", known));
+  }
+
+  /**
+   * The lengths in which a size is sold, shortest first.
+   *
+   * @throws IllegalArgumentException when the market sells none of its family
+   */
+  public StockLengthRow stockLengths(SizeRow size) {
+    for (StockLengthRow row : stockLengths().rows()) {
+      if (row.market().equals(size.market()) && row.stockFamily().equals(size.stockFamily())) {
+        return row;
+      }
+    }
+    throw new IllegalArgumentException(
+        "stock-lengths.csv has no lengths of family " + size.stockFamily() + " for " + size.id());
+  }
+
+  /**
+   * The air-freezing index of a county or place: its own published number, else the county's row,
+   * else that of the state's other counties.
+   *
+   * @param state full name of the state
+   * @param county county or place, without the word county
+   */
+  public Optional<FreezingIndexRow> freezingIndex(String state, String county) {
+    Optional<FreezingIndexRow> best = Optional.empty();
+    for (FreezingIndexRow row : freezingIndex().rows()) {
+      if (!row.state().equals(state)) {
+        continue;
+      }
+      if (row.counties().contains(county)) {
+        if (row.bound().equals("local")) {
+          return Optional.of(row);
+        }
+        best = Optional.of(row);
+      } else if (best.isEmpty()
+          && (row.counties().contains("all") || row.counties().contains("others"))) {
+        best = Optional.of(row);
+      }
+    }
+    return best;
+  }
+
+  /** Reads every table now, so that a fault in any of them shows. */
+  public Tables readAll() {
+    for (TableFile file : TableFile.values()) {
+      open(file);
+    }
+    return this;
+  }
+
+  private void open(TableFile file) {
+    switch (file) {
+      case DESIGN_VALUES:
+        designValues();
+        break;
+      case ADJUSTMENT_FACTORS:
+        adjustmentFactors();
+        break;
+      case SIZES:
+        sizes();
+        break;
+      case STOCK_LENGTHS:
+        stockLengths();
+        break;
+      case SOILS:
+        soils();
+        break;
+      case ZONES:
+        zones();
+        break;
+      case FROST_PLACES:
+        frostPlaces();
+        break;
+      case FREEZING_INDEX:
+        freezingIndex();
+        break;
+      case VINES:
+        vines();
+        break;
+      case USERS:
+        users();
+        break;
+      case EXPOSURE:
+        exposures();
+        break;
+      case SNOW:
+        snow();
+        break;
+      case WIND:
+        wind();
+        break;
+      case LIVE:
+        live();
+        break;
+      case FASTENERS:
+        fasteners();
+        break;
+      case THUMB:
+        thumbs();
+        break;
+      case CHECKS:
+        checks();
+        break;
+    }
+  }
+
+  private <T extends TableRow> Table<T> table(TableFile file, Class<T> type) {
+    synchronized (read) {
+      @SuppressWarnings("unchecked") // each file is always read with its one type
+      Table<T> table = (Table<T>) read.get(file);
+      if (table == null) {
+        table = TypedRows.table(file, type, reader.rows(file));
+        read.put(file, table);
+      }
+      return table;
+    }
+  }
+}
