@@ -1,0 +1,97 @@
+package org.scantling.intake;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** Finds the file that {@code base:} names, inside the folder it may not leave. */
+final class BaseFinder {
+  private static final String FIELD = "base";
+  private static final Pattern FROM_A_ROOT = Pattern.compile("(?:[/\\\\~]|[A-Za-z]:).*");
+
+  private final SourceText site;
+  private final Path root;
+  private final Problems problems;
+
+  /**
+   * @param site the site file
+   * @param root the folder that the base may not leave
+   * @param problems where refusals go
+   */
+  BaseFinder(SourceText site, Path root, Problems problems) {
+    this.site = site;
+    this.root = root.toAbsolutePath().normalize();
+    this.problems = problems;
+  }
+
+  /** A base file as found, and the name by which problems call it. */
+  record Found(Path file, String name) {}
+
+  Optional<Found> find(String written, Origin origin) {
+    if (FROM_A_ROOT.matcher(written).matches() || written.contains("\\")) {
+      return refused(origin, written, "a relative path with forward slashes", "");
+    }
+    try {
+      Path file = site.folder().toAbsolutePath().resolve(written).normalize();
+      return file.startsWith(root)
+          ? existing(file, written, origin)
+          : refused(origin, written + " (outside)", inside(), "");
+    } catch (InvalidPathException unusable) {
+      return refused(origin, written, "a path of this file system", "");
+    }
+  }
+
+  private Optional<Found> existing(Path file, String written, Origin origin) {
+    if (!Files.isRegularFile(file)) {
+      String advice = NearMiss.advice(file.getFileName().toString(), besides(file));
+      return refused(origin, written + " (no such file)", "a design file", advice);
+    }
+    if (!realPath(file).startsWith(realPath(root))) {
+      return refused(origin, written + " (a link to outside)", inside(), "");
+    }
+    String name = shownName(written);
+    if (site.name().equals(name)) {
+      return refused(origin, written + " (this site file itself)", "another file, a design", "");
+    }
+    return Optional.of(new Found(file, name));
+  }
+
+  private Optional<Found> refused(Origin origin, String found, String accepted, String advice) {
+    problems.add(origin.problem(FIELD, Wording.shortened(found), accepted).withAdvice(advice));
+    return Optional.empty();
+  }
+
+  private static String inside() {
+    return "a file in the site file's folder or below";
+  }
+
+  private String shownName(String written) {
+    Path name = Path.of(site.name()).resolveSibling(written).normalize();
+    return name.toString().replace('\\', '/');
+  }
+
+  private static Path realPath(Path path) {
+    try {
+      return path.toRealPath();
+    } catch (IOException gone) {
+      return path;
+    }
+  }
+
+  private static List<String> besides(Path file) {
+    Path folder = file.getParent();
+    if (folder == null || !Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.limit(1000).map(path -> path.getFileName().toString()).sorted().toList();
+    } catch (IOException unreadable) {
+      return List.of();
+    }
+  }
+}

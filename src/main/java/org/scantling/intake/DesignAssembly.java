@@ -1,0 +1,76 @@
+package org.scantling.intake;
+
+import java.util.Optional;
+import org.scantling.design.BaseDesign;
+
+/** Builds a design from a file that had no problem. */
+final class DesignAssembly {
+  private final Readings said;
+
+  DesignAssembly(Readings said) {
+    this.said = said;
+  }
+
+  BaseDesign design() {
+    return new BaseDesign(
+        said.word("title"),
+        said.hasGroup("proven") ? Optional.of(proven()) : Optional.empty(),
+        posts(),
+        new BaseDesign.Headers(
+            said.word("headers.style"),
+            said.word("headers.size"),
+            said.number("headers.overhang"),
+            said.number("headers.notch")),
+        crossbeams(),
+        said.hasGroup("side-panels") ? Optional.of(sidePanels()) : Optional.empty(),
+        said.hasGroup("braces") ? Optional.of(braces()) : Optional.empty());
+  }
+
+  private BaseDesign.Proven proven() {
+    return new BaseDesign.Proven(
+        said.count("proven.built"),
+        ClimateAssembly.climate(said, "proven.climate"),
+        said.maybeWord("proven.soil"),
+        said.maybeWord("proven.vine"));
+  }
+
+  private BaseDesign.Posts posts() {
+    return new BaseDesign.Posts(
+        said.word("posts.size"),
+        said.number("posts.row-spacing"),
+        said.number("posts.bay"),
+        said.count("posts.bays"),
+        said.number("posts.height"),
+        said.number("posts.embedment"),
+        said.word("posts.footing"),
+        said.maybeWord("posts.backfill"),
+        said.maybeNumber("posts.hole-diameter"));
+  }
+
+  private BaseDesign.Crossbeams crossbeams() {
+    return new BaseDesign.Crossbeams(
+        said.word("crossbeams.size"),
+        said.count("crossbeams.count"),
+        said.number("crossbeams.overhang"),
+        said.number("crossbeams.notch"),
+        said.hasGroup("crossbeams.end-cut") ? Optional.of(endCut()) : Optional.empty());
+  }
+
+  private BaseDesign.EndCut endCut() {
+    return new BaseDesign.EndCut(
+        said.word("crossbeams.end-cut.kind"),
+        said.number("crossbeams.end-cut.drop"),
+        said.number("crossbeams.end-cut.run"));
+  }
+
+  private BaseDesign.SidePanels sidePanels() {
+    return new BaseDesign.SidePanels(
+        said.word("side-panels.rail"),
+        said.number("side-panels.rail-height"),
+        said.count("side-panels.pickets"));
+  }
+
+  private BaseDesign.Braces braces() {
+    return new BaseDesign.Braces(said.word("braces.size"), said.number("braces.leg"));
+  }
+}

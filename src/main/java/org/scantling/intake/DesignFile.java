@@ -1,0 +1,150 @@
+package org.scantling.intake;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import tools.jackson.databind.annotation.JsonSerialize;
+
+/** The keys of a design file. Key names are the component names with hyphens. */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+record DesignFile(
+    @Entry(says = "what the design is called", required = true) String title,
+    @Entry(says = "where and since when it has stood") Proven proven,
+    @Entry(says = "the posts", required = true) Posts posts,
+    @Entry(says = "the timbers along the rows", required = true) Headers headers,
+    @Entry(says = "the timbers across the walk", required = true) Crossbeams crossbeams,
+    @Entry(says = "rails and pickets between the posts of a row", words = "none")
+        @JsonInclude(JsonInclude.Include.ALWAYS)
+        @JsonSerialize(nullsUsing = NoneSerializer.class)
+        SidePanels sidePanels,
+    @Entry(says = "knee braces", words = "none")
+        @JsonInclude(JsonInclude.Include.ALWAYS)
+        @JsonSerialize(nullsUsing = NoneSerializer.class)
+        Braces braces) {
+
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  record Proven(
+      @Entry(says = "first year of service", kind = EntryKind.YEAR, required = true) Integer built,
+      @Entry(says = "the climate of that place", required = true) ClimateFile climate,
+      @Entry(says = "soil class of that place", kind = EntryKind.WORD, table = TableWords.SOILS)
+          String soil,
+      @Entry(says = "the climber it carried", kind = EntryKind.WORD, table = TableWords.VINES)
+          String vine) {}
+
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  record Posts(
+      @Entry(
+              says = "nominal size",
+              kind = EntryKind.WORD,
+              table = TableWords.SIZES,
+              required = true)
+          String size,
+      @Entry(
+              says = "centre to centre of the rows, across the walk",
+              kind = EntryKind.LENGTH,
+              required = true)
+          String rowSpacing,
+      @Entry(
+              says = "centre to centre of neighbouring posts along the walk",
+              kind = EntryKind.LENGTH,
+              required = true)
+          String bay,
+      @Entry(says = "bays along the walk", kind = EntryKind.COUNT, required = true) Integer bays,
+      @Entry(
+              says = "finished ground to the top of the post",
+              kind = EntryKind.LENGTH,
+              required = true)
+          String height,
+      @Entry(
+              says = "depth below finished ground; 0 in on brackets",
+              kind = EntryKind.LENGTH,
+              required = true)
+          String embedment,
+      @Entry(
+              says = "how the posts stand",
+              kind = EntryKind.WORD,
+              words = {"embedded", "concrete", "bracket"},
+              required = true)
+          String footing,
+      @Entry(
+              says = "what fills the hole",
+              kind = EntryKind.WORD,
+              words = {"tamped-soil", "gravel", "concrete"})
+          String backfill,
+      @Entry(says = "width of the hole", kind = EntryKind.LENGTH) String holeDiameter) {}
+
+  record Headers(
+      @Entry(
+              says = "on top of the posts or a pair bolted to them",
+              kind = EntryKind.WORD,
+              words = {"on-top", "paired"},
+              required = true)
+          String style,
+      @Entry(
+              says = "nominal size of one ply",
+              kind = EntryKind.WORD,
+              table = TableWords.SIZES,
+              required = true)
+          String size,
+      @Entry(says = "past the outer face of the end post", kind = EntryKind.LENGTH, required = true)
+          String overhang,
+      @Entry(
+              says = "depth of the recess that seats it; 0 in for none",
+              kind = EntryKind.LENGTH,
+              required = true)
+          String notch) {}
+
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  record Crossbeams(
+      @Entry(
+              says = "nominal size",
+              kind = EntryKind.WORD,
+              table = TableWords.SIZES,
+              required = true)
+          String size,
+      @Entry(says = "pieces over the whole structure", kind = EntryKind.COUNT, required = true)
+          Integer count,
+      @Entry(says = "past the outer face of the header", kind = EntryKind.LENGTH, required = true)
+          String overhang,
+      @Entry(
+              says = "depth of the recess over the header; 0 in for none",
+              kind = EntryKind.LENGTH,
+              required = true)
+          String notch,
+      @Entry(says = "the shape of the tails") EndCut endCut) {}
+
+  record EndCut(
+      @Entry(
+              says = "shape of the cut",
+              kind = EntryKind.WORD,
+              words = {"slant", "plumb", "curve"},
+              required = true)
+          String kind,
+      @Entry(says = "how far it drops from the top edge", kind = EntryKind.LENGTH, required = true)
+          String drop,
+      @Entry(says = "how far it runs along the timber", kind = EntryKind.LENGTH, required = true)
+          String run) {}
+
+  record SidePanels(
+      @Entry(
+              says = "nominal size of the level pieces",
+              kind = EntryKind.WORD,
+              table = TableWords.SIZES,
+              required = true)
+          String rail,
+      @Entry(says = "height of the rail above ground", kind = EntryKind.LENGTH, required = true)
+          String railHeight,
+      @Entry(says = "upright pieces a panel", kind = EntryKind.COUNT, required = true)
+          Integer pickets) {}
+
+  record Braces(
+      @Entry(
+              says = "nominal size",
+              kind = EntryKind.WORD,
+              table = TableWords.SIZES,
+              required = true)
+          String size,
+      @Entry(
+              says = "length along the post and along the header",
+              kind = EntryKind.LENGTH,
+              required = true)
+          String leg) {}
+}

@@ -1,0 +1,64 @@
+package org.scantling.intake;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Reads a design file: the proven base, or a fixed design that is to be checked. */
+public final class DesignReader {
+  private final Vocabulary vocabulary;
+
+  public DesignReader(Vocabulary vocabulary) {
+    this.vocabulary = vocabulary;
+  }
+
+  /**
+   * Reads a design file by itself.
+   *
+   * @param file a YAML or JSON file
+   * @return the design and what the file left out
+   * @throws IntakeException with all problems of the file
+   */
+  public DesignIntake read(Path file) {
+    Problems problems = new Problems();
+    Optional<DesignIntake> design = read(file, file.toString(), problems);
+    problems.throwIfAny();
+    return design.orElseThrow();
+  }
+
+  /**
+   * Reads a design from a text that is in memory already.
+   *
+   * @param source the text with the name that problems show
+   * @return the design and what the text left out
+   * @throws IntakeException with all problems of the text
+   */
+  public DesignIntake read(SourceText source) {
+    Problems problems = new Problems();
+    Optional<DesignIntake> design = read(source, problems);
+    problems.throwIfAny();
+    return design.orElseThrow();
+  }
+
+  /** Reads a design and collects its problems under the given name; empty if there were any. */
+  Optional<DesignIntake> read(Path file, String name, Problems problems) {
+    Problems own = new Problems();
+    try {
+      Optional<DesignIntake> design = read(SourceFile.read(file, name, own), own);
+      problems.addAll(own.all());
+      return design;
+    } catch (IntakeException unreadable) {
+      problems.addAll(unreadable.problems());
+      return Optional.empty();
+    }
+  }
+
+  private Optional<DesignIntake> read(SourceText source, Problems problems) {
+    Node.Group file = TreeReader.readGroup(source, problems);
+    Readings said = new ShapeReader(vocabulary, problems).read(DesignFile.class, file);
+    if (!problems.all().isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new DesignIntake(new DesignAssembly(said).design(), said.absent(), said.originals()));
+  }
+}

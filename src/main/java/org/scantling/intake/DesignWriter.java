@@ -1,0 +1,129 @@
+package org.scantling.intake;
+
+import java.math.BigDecimal;
+import java.util.OptionalDouble;
+import org.scantling.design.BaseDesign;
+import org.scantling.design.Site;
+import tools.jackson.databind.ObjectMapper;
+import tools.jackson.databind.PropertyNamingStrategies;
+import tools.jackson.databind.SerializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.dataformat.yaml.YAMLMapper;
+import tools.jackson.dataformat.yaml.YAMLWriteFeature;
+
+/** Writes a design as a design file that {@link DesignReader} takes back without any loss. */
+public final class DesignWriter {
+  private static final ObjectMapper YAML =
+      YAMLMapper.builder()
+          .propertyNamingStrategy(PropertyNamingStrategies.KEBAB_CASE)
+          .disable(YAMLWriteFeature.WRITE_DOC_START_MARKER)
+          .enable(YAMLWriteFeature.MINIMIZE_QUOTES)
+          .enable(YAMLWriteFeature.ALWAYS_QUOTE_NUMBERS_AS_STRINGS)
+          .disable(YAMLWriteFeature.SPLIT_LINES)
+          .build();
+  private static final ObjectMapper JSON =
+      JsonMapper.builder()
+          .propertyNamingStrategy(PropertyNamingStrategies.KEBAB_CASE)
+          .enable(SerializationFeature.INDENT_OUTPUT)
+          .build();
+
+  private DesignWriter() {}
+
+  /** The design as YAML text. */
+  public static String yaml(BaseDesign design) {
+    return YAML.writeValueAsString(file(design));
+  }
+
+  /** The design as JSON text. */
+  public static String json(BaseDesign design) {
+    return JSON.writeValueAsString(file(design)).replace("\r\n", "\n") + "\n";
+  }
+
+  private static DesignFile file(BaseDesign design) {
+    return new DesignFile(
+        design.title(),
+        design.proven().map(DesignWriter::proven).orElse(null),
+        posts(design.posts()),
+        new DesignFile.Headers(
+            design.headers().style(),
+            design.headers().size(),
+            inches(design.headers().overhangIn()),
+            inches(design.headers().notchIn())),
+        crossbeams(design.crossbeams()),
+        design.sidePanels().map(DesignWriter::sidePanels).orElse(null),
+        design
+            .braces()
+            .map(braces -> new DesignFile.Braces(braces.size(), inches(braces.legIn())))
+            .orElse(null));
+  }
+
+  private static DesignFile.Proven proven(BaseDesign.Proven proven) {
+    Site.Climate climate = proven.climate();
+    return new DesignFile.Proven(
+        proven.builtYear(),
+        new ClimateFile(
+            amount(climate.frostDepthIn(), " in"),
+            amount(climate.groundSnowPsf(), " psf"),
+            amount(climate.windSpeedMph(), " mph"),
+            climate.exposure().orElse(null),
+            zone(climate.hardinessZone()),
+            amount(climate.freezingIndexFDays(), " F-days"),
+            amount(climate.meanAnnualF(), " F")),
+        proven.soil().orElse(null),
+        proven.vine().orElse(null));
+  }
+
+  private static DesignFile.Posts posts(BaseDesign.Posts posts) {
+    return new DesignFile.Posts(
+        posts.size(),
+        inches(posts.rowSpacingIn()),
+        inches(posts.bayIn()),
+        posts.bays(),
+        inches(posts.heightIn()),
+        inches(posts.embedmentIn()),
+        posts.footing(),
+        posts.backfill().orElse(null),
+        amount(posts.holeDiameterIn(), " in"));
+  }
+
+  private static DesignFile.Crossbeams crossbeams(BaseDesign.Crossbeams beams) {
+    return new DesignFile.Crossbeams(
+        beams.size(),
+        beams.count(),
+        inches(beams.overhangIn()),
+        inches(beams.notchIn()),
+        beams
+            .endCut()
+            .map(
+                cut -> new DesignFile.EndCut(cut.kind(), inches(cut.dropIn()), inches(cut.runIn())))
+            .orElse(null));
+  }
+
+  private static DesignFile.SidePanels sidePanels(BaseDesign.SidePanels panels) {
+    return new DesignFile.SidePanels(
+        panels.rail(), inches(panels.railHeightIn()), panels.pickets());
+  }
+
+  private static String inches(double amount) {
+    return plain(amount) + " in";
+  }
+
+  private static String amount(OptionalDouble amount, String unit) {
+    return amount.isPresent() ? plain(amount.getAsDouble()) + unit : null;
+  }
+
+  /** A zone is known to the half: the upper half is marked b. */
+  private static String zone(OptionalDouble zone) {
+    if (zone.isEmpty()) {
+      return null;
+    }
+    double whole = Math.floor(zone.getAsDouble());
+    return plain(whole) + (zone.getAsDouble() - whole >= 0.5 ? "b" : "");
+  }
+
+  /** Decimals without exponent and without loss. */
+  private static String plain(double amount) {
+    BigDecimal exact = BigDecimal.valueOf(amount);
+    return exact.signum() == 0 ? "0" : exact.stripTrailingZeros().toPlainString();
+  }
+}

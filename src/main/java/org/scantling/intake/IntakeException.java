@@ -1,0 +1,29 @@
+package org.scantling.intake;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** An input file or a {@code --set} value is wrong; carries every problem that was found. */
+public final class IntakeException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+  private static final int MOST_SHOWN = 100;
+
+  private final transient List<Problem> problems;
+
+  IntakeException(List<Problem> problems) {
+    super(text(problems));
+    this.problems = List.copyOf(problems);
+  }
+
+  /** All problems, in the order of the files and their lines; never empty. */
+  public List<Problem> problems() {
+    return problems;
+  }
+
+  private static String text(List<Problem> problems) {
+    String shown =
+        problems.stream().limit(MOST_SHOWN).map(Problem::text).collect(Collectors.joining("\n"));
+    int more = problems.size() - MOST_SHOWN;
+    return more > 0 ? shown + "\nand " + more + " more problems" : shown;
+  }
+}

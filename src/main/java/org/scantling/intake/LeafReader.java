@@ -1,0 +1,163 @@
+package org.scantling.intake;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.scantling.quantity.QuantityException;
+import org.scantling.quantity.QuantityKind;
+
+/** Reads one single value: checks its form, its unit, its word and its bounds. */
+final class LeafReader {
+  private static final Pattern WHOLE = Pattern.compile("-?\\d{1,9}");
+  private static final Pattern ZONE = Pattern.compile("(-?\\d{1,4})([abAB]?)");
+  private static final int LONGEST_TEXT = 200;
+
+  private final Vocabulary vocabulary;
+  private final Bounds bounds;
+  private final Problems problems;
+  private final Readings readings;
+
+  LeafReader(Vocabulary vocabulary, Problems problems, Readings readings) {
+    this.vocabulary = vocabulary;
+    this.bounds = Bounds.ofTheProgram();
+    this.problems = problems;
+    this.readings = readings;
+  }
+
+  /** Reads the value of a key that holds no group and no list. */
+  void read(Shape.Key key, Node node, String path) {
+    if (!(node instanceof Node.Scalar value) || value.form() == Node.Form.EMPTY) {
+      problems.add(node.origin().problem(path, node.words(), accepted(key)));
+      return;
+    }
+    switch (key.entry().kind()) {
+      case TEXT -> text(value, path);
+      case WORD -> word(key, value, path);
+      case COUNT, YEAR -> whole(key, value, path);
+      case ZONE -> zone(key, value, path);
+      default -> quantity(key.entry().kind(), value, path);
+    }
+  }
+
+  /** What a key accepts, as it follows "must be". */
+  String accepted(Shape.Key key) {
+    Collection<String> words = words(key);
+    return words.isEmpty() ? key.entry().kind().accepted() : Wording.oneOf(words);
+  }
+
+  /** The words that a key accepts; none where it is not about words. */
+  Collection<String> words(Shape.Key key) {
+    List<String> fixed = key.fixedWords();
+    return fixed.isEmpty() ? vocabulary.of(key.entry().table()) : fixed;
+  }
+
+  void word(Shape.Key key, Node.Scalar value, String path) {
+    Collection<String> words = words(key);
+    if (value.form() == Node.Form.TEXT && words.contains(value.text())) {
+      readings.putWord(path, value.text());
+      return;
+    }
+    problems.add(
+        value
+            .origin()
+            .problem(path, value.words(), Wording.oneOf(words))
+            .withAdvice(NearMiss.advice(value.text(), words)));
+  }
+
+  private void text(Node.Scalar value, String path) {
+    boolean plain = value.text().chars().noneMatch(Character::isISOControl);
+    if (value.form() != Node.Form.TEXT) {
+      problems.add(
+          value
+              .origin()
+              .problem(path, value.words(), "text")
+              .withAdvice("Maybe put it in quotes?"));
+    } else if (value.text().isBlank() || !plain || value.text().length() > LONGEST_TEXT) {
+      problems.add(
+          value
+              .origin()
+              .problem(
+                  path, value.words(), "one line of text of 1 to " + LONGEST_TEXT + " letters"));
+    } else {
+      readings.putWord(path, value.text().strip());
+    }
+  }
+
+  private void whole(Shape.Key key, Node.Scalar value, String path) {
+    if (value.form() != Node.Form.NUMBER || !WHOLE.matcher(value.text()).matches()) {
+      String found =
+          value.form() == Node.Form.NUMBER ? Wording.shortened(value.text()) : value.words();
+      problems.add(value.origin().problem(path, found, key.entry().kind().accepted()));
+      return;
+    }
+    bounded(Integer.parseInt(value.text()), value, path);
+  }
+
+  /** Half zones count half a zone: 6a is 6.0 and 6b is 6.5. */
+  private void zone(Shape.Key key, Node.Scalar value, String path) {
+    Matcher match = ZONE.matcher(value.text());
+    if (!match.matches()) {
+      problems.add(value.origin().problem(path, value.words(), key.entry().kind().accepted()));
+      return;
+    }
+    double half = match.group(2).equalsIgnoreCase("b") ? 0.5 : 0;
+    bounded(Integer.parseInt(match.group(1)) + half, value, path);
+  }
+
+  private void quantity(EntryKind kind, Node.Scalar value, String path) {
+    QuantityKind quantity = kind.quantity().orElseThrow();
+    try {
+      bounded(quantity.parse(value.text()), value, path);
+    } catch (QuantityException refused) {
+      String advice =
+          refused
+              .maybe()
+              .or(() -> withUnit(quantity, value.text(), path))
+              .map(meant -> "Maybe " + meant + "?")
+              .orElse("");
+      problems.add(
+          value.origin().problem(path, refused.found(), refused.accepted()).withAdvice(advice));
+    }
+  }
+
+  /** The readings of a bare number that would make sense here. */
+  private Optional<String> withUnit(QuantityKind quantity, String number, String path) {
+    List<String> sensible =
+        units(quantity)
+            .map(unit -> number.strip() + " " + unit)
+            .filter(text -> sensible(quantity, text, path))
+            .toList();
+    return sensible.isEmpty() ? Optional.empty() : Optional.of(Wording.either(sensible));
+  }
+
+  private static Stream<String> units(QuantityKind quantity) {
+    return switch (quantity) {
+      case LENGTH -> Stream.of("ft", "in", "m", "cm", "mm");
+      case LOAD -> Stream.of("psf", "kPa");
+      case WIND_SPEED -> Stream.of("mph", "km/h", "m/s");
+      case PERCENT -> Stream.of("%");
+      case DEGREE_DAYS -> Stream.of("F-days", "C-days");
+      case TEMPERATURE -> Stream.of("F", "C");
+    };
+  }
+
+  private boolean sensible(QuantityKind quantity, String text, String path) {
+    try {
+      return bounds.range(path).holds(quantity.parse(text));
+    } catch (QuantityException refused) {
+      return false;
+    }
+  }
+
+  private void bounded(double amount, Node.Scalar value, String path) {
+    Bounds.Range range = bounds.range(path);
+    if (range.holds(amount)) {
+      readings.putNumber(path, amount, value.text().strip());
+    } else {
+      problems.add(value.origin().problem(path, Wording.shortened(value.text()), range.words()));
+    }
+  }
+}

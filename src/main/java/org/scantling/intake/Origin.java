@@ -1,0 +1,18 @@
+package org.scantling.intake;
+
+import java.util.OptionalInt;
+
+/** Where a value was written: a line of a file, or a {@code --set} option without a line. */
+record Origin(String file, OptionalInt line) {
+  static Origin line(String file, int line) {
+    return new Origin(file, OptionalInt.of(line));
+  }
+
+  static Origin whole(String file) {
+    return new Origin(file, OptionalInt.empty());
+  }
+
+  Problem problem(String field, String found, String accepted) {
+    return new Problem(file, line, field, found, accepted, "");
+  }
+}

@@ -1,0 +1,41 @@
+package org.scantling.intake;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Collects problems while reading goes on. */
+final class Problems {
+  private final List<Problem> found = new ArrayList<>();
+
+  void add(Problem problem) {
+    found.add(problem);
+  }
+
+  void addAll(List<Problem> problems) {
+    found.addAll(problems);
+  }
+
+  /** Ends the reading if anything was wrong. */
+  void throwIfAny() {
+    if (!found.isEmpty()) {
+      throw new IntakeException(all());
+    }
+  }
+
+  /** Ends the reading at once, with what was found before. */
+  IntakeException fatal(Problem problem) {
+    add(problem);
+    return new IntakeException(all());
+  }
+
+  /** Everything found so far, in the order of the files and their lines. */
+  List<Problem> all() {
+    List<String> files = found.stream().map(Problem::file).distinct().toList();
+    return found.stream()
+        .sorted(
+            Comparator.comparingInt((Problem problem) -> files.indexOf(problem.file()))
+                .thenComparingInt(problem -> problem.line().orElse(0)))
+        .toList();
+  }
+}

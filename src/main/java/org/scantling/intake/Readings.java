@@ -1,0 +1,76 @@
+package org.scantling.intake;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** What a file said, by path: numbers in the units used inside, words, and the original texts. */
+final class Readings {
+  private final Map<String, Double> numbers = new HashMap<>();
+  private final Map<String, String> words = new HashMap<>();
+  private final Map<String, Integer> sizes = new HashMap<>();
+  private final SortedMap<String, String> originals = new TreeMap<>();
+  private final List<String> absent = new ArrayList<>();
+
+  void putNumber(String path, double amount, String original) {
+    numbers.put(path, amount);
+    originals.put(path, original);
+  }
+
+  void putWord(String path, String word) {
+    words.put(path, word);
+    originals.put(path, word);
+  }
+
+  void putSize(String path, int size) {
+    sizes.put(path, size);
+  }
+
+  void putAbsent(String path) {
+    absent.add(path);
+  }
+
+  double number(String path) {
+    return maybeNumber(path).orElseThrow(() -> new IllegalStateException("no number at " + path));
+  }
+
+  int count(String path) {
+    return (int) Math.round(number(path));
+  }
+
+  String word(String path) {
+    return maybeWord(path).orElseThrow(() -> new IllegalStateException("no word at " + path));
+  }
+
+  OptionalDouble maybeNumber(String path) {
+    Double amount = numbers.get(path);
+    return amount == null ? OptionalDouble.empty() : OptionalDouble.of(amount);
+  }
+
+  Optional<String> maybeWord(String path) {
+    return Optional.ofNullable(words.get(path));
+  }
+
+  /** Items of a list; none where the file has no such list. */
+  int size(String path) {
+    return sizes.getOrDefault(path, 0);
+  }
+
+  boolean hasGroup(String path) {
+    String start = path + ".";
+    return originals.keySet().stream().anyMatch(key -> key.startsWith(start));
+  }
+
+  SortedMap<String, String> originals() {
+    return originals;
+  }
+
+  List<String> absent() {
+    return absent;
+  }
+}

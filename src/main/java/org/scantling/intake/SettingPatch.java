@@ -1,0 +1,133 @@
+package org.scantling.intake;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Puts the value of a {@code --set} option into the nodes of a file, before they are checked. */
+final class SettingPatch {
+  private static final Pattern STEP = Pattern.compile("([^\\[\\].]+)|\\[(\\d{1,3})]");
+  private static final Pattern PATH =
+      Pattern.compile("[^\\[\\].]+(?:\\[\\d{1,3}])*(?:\\.[^\\[\\].]+(?:\\[\\d{1,3}])*){0,9}");
+
+  private static final String YAML = "option.yaml";
+
+  private final Setting setting;
+  private final Origin origin;
+  private final Problems problems;
+
+  private SettingPatch(Setting setting, Problems problems) {
+    this.setting = setting;
+    this.origin = Origin.whole(setting.name());
+    this.problems = problems;
+  }
+
+  /** The file with all settings in it, later ones over earlier ones. */
+  static Node.Group apply(Node.Group file, List<Setting> settings, Problems problems) {
+    Node.Group patched = file;
+    for (Setting setting : settings) {
+      patched = new SettingPatch(setting, problems).apply(patched);
+    }
+    return patched;
+  }
+
+  private Node.Group apply(Node.Group file) {
+    if (!PATH.matcher(setting.path()).matches()) {
+      problems.add(
+          origin.problem(
+              "path", Wording.shortened(setting.path()), "a path such as walkway.length"));
+      return file;
+    }
+    List<String> steps = new ArrayList<>();
+    Matcher step = STEP.matcher(setting.path());
+    while (step.find()) {
+      steps.add(step.group());
+    }
+    return (Node.Group) put(file, steps);
+  }
+
+  private Node put(Node into, List<String> steps) {
+    if (steps.isEmpty()) {
+      return value();
+    }
+    String step = steps.get(0);
+    List<String> rest = steps.subList(1, steps.size());
+    return step.startsWith("[")
+        ? putItem(into, Integer.parseInt(step.substring(1, step.length() - 1)), rest)
+        : putKey(into, step, rest);
+  }
+
+  private Node putKey(Node into, String key, List<String> rest) {
+    Map<String, Node.Member> members =
+        into instanceof Node.Group group
+            ? new LinkedHashMap<>(group.members())
+            : new LinkedHashMap<>();
+    Node.Member old = members.get(key);
+    Node below = put(old == null ? nothing() : old.value(), rest);
+    members.put(key, new Node.Member(old == null ? origin : old.key(), below));
+    return new Node.Group(into instanceof Node.Group ? into.origin() : origin, members);
+  }
+
+  private Node putItem(Node into, int place, List<String> rest) {
+    List<Node> items =
+        into instanceof Node.Items list ? new ArrayList<>(list.items()) : new ArrayList<>();
+    if (place > items.size()) {
+      problems.add(
+          origin.problem(
+              setting.path(),
+              "place [" + place + "] of a list of " + items.size(),
+              "from [0] to [" + items.size() + "]"));
+      return into;
+    }
+    if (place == items.size()) {
+      items.add(nothing());
+    }
+    items.set(place, put(items.get(place), rest));
+    return new Node.Items(into instanceof Node.Items ? into.origin() : origin, items);
+  }
+
+  private Node value() {
+    if (setting.value().isBlank()) {
+      return nothing();
+    }
+    Problems own = new Problems();
+    try {
+      Node node = TreeReader.read(new SourceText(YAML, 1, setting.value(), Path.of("")), own);
+      own.throwIfAny();
+      return moved(node);
+    } catch (IntakeException refused) {
+      refused.problems().forEach(this::passOn);
+      throw new IntakeException(problems.all());
+    }
+  }
+
+  private void passOn(Problem problem) {
+    problems.add(
+        origin
+            .problem(setting.path(), problem.found(), problem.accepted())
+            .withAdvice(problem.advice()));
+  }
+
+  /** The same node without a line: an option has none. */
+  private Node moved(Node node) {
+    if (node instanceof Node.Group group) {
+      Map<String, Node.Member> members = new LinkedHashMap<>();
+      group.members().forEach((k, v) -> members.put(k, new Node.Member(origin, moved(v.value()))));
+      return new Node.Group(origin, members);
+    }
+    if (node instanceof Node.Items list) {
+      return new Node.Items(origin, list.items().stream().map(this::moved).toList());
+    }
+    Node.Scalar value = (Node.Scalar) node;
+    return new Node.Scalar(origin, value.text(), value.form());
+  }
+
+  private Node nothing() {
+    return new Node.Scalar(new Origin(origin.file(), OptionalInt.empty()), "", Node.Form.EMPTY);
+  }
+}

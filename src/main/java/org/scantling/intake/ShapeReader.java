@@ -1,0 +1,125 @@
+package org.scantling.intake;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/** Holds a file against its shape record: unknown keys, missing keys, wrong forms, wrong values. */
+final class ShapeReader {
+  private static final int MOST_ITEMS = 100;
+
+  private final Problems problems;
+  private final Readings readings = new Readings();
+  private final LeafReader leaves;
+
+  ShapeReader(Vocabulary vocabulary, Problems problems) {
+    this.problems = problems;
+    this.leaves = new LeafReader(vocabulary, problems, readings);
+  }
+
+  Readings read(Class<?> shape, Node.Group file) {
+    group(shape, file, "");
+    return readings;
+  }
+
+  private void group(Class<?> shape, Node.Group group, String path) {
+    List<Shape.Key> keys = Shape.keys(shape);
+    List<String> known = keys.stream().map(Shape.Key::key).toList();
+    group.members().forEach((name, member) -> unknown(name, member, path, known));
+    for (Shape.Key key : keys) {
+      String below = path + key.key();
+      Node.Member member = group.members().get(key.key());
+      if (member == null) {
+        absent(key, below, group.origin());
+      } else {
+        value(key, member.value(), below);
+      }
+    }
+  }
+
+  private void unknown(String name, Node.Member member, String path, List<String> known) {
+    if (known.contains(name)) {
+      return;
+    }
+    String shown = Wording.shortened(name);
+    problems.add(
+        member
+            .key()
+            .problem(path + shown, "key " + shown + " (unknown)", Wording.oneOf(known))
+            .withAdvice(NearMiss.advice(name, known)));
+  }
+
+  private void absent(Shape.Key key, String path, Origin parent) {
+    if (key.entry().required()) {
+      String accepted = accepted(key) + " (" + key.entry().says() + ")";
+      problems.add(parent.problem(path, "(missing)", accepted));
+    } else if (key.isGroup()
+        && !key.list()
+        && Shape.keys(key.type()).stream().noneMatch(required())) {
+      Shape.keys(key.type()).forEach(below -> absent(below, path + "." + below.key(), parent));
+    } else {
+      readings.putAbsent(path);
+    }
+  }
+
+  private static Predicate<Shape.Key> required() {
+    return key -> key.entry().required();
+  }
+
+  private void value(Shape.Key key, Node node, String path) {
+    if (!key.list()) {
+      single(key, node, path);
+    } else if (node instanceof Node.Items list && list.items().size() <= MOST_ITEMS) {
+      readings.putSize(path, list.items().size());
+      for (int i = 0; i < list.items().size(); i++) {
+        single(key, list.items().get(i), path + "[" + i + "]");
+      }
+    } else {
+      problems.add(node.origin().problem(path, node.words(), accepted(key)));
+    }
+  }
+
+  private void single(Shape.Key key, Node node, String path) {
+    if (!key.isGroup()) {
+      leaves.read(key, node, path);
+    } else if (node instanceof Node.Group group) {
+      group(key.type(), group, path + ".");
+    } else if (node instanceof Node.Scalar word
+        && word.form() == Node.Form.TEXT
+        && !leaves.words(key).isEmpty()) {
+      wordInsteadOfGroup(key, word, path);
+    } else {
+      problems.add(node.origin().problem(path, node.words(), acceptedItem(key)));
+    }
+  }
+
+  private void wordInsteadOfGroup(Shape.Key key, Node.Scalar word, String path) {
+    Collection<String> words = leaves.words(key);
+    if (words.contains(word.text())) {
+      readings.putWord(path, word.text());
+      return;
+    }
+    problems.add(
+        word.origin()
+            .problem(path, word.words(), acceptedItem(key))
+            .withAdvice(NearMiss.advice(word.text(), words)));
+  }
+
+  private String accepted(Shape.Key key) {
+    return key.list()
+        ? "a list of up to " + MOST_ITEMS + " items, each " + acceptedItem(key)
+        : acceptedItem(key);
+  }
+
+  private String acceptedItem(Shape.Key key) {
+    if (!key.isGroup()) {
+      return leaves.accepted(key);
+    }
+    String keys =
+        Shape.keys(key.type()).stream().map(Shape.Key::key).collect(Collectors.joining(", "));
+    String group = "a group of keys (" + keys + ")";
+    Collection<String> words = leaves.words(key);
+    return words.isEmpty() ? group : Wording.oneOf(words) + ", or " + group;
+  }
+}

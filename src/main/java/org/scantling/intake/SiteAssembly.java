@@ -1,0 +1,68 @@
+package org.scantling.intake;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.scantling.design.BaseDesign;
+import org.scantling.design.Site;
+
+/**
+ * Builds a site from a file that had no problem. Only the words of the preferences have defaults.
+ */
+final class SiteAssembly {
+  private final Readings said;
+  private final BaseDesign base;
+
+  SiteAssembly(Readings said, BaseDesign base) {
+    this.said = said;
+    this.base = base;
+  }
+
+  Site site() {
+    return new Site(
+        said.word("title"),
+        base,
+        ClimateAssembly.climate(said, "site.climate"),
+        new Site.Ground(said.maybeWord("site.soil"), said.maybeNumber("site.slope").orElse(0)),
+        new Site.Walkway(
+            said.number("walkway.length"),
+            said.maybeNumber("walkway.clear-width"),
+            users(),
+            said.maybeNumber("walkway.headroom")),
+        planting(),
+        new Site.Materials(said.maybeWord("materials.species"), said.maybeWord("materials.grade")),
+        preferences());
+  }
+
+  private List<Site.User> users() {
+    return IntStream.range(0, said.size("walkway.users"))
+        .mapToObj(place -> user("walkway.users[" + place + "]"))
+        .toList();
+  }
+
+  private Site.User user(String path) {
+    return said.maybeWord(path).isPresent()
+        ? new Site.User.Known(said.word(path))
+        : new Site.User.Machine(said.number(path + ".machine-width"));
+  }
+
+  private List<Site.Planting> planting() {
+    return IntStream.range(0, said.size("planting"))
+        .mapToObj(place -> new Site.Planting(said.word("planting[" + place + "].vine")))
+        .toList();
+  }
+
+  private Site.Preferences preferences() {
+    return new Site.Preferences(
+        preference("footing", "auto"),
+        preference("header", "auto"),
+        preference("keep", "look"),
+        preference("basis", "published"),
+        preference("embedment-basis", "code"),
+        preference("risk-category", "I"),
+        preference("snow-share", "open"));
+  }
+
+  private String preference(String key, String usual) {
+    return said.maybeWord("preferences." + key).orElse(usual);
+  }
+}

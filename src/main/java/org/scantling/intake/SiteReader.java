@@ -1,0 +1,86 @@
+package org.scantling.intake;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * Reads a site file and the base design it names.
+ *
+ * <p>All problems of both files are reported together. The base design is looked up from the site
+ * file and may not lie outside the site file's folder, or outside the folder given to {@link
+ * #within}.
+ */
+public final class SiteReader {
+  private final Vocabulary vocabulary;
+  private final Optional<Path> root;
+
+  public SiteReader(Vocabulary vocabulary) {
+    this(vocabulary, Optional.empty());
+  }
+
+  private SiteReader(Vocabulary vocabulary, Optional<Path> root) {
+    this.vocabulary = vocabulary;
+    this.root = root;
+  }
+
+  /** The same reader, with another folder that {@code base:} may not leave. */
+  public SiteReader within(Path folder) {
+    return new SiteReader(vocabulary, Optional.of(folder));
+  }
+
+  /** Reads a site file as it stands. */
+  public Intake read(Path file) {
+    return read(file, List.of());
+  }
+
+  /**
+   * Reads a site file with some of its values overridden.
+   *
+   * @param file a YAML or JSON file
+   * @param settings values that replace those of the file, in this order
+   * @return the site and what the files left out
+   * @throws IntakeException with all problems of the site file, the settings and the base file
+   */
+  public Intake read(Path file, List<Setting> settings) {
+    return read(SourceFile.read(file, file.toString(), new Problems()), settings);
+  }
+
+  /**
+   * Reads a site from a text that is in memory already, such as one line of a batch.
+   *
+   * @param source the text, the name that problems show, and the folder to look up the base from
+   * @param settings values that replace those of the text, in this order
+   * @return the site and what was left out
+   * @throws IntakeException with all problems of the text, the settings and the base file
+   */
+  public Intake read(SourceText source, List<Setting> settings) {
+    Problems problems = new Problems();
+    Node.Group file =
+        SettingPatch.apply(TreeReader.readGroup(source, problems), settings, problems);
+    Readings said = new ShapeReader(vocabulary, problems).read(SiteFile.class, file);
+    ClimateRule.check(file, problems);
+    Optional<DesignIntake> base = base(source, file, said, problems);
+    problems.throwIfAny();
+    return intake(said, base.orElseThrow());
+  }
+
+  private Optional<DesignIntake> base(
+      SourceText source, Node.Group file, Readings said, Problems problems) {
+    BaseFinder finder = new BaseFinder(source, root.orElse(source.folder()), problems);
+    return said.maybeWord("base")
+        .flatMap(written -> finder.find(written, file.members().get("base").value().origin()))
+        .flatMap(found -> new DesignReader(vocabulary).read(found.file(), found.name(), problems));
+  }
+
+  private static Intake intake(Readings said, DesignIntake base) {
+    List<String> defaulted = new ArrayList<>(said.absent());
+    base.defaulted().forEach(path -> defaulted.add("base." + path));
+    SortedMap<String, String> originals = new TreeMap<>(said.originals());
+    base.originalText().forEach((path, text) -> originals.put("base." + path, text));
+    return new Intake(new SiteAssembly(said, base.design()).site(), defaulted, originals);
+  }
+}

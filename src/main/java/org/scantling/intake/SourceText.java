@@ -1,0 +1,27 @@
+package org.scantling.intake;
+
+import java.nio.file.Path;
+import java.util.Locale;
+
+/**
+ * The text of an input file.
+ *
+ * @param name the file as the user named it
+ * @param firstLine the line of the file at which the text starts, 1 for a whole file
+ * @param text what it says
+ * @param folder from where a relative {@code base:} is looked up
+ */
+public record SourceText(String name, int firstLine, String text, Path folder) {
+  /** JSON by its name, or by its first letter where the name does not say. */
+  boolean isJson() {
+    String lower = name.toLowerCase(Locale.ROOT);
+    if (lower.endsWith(".yaml") || lower.endsWith(".yml")) {
+      return false;
+    }
+    return lower.endsWith(".json") || text.stripLeading().startsWith("{");
+  }
+
+  Origin start() {
+    return Origin.line(name, firstLine);
+  }
+}

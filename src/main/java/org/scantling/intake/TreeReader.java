@@ -1,0 +1,157 @@
+package org.scantling.intake;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.JsonToken;
+import tools.jackson.core.ObjectReadContext;
+import tools.jackson.core.TokenStreamFactory;
+import tools.jackson.core.json.JsonFactory;
+import tools.jackson.dataformat.yaml.YAMLFactory;
+
+/**
+ * Turns YAML or JSON text into nodes that know their lines. Refuses what a site or design file
+ * never needs and what makes files dangerous or ambiguous: anchors and aliases, tags, several
+ * documents, deep nesting, keys given twice.
+ */
+final class TreeReader {
+  private static final int DEEPEST = 12;
+  private static final TokenStreamFactory YAML = new YAMLFactory();
+  private static final TokenStreamFactory JSON = new JsonFactory();
+
+  private final SourceText source;
+  private final Problems problems;
+  private final JsonParser parser;
+
+  private TreeReader(SourceText source, Problems problems, JsonParser parser) {
+    this.source = source;
+    this.problems = problems;
+    this.parser = parser;
+  }
+
+  /** The one node of a text. */
+  static Node read(SourceText source, Problems problems) {
+    if (source.text().isBlank()) {
+      throw problems.fatal(
+          source.start().problem(SourceFile.WHOLE, "(empty)", "a YAML or JSON text"));
+    }
+    TokenStreamFactory format = source.isJson() ? JSON : YAML;
+    try (JsonParser parser = format.createParser(ObjectReadContext.empty(), source.text())) {
+      return new TreeReader(source, problems, parser).document();
+    } catch (JacksonException unreadable) {
+      throw problems.fatal(notWellFormed(source, unreadable));
+    }
+  }
+
+  /** The keys of a file that must be a group of keys. */
+  static Node.Group readGroup(SourceText source, Problems problems) {
+    Node node = read(source, problems);
+    if (node instanceof Node.Group group) {
+      return group;
+    }
+    throw problems.fatal(
+        node.origin()
+            .problem(SourceFile.WHOLE, node.words(), "a group of keys, such as title: ..."));
+  }
+
+  private static Problem notWellFormed(SourceText source, JacksonException unreadable) {
+    int line = unreadable.getLocation() == null ? 1 : unreadable.getLocation().getLineNr();
+    String format = source.isJson() ? "JSON" : "YAML";
+    return Origin.line(source.name(), Math.max(line, 1) + source.firstLine() - 1)
+        .problem(
+            SourceFile.WHOLE,
+            "(not " + format + ": " + ParserComplaint.words(unreadable.getOriginalMessage()) + ")",
+            "well-formed " + format);
+  }
+
+  private Node document() {
+    JsonToken token = parser.nextToken();
+    if (token == null) {
+      throw problems.fatal(
+          source.start().problem(SourceFile.WHOLE, "(empty)", "a YAML or JSON text"));
+    }
+    Node node = node(token, "", 0);
+    if (parser.nextToken() != null) {
+      throw problems.fatal(
+          here().problem(SourceFile.WHOLE, "(a second document)", "one document a file"));
+    }
+    return node;
+  }
+
+  private Node node(JsonToken token, String path, int depth) {
+    refuseAnchorsAndTags(token, path);
+    if (depth > DEEPEST) {
+      throw problems.fatal(
+          here()
+              .problem(field(path), "(nested too deeply)", "at most " + DEEPEST + " levels deep"));
+    }
+    Origin origin = here();
+    return switch (token) {
+      case START_OBJECT -> new Node.Group(origin, members(path, depth));
+      case START_ARRAY -> new Node.Items(origin, items(path, depth));
+      case VALUE_NULL -> new Node.Scalar(origin, "", Node.Form.EMPTY);
+      case VALUE_TRUE, VALUE_FALSE -> new Node.Scalar(origin, parser.getString(), Node.Form.TRUTH);
+      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT ->
+          new Node.Scalar(origin, parser.getString(), Node.Form.NUMBER);
+      default -> new Node.Scalar(origin, parser.getString(), Node.Form.TEXT);
+    };
+  }
+
+  private Map<String, Node.Member> members(String path, int depth) {
+    Map<String, Node.Member> members = new LinkedHashMap<>();
+    while (parser.nextToken() != JsonToken.END_OBJECT) {
+      String key = parser.currentName();
+      Origin origin = here();
+      String below = path.isEmpty() ? key : path + "." + key;
+      Node.Member earlier = members.get(key);
+      Node value = node(parser.nextToken(), below, depth + 1);
+      if (earlier == null) {
+        members.put(key, new Node.Member(origin, value));
+      } else {
+        String found = "key " + Wording.shortened(key) + " (given twice)";
+        problems.add(
+            origin
+                .problem(field(below), found, "given once")
+                .withAdvice("It stands on line " + earlier.key().line().orElse(1) + " already."));
+      }
+    }
+    return members;
+  }
+
+  private List<Node> items(String path, int depth) {
+    List<Node> items = new ArrayList<>();
+    JsonToken token = parser.nextToken();
+    while (token != JsonToken.END_ARRAY) {
+      items.add(node(token, path + "[" + items.size() + "]", depth + 1));
+      token = parser.nextToken();
+    }
+    return items;
+  }
+
+  private void refuseAnchorsAndTags(JsonToken token, String path) {
+    if (source.isJson()) {
+      return;
+    }
+    if (token == JsonToken.VALUE_EMBEDDED_OBJECT || parser.getTypeId() != null) {
+      throw problems.fatal(here().problem(field(path), "(a YAML tag)", "a plain value without !"));
+    }
+    if (parser.getObjectId() != null) {
+      throw problems.fatal(
+          here()
+              .problem(
+                  field(path), "(a YAML anchor or alias)", "written out in full, without & or *"));
+    }
+  }
+
+  private static String field(String path) {
+    return path.isEmpty() ? SourceFile.WHOLE : Wording.shortened(path);
+  }
+
+  private Origin here() {
+    int line = parser.currentTokenLocation().getLineNr();
+    return Origin.line(source.name(), Math.max(line, 1) + source.firstLine() - 1);
+  }
+}

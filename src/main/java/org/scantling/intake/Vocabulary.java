@@ -1,0 +1,52 @@
+package org.scantling.intake;
+
+import java.util.Collections;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * The words that tables own, as the files may use them.
+ *
+ * @param species keys of the species table
+ * @param grades keys of the grades
+ * @param soils classes of the soils table
+ * @param vines classes of the vines table
+ * @param users words of the users table
+ * @param sizes nominal sizes of the stock table, such as {@code 4x4}
+ */
+public record Vocabulary(
+    Set<String> species,
+    Set<String> grades,
+    Set<String> soils,
+    Set<String> vines,
+    Set<String> users,
+    Set<String> sizes) {
+
+  public Vocabulary {
+    species = sorted(species);
+    grades = sorted(grades);
+    soils = sorted(soils);
+    vines = sorted(vines);
+    users = sorted(users);
+    sizes = sorted(sizes);
+  }
+
+  Set<String> of(TableWords table) {
+    return switch (table) {
+      case NONE -> Set.of();
+      case SPECIES -> species;
+      case GRADES -> grades;
+      case SOILS -> soils;
+      case VINES -> vines;
+      case USERS -> users;
+      case SIZES -> sizes;
+    };
+  }
+
+  private static Set<String> sorted(Set<String> words) {
+    if (words.isEmpty()) {
+      throw new IllegalArgumentException("a vocabulary must have at least one word in each set");
+    }
+    return Collections.unmodifiableSet(new TreeSet<>(words));
+  }
+}

@@ -1,0 +1,100 @@
+package org.scantling.quantity;
+
+import java.math.BigDecimal;
+import java.util.Locale;
+
+/**
+ * Written lengths, in both directions: feet, inches and trade fractions, or metric.
+ *
+ * <p>Printing rounds once, to the nearest 1/16 in or the nearest millimetre; the half goes away
+ * from zero.
+ */
+public final class Length {
+  private static final int PARTS = 16;
+  private static final int PARTS_IN_A_FOOT = 12 * PARTS;
+  private static final double MM_IN_AN_INCH = 25.4;
+  private static final double LONGEST_IN = 1e9;
+
+  private Length() {}
+
+  /**
+   * Inches of a written length, such as {@code 5'-8 1/2"}, {@code 42 in} or {@code 1.8 m}.
+   *
+   * @param text the length with its unit
+   * @return inches; {@code 5'-8 1/2"} is 68.5
+   * @throws QuantityException when the text is no length, saying what is accepted
+   */
+  public static double parse(String text) {
+    return QuantityKind.LENGTH.parse(text);
+  }
+
+  /**
+   * Trade text to the nearest 1/16 in.
+   *
+   * @param inches the length, finite
+   * @return {@code 5'-8 1/2"} for 68.5; under a foot plain inches, {@code 8 1/2"}
+   */
+  public static String feetAndInches(double inches) {
+    long parts = sixteenths(inches);
+    long size = Math.abs(parts);
+    String sign = parts < 0 ? "-" : "";
+    if (size < PARTS_IN_A_FOOT) {
+      return sign + mixed(size) + "\"";
+    }
+    long rest = size % PARTS_IN_A_FOOT;
+    String restText = rest > 0 && rest < PARTS ? "0 " + mixed(rest) : mixed(rest);
+    return sign + size / PARTS_IN_A_FOOT + "'-" + restText + "\"";
+  }
+
+  /**
+   * Trade text that stays in inches, to the nearest 1/16 in.
+   *
+   * @param inches the length, finite
+   * @return {@code 68 1/2 in} for 68.5
+   */
+  public static String inches(double inches) {
+    long parts = sixteenths(inches);
+    return (parts < 0 ? "-" : "") + mixed(Math.abs(parts)) + " in";
+  }
+
+  /**
+   * Metric text to the nearest millimetre.
+   *
+   * @param inches the length, finite
+   * @return {@code 1.740 m} for 68.5; under a metre millimetres, {@code 450 mm}
+   */
+  public static String metric(double inches) {
+    long millimetres = awayFromZero(checked(inches) * MM_IN_AN_INCH);
+    if (Math.abs(millimetres) < 1000) {
+      return millimetres + " mm";
+    }
+    return String.format(Locale.ROOT, "%s m", BigDecimal.valueOf(millimetres, 3).toPlainString());
+  }
+
+  private static String mixed(long parts) {
+    long whole = parts / PARTS;
+    long rest = parts % PARTS;
+    if (rest == 0) {
+      return Long.toString(whole);
+    }
+    long common = Long.lowestOneBit(rest);
+    String fraction = rest / common + "/" + PARTS / common;
+    return whole == 0 ? fraction : whole + " " + fraction;
+  }
+
+  private static long sixteenths(double inches) {
+    return awayFromZero(checked(inches) * PARTS);
+  }
+
+  private static long awayFromZero(double amount) {
+    long size = Math.round(Math.abs(amount));
+    return amount < 0 ? -size : size;
+  }
+
+  private static double checked(double inches) {
+    if (!(Math.abs(inches) <= LONGEST_IN)) {
+      throw new IllegalArgumentException("length " + inches + " in must be finite and below 1e9");
+    }
+    return inches;
+  }
+}

@@ -1,0 +1,97 @@
+package org.scantling.quantity;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The grammar of written lengths: feet, inches and trade fractions, or metric. */
+final class LengthText {
+  private static final double MM_IN_AN_INCH = 25.4;
+  private static final int INCHES_IN_A_FOOT = 12;
+  private static final List<Integer> TAPE_FRACTIONS = List.of(2, 4, 8, 16, 32, 64);
+
+  private static final String NUMBER =
+      "(?:(\\d{1,9}(?:\\.\\d{1,20})?)(?:(?:\\s+|-)(\\d{1,3})/(\\d{1,3}))?|(\\d{1,3})/(\\d{1,3}))";
+  private static final String FOOT_UNIT = "(?:'|ft|foot|feet)";
+  private static final String INCH_UNIT = "(?:\"|in|inch|inches)";
+  private static final Pattern FEET_INCHES =
+      Pattern.compile(
+          "(-?)(\\d{1,9})\\s*" + FOOT_UNIT + "\\s*-?\\s*" + NUMBER + "\\s*" + INCH_UNIT);
+  private static final Pattern INCHES = Pattern.compile("(-?)" + NUMBER + "\\s*" + INCH_UNIT);
+  private static final Pattern FEET = Pattern.compile("(-?)" + NUMBER + "\\s*" + FOOT_UNIT);
+  private static final Pattern METRIC =
+      Pattern.compile("(-?)(\\d{1,9}(?:\\.\\d{1,20})?)\\s*(mm|cm|m)");
+  private static final Map<String, Double> MM = Map.of("mm", 1.0, "cm", 10.0, "m", 1000.0);
+
+  private LengthText() {}
+
+  /** Inches of a written length, or nothing when the text is no length at all. */
+  static Optional<Double> inches(String text) {
+    String plain = straightQuotes(text).strip().toLowerCase(Locale.ROOT);
+    Matcher match = FEET_INCHES.matcher(plain);
+    if (match.matches()) {
+      double inches = number(match, 3, text);
+      if (inches >= INCHES_IN_A_FOOT) {
+        throw refused(text, "inches after feet stay below 12");
+      }
+      return signed(match, Integer.parseInt(match.group(2)) * INCHES_IN_A_FOOT + inches);
+    }
+    match = INCHES.matcher(plain);
+    if (match.matches()) {
+      return signed(match, number(match, 2, text));
+    }
+    match = FEET.matcher(plain);
+    if (match.matches()) {
+      return signed(match, number(match, 2, text) * INCHES_IN_A_FOOT);
+    }
+    match = METRIC.matcher(plain);
+    if (match.matches()) {
+      double millimetres = Double.parseDouble(match.group(2)) * MM.get(match.group(3));
+      return signed(match, millimetres / MM_IN_AN_INCH);
+    }
+    return Optional.empty();
+  }
+
+  private static double number(Matcher match, int first, String text) {
+    String whole = match.group(first);
+    if (whole == null) {
+      return fraction(match.group(first + 3), match.group(first + 4), text);
+    }
+    double value = Double.parseDouble(whole);
+    if (match.group(first + 1) == null) {
+      return value;
+    }
+    if (whole.contains(".")) {
+      throw refused(text, "decimals and a fraction together");
+    }
+    return value + fraction(match.group(first + 1), match.group(first + 2), text);
+  }
+
+  private static double fraction(String above, String below, String text) {
+    int numerator = Integer.parseInt(above);
+    int denominator = Integer.parseInt(below);
+    if (!TAPE_FRACTIONS.contains(denominator)) {
+      throw refused(text, above + "/" + below + " is not on a tape: halves to 64ths are");
+    }
+    if (numerator < 1 || numerator >= denominator) {
+      throw refused(text, above + "/" + below + " is not a proper fraction");
+    }
+    return (double) numerator / denominator;
+  }
+
+  private static Optional<Double> signed(Matcher match, double inches) {
+    return Optional.of(match.group(1).isEmpty() ? inches : -inches);
+  }
+
+  private static QuantityException refused(String text, String why) {
+    return QuantityKind.LENGTH.refused(text, why, "");
+  }
+
+  /** Word processors turn foot and inch marks into typographic ones; they mean the same. */
+  private static String straightQuotes(String text) {
+    return text.replaceAll("[\u2032\u2019]", "'").replaceAll("[\u2033\u201d]", "\"");
+  }
+}

@@ -1,0 +1,97 @@
+package org.scantling.quantity;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/**
+ * A measure as people read it: lengths as trade fractions or metric, everything else rounded as the
+ * trade states it. Rounded for reading only; nothing computes with the printed number.
+ */
+public final class MeasureText {
+  private static final double SLACK = 1e-9;
+  private static final int MOST_DECIMALS = 6;
+
+  private MeasureText() {}
+
+  /**
+   * The measure with its unit.
+   *
+   * @param measure what to print
+   * @param system whose units
+   * @return for example {@code 5'-8 1/2"}, {@code 22.5 psf}, {@code 1450 psi} or {@code 0.87}
+   */
+  public static String print(Measure measure, UnitSystem system) {
+    double amount = measure.amount();
+    return switch (measure.unit()) {
+      case INCH -> length(amount, system);
+      case FOOT -> length(amount * 12, system);
+      case RATIO -> ratio(amount);
+      case COUNT -> decimals(amount, 2);
+      case YEAR -> decimals(amount, 0);
+      case PERCENT -> decimals(amount, 1) + " %";
+      case DEGREE -> decimals(amount, 1) + "°";
+      default -> withUnit(measure, system);
+    };
+  }
+
+  /** The same in feet and pounds. */
+  public static String imperial(Measure measure) {
+    return print(measure, UnitSystem.IMPERIAL);
+  }
+
+  /** The same in metric units. */
+  public static String metric(Measure measure) {
+    return print(measure, UnitSystem.METRIC);
+  }
+
+  private static String length(double inches, UnitSystem system) {
+    return system == UnitSystem.IMPERIAL ? Length.feetAndInches(inches) : Length.metric(inches);
+  }
+
+  private static String withUnit(Measure measure, UnitSystem system) {
+    Unit unit = measure.unit();
+    if (system == UnitSystem.IMPERIAL) {
+      return decimals(measure.amount(), imperialDecimals(unit)) + " " + unit.imperialSymbol();
+    }
+    double amount = unit.toMetric(measure.amount());
+    int places = Math.abs(amount) >= 100 ? 0 : metricDecimals(unit);
+    return decimals(amount, places) + " " + unit.metricSymbol();
+  }
+
+  private static int imperialDecimals(Unit unit) {
+    return switch (unit) {
+      case PSF, PCF, POUND_PER_FOOT, MPH -> 1;
+      default -> 0;
+    };
+  }
+
+  private static int metricDecimals(Unit unit) {
+    return switch (unit) {
+      case MPH, F_DAYS, PCF -> 0;
+      case PSF_PER_FOOT -> 1;
+      default -> 2;
+    };
+  }
+
+  /** Two decimals, and more where two would hide that the limit is passed. */
+  private static String ratio(double amount) {
+    int places = 2;
+    while (amount > 1 + SLACK && places < MOST_DECIMALS && round(amount, places) <= 1) {
+      places++;
+    }
+    return rounded(amount, places).toPlainString();
+  }
+
+  private static double round(double amount, int places) {
+    return rounded(amount, places).doubleValue();
+  }
+
+  private static String decimals(double amount, int places) {
+    BigDecimal value = rounded(amount, places);
+    return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
+  }
+
+  private static BigDecimal rounded(double amount, int places) {
+    return BigDecimal.valueOf(amount).setScale(places, RoundingMode.HALF_UP);
+  }
+}

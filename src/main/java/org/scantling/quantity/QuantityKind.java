@@ -1,0 +1,147 @@
+package org.scantling.quantity;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * What a written number with its unit measures, and how it is read: {@code 30 psf} is a load,
+ * {@code 6 ft} a length. Every text must name its unit; a unit of another kind is refused as such.
+ */
+public enum QuantityKind {
+  LENGTH("a length", "6 ft, 5'-8 1/2\", 42 in, 1.8 m or 450 mm", "6", "ft", Map.of()),
+  LOAD("a load", "30 psf or 1.4 kPa", "30", "psf", loads()),
+  WIND_SPEED("a wind speed", "115 mph, 185 km/h or 51 m/s", "115", "mph", speeds()),
+  PERCENT("a percentage", "3 %", "3", "%", Map.of("%", x -> x)),
+  DEGREE_DAYS("degree-days", "1500 F-days or 830 C-days", "1500", "F-days", degreeDays()),
+  TEMPERATURE("a temperature", "44 F or 7 C", "44", "F", temperatures());
+
+  private static final Pattern NUMBER_AND_UNIT =
+      Pattern.compile("(-?\\d{1,9}(?:\\.\\d{1,20})?)\\s*([^\\s\\d.,-].{0,19})");
+  private static final Pattern BARE = Pattern.compile("[-+]?[\\d.,]{1,20}(?:[eE][-+]?\\d{1,4})?");
+  private static final Pattern COMMA = Pattern.compile("(\\d+),(\\d{1,2}\\D.*)");
+  private static final int LONGEST = 40;
+
+  private final String noun;
+  private final String examples;
+  private final String exampleNumber;
+  private final String exampleUnit;
+  private final Map<String, DoubleUnaryOperator> units;
+
+  QuantityKind(
+      String noun,
+      String examples,
+      String exampleNumber,
+      String exampleUnit,
+      Map<String, DoubleUnaryOperator> units) {
+    this.noun = noun;
+    this.examples = examples;
+    this.exampleNumber = exampleNumber;
+    this.exampleUnit = exampleUnit;
+    this.units = units;
+  }
+
+  /**
+   * The number in the unit used inside: inches, psf, mph, per cent, Fahrenheit degree-days, degrees
+   * Fahrenheit.
+   *
+   * @param text the number with its unit, as people write it
+   * @return the amount, finite, possibly negative
+   * @throws QuantityException when the text has no unit, an unknown one, one of another kind, or is
+   *     no number
+   */
+  public double parse(String text) {
+    return read(text).orElseThrow(() -> diagnosed(text));
+  }
+
+  /** The kind in words, with its article: {@code a length}. */
+  public String noun() {
+    return noun;
+  }
+
+  /** What is accepted, as it follows "must be". */
+  public String accepted() {
+    return noun + " with its unit, such as " + examples;
+  }
+
+  /** One text that is accepted: {@code 6 ft}. */
+  public String example() {
+    return exampleNumber + " " + exampleUnit;
+  }
+
+  QuantityException refused(String text, String why, String maybe) {
+    return new QuantityException(shortened(text) + " (" + why + ")", accepted(), maybe);
+  }
+
+  private Optional<Double> read(String text) {
+    if (this == LENGTH) {
+      return LengthText.inches(text);
+    }
+    Matcher match = NUMBER_AND_UNIT.matcher(text.strip());
+    if (!match.matches()) {
+      return Optional.empty();
+    }
+    return Optional.ofNullable(units.get(unit(match)))
+        .map(toInside -> toInside.applyAsDouble(Double.parseDouble(match.group(1))));
+  }
+
+  private static String unit(Matcher match) {
+    return match.group(2).strip().toLowerCase(Locale.ROOT).replace("°", "").replace('·', '-');
+  }
+
+  private QuantityException diagnosed(String text) {
+    String plain = text.strip();
+    if (plain.isEmpty()) {
+      return refused("nothing", "empty text", "");
+    }
+    if (BARE.matcher(plain).matches()) {
+      return refused(plain, "no unit", "");
+    }
+    Matcher comma = COMMA.matcher(plain);
+    if (comma.matches() && reads(comma.group(1) + "." + comma.group(2))) {
+      return refused(plain, "decimal comma", comma.group(1) + "." + comma.group(2));
+    }
+    for (QuantityKind other : values()) {
+      if (other != this && other.reads(plain)) {
+        return refused(plain, "wrong kind of unit: this is " + other.noun, "");
+      }
+    }
+    Matcher match = NUMBER_AND_UNIT.matcher(plain);
+    boolean unknownUnit = match.matches() && match.group(2).chars().noneMatch(Character::isDigit);
+    return refused(plain, unknownUnit ? "unknown unit " + match.group(2) : "not " + noun, "");
+  }
+
+  private boolean reads(String text) {
+    try {
+      return read(text).isPresent();
+    } catch (QuantityException improper) {
+      return true;
+    }
+  }
+
+  private static String shortened(String text) {
+    String plain = text.strip().replaceAll("\\p{Cntrl}+", " ");
+    return plain.length() <= LONGEST ? plain : plain.substring(0, LONGEST) + "...";
+  }
+
+  private static Map<String, DoubleUnaryOperator> loads() {
+    DoubleUnaryOperator fromKiloPascal = x -> x / Unit.PSF.toMetric(1);
+    return Map.of(
+        "psf", x -> x, "kpa", fromKiloPascal, "kn/m2", fromKiloPascal, "kn/m²", fromKiloPascal);
+  }
+
+  private static Map<String, DoubleUnaryOperator> speeds() {
+    return Map.of("mph", x -> x, "km/h", x -> x / Unit.MPH.toMetric(1), "m/s", x -> x / 0.44704);
+  }
+
+  private static Map<String, DoubleUnaryOperator> degreeDays() {
+    return Map.of("f-days", x -> x, "c-days", x -> x * 1.8);
+  }
+
+  private static Map<String, DoubleUnaryOperator> temperatures() {
+    return Map.of("f", x -> x, "c", x -> x * 1.8 + 32);
+  }
+}

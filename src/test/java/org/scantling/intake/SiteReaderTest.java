@@ -1,0 +1,179 @@
+package org.scantling.intake;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Files;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.scantling.design.BaseDesign;
+import org.scantling.design.Site;
+
+class SiteReaderTest {
+  @Test
+  void the_example_of_the_contract_is_read_whole() {
+    Intake intake = Example.read("orchard-walk.yaml");
+    Site site = intake.site();
+    assertThat(site.title()).isEqualTo("Long walk to the lower orchard");
+    assertThat(site.climate())
+        .isEqualTo(
+            new Site.Climate(
+                OptionalDouble.of(42),
+                OptionalDouble.of(30),
+                OptionalDouble.of(115),
+                Optional.of("B"),
+                OptionalDouble.of(5),
+                OptionalDouble.empty(),
+                OptionalDouble.empty()));
+    assertThat(site.ground()).isEqualTo(new Site.Ground(Optional.of("sandy-gravel"), 3));
+    assertThat(site.walkway().lengthIn()).isEqualTo(288);
+    assertThat(site.walkway().clearWidthIn()).hasValue(72);
+    assertThat(site.walkway().headroomIn()).hasValue(84);
+    assertThat(site.walkway().users())
+        .containsExactly(
+            new Site.User.Known("two-abreast"),
+            new Site.User.Known("wheelbarrow"),
+            new Site.User.Machine(46));
+    assertThat(site.planting()).containsExactly(new Site.Planting("wisteria"));
+    assertThat(site.materials())
+        .isEqualTo(new Site.Materials(Optional.of("southern-pine"), Optional.of("No.2")));
+    assertThat(site.preferences())
+        .isEqualTo(
+            new Site.Preferences("embedded", "auto", "look", "published", "code", "I", "open"));
+  }
+
+  @Test
+  void the_base_design_of_the_contract_is_read_whole() {
+    BaseDesign base = Example.read("orchard-walk.yaml").site().base();
+    assertThat(base.proven())
+        .contains(
+            new BaseDesign.Proven(
+                2011,
+                new Site.Climate(
+                    OptionalDouble.of(40),
+                    OptionalDouble.of(25),
+                    OptionalDouble.of(110),
+                    Optional.of("B"),
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty()),
+                Optional.empty(),
+                Optional.of("clematis")));
+    assertThat(base.posts())
+        .isEqualTo(
+            new BaseDesign.Posts(
+                "4x4", 74, 46, 1, 90, 30, "embedded", Optional.empty(), OptionalDouble.empty()));
+    assertThat(base.headers()).isEqualTo(new BaseDesign.Headers("on-top", "4x4", 13, 0.5));
+    assertThat(base.crossbeams())
+        .isEqualTo(
+            new BaseDesign.Crossbeams(
+                "2x4", 7, 12, 0.5, Optional.of(new BaseDesign.EndCut("slant", 2, 3))));
+    assertThat(base.sidePanels()).contains(new BaseDesign.SidePanels("4x4", 24, 1));
+    assertThat(base.braces()).isEmpty();
+  }
+
+  @Test
+  void the_shortest_file_leaves_everything_else_open_and_says_so() {
+    Intake intake = Example.read("least.yaml");
+    Site site = intake.site();
+    assertThat(site.climate().hardinessZone()).hasValue(5.5);
+    assertThat(site.climate().frostDepthIn()).isEmpty();
+    assertThat(site.walkway().clearWidthIn()).isEmpty();
+    assertThat(site.walkway().users()).isEmpty();
+    assertThat(site.planting()).isEmpty();
+    assertThat(site.materials().species()).isEmpty();
+    assertThat(site.ground()).isEqualTo(new Site.Ground(Optional.empty(), 0));
+    assertThat(site.preferences())
+        .isEqualTo(new Site.Preferences("auto", "auto", "look", "published", "code", "I", "open"));
+    assertThat(intake.defaulted())
+        .containsExactly(
+            "site.climate.frost-depth",
+            "site.climate.ground-snow",
+            "site.climate.wind-speed",
+            "site.climate.exposure",
+            "site.climate.air-freezing-index",
+            "site.climate.mean-annual-temperature",
+            "site.soil",
+            "site.slope",
+            "walkway.clear-width",
+            "walkway.users",
+            "walkway.headroom",
+            "planting",
+            "materials.species",
+            "materials.grade",
+            "preferences.footing",
+            "preferences.header",
+            "preferences.keep",
+            "preferences.basis",
+            "preferences.embedment-basis",
+            "preferences.risk-category",
+            "preferences.snow-share",
+            "base.proven.climate.frost-depth",
+            "base.proven.climate.ground-snow",
+            "base.proven.climate.wind-speed",
+            "base.proven.climate.exposure",
+            "base.crossbeams.end-cut");
+  }
+
+  @Test
+  void metric_json_is_converted_and_its_text_is_kept() {
+    Intake intake = Example.read("metric.json");
+    Site site = intake.site();
+    assertThat(site.walkway().lengthIn()).isEqualTo(7200 / 25.4, within(1e-9));
+    assertThat(site.walkway().clearWidthIn().orElseThrow()).isEqualTo(1800 / 25.4, within(1e-9));
+    assertThat(site.climate().freezingIndexFDays()).hasValue(1494);
+    assertThat(site.climate().meanAnnualF().orElseThrow()).isEqualTo(44.6, within(1e-9));
+    assertThat(site.climate().windSpeedMph().orElseThrow()).isEqualTo(114.08, within(0.005));
+    assertThat(site.climate().groundSnowPsf().orElseThrow()).isEqualTo(29.24, within(0.005));
+    assertThat(site.preferences())
+        .isEqualTo(
+            new Site.Preferences(
+                "bracket", "paired", "cost", "proven", "experience", "II", "full"));
+    assertThat(site.planting()).extracting(Site.Planting::vine).containsExactly("grape", "none");
+    assertThat(intake.originalText())
+        .containsEntry("walkway.length", "7.2 m")
+        .containsEntry("planting[1].vine", "none")
+        .containsEntry("base.posts.row-spacing", "74 in");
+  }
+
+  @Test
+  void trade_fractions_are_read_without_quotes() {
+    Site.Walkway walkway = Example.read("trade-fractions.yaml").site().walkway();
+    assertThat(walkway.clearWidthIn()).hasValue(68.5);
+    assertThat(walkway.headroomIn()).hasValue(85.25);
+    assertThat(walkway.users()).contains(new Site.User.Machine(46.375));
+  }
+
+  @Test
+  void a_braced_metric_base_is_read_whole() {
+    BaseDesign base =
+        new DesignReader(Example.VOCABULARY).read(Example.good("base/metric-bower.yaml")).design();
+    assertThat(base.braces()).contains(new BaseDesign.Braces("4x4", 24));
+    assertThat(base.sidePanels()).isEmpty();
+    assertThat(base.crossbeams().endCut()).isEmpty();
+    assertThat(base.posts().backfill()).contains("concrete");
+    assertThat(base.posts().holeDiameterIn().orElseThrow()).isEqualTo(400 / 25.4, within(1e-9));
+    assertThat(base.proven().orElseThrow().soil()).contains("clay");
+  }
+
+  @Test
+  void a_line_of_a_batch_is_read_from_its_text() {
+    String line =
+        "{\"title\":\"t\",\"base\":\"base/gate-arbour.yaml\",\"site\":{\"climate\":"
+            + "{\"hardiness-zone\":5}},\"walkway\":{\"length\":\"24 ft\"}}";
+    SourceText source = new SourceText("sites.jsonl", 7, line, Example.folder("good"));
+    assertThat(new SiteReader(Example.VOCABULARY).read(source, List.of()).site().title())
+        .isEqualTo("t");
+  }
+
+  @Test
+  void every_good_file_is_read() throws Exception {
+    try (var files = Files.list(Example.folder("good"))) {
+      assertThat(files.filter(Files::isRegularFile).map(file -> file.getFileName().toString()))
+          .hasSizeGreaterThan(3)
+          .allSatisfy(name -> assertThat(Example.read(name).site().title()).isNotBlank());
+    }
+  }
+}

@@ -1,0 +1,66 @@
+package org.scantling.quantity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class MeasureTextTest {
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "INCH | 68.5 | 5'-8 1/2\" | 1.740 m",
+        "FOOT | 7.5 | 7'-6\" | 2.286 m",
+        "POUND | 1234.4 | 1234 lb | 5.49 kN",
+        "INCH_POUND | 12345.6 | 12346 in-lb | 1.39 kN·m",
+        "POUND_PER_FOOT | 52.26 | 52.3 lb/ft | 0.76 kN/m",
+        "PSF | 22.55 | 22.6 psf | 1.08 kPa",
+        "PSF | 30 | 30 psf | 1.44 kPa",
+        "PSI | 1450.4 | 1450 psi | 10 MPa",
+        "PSI | 1400000 | 1400000 psi | 9653 MPa",
+        "PCF | 36 | 36 pcf | 577 kg/m³",
+        "PSF_PER_FOOT | 150 | 150 psf/ft | 23.6 kPa/m",
+        "MPH | 115 | 115 mph | 185 km/h",
+        "DEGREE | 12.34 | 12.3° | 12.3°",
+        "F_DAYS | 1500 | 1500 °F·days | 833 °C·days",
+        "PERCENT | 3 | 3 % | 3 %",
+        "YEAR | 2011 | 2011 | 2011",
+        "COUNT | 7 | 7 | 7",
+        "COUNT | 0.333 | 0.33 | 0.33",
+        "RATIO | 0.876 | 0.88 | 0.88",
+        "RATIO | 1 | 1.00 | 1.00",
+        "PSF | -0.01 | 0 psf | 0 kPa",
+      })
+  void measures_print_as_the_trade_states_them(
+      Unit unit, double amount, String imperial, String metric) {
+    assertThat(MeasureText.imperial(new Measure(amount, unit))).isEqualTo(imperial);
+    assertThat(MeasureText.metric(new Measure(amount, unit))).isEqualTo(metric);
+  }
+
+  @Test
+  void a_ratio_just_over_the_limit_never_prints_as_the_limit() {
+    assertThat(MeasureText.imperial(Measure.ratio(1.0004))).isEqualTo("1.0004");
+    assertThat(MeasureText.imperial(Measure.ratio(1.04))).isEqualTo("1.04");
+    assertThat(MeasureText.imperial(Measure.ratio(1 + 5e-10))).isEqualTo("1.00");
+  }
+
+  @ParameterizedTest
+  @EnumSource(Unit.class)
+  void no_locale_of_the_machine_changes_the_text(Unit unit) {
+    Locale before = Locale.getDefault();
+    try {
+      String root = MeasureText.metric(new Measure(1234.56, unit));
+      Locale.setDefault(Locale.GERMANY);
+      assertThat(MeasureText.metric(new Measure(1234.56, unit)))
+          .isEqualTo(root)
+          .doesNotContain(",");
+    } finally {
+      Locale.setDefault(before);
+    }
+  }
+}
