@@ -1,5 +1,7 @@
 package org.scantling.reasons;
 
+import org.scantling.quantity.Measure;
+
 /**
  * What one rule found. Rules never set an answer: they bound it, prefer one, or reject an option,
  * and each finding is judged on its own. The rule id is part of the value, so that two rules that
@@ -97,6 +99,15 @@ public sealed interface Finding {
       Candidate candidate, String rule, Cited row, double ratio, Evidence evidence) {
     return new Reject(
         candidate.question(), rule, candidate.option(), row.id(), ratio, evidence.row(row));
+  }
+
+  /** A demand beyond a limit of the rule base. */
+  static Refuse refuse(Demand demand, String rule, double asked, Limit limit) {
+    Evidence evidence =
+        Evidence.saw("asked", new Measure(asked, demand.unit()))
+            .and("limit", new Measure(limit.amount(), demand.unit()))
+            .row(limit);
+    return new Refuse(rule, demand.path(), asked / limit.amount(), evidence);
   }
 
   /** An option that a structural check forbids. */

@@ -1,6 +1,7 @@
 package org.scantling.tables;
 
 import org.scantling.quantity.Measure;
+import org.scantling.reasons.Limit;
 import org.scantling.reasons.Source;
 
 /**
@@ -10,7 +11,7 @@ import org.scantling.reasons.Source;
  * @param statement what it says, in trade words
  */
 public record NumberRow(String id, Measure measure, String statement, Source source, String note)
-    implements TableRow {
+    implements TableRow, Limit {
 
   static NumberRow read(Row row) {
     return new NumberRow(
@@ -18,6 +19,7 @@ public record NumberRow(String id, Measure measure, String statement, Source sou
   }
 
   /** The bare number, in the unit of {@link #measure()}. */
+  @Override
   public double amount() {
     return measure.amount();
   }

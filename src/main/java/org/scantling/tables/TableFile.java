@@ -54,7 +54,10 @@ enum TableFile {
       true,
       "id,type,name,diameter_in,length_in,root_diameter_in,bending_yield_psi"),
   THUMB("thumb.csv", false, "id,value,unit,statement"),
-  CHECKS("checks.csv", false, "id,limit_ratio,unit,client_words,builder_words");
+  CHECKS("checks.csv", false, "id,limit_ratio,unit,client_words,builder_words"),
+  DEFAULTS("defaults.csv", false, "id,word,statement"),
+  JOINTS("joints.csv", true, "id,question,style,fasteners"),
+  CAUTIONS("cautions.csv", true, "id,occasion,severity,text");
 
   /** The file that every {@code source} cell points into. */
   static final String SOURCES = "SOURCES.csv";

@@ -1,12 +1,9 @@
 package org.scantling.tables;
 
-import org.scantling.reasons.Source;
+import org.scantling.reasons.Cited;
 
-/** One row of a table: a stable id and where its values come from. */
-public interface TableRow {
-  /** The name by which rules, house rules and outputs mean this row; never changes. */
-  String id();
-
-  /** What stands behind the values of this row. */
-  Source source();
-}
+/**
+ * One row of a table: a stable id, by which rules, house rules and outputs mean it, and the source
+ * of its values. A row is a fact that rules can read.
+ */
+public interface TableRow extends Cited {}

@@ -109,6 +109,21 @@ public final class Tables {
     return table(TableFile.THUMB, NumberRow.class);
   }
 
+  /** Words taken where neither the site nor the base says. */
+  public Table<DefaultWord> defaults() {
+    return table(TableFile.DEFAULTS, DefaultWord.class);
+  }
+
+  /** What holds each joint. */
+  public Table<JointRow> joints() {
+    return table(TableFile.JOINTS, JointRow.class);
+  }
+
+  /** What people must be told, and when. */
+  public Table<CautionRow> cautions() {
+    return table(TableFile.CAUTIONS, CautionRow.class);
+  }
+
   public Table<CheckRow> checks() {
     return table(TableFile.CHECKS, CheckRow.class);
   }

@@ -46,6 +46,12 @@ final class TypedRows {
         return FastenerRow.read(row);
       case CHECKS:
         return CheckRow.read(row);
+      case DEFAULTS:
+        return DefaultWord.read(row);
+      case JOINTS:
+        return JointRow.read(row);
+      case CAUTIONS:
+        return CautionRow.read(row);
       case SNOW:
       case LIVE:
       case THUMB:

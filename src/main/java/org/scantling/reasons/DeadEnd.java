@@ -1,0 +1,18 @@
+package org.scantling.reasons;
+
+/**
+ * An option that a later question could not live with.
+ *
+ * @param question the question the option answers
+ * @param option the option that was tried
+ * @param broken the later question, by id
+ * @param check what stopped even its best option
+ * @param ratio how far it was over
+ */
+public record DeadEnd(Question question, String option, String broken, String check, double ratio)
+    implements Fact {
+  @Override
+  public String reference() {
+    return question.id() + "=" + option;
+  }
+}
