@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 
 /** Finds the file that {@code base:} names, inside the folder it may not leave. */
 final class BaseFinder {
+  private static final int MOST_NEIGHBOURS = 1000;
   private static final String FIELD = "base";
   private static final Pattern FROM_A_ROOT = Pattern.compile("(?:[/\\\\~]|[A-Za-z]:).*");
 
@@ -34,7 +35,7 @@ final class BaseFinder {
 
   Optional<Found> find(String written, Origin origin) {
     if (FROM_A_ROOT.matcher(written).matches() || written.contains("\\")) {
-      return refused(origin, written, "a relative path with forward slashes", "");
+      return refused(origin, written, "a path from this file on, with forward slashes", "");
     }
     try {
       Path file = site.folder().toAbsolutePath().resolve(written).normalize();
@@ -48,8 +49,9 @@ final class BaseFinder {
 
   private Optional<Found> existing(Path file, String written, Origin origin) {
     if (!Files.isRegularFile(file)) {
-      String advice = NearMiss.advice(file.getFileName().toString(), besides(file));
-      return refused(origin, written + " (no such file)", "a design file", advice);
+      String found = written + (Files.exists(file) ? " (a folder)" : " (no such file)");
+      return refused(
+          origin, found, "a design file", NearMiss.advice(written, besides(file, written)));
     }
     if (!realPath(file).startsWith(realPath(root))) {
       return refused(origin, written + " (a link to outside)", inside(), "");
@@ -83,13 +85,20 @@ final class BaseFinder {
     }
   }
 
-  private static List<String> besides(Path file) {
+  /** The files that stand where the named one should, written as it was written. */
+  private static List<String> besides(Path file, String written) {
     Path folder = file.getParent();
     if (folder == null || !Files.isDirectory(folder)) {
       return List.of();
     }
     try (Stream<Path> files = Files.list(folder)) {
-      return files.limit(1000).map(path -> path.getFileName().toString()).sorted().toList();
+      String start = written.substring(0, written.lastIndexOf('/') + 1);
+      return files
+          .limit(MOST_NEIGHBOURS)
+          .filter(Files::isRegularFile)
+          .map(path -> start + path.getFileName())
+          .sorted()
+          .toList();
     } catch (IOException unreadable) {
       return List.of();
     }

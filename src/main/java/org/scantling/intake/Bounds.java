@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
+import org.scantling.quantity.Length;
 import org.scantling.quantity.QuantityKind;
 
 /**
@@ -36,6 +38,15 @@ final class Bounds {
    * @param words both as a person reads them
    */
   record Range(double low, double high, String words) {
+    private static final Pattern METRIC_LENGTH = Pattern.compile("-?[\\d.]+\\s*[mc]?m");
+
+    /** The range as the writer of the given text thinks: a metric length is answered in metric. */
+    String words(String written) {
+      return METRIC_LENGTH.matcher(written).matches()
+          ? "from " + Length.metric(low) + " to " + Length.metric(high)
+          : words;
+    }
+
     boolean holds(double amount) {
       double slack = SLACK * Math.max(Math.abs(low), Math.abs(high));
       return amount >= low - slack && amount <= high + slack;

@@ -16,7 +16,7 @@ final class ClimateRule {
     Set<String> keys = climate.members().keySet();
     List<String> missing = new ArrayList<>();
     if (!keys.contains("frost-depth") && !keys.contains("air-freezing-index")) {
-      missing.add("frost-depth (or air-freezing-index)");
+      missing.add("frost-depth or air-freezing-index");
     }
     for (String key : List.of("ground-snow", "wind-speed")) {
       if (!keys.contains(key)) {
@@ -29,8 +29,8 @@ final class ClimateRule {
               .origin()
               .problem(
                   "site.climate",
-                  "no " + String.join(", no ", missing),
-                  "given by frost-depth (or air-freezing-index), ground-snow and wind-speed, or by"
+                  "(missing: " + String.join(", ", missing) + ")",
+                  "given by frost-depth or air-freezing-index, by ground-snow and by wind-speed, or by"
                       + " a hardiness-zone alone for a first estimate"));
     }
   }

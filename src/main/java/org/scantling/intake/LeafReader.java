@@ -2,10 +2,8 @@ package org.scantling.intake;
 
 import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.scantling.quantity.QuantityException;
 import org.scantling.quantity.QuantityKind;
 
@@ -80,20 +78,22 @@ final class LeafReader {
           value
               .origin()
               .problem(
-                  path, value.words(), "one line of text of 1 to " + LONGEST_TEXT + " letters"));
+                  path,
+                  value.words(),
+                  "one line of text, 1 to " + LONGEST_TEXT + " letters, no control characters"));
     } else {
       readings.putWord(path, value.text().strip());
     }
   }
 
   private void whole(Shape.Key key, Node.Scalar value, String path) {
-    if (value.form() != Node.Form.NUMBER || !WHOLE.matcher(value.text()).matches()) {
-      String found =
-          value.form() == Node.Form.NUMBER ? Wording.shortened(value.text()) : value.words();
-      problems.add(value.origin().problem(path, found, key.entry().kind().accepted()));
+    boolean whole = WHOLE.matcher(value.text()).matches();
+    if (whole && value.form() == Node.Form.NUMBER) {
+      bounded(Integer.parseInt(value.text()), value, path);
       return;
     }
-    bounded(Integer.parseInt(value.text()), value, path);
+    String found = whole ? "\"" + value.text() + "\"" : Wording.shortened(value.text());
+    problems.add(value.origin().problem(path, found, key.entry().kind().accepted()));
   }
 
   /** Half zones count half a zone: 6a is 6.0 and 6b is 6.5. */
@@ -103,8 +103,11 @@ final class LeafReader {
       problems.add(value.origin().problem(path, value.words(), key.entry().kind().accepted()));
       return;
     }
+    int whole = Integer.parseInt(match.group(1));
     double half = match.group(2).equalsIgnoreCase("b") ? 0.5 : 0;
-    bounded(Integer.parseInt(match.group(1)) + half, value, path);
+    if (bounded(whole, value, path)) {
+      readings.putNumber(path, whole + half, value.text().strip());
+    }
   }
 
   private void quantity(EntryKind kind, Node.Scalar value, String path) {
@@ -112,52 +115,21 @@ final class LeafReader {
     try {
       bounded(quantity.parse(value.text()), value, path);
     } catch (QuantityException refused) {
-      String advice =
-          refused
-              .maybe()
-              .or(() -> withUnit(quantity, value.text(), path))
-              .map(meant -> "Maybe " + meant + "?")
-              .orElse("");
+      String advice = UnitAdvice.of(refused, quantity, value.text(), bounds.range(path));
       problems.add(
           value.origin().problem(path, refused.found(), refused.accepted()).withAdvice(advice));
     }
   }
 
-  /** The readings of a bare number that would make sense here. */
-  private Optional<String> withUnit(QuantityKind quantity, String number, String path) {
-    List<String> sensible =
-        units(quantity)
-            .map(unit -> number.strip() + " " + unit)
-            .filter(text -> sensible(quantity, text, path))
-            .toList();
-    return sensible.isEmpty() ? Optional.empty() : Optional.of(Wording.either(sensible));
-  }
-
-  private static Stream<String> units(QuantityKind quantity) {
-    return switch (quantity) {
-      case LENGTH -> Stream.of("ft", "in", "m", "cm", "mm");
-      case LOAD -> Stream.of("psf", "kPa");
-      case WIND_SPEED -> Stream.of("mph", "km/h", "m/s");
-      case PERCENT -> Stream.of("%");
-      case DEGREE_DAYS -> Stream.of("F-days", "C-days");
-      case TEMPERATURE -> Stream.of("F", "C");
-    };
-  }
-
-  private boolean sensible(QuantityKind quantity, String text, String path) {
-    try {
-      return bounds.range(path).holds(quantity.parse(text));
-    } catch (QuantityException refused) {
-      return false;
-    }
-  }
-
-  private void bounded(double amount, Node.Scalar value, String path) {
+  private boolean bounded(double amount, Node.Scalar value, String path) {
     Bounds.Range range = bounds.range(path);
-    if (range.holds(amount)) {
+    boolean holds = range.holds(amount);
+    if (holds) {
       readings.putNumber(path, amount, value.text().strip());
     } else {
-      problems.add(value.origin().problem(path, Wording.shortened(value.text()), range.words()));
+      String found = Wording.shortened(value.text());
+      problems.add(value.origin().problem(path, found, range.words(found)));
     }
+    return holds;
   }
 }

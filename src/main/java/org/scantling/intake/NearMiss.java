@@ -8,6 +8,7 @@ import java.util.Optional;
 /** Finds the word that was probably meant. */
 final class NearMiss {
   private static final int LONGEST = 60;
+  private static final int SHORTEST = 3;
 
   private NearMiss() {}
 
@@ -22,11 +23,23 @@ final class NearMiss {
     if (plain.isEmpty() || plain.length() > LONGEST) {
       return Optional.empty();
     }
-    int allowed = Math.max(1, plain.length() / 3);
+    int allowed = allowed(plain);
     int best = known.stream().mapToInt(word -> distance(plain, plain(word))).min().orElse(99);
     List<String> nearest =
-        known.stream().filter(word -> distance(plain, plain(word)) == best).toList();
+        known.stream()
+            .filter(word -> distance(plain, plain(word)) == best)
+            .filter(word -> best == 0 || digits(word).equals(digits(written)))
+            .toList();
     return best <= allowed && nearest.size() == 1 ? Optional.of(nearest.get(0)) : Optional.empty();
+  }
+
+  private static int allowed(String plain) {
+    return plain.length() < SHORTEST ? 0 : Math.max(1, plain.length() / 4);
+  }
+
+  /** Another number is another thing, not a slip: 4x5 is no near miss of 4x4. */
+  private static String digits(String word) {
+    return word.replaceAll("\\D", "");
   }
 
   /** Case, spaces and hyphens are the commonest slips and count for nothing. */

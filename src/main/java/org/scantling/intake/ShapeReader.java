@@ -2,6 +2,7 @@ package org.scantling.intake;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
@@ -52,8 +53,7 @@ final class ShapeReader {
 
   private void absent(Shape.Key key, String path, Origin parent) {
     if (key.entry().required()) {
-      String accepted = accepted(key) + " (" + key.entry().says() + ")";
-      problems.add(parent.problem(path, "(missing)", accepted));
+      problems.add(parent.problem(path, "(missing: " + key.entry().says() + ")", accepted(key)));
     } else if (key.isGroup()
         && !key.list()
         && Shape.keys(key.type()).stream().noneMatch(required())) {
@@ -76,8 +76,14 @@ final class ShapeReader {
         single(key, list.items().get(i), path + "[" + i + "]");
       }
     } else {
-      problems.add(node.origin().problem(path, node.words(), accepted(key)));
+      String advice = node instanceof Node.Scalar one ? inBrackets("[ %s ]", one) : "";
+      problems.add(node.origin().problem(path, node.words(), accepted(key)).withAdvice(advice));
     }
+  }
+
+  private static String inBrackets(String form, Node.Scalar word) {
+    boolean plain = word.form() == Node.Form.TEXT && word.text().matches("[\\w .'-]{1,60}");
+    return plain ? "Maybe " + String.format(Locale.ROOT, form, word.text()) + "?" : "";
   }
 
   private void single(Shape.Key key, Node node, String path) {
@@ -90,7 +96,12 @@ final class ShapeReader {
         && !leaves.words(key).isEmpty()) {
       wordInsteadOfGroup(key, word, path);
     } else {
-      problems.add(node.origin().problem(path, node.words(), acceptedItem(key)));
+      List<Shape.Key> keys = Shape.keys(key.type());
+      String advice =
+          keys.size() == 1 && node instanceof Node.Scalar one
+              ? inBrackets("{ " + keys.get(0).key() + ": %s }", one)
+              : "";
+      problems.add(node.origin().problem(path, node.words(), acceptedItem(key)).withAdvice(advice));
     }
   }
 

@@ -11,6 +11,7 @@ import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.TokenStreamFactory;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.dataformat.yaml.YAMLFactory;
+import tools.jackson.dataformat.yaml.YAMLParser;
 
 /**
  * Turns YAML or JSON text into nodes that know their lines. Refuses what a site or design file
@@ -54,16 +55,16 @@ final class TreeReader {
     }
     throw problems.fatal(
         node.origin()
-            .problem(SourceFile.WHOLE, node.words(), "a group of keys, such as title: ..."));
+            .problem(SourceFile.WHOLE, node.words(), "a group of keys, one of them title"));
   }
 
   private static Problem notWellFormed(SourceText source, JacksonException unreadable) {
-    int line = unreadable.getLocation() == null ? 1 : unreadable.getLocation().getLineNr();
+    ParserComplaint complaint = ParserComplaint.of(unreadable);
     String format = source.isJson() ? "JSON" : "YAML";
-    return Origin.line(source.name(), Math.max(line, 1) + source.firstLine() - 1)
+    return Origin.line(source.name(), complaint.line() + source.firstLine() - 1)
         .problem(
             SourceFile.WHOLE,
-            "(not " + format + ": " + ParserComplaint.words(unreadable.getOriginalMessage()) + ")",
+            "(not " + format + ": " + complaint.words() + ")",
             "well-formed " + format);
   }
 
@@ -136,14 +137,19 @@ final class TreeReader {
       return;
     }
     if (token == JsonToken.VALUE_EMBEDDED_OBJECT || parser.getTypeId() != null) {
-      throw problems.fatal(here().problem(field(path), "(a YAML tag)", "a plain value without !"));
+      throw problems.fatal(
+          here().problem(field(path), "(a YAML tag)", "a plain value, without a ! tag"));
     }
-    if (parser.getObjectId() != null) {
+    if (parser.getObjectId() != null || isAlias()) {
       throw problems.fatal(
           here()
               .problem(
                   field(path), "(a YAML anchor or alias)", "written out in full, without & or *"));
     }
+  }
+
+  private boolean isAlias() {
+    return parser instanceof YAMLParser yaml && yaml.isCurrentAlias();
   }
 
   private static String field(String path) {

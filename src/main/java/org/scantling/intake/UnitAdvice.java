@@ -1,0 +1,44 @@
+package org.scantling.intake;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.scantling.quantity.QuantityException;
+import org.scantling.quantity.QuantityKind;
+
+/** What a number without a usable unit may have meant: the readings that stay inside the bounds. */
+final class UnitAdvice {
+  private UnitAdvice() {}
+
+  /** Advice such as {@code Maybe 24 ft, 24 in or 24 m?}, or empty where nothing comes near. */
+  static String of(QuantityException refused, QuantityKind kind, String text, Bounds.Range range) {
+    List<String> meant =
+        refused.maybe().map(List::of).orElseGet(() -> sensible(kind, text.strip(), range));
+    return meant.isEmpty() ? "" : "Maybe " + Wording.either(meant) + "?";
+  }
+
+  private static List<String> sensible(QuantityKind kind, String number, Bounds.Range range) {
+    return units(kind)
+        .map(unit -> number + " " + unit)
+        .filter(text -> holds(kind, text, range))
+        .toList();
+  }
+
+  private static boolean holds(QuantityKind kind, String text, Bounds.Range range) {
+    try {
+      return range.holds(kind.parse(text));
+    } catch (QuantityException noNumber) {
+      return false;
+    }
+  }
+
+  private static Stream<String> units(QuantityKind kind) {
+    return switch (kind) {
+      case LENGTH -> Stream.of("ft", "in", "m", "cm", "mm");
+      case LOAD -> Stream.of("psf", "kPa");
+      case WIND_SPEED -> Stream.of("mph", "km/h", "m/s");
+      case PERCENT -> Stream.of("%");
+      case DEGREE_DAYS -> Stream.of("F-days", "C-days");
+      case TEMPERATURE -> Stream.of("F", "C");
+    };
+  }
+}
