@@ -30,10 +30,10 @@ public enum Question {
 
   HEADER_STYLE(LAYOUT, "header.style"),
   ROW_SPACING(LAYOUT, "layout.row-spacing", Unit.INCH),
-  BAYS(LAYOUT, "layout.bays", Unit.COUNT),
+  BAYS(LAYOUT, "layout.bays"),
 
   BAY(RHYTHM, "layout.bay", Unit.INCH),
-  CROSSBEAMS_PER_BAY(RHYTHM, "crossbeam.per-bay", Unit.COUNT),
+  CROSSBEAMS_PER_BAY(RHYTHM, "crossbeam.per-bay"),
   HEADER_OVERHANG(RHYTHM, "header.overhang", Unit.INCH),
   CROSSBEAM_OVERHANG(RHYTHM, "crossbeam.overhang", Unit.INCH),
 
@@ -112,6 +112,11 @@ public enum Question {
   /** True when the answer is a number, false when it is one of a list of options. */
   public boolean numeric() {
     return numeric;
+  }
+
+  /** True for a question whose options are whole numbers. */
+  public boolean counted() {
+    return this == BAYS || this == CROSSBEAMS_PER_BAY;
   }
 
   /**

@@ -32,7 +32,8 @@ public record SizeRow(
     String note)
     implements TableRow {
 
-  private static final List<String> ROLES = List.of("post", "header", "board", "crossbeam", "rail", "brace");
+  private static final List<String> ROLES =
+      List.of("post", "header", "board", "crossbeam", "rail", "brace");
 
   public SizeRow {
     roles = List.copyOf(roles);

@@ -1,0 +1,64 @@
+package org.scantling.design;
+
+import java.util.List;
+
+/**
+ * A resized structure: where everything stands, every kind of member, and the footings.
+ *
+ * @param geometry places and lengths
+ * @param members one entry a role
+ * @param footings the holes
+ */
+public record Structure(Geometry geometry, List<Member> members, Footings footings) {
+  public Structure {
+    members = List.copyOf(members);
+  }
+
+  /**
+   * All members of one role.
+   *
+   * @param role post, header, crossbeam, rail, picket or brace
+   * @param size nominal size of one ply
+   * @param plies boards side by side
+   * @param breadthIn dressed thickness of one ply
+   * @param depthIn dressed width
+   * @param lengthIn length as built
+   * @param count pieces
+   * @param species species key
+   * @param grade grade key
+   * @param notches recesses, the same in every piece
+   */
+  public record Member(
+      String role,
+      String size,
+      int plies,
+      double breadthIn,
+      double depthIn,
+      double lengthIn,
+      int count,
+      String species,
+      String grade,
+      List<Notch> notches) {
+    public Member {
+      notches = List.copyOf(notches);
+    }
+  }
+
+  /**
+   * @param face underside, top, inner or outer
+   * @param atIn centre of the recess from the end of the piece, or from the foot of a post
+   * @param widthIn along the piece
+   * @param depthIn into the piece
+   */
+  public record Notch(String face, double atIn, double widthIn, double depthIn) {}
+
+  /**
+   * @param kind embedded or bracket
+   * @param depthIn below finished ground
+   * @param diameterIn width of the hole
+   * @param count holes
+   * @param backfill tamped-soil, gravel or concrete
+   */
+  public record Footings(
+      String kind, double depthIn, double diameterIn, int count, String backfill) {}
+}

@@ -1,0 +1,135 @@
+package org.scantling.engine;
+
+import static org.scantling.reasons.Question.*;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.scantling.design.Structure;
+import org.scantling.quantity.Measure;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Checked;
+import org.scantling.reasons.Decision;
+import org.scantling.reasons.Evidence;
+import org.scantling.reasons.Finding;
+import org.scantling.reasons.Outcome;
+import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Proven;
+import org.scantling.reasons.Question;
+import org.scantling.reasons.Reason;
+
+/** Turns the last pass into a proposal. */
+final class Assembly {
+  private static final double SAME_IN = 1.0 / 32;
+  private static final double SAME_RATIO = 1e-6;
+
+  private final Job job;
+  private final Pass pass;
+  private final List<String> assumptions;
+  private final Map<Question, Proven> proven = new LinkedHashMap<>();
+
+  Assembly(Job job, Pass pass, List<String> assumptions) {
+    this.job = job;
+    this.pass = pass;
+    this.assumptions = assumptions;
+    job.base().facts().forEach(each -> proven.put(each.question(), each));
+  }
+
+  Proposal proposal() {
+    boolean done = pass.broken().isEmpty();
+    return new Proposal(
+        job.site().title(),
+        job.site().base().title(),
+        done ? new Proposal.Result.Proposed(structure()) : refusal(),
+        decisions(),
+        done ? checks() : List.of(),
+        cautions(),
+        assumptions);
+  }
+
+  private Structure structure() {
+    return new Parts(job, pass.answers()).structure();
+  }
+
+  private Proposal.Result refusal() {
+    Verdict.Unanswerable broken = pass.broken().orElseThrow();
+    Reason closest = broken.closest();
+    String demand =
+        closest.finding() instanceof Finding.Refuse refuse
+            ? refuse.demand()
+            : new Blame(job, pass.answers()).demand(broken.question());
+    return new Proposal.Result.NeedsEngineer(
+        demand, Optional.ofNullable(broken.question()), closest);
+  }
+
+  private List<Decision> decisions() {
+    List<Decision> decisions = new ArrayList<>();
+    pass.verdicts().forEach((question, verdict) -> decisions.add(decision(question, verdict)));
+    return decisions;
+  }
+
+  private Decision decision(Question question, Verdict.Answered verdict) {
+    Outcome proposed = outcome(question, verdict.answer().number(), verdict.answer().option());
+    Optional<Outcome> base =
+        Optional.ofNullable(proven.get(question))
+            .map(each -> outcome(question, each.number(), each.option()));
+    boolean changed = base.isPresent() && !same(question, base.get(), proposed);
+    return new Decision(question, base, proposed, changed, verdict.reasons(), verdict.rejected());
+  }
+
+  private static Outcome outcome(Question question, double number, String option) {
+    if (question.numeric()) {
+      return new Outcome.Amount(new Measure(number, question.unit()));
+    }
+    return question.unit() == Unit.COUNT && question.counted()
+        ? new Outcome.Amount(Measure.count(Integer.parseInt(option)))
+        : new Outcome.Word(option);
+  }
+
+  private static boolean same(Question question, Outcome one, Outcome other) {
+    if (one instanceof Outcome.Amount a && other instanceof Outcome.Amount b) {
+      double apart = Math.abs(a.measure().amount() - b.measure().amount());
+      return question.unit() == Unit.INCH
+          ? apart <= SAME_IN
+          : apart <= SAME_RATIO * Math.max(1, Math.abs(a.measure().amount()));
+    }
+    return one.equals(other);
+  }
+
+  private List<Checked> checks() {
+    Bench bench = new Bench(job.tables(), job.stock(), pass.answers());
+    List<Checked> checks = new ArrayList<>();
+    for (Question question : List.of(CROSSBEAM_SIZE, HEADER_SIZE, POST_SIZE)) {
+      checks.addAll(bench.checks(question, pass.answers().option(question)));
+    }
+    checks.addAll(
+        bench.footingChecks(
+            pass.answers().number(FOOTING_DEPTH), pass.answers().number(HOLE_DIAMETER)));
+    return checks;
+  }
+
+  /** Gravest first, then in the order of their rows; each text once. */
+  private List<Reason> cautions() {
+    Map<String, Reason> byRow = new LinkedHashMap<>();
+    pass.cautions().stream()
+        .sorted(Comparator.comparing(Assembly::severity).reversed())
+        .forEach(each -> byRow.putIfAbsent(row(each), each));
+    return new ArrayList<>(byRow.values());
+  }
+
+  private static Finding.Caution caution(Reason reason) {
+    return (Finding.Caution) reason.finding();
+  }
+
+  private static org.scantling.reasons.Severity severity(Reason reason) {
+    return caution(reason).severity();
+  }
+
+  private static String row(Reason reason) {
+    Evidence evidence = caution(reason).evidence();
+    return evidence.rows().isEmpty() ? reason.note().id() : evidence.rows().get(0).id();
+  }
+}

@@ -1,0 +1,154 @@
+package org.scantling.engine;
+
+import static org.scantling.reasons.Question.*;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scantling.design.BaseDesign;
+import org.scantling.design.Geometry;
+import org.scantling.reasons.Answer;
+import org.scantling.reasons.Proven;
+import org.scantling.reasons.Question;
+
+/**
+ * How the base design answers the questions: what is compared against, and where the first pass
+ * starts.
+ */
+final class BaseRecord {
+  private final BaseDesign base;
+  private final Stock stock;
+  private final double endMarginIn;
+  private final List<Proven> proven = new ArrayList<>();
+
+  BaseRecord(BaseDesign base, Stock stock, double endMarginIn) {
+    this.base = base;
+    this.stock = stock;
+    this.endMarginIn = endMarginIn;
+    plan();
+    members();
+    sides();
+    ground();
+    place();
+    clearances();
+  }
+
+  List<Proven> facts() {
+    return List.copyOf(proven);
+  }
+
+  /** The base as answers, so that every later question finds something to start from. */
+  Answers answers() {
+    Answers answers = Answers.of(java.util.Map.of());
+    for (Proven each : proven) {
+      answers =
+          answers.with(
+              each.option().isEmpty()
+                  ? Answer.number(each.question(), each.number())
+                  : Answer.option(each.question(), each.option()));
+    }
+    return answers;
+  }
+
+  Geometry geometry() {
+    return Frame.of(answers(), stock, endMarginIn);
+  }
+
+  private void plan() {
+    number(ROW_SPACING, base.posts().rowSpacingIn());
+    option(BAYS, Integer.toString(base.posts().bays()));
+    number(BAY, base.posts().bayIn());
+    number(POST_HEIGHT, base.posts().heightIn());
+  }
+
+  private void members() {
+    boolean paired = base.headers().style().equals("paired");
+    option(POST_SIZE, base.posts().size());
+    option(HEADER_STYLE, base.headers().style());
+    option(HEADER_SIZE, paired ? Stock.pair(base.headers().size()) : base.headers().size());
+    number(HEADER_OVERHANG, base.headers().overhangIn());
+    number(HEADER_NOTCH, base.headers().notchIn());
+    option(CROSSBEAM_SIZE, base.crossbeams().size());
+    number(CROSSBEAM_OVERHANG, base.crossbeams().overhangIn());
+    number(CROSSBEAM_NOTCH, base.crossbeams().notchIn());
+    number(CROSSBEAM_COUNT, base.crossbeams().count());
+    int perBay = spacesInABay();
+    option(CROSSBEAMS_PER_BAY, Integer.toString(perBay));
+    number(CROSSBEAM_SPACING, base.posts().bayIn() / perBay);
+  }
+
+  private void sides() {
+    base.sidePanels()
+        .ifPresent(
+            panels -> {
+              option(RAIL_SIZE, panels.rail());
+              number(RAIL_HEIGHT, panels.railHeightIn());
+              number(PICKETS, panels.pickets());
+            });
+    option(BRACING, base.braces().isPresent() ? "knee" : "none");
+    base.braces()
+        .ifPresent(
+            braces -> {
+              option(BRACE_SIZE, braces.size());
+              number(BRACE_LEG, braces.legIn());
+            });
+  }
+
+  private void ground() {
+    option(FOOTING_KIND, base.posts().footing().equals("bracket") ? "bracket" : "embedded");
+    if (base.posts().footing().equals("concrete")) {
+      option(FOOTING_BACKFILL, "concrete");
+    } else {
+      base.posts().backfill().ifPresent(fill -> option(FOOTING_BACKFILL, fill));
+    }
+    number(FOOTING_DEPTH, base.posts().embedmentIn());
+    base.posts().holeDiameterIn().ifPresent(width -> number(HOLE_DIAMETER, width));
+  }
+
+  private void place() {
+    base.proven()
+        .ifPresent(
+            stood -> {
+              stood.climate().frostDepthIn().ifPresent(depth -> number(FROST_DEPTH, depth));
+              stood.climate().groundSnowPsf().ifPresent(snow -> number(GROUND_SNOW, snow));
+              stood.climate().windSpeedMph().ifPresent(speed -> number(WIND_SPEED, speed));
+              stood.climate().exposure().ifPresent(exposure -> option(EXPOSURE, exposure));
+              stood.soil().ifPresent(soil -> option(SOIL, soil));
+              stood.vine().ifPresent(vine -> option(VINE, vine));
+            });
+  }
+
+  private void clearances() {
+    Geometry geometry = geometry();
+    number(CLEAR_WIDTH, geometry.clearWidthIn());
+    number(HEADROOM, geometry.headroomIn());
+  }
+
+  /**
+   * The number of even spaces that, with those that fit on the tails, comes nearest to the base's
+   * count.
+   */
+  private int spacesInABay() {
+    double postIn = stock.row(base.posts().size()).thicknessIn();
+    double reachIn = postIn / 2 + base.headers().overhangIn() - endMarginIn;
+    int best = 1;
+    int bestMiss = Integer.MAX_VALUE;
+    for (int spaces = 1; spaces <= base.crossbeams().count(); spaces++) {
+      double spacingIn = base.posts().bayIn() / spaces;
+      int onTails = 2 * (int) Math.max(0, Math.floor(reachIn / spacingIn + 1e-9));
+      int miss = Math.abs(base.posts().bays() * spaces + 1 + onTails - base.crossbeams().count());
+      if (miss < bestMiss) {
+        best = spaces;
+        bestMiss = miss;
+      }
+    }
+    return best;
+  }
+
+  private void number(Question question, double number) {
+    proven.add(Proven.number(question, number));
+  }
+
+  private void option(Question question, String option) {
+    proven.add(Proven.option(question, option));
+  }
+}

@@ -1,0 +1,87 @@
+package org.scantling.engine;
+
+import static org.scantling.reasons.Question.FROST_DEPTH;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.scantling.design.Site;
+import org.scantling.ground.FrostDepth;
+import org.scantling.ground.FrostSoil;
+import org.scantling.ground.FrostWinter;
+import org.scantling.quantity.Measure;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Evidence;
+import org.scantling.reasons.Fact;
+import org.scantling.reasons.Worked;
+import org.scantling.tables.NumberRow;
+import org.scantling.tables.SoilRow;
+import org.scantling.tables.Tables;
+
+/** The depth of freezing that an air-freezing index gives, where the site states one. */
+final class ClimateWorks {
+  private static final String SEASON = "frost.season-days-at-";
+
+  private final Job job;
+
+  ClimateWorks(Job job) {
+    this.job = job;
+  }
+
+  List<Fact> facts() {
+    List<Fact> facts = new ArrayList<>();
+    Site.Climate climate = job.site().climate();
+    climate.freezingIndexFDays().ifPresent(index -> frost(index).ifPresent(facts::add));
+    return facts;
+  }
+
+  private Optional<Worked> frost(double indexFDays) {
+    Tables tables = job.tables();
+    Optional<SoilRow.Thermal> soil = soil().thermal();
+    if (soil.isEmpty() || !(indexFDays > 0)) {
+      return Optional.empty();
+    }
+    double meanF =
+        job.site().climate().meanAnnualF().orElse(tables.thumb("frost.mean-annual").amount());
+    FrostDepth depth =
+        FrostDepth.of(
+            new FrostSoil(
+                soil.get().dryDensityPcf(),
+                soil.get().moisturePercent() / 100,
+                soil.get().conductivityBtuPerFtHF()),
+            new FrostWinter(
+                indexFDays,
+                tables.thumb("frost.surface-factor-bare").amount(),
+                seasonDays(indexFDays),
+                meanF));
+    Evidence evidence =
+        Evidence.saw("index", new Measure(indexFDays, Unit.F_DAYS))
+            .and("mean", new Measure(meanF, Unit.DEGREE));
+    return Optional.of(
+        new Worked("frost.berggren", FROST_DEPTH, depth.depthIn(), evidence, soil.get().source()));
+  }
+
+  private SoilRow soil() {
+    String assumed = job.tables().defaults().row("soil").word();
+    return job.tables().soil(job.site().ground().soil().orElse(assumed));
+  }
+
+  /** The season of the nearest tabulated index at or above; the longest beyond the table. */
+  private double seasonDays(double indexFDays) {
+    List<NumberRow> seasons =
+        job.tables().thumbs().rows().stream()
+            .filter(row -> row.id().startsWith(SEASON))
+            .sorted(Comparator.comparingDouble(ClimateWorks::index))
+            .toList();
+    return seasons.stream()
+        .filter(row -> index(row) >= indexFDays)
+        .findFirst()
+        .orElse(seasons.get(seasons.size() - 1))
+        .amount();
+  }
+
+  private static double index(NumberRow season) {
+    return Double.parseDouble(season.id().substring(SEASON.length()));
+  }
+}

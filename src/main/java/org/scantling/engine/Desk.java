@@ -1,0 +1,123 @@
+package org.scantling.engine;
+
+import static org.scantling.reasons.Question.*;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.scantling.reasons.Answer;
+import org.scantling.reasons.Candidate;
+import org.scantling.reasons.Checked;
+import org.scantling.reasons.Fact;
+import org.scantling.reasons.OptionCheck;
+import org.scantling.reasons.Phase;
+import org.scantling.reasons.Question;
+import org.scantling.reasons.SizeOf;
+import org.scantling.tables.SizeRow;
+
+/**
+ * Lays out, for one phase, the facts that its rules read and the options that its questions have.
+ */
+final class Desk {
+  private final Job job;
+  private final Answers answers;
+  private final Works works;
+  private final List<Fact> facts = new ArrayList<>();
+  private final Map<Question, List<String>> options = new EnumMap<>(Question.class);
+
+  Desk(Job job, Answers answers, Phase phase) {
+    this.job = job;
+    this.answers = answers;
+    this.works = new Works(job, answers);
+    facts.addAll(job.facts());
+    for (Answer answer : answers.all()) {
+      facts.add(answer);
+      size(answer);
+    }
+    facts.addAll(works.facts(phase));
+    questions(phase).forEach(this::layOut);
+  }
+
+  List<Fact> facts() {
+    return facts;
+  }
+
+  List<String> options(Question question) {
+    return options.getOrDefault(question, List.of());
+  }
+
+  /** The questions of a phase that this structure has at all. */
+  List<Question> questions(Phase phase) {
+    List<Question> asked = new ArrayList<>();
+    for (Question question : Question.values()) {
+      if (question.phase() == phase && applies(question)) {
+        asked.add(question);
+      }
+    }
+    return asked;
+  }
+
+  private boolean applies(Question question) {
+    return switch (question) {
+      case RAIL_SIZE, RAIL_HEIGHT, RAIL_NOTCH, PICKETS, RAIL_JOINT -> job.railed();
+      case BRACE_SIZE, BRACE_LEG, BRACE_JOINT ->
+          answers.has(BRACING) && answers.option(BRACING).equals("knee");
+      default -> true;
+    };
+  }
+
+  private void layOut(Question question) {
+    switch (question) {
+      case BAYS -> parts(question, works.bayParts());
+      case CROSSBEAMS_PER_BAY -> parts(question, works.spacingParts());
+      case CROSSBEAM_SIZE, HEADER_SIZE, POST_SIZE, RAIL_SIZE, BRACE_SIZE -> sizes(question);
+      default -> {
+        if (!question.numeric()) {
+          plain(question);
+        }
+      }
+    }
+  }
+
+  private void parts(Question question, List<Candidate.Parts> parts) {
+    facts.addAll(parts);
+    options.put(question, parts.stream().map(Candidate.Parts::option).toList());
+  }
+
+  private void plain(Question question) {
+    List<String> words = job.words(question);
+    options.put(question, words);
+    words.forEach(word -> facts.add(new Candidate.Plain(question, word)));
+  }
+
+  private void sizes(Question question) {
+    Bench bench = new Bench(job.tables(), job.stock(), answers);
+    boolean paired = answers.option(HEADER_STYLE).equals("paired");
+    List<String> sold = new ArrayList<>();
+    for (String option : job.stock().options(question, paired)) {
+      if (bench.material(option).isPresent()) {
+        sold.add(option);
+        facts.add(job.stock().candidate(question, option));
+        for (Checked checked : bench.checks(question, option)) {
+          facts.add(new OptionCheck(question, option, checked));
+        }
+      }
+    }
+    options.put(question, sold);
+  }
+
+  private void size(Answer answer) {
+    switch (answer.question()) {
+      case CROSSBEAM_SIZE, HEADER_SIZE, POST_SIZE, RAIL_SIZE, BRACE_SIZE -> {
+        SizeRow row = job.stock().row(answer.option());
+        facts.add(
+            new SizeOf(
+                answer.question(), Stock.plies(answer.option()), row.thicknessIn(), row.widthIn()));
+      }
+      default -> {
+        // Only sizes have dimensions.
+      }
+    }
+  }
+}

@@ -1,0 +1,83 @@
+package org.scantling.engine;
+
+import static org.scantling.reasons.Question.BAYS;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import org.scantling.design.Site;
+import org.scantling.reasons.DeadEnd;
+import org.scantling.reasons.Finding;
+import org.scantling.reasons.Proposal;
+import org.scantling.rulebase.RuleBase;
+import org.scantling.rulebase.RuleBaseFault;
+import org.scantling.tables.Tables;
+
+/**
+ * Proposes the resized structure for a site: runs the phases until nothing changes, and another
+ * number of bays where one leads to a dead end.
+ */
+public final class Engine {
+  private static final int MOST_PASSES = 24;
+
+  private final RuleBase rules;
+  private final Tables tables;
+  private final Predicate<String> allowed;
+
+  public Engine(RuleBase rules, Tables tables) {
+    this(rules, tables, id -> true);
+  }
+
+  /** An engine in which only some rules may fire; for tests that switch rules off. */
+  Engine(RuleBase rules, Tables tables, Predicate<String> allowed) {
+    this.rules = rules;
+    this.tables = tables;
+    this.allowed = allowed;
+  }
+
+  /**
+   * The structure for a site, or why there is none.
+   *
+   * @param assumptions paths of the site file that were left out
+   */
+  public Proposal propose(Site site, List<String> assumptions) {
+    Job job = new Job(site, tables);
+    List<DeadEnd> deadEnds = new ArrayList<>();
+    Pass first = null;
+    while (true) {
+      Pass last = settle(job, deadEnds);
+      if (last.broken().isEmpty()) {
+        return new Assembly(job, last, assumptions).proposal();
+      }
+      first = first == null ? last : first;
+      if (!last.answered(BAYS) || last.refused()) {
+        return new Assembly(job, first, assumptions).proposal();
+      }
+      deadEnds.add(deadEnd(last));
+    }
+  }
+
+  /** Runs passes until the answers stay as they are, or one question has no answer. */
+  private Pass settle(Job job, List<DeadEnd> deadEnds) {
+    Answers answers = job.base().answers();
+    Pass before = null;
+    for (int count = 0; count < MOST_PASSES; count++) {
+      Pass pass = new Pass(job, rules, allowed, answers, before, deadEnds);
+      pass.run();
+      if (pass.broken().isPresent() || pass.answers().equals(answers)) {
+        return pass;
+      }
+      answers = pass.answers();
+      before = pass;
+    }
+    throw new RuleBaseFault("the answers still change after " + MOST_PASSES + " passes");
+  }
+
+  private static DeadEnd deadEnd(Pass pass) {
+    Verdict.Unanswerable broken = pass.broken().orElseThrow();
+    Finding closest = broken.closest().finding();
+    String check = closest instanceof Finding.Reject reject ? reject.check() : closest.rule();
+    double ratio = closest instanceof Finding.Reject reject ? reject.ratio() : 1;
+    return new DeadEnd(BAYS, pass.answers().option(BAYS), broken.question().id(), check, ratio);
+  }
+}

@@ -1,0 +1,121 @@
+package org.scantling.engine;
+
+import static org.scantling.reasons.Question.*;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scantling.design.Geometry;
+import org.scantling.loads.ExposureConstants;
+import org.scantling.loads.FlatRoofSnow;
+import org.scantling.loads.OpenTop;
+import org.scantling.loads.SnowFactors;
+import org.scantling.loads.VelocityPressure;
+import org.scantling.loads.WindFactors;
+import org.scantling.quantity.Measure;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Evidence;
+import org.scantling.reasons.Fact;
+import org.scantling.reasons.Worked;
+import org.scantling.tables.ExposureRow;
+import org.scantling.tables.NumberRow;
+import org.scantling.tables.Tables;
+import org.scantling.tables.VineRow;
+
+/** Snow on an open-air top, how much of the sky the top covers, and the pressure of the wind. */
+final class LoadWorks {
+  private static final double INCHES_PER_FOOT = 12;
+
+  private final Job job;
+  private final Answers answers;
+  private final Geometry geometry;
+
+  LoadWorks(Job job, Answers answers, Geometry geometry) {
+    this.job = job;
+    this.answers = answers;
+    this.geometry = geometry;
+  }
+
+  List<Fact> facts() {
+    VineRow vine = job.tables().vine(answers.option(VINE));
+    OpenTop top =
+        new OpenTop(
+            geometry.crossbeams().breadthIn(),
+            geometry.crossbeamSpacingIn(),
+            vine.canopyFillBareRatio());
+    List<Fact> facts = new ArrayList<>();
+    facts.add(vine);
+    facts.addAll(job.tables().live().rows());
+    facts.addAll(job.tables().snow().rows());
+    facts.add(flatSnow());
+    facts.add(covered(top, vine));
+    facts.add(
+        new Worked(
+            "top.gap",
+            SNOW_SHARE,
+            top.gapIn(),
+            Evidence.none(),
+            job.tables().thumb("snow.full-share-gap").source()));
+    facts.add(wind());
+    return facts;
+  }
+
+  private Worked flatSnow() {
+    Tables tables = job.tables();
+    NumberRow importance =
+        tables.snow("snow.importance." + job.site().preferences().riskCategory());
+    SnowFactors factors =
+        new SnowFactors(
+            exposure().snowExposureFactor(),
+            tables.snow("snow.thermal.open-air").amount(),
+            importance.amount());
+    FlatRoofSnow snow = FlatRoofSnow.of(answers.number(GROUND_SNOW), factors);
+    return new Worked(
+        "snow.flat",
+        FLAT_SNOW,
+        snow.flatRoofSnowPsf(),
+        Evidence.saw("ground", Measure.psf(snow.groundSnowPsf()))
+            .and("exposureFactor", Measure.ratio(factors.exposureFactor()))
+            .and("thermalFactor", Measure.ratio(factors.thermalFactor()))
+            .and("importanceFactor", Measure.ratio(factors.importanceFactor())),
+        importance.source());
+  }
+
+  private Worked covered(OpenTop top, VineRow vine) {
+    return new Worked(
+        "top.covered",
+        SNOW_SHARE,
+        top.coveredRatio(),
+        Evidence.saw("solid", Measure.ratio(top.solidRatio()))
+            .and("stems", Measure.ratio(vine.canopyFillBareRatio())),
+        job.tables().snow("snow.share-least").source());
+  }
+
+  private Worked wind() {
+    Tables tables = job.tables();
+    ExposureRow exposure = exposure();
+    double heightIn = geometry.overallHeightIn();
+    double kz =
+        new ExposureConstants(exposure.alphaFactor(), exposure.gradientHeightFt() * INCHES_PER_FOOT)
+            .kzFactor(heightIn);
+    VelocityPressure pressure =
+        VelocityPressure.of(
+            answers.number(WIND_SPEED),
+            kz,
+            new WindFactors(
+                tables.wind("wind.topographic").amount(),
+                tables.wind("wind.directionality").amount(),
+                tables.wind("wind.ground-elevation").amount()));
+    return new Worked(
+        "wind.velocity-pressure",
+        WIND_PRESSURE,
+        pressure.pressurePsf(),
+        Evidence.saw("speed", new Measure(pressure.windSpeedMph(), Unit.MPH))
+            .and("exposure", exposure.id())
+            .and("heightFactor", Measure.ratio(kz)),
+        exposure.source());
+  }
+
+  private ExposureRow exposure() {
+    return job.tables().exposure(answers.option(EXPOSURE));
+  }
+}

@@ -1,0 +1,129 @@
+package org.scantling.engine;
+
+import static org.scantling.reasons.Question.*;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scantling.design.Geometry;
+import org.scantling.design.Structure;
+import org.scantling.design.Structure.Member;
+import org.scantling.design.Structure.Notch;
+import org.scantling.reasons.Question;
+import org.scantling.tables.SizeRow;
+
+/** Every kind of member of the finished answers, with its length, count and notches. */
+final class Parts {
+  private final Job job;
+  private final Answers answers;
+  private final Geometry geometry;
+
+  Parts(Job job, Answers answers) {
+    this.job = job;
+    this.answers = answers;
+    this.geometry = new Bench(job.tables(), job.stock(), answers).geometry();
+  }
+
+  Structure structure() {
+    List<Member> members = new ArrayList<>();
+    members.add(posts());
+    members.add(headers());
+    members.add(crossbeams());
+    if (answers.has(RAIL_SIZE)) {
+      members.add(rails());
+    }
+    return new Structure(geometry, members, footings());
+  }
+
+  private Structure.Footings footings() {
+    return new Structure.Footings(
+        answers.option(FOOTING_KIND),
+        answers.number(FOOTING_DEPTH),
+        answers.number(HOLE_DIAMETER),
+        geometry.postCount(),
+        answers.option(FOOTING_BACKFILL));
+  }
+
+  private Member posts() {
+    boolean buried = answers.option(FOOTING_KIND).equals("embedded");
+    double buriedIn = buried ? answers.number(FOOTING_DEPTH) : 0;
+    List<Notch> housings = new ArrayList<>();
+    if (answers.has(RAIL_SIZE)) {
+      double railIn = job.stock().row(answers.option(RAIL_SIZE)).widthIn();
+      housings.add(
+          new Notch(
+              "inner", buriedIn + answers.number(RAIL_HEIGHT), railIn, answers.number(RAIL_NOTCH)));
+    }
+    return member(
+        "post", POST_SIZE, geometry.posts().heightIn() + buriedIn, geometry.postCount(), housings);
+  }
+
+  private Member headers() {
+    List<Notch> seats = new ArrayList<>();
+    if (!geometry.headers().paired() && geometry.headers().notchIn() > 0) {
+      for (int post = 0; post <= geometry.plan().bays(); post++) {
+        seats.add(
+            new Notch(
+                "underside",
+                geometry.headerTailIn() + post * geometry.plan().bayIn(),
+                geometry.posts().breadthIn(),
+                geometry.headers().notchIn()));
+      }
+    }
+    return member(
+        "header", HEADER_SIZE, geometry.headerLengthIn(), 2 * geometry.headers().plies(), seats);
+  }
+
+  private Member crossbeams() {
+    return member(
+        "crossbeam",
+        CROSSBEAM_SIZE,
+        geometry.crossbeamLengthIn(),
+        geometry.crossbeamCount(),
+        crossbeamSeats());
+  }
+
+  /** One notch over each header timber; paired boards get a notch each. */
+  private List<Notch> crossbeamSeats() {
+    List<Notch> seats = new ArrayList<>();
+    double depthIn = geometry.crossbeams().notchIn();
+    double boardIn = geometry.headers().breadthIn();
+    if (!(depthIn > 0)) {
+      return seats;
+    }
+    for (double rowIn :
+        new double[] {
+          geometry.crossbeamTailIn(), geometry.crossbeamTailIn() + geometry.plan().rowSpacingIn()
+        }) {
+      if (geometry.headers().paired()) {
+        double offsetIn = (geometry.posts().breadthIn() + boardIn) / 2;
+        seats.add(new Notch("underside", rowIn - offsetIn, boardIn, depthIn));
+        seats.add(new Notch("underside", rowIn + offsetIn, boardIn, depthIn));
+      } else {
+        seats.add(new Notch("underside", rowIn, boardIn, depthIn));
+      }
+    }
+    return seats;
+  }
+
+  private Member rails() {
+    double betweenIn =
+        geometry.plan().bayIn() - geometry.posts().breadthIn() + 2 * answers.number(RAIL_NOTCH);
+    return member("rail", RAIL_SIZE, betweenIn, 2 * geometry.plan().bays(), List.of());
+  }
+
+  private Member member(
+      String role, Question size, double lengthIn, int count, List<Notch> notches) {
+    SizeRow row = job.stock().row(answers.option(size));
+    return new Member(
+        role,
+        row.id(),
+        Stock.plies(answers.option(size)),
+        row.thicknessIn(),
+        row.widthIn(),
+        lengthIn,
+        count,
+        answers.option(SPECIES),
+        answers.option(GRADE),
+        notches);
+  }
+}

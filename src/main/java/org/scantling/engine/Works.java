@@ -1,0 +1,242 @@
+package org.scantling.engine;
+
+import static org.scantling.reasons.Question.*;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scantling.confirm.FootingWork;
+import org.scantling.design.Geometry;
+import org.scantling.ground.NonConstrainedEmbedment;
+import org.scantling.ground.VerticalBearing;
+import org.scantling.quantity.Measure;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Candidate;
+import org.scantling.reasons.Evidence;
+import org.scantling.reasons.Fact;
+import org.scantling.reasons.Phase;
+import org.scantling.reasons.Question;
+import org.scantling.reasons.Source;
+import org.scantling.reasons.SourceKind;
+import org.scantling.reasons.Worked;
+
+/** The numbers that kernels and geometry work out for the rules of a phase to judge. */
+final class Works {
+  private static final Source GEOMETRY = new Source(SourceKind.CALCULATION, "geometry", false);
+
+  private final Job job;
+  private final Answers answers;
+
+  Works(Job job, Answers answers) {
+    this.job = job;
+    this.answers = answers;
+  }
+
+  List<Fact> facts(Phase phase) {
+    return switch (phase) {
+      case CLIMATE -> new ClimateWorks(job).facts();
+      case LOADS -> new LoadWorks(job, answers, geometry()).facts();
+      case CLEARANCE -> List.of(job.tables().vine(answers.option(VINE)));
+      case RHYTHM -> rhythm();
+      case CROSSBEAMS -> crossbeams();
+      case HEADERS, POSTS -> new ArrayList<>(job.tables().checks().rows());
+      case HEIGHT -> height();
+      case SIDES -> sides();
+      case FOOTINGS -> footings();
+      case JOINTS -> new ArrayList<>(job.tables().joints().rows());
+      default -> List.of();
+    };
+  }
+
+  /** Every number of equal bays that could divide the walk. */
+  List<Candidate.Parts> bayParts() {
+    double lengthIn = job.site().walkway().lengthIn();
+    double provenIn = job.site().base().posts().bayIn();
+    double leastIn = job.tables().thumb("bay.least").amount();
+    int most = Math.max(1, (int) Math.ceil(lengthIn / leastIn));
+    List<Candidate.Parts> parts = new ArrayList<>();
+    for (int count = 1; count <= most; count++) {
+      double bayIn = lengthIn / count;
+      parts.add(new Candidate.Parts(BAYS, Integer.toString(count), count, bayIn, bayIn / provenIn));
+    }
+    return parts;
+  }
+
+  /** Every number of equal spaces that could divide a bay. */
+  List<Candidate.Parts> spacingParts() {
+    double bayIn = bayIn();
+    double provenIn = job.base().geometry().crossbeamSpacingIn();
+    double leastIn = job.tables().thumb("crossbeam.spacing-least").amount();
+    int most = Math.max(1, (int) Math.ceil(bayIn / leastIn));
+    List<Candidate.Parts> parts = new ArrayList<>();
+    for (int count = 1; count <= most; count++) {
+      double spacingIn = bayIn / count;
+      parts.add(
+          new Candidate.Parts(
+              CROSSBEAMS_PER_BAY, Integer.toString(count), count, spacingIn, spacingIn / provenIn));
+    }
+    return parts;
+  }
+
+  private double bayIn() {
+    return job.site().walkway().lengthIn() / Integer.parseInt(answers.option(BAYS));
+  }
+
+  private List<Fact> rhythm() {
+    List<Fact> facts = new ArrayList<>();
+    Evidence divided =
+        Evidence.saw("length", Measure.inches(job.site().walkway().lengthIn()))
+            .and("bays", Measure.count(Integer.parseInt(answers.option(BAYS))));
+    facts.add(geometry("bay.even", BAY, bayIn(), divided));
+    Geometry base = job.base().geometry();
+    double spanIn = answers.number(ROW_SPACING);
+    double wantedIn = base.crossbeams().overhangIn() * spanIn / base.plan().rowSpacingIn();
+    facts.add(
+        geometry(
+            "crossbeam.overhang.proportion",
+            CROSSBEAM_OVERHANG,
+            wantedIn,
+            Evidence.saw("proven", Measure.inches(base.crossbeams().overhangIn()))
+                .and("provenSpan", Measure.inches(base.plan().rowSpacingIn()))
+                .and("span", Measure.inches(spanIn))));
+    facts.addAll(stockOverhangs(wantedIn));
+    return facts;
+  }
+
+  /**
+   * The overhang, nearest to the wanted one, at which a crossbeam is exactly as long as the yard
+   * sells.
+   */
+  private List<Fact> stockOverhangs(double wantedIn) {
+    Geometry geometry = geometry();
+    double fixedIn = answers.number(ROW_SPACING) + geometry.seatBreadthIn();
+    List<Double> lengths =
+        job.tables().stockLengths(job.stock().row(answers.option(CROSSBEAM_SIZE))).lengthsIn();
+    return lengths.stream()
+        .map(length -> (length - fixedIn) / 2)
+        .filter(overhang -> overhang > 0)
+        .min((a, b) -> Double.compare(Math.abs(a - wantedIn), Math.abs(b - wantedIn)))
+        .map(
+            overhang ->
+                List.<Fact>of(
+                    geometry(
+                        "crossbeam.overhang.stock",
+                        CROSSBEAM_OVERHANG,
+                        overhang,
+                        Evidence.saw("wanted", Measure.inches(wantedIn))
+                            .and("sold", Measure.inches(fixedIn + 2 * overhang)))))
+        .orElse(List.of());
+  }
+
+  private List<Fact> crossbeams() {
+    Geometry geometry = geometry();
+    List<Fact> facts = new ArrayList<>(job.tables().checks().rows());
+    facts.add(
+        geometry(
+            "crossbeam.spacing",
+            CROSSBEAM_SPACING,
+            geometry.crossbeamSpacingIn(),
+            Evidence.saw("bay", Measure.inches(geometry.plan().bayIn()))
+                .and("spaces", Measure.count(geometry.crossbeams().perBay()))));
+    facts.add(
+        geometry(
+            "crossbeam.count",
+            CROSSBEAM_COUNT,
+            geometry.crossbeamCount(),
+            Evidence.saw("bays", Measure.count(geometry.plan().bays()))
+                .and("spaces", Measure.count(geometry.crossbeams().perBay()))
+                .and("tails", Measure.count(2.0 * geometry.crossbeamsOnTail()))));
+    return facts;
+  }
+
+  private List<Fact> height() {
+    Geometry geometry = geometry();
+    double stackIn = geometry.headroomIn() - geometry.posts().heightIn();
+    double headroomIn = answers.number(HEADROOM);
+    return List.of(
+        geometry(
+            "post.height.headroom",
+            POST_HEIGHT,
+            headroomIn - stackIn,
+            Evidence.saw("headroom", Measure.inches(headroomIn))
+                .and("stack", Measure.inches(stackIn))),
+        geometry(
+            "post.height.stack",
+            POST_HEIGHT,
+            geometry.overallHeightIn() - geometry.posts().heightIn(),
+            Evidence.none()));
+  }
+
+  private List<Fact> sides() {
+    List<Fact> facts = new ArrayList<>(job.tables().checks().rows());
+    job.site()
+        .base()
+        .sidePanels()
+        .ifPresent(
+            panels -> {
+              double gapIn = job.site().base().posts().bayIn() / (panels.pickets() + 1);
+              double bayIn = answers.number(BAY);
+              int count = (int) Math.max(0, Math.ceil(bayIn / gapIn - 1e-9) - 1);
+              facts.add(
+                  geometry(
+                      "picket.count",
+                      PICKETS,
+                      count,
+                      Evidence.saw("gap", Measure.inches(gapIn))
+                          .and("bay", Measure.inches(bayIn))));
+            });
+    return facts;
+  }
+
+  private List<Fact> footings() {
+    FootingWork footing = new Bench(job.tables(), job.stock(), answers).footing();
+    double diameterIn = answers.find(HOLE_DIAMETER).map(each -> each.number()).orElse(leastHole());
+    NonConstrainedEmbedment held = footing.embedment(diameterIn);
+    VerticalBearing borne = footing.bearing(diameterIn);
+    double deepestIn = job.tables().thumb("footing.pressure-depth-most").amount();
+    List<Fact> facts = new ArrayList<>();
+    facts.add(
+        worked(
+            "footing.embedment",
+            FOOTING_DEPTH,
+            held.depthIn(),
+            Evidence.saw("push", new Measure(held.load().forceLb(), Unit.POUND))
+                .and("height", Measure.inches(held.load().heightIn()))
+                .and("width", Measure.inches(held.width().widthIn()))
+                .and("pressure", Measure.psf(held.s1Psf()))));
+    facts.add(
+        worked(
+            "footing.bearing",
+            "footing.bearing-diameter",
+            HOLE_DIAMETER,
+            borne.neededDiameterIn(),
+            Evidence.saw("load", new Measure(borne.loadLb(), Unit.POUND))
+                .and("allowed", Measure.psf(borne.allowablePsf()))));
+    double liftIn = footing.upliftDepthIn(diameterIn, deepestIn);
+    if (Double.isFinite(liftIn)) {
+      facts.add(worked("footing.uplift", FOOTING_DEPTH, liftIn, Evidence.none()));
+    }
+    return facts;
+  }
+
+  private double leastHole() {
+    double postIn = job.stock().row(answers.option(POST_SIZE)).thicknessIn();
+    return postIn * job.tables().thumb("hole.width-in-posts").amount();
+  }
+
+  private Geometry geometry() {
+    return new Bench(job.tables(), job.stock(), answers).geometry();
+  }
+
+  private Worked worked(String check, Question question, double number, Evidence evidence) {
+    return worked(check, check, question, number, evidence);
+  }
+
+  private Worked worked(
+      String check, String id, Question question, double number, Evidence evidence) {
+    return new Worked(id, question, number, evidence, job.tables().check(check).source());
+  }
+
+  private static Worked geometry(String id, Question question, double number, Evidence evidence) {
+    return new Worked(id, question, number, evidence, GEOMETRY);
+  }
+}

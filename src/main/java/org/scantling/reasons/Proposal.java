@@ -1,0 +1,58 @@
+package org.scantling.reasons;
+
+import java.util.List;
+import java.util.Optional;
+import org.scantling.design.Structure;
+
+/**
+ * What the engine answers for a site: a resized structure with its reasons, or a refusal with what
+ * breaks it.
+ *
+ * @param title the site's title
+ * @param baseTitle the base design's title
+ * @param result the structure, or why there is none
+ * @param decisions every answered question, in the order of answering
+ * @param checks every structural check of the chosen sizes, worst combination each
+ * @param cautions what a person must be told, gravest first
+ * @param assumptions paths of the site file that were left out and decided by a rule
+ */
+public record Proposal(
+    String title,
+    String baseTitle,
+    Result result,
+    List<Decision> decisions,
+    List<Checked> checks,
+    List<Reason> cautions,
+    List<String> assumptions) {
+
+  public Proposal {
+    decisions = List.copyOf(decisions);
+    checks = List.copyOf(checks);
+    cautions = List.copyOf(cautions);
+    assumptions = List.copyOf(assumptions);
+  }
+
+  /** A structure, or none. */
+  public sealed interface Result {
+    /** A structure inside the rule base. */
+    record Proposed(Structure structure) implements Result {}
+
+    /**
+     * A case for a licensed engineer.
+     *
+     * @param demand path of the demand that breaks it
+     * @param broken the question that could not be answered, where it was one
+     * @param reason what stopped the option that came closest, or the refusal
+     */
+    record NeedsEngineer(String demand, Optional<Question> broken, Reason reason)
+        implements Result {}
+  }
+
+  public boolean proposed() {
+    return result instanceof Result.Proposed;
+  }
+
+  public Optional<Decision> decision(Question question) {
+    return decisions.stream().filter(each -> each.question() == question).findFirst();
+  }
+}
