@@ -50,7 +50,7 @@ public record CombinedStress(
     double bent2Psi = flatwise.bending().stressPsi() + fc * flatwise.eccentricRatio() * grown2;
     double term1 = term(bent1Psi, edgewise.bending(), reserve1);
     double term2 = term(bent2Psi, flatwise.bending(), reserve2);
-    boolean bowsOut = !(reserve1 > 0 && reserve2 > 0 && rolling < 1);
+    boolean bowsOut = !(reserve1 > 0 && reserve2 > 0);
     double sum = bowsOut ? BEYOND_BUCKLING : axial * axial + term1 + term2;
     return new CombinedStress(
         axial * axial, term1, term2, reserve1, reserve2, Math.min(sum, BEYOND_BUCKLING));

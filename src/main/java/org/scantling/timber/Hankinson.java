@@ -1,6 +1,11 @@
 package org.scantling.timber;
 
-/** Strength at an angle to the grain, between along and across. */
+/**
+ * Strength at an angle to the grain, between along and across.
+ *
+ * <p>The same form serves lag screws pulled and pushed at once (NDS 2018, 12.4.1, from memory):
+ * along is Z', across is W' times the grip, the angle is from the wood's surface.
+ */
 public final class Hankinson {
   private Hankinson() {}
 

@@ -17,7 +17,7 @@ public record NotchedShear(
     double depthRatio,
     AdjustedStress allowable,
     double allowableLb) {
-  private static final double CONNECTOR_NEAR_END_DEPTHS = 5;
+  private static final double NEAR_END_DEPTHS = 5;
 
   /**
    * A square notch in the tension face, as at the underside of a beam's end.
@@ -77,7 +77,7 @@ public record NotchedShear(
       double shearLb, Rectangle section, FastenerPlace place, AdjustedStress allowable) {
     Rectangle left = section.notched(place.toUnloadedEdgeIn());
     double ratio = left.depthIn() / section.depthIn();
-    boolean nearEnd = place.toEndIn() < CONNECTOR_NEAR_END_DEPTHS * section.depthIn();
+    boolean nearEnd = place.toEndIn() < NEAR_END_DEPTHS * section.depthIn();
     double allowableLb = plainLb(left, allowable) * (nearEnd ? ratio * ratio : 1);
     return of(shearLb, left.depthIn(), ratio, allowable, allowableLb);
   }

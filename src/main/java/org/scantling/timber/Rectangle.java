@@ -29,7 +29,7 @@ public record Rectangle(double breadthIn, double depthIn) {
 
   /** The same piece loaded on its other face. */
   public Rectangle turned() {
-    return new Rectangle(depthIn, breadthIn);
+    return new Rectangle(/* breadthIn= */ depthIn, /* depthIn= */ breadthIn);
   }
 
   /**

@@ -127,6 +127,14 @@ class NotchTest {
   }
 
   @Test
+  void one_inch_out_of_a_two_by_six_is_too_deep_inside_and_not_at_its_end() {
+    Notch inside = new Notch(NotchPlace.OUTER_THIRD, true, 1, 1.5);
+    assertThat(LIMITS.review(inside, 5.5, 2).allowed()).isFalse();
+    Notch atEnd = new Notch(NotchPlace.END, true, 1, 1.5);
+    assertThat(LIMITS.review(atEnd, 5.5, 2).allowed()).isTrue();
+  }
+
+  @Test
   void the_middle_third_takes_no_notch_at_all() {
     Notch shallow = new Notch(NotchPlace.MIDDLE_THIRD, false, 0.01, 0.1);
     assertThat(LIMITS.review(shallow, 5.5, 2).broken())
