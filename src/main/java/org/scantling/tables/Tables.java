@@ -37,7 +37,7 @@ public final class Tables {
     HouseRules house = HouseRules.read(houseRules);
     Tables tables = new Tables(new TableReader(house));
     for (TableFile file : house.tables().keySet()) {
-      tables.open(file);
+      tables.table(file, file.type());
     }
     return tables;
   }
@@ -242,65 +242,9 @@ public final class Tables {
   /** Reads every table now, so that a fault in any of them shows. */
   public Tables readAll() {
     for (TableFile file : TableFile.values()) {
-      open(file);
+      table(file, file.type());
     }
     return this;
-  }
-
-  private void open(TableFile file) {
-    switch (file) {
-      case DESIGN_VALUES:
-        designValues();
-        break;
-      case ADJUSTMENT_FACTORS:
-        adjustmentFactors();
-        break;
-      case SIZES:
-        sizes();
-        break;
-      case STOCK_LENGTHS:
-        stockLengths();
-        break;
-      case SOILS:
-        soils();
-        break;
-      case ZONES:
-        zones();
-        break;
-      case FROST_PLACES:
-        frostPlaces();
-        break;
-      case FREEZING_INDEX:
-        freezingIndex();
-        break;
-      case VINES:
-        vines();
-        break;
-      case USERS:
-        users();
-        break;
-      case EXPOSURE:
-        exposures();
-        break;
-      case SNOW:
-        snow();
-        break;
-      case WIND:
-        wind();
-        break;
-      case LIVE:
-        live();
-        break;
-      case FASTENERS:
-        fasteners();
-        break;
-      case THUMB:
-        thumbs();
-        break;
-      case CHECKS:
-        checks();
-        break;
-    }
   }
 
   private <T extends TableRow> Table<T> table(TableFile file, Class<T> type) {

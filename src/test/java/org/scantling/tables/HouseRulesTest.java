@@ -105,6 +105,16 @@ class HouseRulesTest {
   }
 
   @Test
+  void a_check_can_be_made_stricter_but_not_laxer() {
+    Tables tables = with("checks.csv", "id,limit_ratio\npost.bending,0.9\n");
+    assertThat(tables.check("post.bending").limitRatio()).isEqualTo(0.9);
+    assertThatThrownBy(() -> with("checks.csv", "id,limit_ratio\npost.bending,1.1\n"))
+        .hasMessage(
+            "checks.csv:2: limit_ratio: found '1.1', accepted is a number above zero and not above"
+                + " 1");
+  }
+
+  @Test
   void a_unit_may_not_change() {
     assertThatThrownBy(() -> with("thumb.csv", "id,value,unit\nbay.longest,10,ft\n"))
         .hasMessage(
