@@ -1,9 +1,8 @@
 package org.scantling.tables;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** Finds the row that answers for a timber. */
@@ -11,17 +10,17 @@ final class TimberLookup {
   private TimberLookup() {}
 
   static List<SizeRow> sizes(Table<SizeRow> sizes, String role, String market) {
-    SortedMap<Integer, SizeRow> ranked = new TreeMap<>();
+    List<SizeRow> ranked = new ArrayList<>();
     for (SizeRow size : sizes.rows()) {
       if (size.market().equals(market) && size.serves(role)) {
-        SizeRow rival = ranked.put(size.rankCount(), size);
-        if (rival != null) {
-          throw new IllegalStateException(
-              "sizes.csv gives " + rival.id() + " and " + size.id() + " the same rank");
+        int place = ranked.size();
+        while (place > 0 && ranked.get(place - 1).rankCount() > size.rankCount()) {
+          place--;
         }
+        ranked.add(place, size);
       }
     }
-    return List.copyOf(ranked.values());
+    return List.copyOf(ranked);
   }
 
   static DesignValueRow designValues(

@@ -130,6 +130,10 @@ class TableRefusalTest {
         .hasMessage("sizes.csv:2: thickness_in: found '-1.5', accepted is a number above zero");
     assertThatThrownBy(() -> sizes(heading + good.replace("dimension", "plank")))
         .hasMessageContaining("accepted is dimension, post-timber, beam-timber");
+    assertThatThrownBy(() -> sizes(heading + good.replace("dimension", "post-timber")))
+        .hasMessage(
+            "sizes.csv:2: member_class: found 'post-timber', accepted is dimension, by the nominal"
+                + " size");
   }
 
   private static Table<SizeRow> sizes(String text) {
