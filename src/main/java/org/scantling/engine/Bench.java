@@ -161,7 +161,7 @@ final class Bench {
     List<SolidityBands.Band> bands =
         tables.wind().rows().stream()
             .filter(row -> row.id().startsWith("wind.lattice.flat."))
-            .map(row -> new SolidityBands.Band(row.ratio().from(), row.amount()))
+            .map(row -> new SolidityBands.Band(row.fromRatio(), row.amount()))
             .toList();
     return new SolidityBands(bands, wind("wind.lattice.solid-from"));
   }

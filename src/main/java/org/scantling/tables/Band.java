@@ -1,13 +1,13 @@
 package org.scantling.tables;
 
 /**
- * A stretch of nominal sizes or ratios, both ends included.
+ * A stretch of nominal sizes, both ends included.
  *
- * @param from least value, 0 where there is none
- * @param to greatest value, infinite where there is none
+ * @param fromIn least size, 0 where there is no bound
+ * @param toIn greatest size, infinite where there is no bound
  */
-public record Band(double from, double to) {
-  public boolean holds(double amount) {
-    return amount >= from && amount <= to;
+public record Band(double fromIn, double toIn) {
+  public boolean holds(double nominalIn) {
+    return nominalIn >= fromIn && nominalIn <= toIn;
   }
 }

@@ -22,6 +22,9 @@ public record CheckRow(
     implements TableRow {
 
   static CheckRow read(Row row) {
+    if (row.positive("limit_ratio") > 1) {
+      throw row.refuse("limit_ratio", "a number above zero and not above 1");
+    }
     return new CheckRow(
         row.text("id"),
         row.positive("limit_ratio"),

@@ -47,12 +47,16 @@ final class CsvFile {
   }
 
   private static void addLine(JsonParser parser, List<Line> lines) {
-    int number = parser.currentTokenLocation().getLineNr();
+    int number = 0;
     List<String> cells = new ArrayList<>();
     boolean blank = true;
     while (parser.nextToken() != JsonToken.END_ARRAY) {
       String cell = parser.getString().strip();
       blank &= cell.isEmpty();
+      if (cells.isEmpty()) {
+        // only a cell knows its line: the start of a row still points at the row before
+        number = parser.currentTokenLocation().getLineNr();
+      }
       cells.add(cell);
     }
     if (!blank) {

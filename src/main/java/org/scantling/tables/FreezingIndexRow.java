@@ -39,4 +39,9 @@ public record FreezingIndexRow(
         row.source(),
         row.optional("note"));
   }
+
+  /** True for the row of those counties of its state that no other row names. */
+  public boolean restOfState() {
+    return counties.contains("all") || counties.contains("others");
+  }
 }

@@ -27,18 +27,18 @@ final class HouseSources extends Sources {
   @Override
   Source of(Row merged, String prefix) {
     Row row = merged.with(own);
-    if (!row.optional(prefix + "kind").isEmpty()) {
+    if (!row.optional(prefix.concat("kind")).isEmpty()) {
       kind(row, prefix);
     }
-    if (!row.optional(prefix + "status").isEmpty()) {
-      row.oneOf(prefix + "status", "seen", "memory", "none");
+    if (!row.optional(prefix.concat("status")).isEmpty()) {
+      row.oneOf(prefix.concat("status"), "seen", "memory", "none");
     }
     StringBuilder text = new StringBuilder("house rule (" + row.fileName() + ")");
-    if (!row.optional(prefix + "source").isEmpty()) {
+    if (!row.optional(prefix.concat("source")).isEmpty()) {
       text.append(", citing ").append(all.citation(row, prefix));
     }
-    if (!row.optional(prefix + "where").isEmpty()) {
-      text.append(", ").append(row.optional(prefix + "where"));
+    if (!row.optional(prefix.concat("where")).isEmpty()) {
+      text.append(", ").append(row.optional(prefix.concat("where")));
     }
     if (!instead.isEmpty()) {
       text.append(", in place of: ").append(instead);

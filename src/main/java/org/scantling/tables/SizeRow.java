@@ -45,6 +45,11 @@ public record SizeRow(
         throw row.refuse("roles", "any of " + String.join(", ", ROLES) + " with ; between them");
       }
     }
+    MemberClass due =
+        MemberClass.of(row.positive("nominal_thickness_in"), row.positive("nominal_width_in"));
+    if (MemberClass.read(row) != due) {
+      throw row.refuse("member_class", due.word() + ", by the nominal size");
+    }
     return new SizeRow(
         row.text("id"),
         row.oneOf("market", "north-america", "metric"),

@@ -45,31 +45,35 @@ class Sources {
   Source of(Row row, String prefix) {
     SourceKind kind = kind(row, prefix);
     String citation = citation(row, prefix);
-    String status = row.oneOf(prefix + "status", "seen", "memory", "none");
+    String status = row.oneOf(prefix.concat("status"), "seen", "memory", "none");
     boolean practice = kind == SourceKind.COMMON_PRACTICE;
     if (practice != status.equals("none")) {
-      throw row.refuse(prefix + "status", practice ? "none, for common practice" : "seen, memory");
+      throw row.refuse(
+          prefix.concat("status"), practice ? "none, for common practice" : "seen, memory");
     }
-    if (practice != row.text(prefix + "source").equals(PRACTICE)) {
-      throw row.refuse(prefix + "source", practice ? PRACTICE : "a document");
+    if (practice != row.text(prefix.concat("source")).equals(PRACTICE)) {
+      throw row.refuse(prefix.concat("source"), practice ? PRACTICE : "a document");
     }
     if (practice) {
       return new Source(kind, citation, false);
     }
     return new Source(
-        kind, citation.concat(", ").concat(row.text(prefix + "where")), status.equals("memory"));
+        kind,
+        citation.concat(", ").concat(row.text(prefix.concat("where"))),
+        status.equals("memory"));
   }
 
   static SourceKind kind(Row row, String prefix) {
     return SourceKind.of(
-        row.oneOf(prefix + "kind", "standard", "handbook", "common-practice", "house-rule"));
+        row.oneOf(prefix.concat("kind"), "standard", "handbook", "common-practice", "house-rule"));
   }
 
   String citation(Row row, String prefix) {
-    String citation = citations.get(row.text(prefix + "source"));
+    String citation = citations.get(row.text(prefix.concat("source")));
     if (citation == null) {
       throw row.refuse(
-          prefix + "source", "a key of SOURCES.csv: " + String.join(", ", citations.keySet()));
+          prefix.concat("source"),
+          "a key of SOURCES.csv: " + String.join(", ", citations.keySet()));
     }
     return citation;
   }

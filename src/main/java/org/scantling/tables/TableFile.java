@@ -1,63 +1,82 @@
 package org.scantling.tables;
 
+import java.util.HashMap;
+import java.util.Map;
+
 /** The files of the tables folder, their columns, and whether a house may add rows to them. */
 enum TableFile {
   DESIGN_VALUES(
       "design-values.csv",
+      DesignValueRow.class,
       true,
       "id,species,grade,member_class,width_from_in,width_to_in,bending_psi,tension_psi,shear_psi,"
           + "bearing_psi,compression_psi,elasticity_psi,stability_elasticity_psi,"
           + "specific_gravity_ratio,wet_weight_pcf"),
   ADJUSTMENT_FACTORS(
       "adjustment-factors.csv",
+      AdjustmentRow.class,
       false,
       "id,factor,property,member_class,condition,nominal_thickness_from_in,"
           + "nominal_thickness_to_in,nominal_width_from_in,nominal_width_to_in,unity_up_to_psi,"
           + "value,unit"),
   SIZES(
       "sizes.csv",
+      SizeRow.class,
       true,
       "id,market,member_class,thickness_in,width_in,nominal_thickness_in,nominal_width_in,roles,"
           + "rank,stock_family"),
-  STOCK_LENGTHS("stock-lengths.csv", true, "id,market,stock_family,lengths_in"),
+  STOCK_LENGTHS(
+      "stock-lengths.csv", StockLengthRow.class, true, "id,market,stock_family,lengths_in"),
   SOILS(
       "soils.csv",
+      SoilRow.class,
       true,
       "id,words,vertical_bearing_psf,lateral_bearing_psf_per_ft,friction_ratio,cohesion_psf,"
           + "dry_density_pcf,moisture_percent,conductivity_btu_per_ft_h_f,"
           + "thermal_kind,thermal_source,thermal_where,thermal_status"),
-  ZONES("zones.csv", false, "id,frost_depth_in,ground_snow_psf,wind_mph"),
-  FROST_PLACES("frost-places.csv", true, "id,place,region,country,frost_depth_in,measured_to"),
+  ZONES("zones.csv", ZoneRow.class, false, "id,frost_depth_in,ground_snow_psf,wind_mph"),
+  FROST_PLACES(
+      "frost-places.csv",
+      FrostPlaceRow.class,
+      true,
+      "id,place,region,country,frost_depth_in,measured_to"),
   FREEZING_INDEX(
-      "freezing-index.csv", true, "id,state,counties,freezing_index_f_days,bound,mean_annual_f"),
+      "freezing-index.csv",
+      FreezingIndexRow.class,
+      true,
+      "id,state,counties,freezing_index_f_days,bound,mean_annual_f"),
   VINES(
       "vines.csv",
+      VineRow.class,
       true,
       "id,weight_class,wet_low_psf,wet_high_psf,wet_design_psf,hanging_in,canopy_fill_leaf_ratio,"
           + "canopy_fill_bare_ratio,side_fill_leaf_ratio,side_fill_bare_ratio,drag_factor,"
           + "climbs_by,lean_in_in,woody"),
   USERS(
       "users.csv",
+      UserRow.class,
       true,
       "id,words,clear_width_in,headroom_in,headroom_kind,headroom_source,headroom_where,"
           + "headroom_status"),
   EXPOSURE(
       "exposure.csv",
+      ExposureRow.class,
       false,
       "id,words,alpha_exponent,gradient_height_ft,kz_least_height_ft,snow_exposure_factor,"
           + "snow_kind,snow_source,snow_where,snow_status"),
-  SNOW("snow.csv", false, "id,value,unit,statement"),
-  WIND("wind.csv", false, "id,value,unit,from_ratio,to_ratio,statement"),
-  LIVE("live.csv", false, "id,value,unit,statement"),
+  SNOW("snow.csv", NumberRow.class, false, "id,value,unit,statement"),
+  WIND("wind.csv", WindRow.class, false, "id,value,unit,from_ratio,to_ratio,statement"),
+  LIVE("live.csv", NumberRow.class, false, "id,value,unit,statement"),
   FASTENERS(
       "fasteners.csv",
+      FastenerRow.class,
       true,
       "id,type,name,diameter_in,length_in,root_diameter_in,bending_yield_psi"),
-  THUMB("thumb.csv", false, "id,value,unit,statement"),
-  CHECKS("checks.csv", false, "id,limit_ratio,unit,client_words,builder_words"),
-  DEFAULTS("defaults.csv", false, "id,word,statement"),
-  JOINTS("joints.csv", true, "id,question,style,fasteners"),
-  CAUTIONS("cautions.csv", true, "id,occasion,severity,text");
+  THUMB("thumb.csv", NumberRow.class, false, "id,value,unit,statement"),
+  CHECKS("checks.csv", CheckRow.class, false, "id,limit_ratio,unit,client_words,builder_words"),
+  DEFAULTS("defaults.csv", DefaultWord.class, false, "id,word,statement"),
+  JOINTS("joints.csv", JointRow.class, true, "id,question,style,fasteners"),
+  CAUTIONS("cautions.csv", CautionRow.class, true, "id,occasion,severity,text");
 
   /** The file that every {@code source} cell points into. */
   static final String SOURCES = "SOURCES.csv";
@@ -65,17 +84,29 @@ enum TableFile {
   static final String[] SOURCES_COLUMNS = {"key", "citation"};
 
   private final String fileName;
+  private final Class<? extends TableRow> type;
   private final boolean open;
   private final String[] columns;
+  private final Map<String, Integer> places = new HashMap<>();
 
-  TableFile(String fileName, boolean open, String columns) {
+  TableFile(String fileName, Class<? extends TableRow> type, boolean open, String columns) {
     this.fileName = fileName;
+    this.type = type;
     this.open = open;
-    this.columns = (columns + ",kind,source,where,status,note").split(",");
+    // concat, not +: a first + costs milliseconds at start
+    this.columns = columns.concat(",kind,source,where,status,note").split(",");
+    for (int i = 0; i < this.columns.length; i++) {
+      places.put(this.columns[i], i);
+    }
   }
 
   String fileName() {
     return fileName;
+  }
+
+  /** The record that a row becomes. */
+  Class<? extends TableRow> type() {
+    return type;
   }
 
   /** True where a house may add rows of its own, false where every id has its one meaning. */
@@ -88,11 +119,10 @@ enum TableFile {
   }
 
   int column(String name) {
-    for (int i = 0; i < columns.length; i++) {
-      if (columns[i].equals(name)) {
-        return i;
-      }
+    Integer place = places.get(name);
+    if (place == null) {
+      throw new IllegalArgumentException(fileName + " has no column " + name);
     }
-    throw new IllegalArgumentException(fileName + " has no column " + name);
+    return place;
   }
 }

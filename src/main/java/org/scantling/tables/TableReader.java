@@ -67,7 +67,7 @@ final class TableReader {
   }
 
   private static CsvFile packaged(String name) {
-    try (InputStream in = TableReader.class.getResourceAsStream(FOLDER + name)) {
+    try (InputStream in = TableReader.class.getResourceAsStream(FOLDER.concat(name))) {
       if (in == null) {
         throw new TableException(name, 0, "", "", "a table of that name beside the rules");
       }

@@ -1,13 +1,10 @@
 package org.scantling.tables;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 
 /**
  * All the numbers of the trade, each read when it is first asked for; safe to share between
@@ -40,7 +37,7 @@ public final class Tables {
     HouseRules house = HouseRules.read(houseRules);
     Tables tables = new Tables(new TableReader(house));
     for (TableFile file : house.tables().keySet()) {
-      tables.open(file);
+      tables.table(file, file.type());
     }
     return tables;
   }
@@ -204,13 +201,7 @@ public final class Tables {
 
   /** The sizes that may serve in a role, smallest first. */
   public List<SizeRow> sizes(String role, String market) {
-    SortedMap<Integer, SizeRow> ranked = new TreeMap<>();
-    for (SizeRow size : sizes().rows()) {
-      if (size.market().equals(market) && size.serves(role)) {
-        ranked.put(size.rankCount(), size);
-      }
-    }
-    return List.copyOf(ranked.values());
+    return TimberLookup.sizes(sizes(), role, market);
   }
 
   /**
@@ -220,29 +211,7 @@ public final class Tables {
    * @throws IllegalArgumentException when the tables hold none, such as a No.3 timber
    */
   public DesignValueRow designValues(String species, String grade, SizeRow size) {
-    List<String> known = new ArrayList<>();
-    for (DesignValueRow row : designValues().rows()) {
-      if (row.species().equals(species)
-          && row.grade().equals(grade)
-          && row.memberClass() == size.memberClass()
-          && row.nominalWidth().holds(size.nominalWidthIn())) {
-        return row;
-      }
-      if (!known.contains(row.species())) {
-        known.add(row.species());
-      }
-    }
-    throw new IllegalArgumentException(
-        "design-values.csv has no "
-            + grade
-            + " "
-            + species
-            + " "
-            + size.memberClass().word()
-            + " for "
-            + size.id()
-            + "; species are "
-            + String.join(", ", known));
+    return TimberLookup.designValues(designValues(), species, grade, size);
   }
 
   /**
@@ -251,13 +220,7 @@ public final class Tables {
    * @throws IllegalArgumentException when the market sells none of its family
    */
   public StockLengthRow stockLengths(SizeRow size) {
-    for (StockLengthRow row : stockLengths().rows()) {
-      if (row.market().equals(size.market()) && row.stockFamily().equals(size.stockFamily())) {
-        return row;
-      }
-    }
-    throw new IllegalArgumentException(
-        "stock-lengths.csv has no lengths of family " + size.stockFamily() + " for " + size.id());
+    return TimberLookup.stockLengths(stockLengths(), size);
   }
 
   /**
@@ -268,86 +231,35 @@ public final class Tables {
    * @param county county or place, without the word county
    */
   public Optional<FreezingIndexRow> freezingIndex(String state, String county) {
-    Optional<FreezingIndexRow> best = Optional.empty();
-    for (FreezingIndexRow row : freezingIndex().rows()) {
-      if (!row.state().equals(state)) {
-        continue;
-      }
-      if (row.counties().contains(county)) {
-        if (row.bound().equals("local")) {
-          return Optional.of(row);
-        }
-        best = Optional.of(row);
-      } else if (best.isEmpty()
-          && (row.counties().contains("all") || row.counties().contains("others"))) {
-        best = Optional.of(row);
-      }
-    }
-    return best;
+    return SiteLookup.freezingIndex(freezingIndex(), state, county);
+  }
+
+  /**
+   * Force factor of flat-sided open frames.
+   *
+   * @param solidRatio solid share of the outline, 0 to 0.7
+   * @throws IllegalArgumentException for a side so dense that it counts as a wall
+   */
+  public WindRow windLattice(double solidRatio) {
+    return SiteLookup.windLattice(wind(), solidRatio);
+  }
+
+  /**
+   * Force factor of a wall standing on the ground; between two rows that of the shorter wall, which
+   * is the greater.
+   *
+   * @param lengthRatio length over height, above zero
+   */
+  public WindRow windWall(double lengthRatio) {
+    return SiteLookup.windWall(wind(), lengthRatio);
   }
 
   /** Reads every table now, so that a fault in any of them shows. */
   public Tables readAll() {
     for (TableFile file : TableFile.values()) {
-      open(file);
+      table(file, file.type());
     }
     return this;
-  }
-
-  private void open(TableFile file) {
-    switch (file) {
-      case DESIGN_VALUES:
-        designValues();
-        break;
-      case ADJUSTMENT_FACTORS:
-        adjustmentFactors();
-        break;
-      case SIZES:
-        sizes();
-        break;
-      case STOCK_LENGTHS:
-        stockLengths();
-        break;
-      case SOILS:
-        soils();
-        break;
-      case ZONES:
-        zones();
-        break;
-      case FROST_PLACES:
-        frostPlaces();
-        break;
-      case FREEZING_INDEX:
-        freezingIndex();
-        break;
-      case VINES:
-        vines();
-        break;
-      case USERS:
-        users();
-        break;
-      case EXPOSURE:
-        exposures();
-        break;
-      case SNOW:
-        snow();
-        break;
-      case WIND:
-        wind();
-        break;
-      case LIVE:
-        live();
-        break;
-      case FASTENERS:
-        fasteners();
-        break;
-      case THUMB:
-        thumbs();
-        break;
-      case CHECKS:
-        checks();
-        break;
-    }
   }
 
   private <T extends TableRow> Table<T> table(TableFile file, Class<T> type) {

@@ -1,0 +1,171 @@
+package org.scantling.tables;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.SourceKind;
+
+class HouseRulesTest {
+  @TempDir Path folder;
+
+  private Tables with(String name, String text) {
+    try {
+      Files.writeString(folder.resolve(name), text);
+    } catch (IOException e) {
+      throw new IllegalStateException(e);
+    }
+    return Tables.load(folder);
+  }
+
+  @Test
+  void an_empty_folder_changes_nothing() {
+    assertThat(Tables.load(folder).thumbs().rows()).isEqualTo(Tables.load().thumbs().rows());
+  }
+
+  @Test
+  void id_and_value_are_enough_to_override_and_the_rest_stays() {
+    Tables tables = with("thumb.csv", "id,value\nbay.longest,120\n");
+    NumberRow bay = tables.thumb("bay.longest");
+    assertThat(bay.amount()).isEqualTo(120);
+    assertThat(bay.measure().unit()).isEqualTo(Unit.INCH);
+    assertThat(bay.statement()).isEqualTo("greatest bay");
+    assertThat(bay.source().kind()).isEqualTo(SourceKind.HOUSE_RULE);
+    assertThat(bay.source().text())
+        .isEqualTo("house rule (thumb.csv), in place of: common practice, no source");
+    assertThat(tables.thumbs().rows()).hasSameSizeAs(Tables.load().thumbs().rows());
+    assertThat(tables.thumb("bay.least")).isEqualTo(Tables.load().thumb("bay.least"));
+  }
+
+  @Test
+  void an_overridden_row_keeps_its_place() {
+    Tables tables = with("thumb.csv", "id,value\nbay.longest,120\n");
+    assertThat(tables.thumbs().rows().stream().map(NumberRow::id))
+        .containsExactlyElementsOf(
+            Tables.load().thumbs().rows().stream().map(NumberRow::id).toList());
+  }
+
+  @Test
+  void a_house_rule_is_one_whatever_its_kind_says() {
+    Tables tables = with("thumb.csv", "id,value,kind,status\nbay.longest,120,standard,memory\n");
+    assertThat(tables.thumb("bay.longest").source().kind()).isEqualTo(SourceKind.HOUSE_RULE);
+    assertThat(tables.thumb("bay.longest").source().fromMemory()).isFalse();
+    assertThatThrownBy(() -> with("thumb.csv", "id,value,kind\nbay.longest,120,gospel\n"))
+        .hasMessageStartingWith("thumb.csv:2: kind: found 'gospel', accepted is standard");
+  }
+
+  @Test
+  void a_house_may_cite_its_own_sources() throws IOException {
+    Files.writeString(folder.resolve("SOURCES.csv"), "key,citation\nours,Yard notes 2024\n");
+    Tables tables = with("thumb.csv", "id,value,source,where\nbay.longest,120,ours,page 3\n");
+    assertThat(tables.thumb("bay.longest").source().citation())
+        .startsWith("house rule (thumb.csv), citing Yard notes 2024, page 3, in place of: ");
+    Files.writeString(folder.resolve("SOURCES.csv"), "key,citation\nnds2018,Another book\n");
+    assertThatThrownBy(() -> Tables.load(folder))
+        .hasMessage("SOURCES.csv:2: key: found 'nds2018', accepted is each key once");
+  }
+
+  @Test
+  void a_size_of_the_house_is_added_at_its_rank_and_can_be_used() {
+    Tables tables =
+        with(
+            "sizes.csv",
+            "id,market,member_class,thickness_in,width_in,nominal_thickness_in,nominal_width_in,"
+                + "roles,rank,stock_family\n"
+                + "3x6,north-america,dimension,2.5,5.5,3,6,crossbeam,45,2x\n");
+    assertThat(tables.sizes("crossbeam", "north-america").stream().map(SizeRow::id))
+        .containsSubsequence("2x8", "3x6", "2x10");
+    assertThat(tables.size("3x6").source().text()).isEqualTo("house rule (sizes.csv)");
+    assertThat(tables.designValues("hem-fir", "No.2", tables.size("3x6")).bendingPsi())
+        .isEqualTo(850);
+    assertThat(tables.factors().size("hem-fir", tables.size("3x6")).bendingFactor()).isEqualTo(1.3);
+  }
+
+  @Test
+  void a_vine_of_the_house_is_added_only_whole() {
+    assertThatThrownBy(() -> with("vines.csv", "id,wet_design_psf\nivy,6\n"))
+        .isInstanceOf(TableException.class)
+        .hasMessage(
+            "vines.csv:2: weight_class: found nothing, accepted is a value: this column has no"
+                + " holes");
+  }
+
+  @Test
+  void an_unknown_id_is_refused_where_every_id_has_its_meaning() {
+    assertThatThrownBy(() -> with("thumb.csv", "id,value\nbay.lengest,120\n"))
+        .isInstanceOf(TableException.class)
+        .hasMessageStartingWith(
+            "thumb.csv:2: id: found 'bay.lengest', accepted is an id that this table has:"
+                + " bay.stretch, bay.least, bay.longest");
+  }
+
+  @Test
+  void a_check_can_be_made_stricter_but_not_laxer() {
+    Tables tables = with("checks.csv", "id,limit_ratio\npost.bending,0.9\n");
+    assertThat(tables.check("post.bending").limitRatio()).isEqualTo(0.9);
+    assertThatThrownBy(() -> with("checks.csv", "id,limit_ratio\npost.bending,1.1\n"))
+        .hasMessage(
+            "checks.csv:2: limit_ratio: found '1.1', accepted is a number above zero and not above"
+                + " 1");
+  }
+
+  @Test
+  void a_unit_may_not_change() {
+    assertThatThrownBy(() -> with("thumb.csv", "id,value,unit\nbay.longest,10,ft\n"))
+        .hasMessage(
+            "thumb.csv:2: unit: found 'ft', accepted is in, as the row has that is"
+                + " overridden");
+  }
+
+  @Test
+  void a_bad_number_is_refused_when_the_folder_is_read() {
+    assertThatThrownBy(() -> with("thumb.csv", "id,value\nbay.longest,10 ft\n"))
+        .hasMessage("thumb.csv:2: value: found '10 ft', accepted is a number");
+    assertThatThrownBy(() -> with("thumb.csv", "id,value\nbay.longest,1\nbay.longest,2\n"))
+        .hasMessage("thumb.csv:3: id: found 'bay.longest', accepted is each id once");
+    assertThatThrownBy(() -> with("thumb.csv", "id,valu\nbay.longest,1\n"))
+        .hasMessageStartingWith("thumb.csv:1: found 'valu', accepted is each of these columns");
+  }
+
+  @Test
+  void a_thermal_value_of_the_house_is_a_house_rule_too() {
+    Tables tables = with("soils.csv", "id,moisture_percent\nsand,12\n");
+    SoilRow.Thermal thermal = tables.soil("sand").thermal().orElseThrow();
+    assertThat(thermal.moisturePercent()).isEqualTo(12);
+    assertThat(thermal.dryDensityPcf()).isEqualTo(120);
+    assertThat(thermal.source().kind()).isEqualTo(SourceKind.HOUSE_RULE);
+  }
+
+  @Test
+  void anything_but_tables_of_known_names_is_refused() {
+    assertThatThrownBy(() -> with("rules.drl", "rule x when then end"))
+        .isInstanceOf(TableException.class)
+        .hasMessageStartingWith(
+            "rules.drl: found 'rules.drl', accepted is tables of these names only:"
+                + " design-values.csv");
+    assertThatThrownBy(() -> Tables.load(folder.resolve("nowhere")))
+        .isInstanceOf(TableException.class)
+        .hasMessageEndingWith("nowhere: found 'no folder', accepted is a folder of tables");
+  }
+
+  @Test
+  void a_folder_inside_the_folder_is_refused_even_with_a_known_name() throws IOException {
+    Files.createDirectory(folder.resolve("thumb.csv"));
+    assertThatThrownBy(() -> Tables.load(folder))
+        .isInstanceOf(TableException.class)
+        .hasMessageStartingWith("thumb.csv: found 'thumb.csv', accepted is tables");
+  }
+
+  @Test
+  void a_file_in_place_of_the_folder_is_refused() throws IOException {
+    Path file = Files.writeString(folder.resolve("x"), "");
+    assertThatThrownBy(() -> Tables.load(file))
+        .isInstanceOf(TableException.class)
+        .hasMessageEndingWith("accepted is a folder of tables");
+  }
+}
