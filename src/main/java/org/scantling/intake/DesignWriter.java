@@ -8,13 +8,14 @@ import tools.jackson.databind.ObjectMapper;
 import tools.jackson.databind.PropertyNamingStrategies;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.dataformat.yaml.YAMLFactory;
 import tools.jackson.dataformat.yaml.YAMLMapper;
 import tools.jackson.dataformat.yaml.YAMLWriteFeature;
 
 /** Writes a design as a design file that {@link DesignReader} takes back without any loss. */
 public final class DesignWriter {
   private static final ObjectMapper YAML =
-      YAMLMapper.builder()
+      YAMLMapper.builder(YAMLFactory.builder().stringQuotingChecker(new PlainWords()).build())
           .propertyNamingStrategy(PropertyNamingStrategies.KEBAB_CASE)
           .disable(YAMLWriteFeature.WRITE_DOC_START_MARKER)
           .enable(YAMLWriteFeature.MINIMIZE_QUOTES)

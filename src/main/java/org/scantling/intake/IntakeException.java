@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 /** An input file or a {@code --set} value is wrong; carries every problem that was found. */
 public final class IntakeException extends RuntimeException {
   private static final long serialVersionUID = 1L;
-  private static final int MOST_SHOWN = 100;
+  static final int MOST_SHOWN = 100;
 
   private final transient List<Problem> problems;
 

@@ -16,6 +16,11 @@ final class Problems {
     found.addAll(problems);
   }
 
+  /** True once there are more than anyone reads; then advice is no longer worth its time. */
+  boolean areMany() {
+    return found.size() > IntakeException.MOST_SHOWN;
+  }
+
   /** Ends the reading if anything was wrong. */
   void throwIfAny() {
     if (!found.isEmpty()) {

@@ -48,7 +48,7 @@ final class ShapeReader {
         member
             .key()
             .problem(path + shown, "key " + shown + " (unknown)", Wording.oneOf(known))
-            .withAdvice(NearMiss.advice(name, known)));
+            .withAdvice(problems.areMany() ? "" : NearMiss.advice(name, known)));
   }
 
   private void absent(Shape.Key key, String path, Origin parent) {

@@ -107,6 +107,7 @@ final class TreeReader {
       String key = parser.currentName();
       Origin origin = here();
       String below = path.isEmpty() ? key : path + "." + key;
+      refuseAnchor(below);
       Node.Member earlier = members.get(key);
       Node value = node(parser.nextToken(), below, depth + 1);
       if (earlier == null) {
@@ -140,11 +141,14 @@ final class TreeReader {
       throw problems.fatal(
           here().problem(field(path), "(a YAML tag)", "a plain value, without a ! tag"));
     }
-    if (parser.getObjectId() != null || isAlias()) {
-      throw problems.fatal(
-          here()
-              .problem(
-                  field(path), "(a YAML anchor or alias)", "written out in full, without & or *"));
+    refuseAnchor(path);
+  }
+
+  /** Jackson shows no anchor on a single value; without aliases such an anchor does nothing. */
+  private void refuseAnchor(String path) {
+    if (!source.isJson() && (parser.getObjectId() != null || isAlias())) {
+      String accepted = "written out in full, without & or *";
+      throw problems.fatal(here().problem(field(path), "(a YAML anchor or alias)", accepted));
     }
   }
 

@@ -1,0 +1,68 @@
+package org.scantling.intake;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.scantling.design.BaseDesign;
+
+class DesignWriterTest {
+  private static final DesignReader READER = new DesignReader(Example.VOCABULARY);
+
+  @Test
+  void a_design_is_written_as_a_person_would_write_it() {
+    BaseDesign design = READER.read(Example.good("base/gate-arbour.yaml")).design();
+    assertThat(DesignWriter.yaml(design))
+        .isEqualTo(
+            """
+            title: Gate arbour
+            proven:
+              built: 2011
+              climate:
+                frost-depth: 40 in
+                ground-snow: 25 psf
+                wind-speed: 110 mph
+                exposure: B
+              vine: clematis
+            posts:
+              size: 4x4
+              row-spacing: 74 in
+              bay: 46 in
+              bays: 1
+              height: 90 in
+              embedment: 30 in
+              footing: embedded
+            headers:
+              style: on-top
+              size: 4x4
+              overhang: 13 in
+              notch: 0.5 in
+            crossbeams:
+              size: 2x4
+              count: 7
+              overhang: 12 in
+              notch: 0.5 in
+              end-cut:
+                kind: slant
+                drop: 2 in
+                run: 3 in
+            side-panels:
+              rail: 4x4
+              rail-height: 24 in
+              pickets: 1
+            braces: none
+            """);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"base/gate-arbour.yaml", "base/metric-bower.yaml"})
+  void metric_and_inch_designs_come_back_without_loss(String name) {
+    BaseDesign design = READER.read(Example.good(name)).design();
+    SourceText json = new SourceText("again.json", 1, DesignWriter.json(design), Path.of(""));
+    SourceText yaml = new SourceText("again.yaml", 1, DesignWriter.yaml(design), Path.of(""));
+    assertThat(READER.read(json).design()).isEqualTo(design);
+    assertThat(READER.read(yaml).design()).isEqualTo(design);
+  }
+}

@@ -1,0 +1,125 @@
+package org.scantling.intake;
+
+import com.fasterxml.classmate.ResolvedType;
+import com.github.victools.jsonschema.generator.CustomDefinition;
+import com.github.victools.jsonschema.generator.CustomPropertyDefinition;
+import com.github.victools.jsonschema.generator.FieldScope;
+import com.github.victools.jsonschema.generator.Option;
+import com.github.victools.jsonschema.generator.OptionPreset;
+import com.github.victools.jsonschema.generator.SchemaGenerationContext;
+import com.github.victools.jsonschema.generator.SchemaGenerator;
+import com.github.victools.jsonschema.generator.SchemaGeneratorConfigBuilder;
+import com.github.victools.jsonschema.generator.SchemaVersion;
+import java.util.List;
+import tools.jackson.databind.SerializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Makes the JSON schema of a kind of file from its shape record. */
+final class FileSchema {
+  private static final JsonMapper JSON =
+      JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+  private static final String STARTS_AS_A_NUMBER = "^\\s*-?[0-9]";
+
+  private FileSchema() {}
+
+  static String text(Class<?> shape, String title) {
+    SchemaGeneratorConfigBuilder builder =
+        new SchemaGeneratorConfigBuilder(SchemaVersion.DRAFT_2020_12, OptionPreset.PLAIN_JSON)
+            .with(Option.FORBIDDEN_ADDITIONAL_PROPERTIES_BY_DEFAULT, Option.PLAIN_DEFINITION_KEYS);
+    builder
+        .forFields()
+        .withPropertyNameOverrideResolver(field -> Shape.hyphened(field.getName()))
+        .withRequiredCheck(field -> entry(field).required())
+        .withCustomDefinitionProvider(FileSchema::definition);
+    ObjectNode schema = new SchemaGenerator(builder.build()).generateSchema(shape);
+    ObjectNode named = NODES.objectNode().put("title", title);
+    named.setAll(schema);
+    return JSON.writeValueAsString(named).replace("\r\n", "\n") + "\n";
+  }
+
+  private static Entry entry(FieldScope field) {
+    return field.getRawMember().getAnnotation(Entry.class);
+  }
+
+  private static CustomPropertyDefinition definition(
+      FieldScope field, SchemaGenerationContext context) {
+    ObjectNode node = NODES.objectNode();
+    if (field.isContainerType()) {
+      node.put("type", "array").put("maxItems", 100);
+      node.set("items", item(entry(field), field.getContainerItemType(), context));
+    } else {
+      node = item(entry(field), field.getType(), context);
+    }
+    if (field.getDeclaringType().getErasedType().equals(SiteFile.Place.class)
+        && field.getName().equals("climate")) {
+      node.set("anyOf", enoughClimate());
+    }
+    node.put("description", entry(field).says());
+    return new CustomPropertyDefinition(node, CustomDefinition.EXCLUDING_ATTRIBUTES);
+  }
+
+  private static ObjectNode item(Entry entry, ResolvedType type, SchemaGenerationContext context) {
+    if (!type.getErasedType().isRecord()) {
+      return single(entry);
+    }
+    ObjectNode group = context.createDefinitionReference(type);
+    boolean word = entry.words().length > 0 || entry.table() != TableWords.NONE;
+    if (!word) {
+      // The generator fills the reference in later, and only where it is nested.
+      ObjectNode only = NODES.objectNode();
+      only.putArray("allOf").add(group);
+      return only;
+    }
+    ObjectNode either = NODES.objectNode();
+    either.putArray("anyOf").add(single(entry)).add(group);
+    return either;
+  }
+
+  private static ObjectNode single(Entry entry) {
+    ObjectNode node = NODES.objectNode();
+    if (entry.words().length > 0) {
+      ArrayNode words = node.put("type", "string").putArray("enum");
+      List.of(entry.words()).forEach(words::add);
+      return node;
+    }
+    return switch (entry.kind()) {
+      case TEXT -> node.put("type", "string").put("pattern", "\\S").put("maxLength", 200);
+      case WORD -> node.put("type", "string").put("minLength", 1);
+      case COUNT, YEAR -> node.put("type", "integer");
+      case ZONE -> zone(node);
+      case PERCENT -> quantity(node, STARTS_AS_A_NUMBER + ".*%\\s*$");
+      default -> quantity(node, STARTS_AS_A_NUMBER + ".*[^0-9.,\\s]\\s*$");
+    };
+  }
+
+  private static ObjectNode quantity(ObjectNode node, String pattern) {
+    return node.put("type", "string").put("pattern", pattern);
+  }
+
+  private static ObjectNode zone(ObjectNode node) {
+    ArrayNode either = node.putArray("anyOf");
+    either.addObject().put("type", "integer").put("minimum", 1).put("maximum", 13);
+    either.addObject().put("type", "string").put("pattern", "^(1[0-3]|[1-9])[abAB]?$");
+    return node;
+  }
+
+  /** Frost, snow and wind, or a hardiness zone alone. */
+  private static ArrayNode enoughClimate() {
+    ArrayNode ways = NODES.arrayNode();
+    ways.add(required("hardiness-zone"));
+    ways.add(required("frost-depth", "ground-snow", "wind-speed"));
+    ways.add(required("air-freezing-index", "ground-snow", "wind-speed"));
+    return ways;
+  }
+
+  private static ObjectNode required(String... keys) {
+    ObjectNode node = NODES.objectNode();
+    ArrayNode list = node.putArray("required");
+    List.of(keys).forEach(list::add);
+    return node;
+  }
+}
