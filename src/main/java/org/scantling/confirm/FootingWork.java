@@ -33,13 +33,15 @@ public final class FootingWork {
    * @param isolatedFactor the increase for isolated posts that half an inch of movement does not
    *     hurt
    * @param weights of concrete and soil
+   * @param gripRatio grip of tamped fill on the post over the weight of the soil beside it
    */
   public record Foot(
       boolean concrete,
       double postBreadthIn,
       PresumptiveSoil soil,
       double isolatedFactor,
-      BallastWeights weights) {}
+      BallastWeights weights,
+      double gripRatio) {}
 
   public FootingWork(Foot foot, PostChecks.Standing standing, HeaderChecks headers, Beams beams) {
     this.foot = foot;
@@ -113,8 +115,21 @@ public final class FootingWork {
     // The header's lift already has 0.6 of the weight above taken off; what is left must be held by
     // post and footing.
     Uplift held = Uplift.of(0, postWeightLb, buried, foot.weights());
-    return new Check(netLiftLb(), held.resistanceLb());
+    double gripLb = foot.concrete() ? 0 : gripLb(depthIn);
+    return new Check(netLiftLb(), held.resistanceLb() + gripLb);
   }
+
+  /**
+   * Grip on the four faces of a straight post: it grows with the weight of soil above each inch of
+   * depth.
+   */
+  private double gripLb(double depthIn) {
+    double meanPcfIn = foot.gripRatio() * foot.weights().soilPcf() * depthIn / 2;
+    double facesIn2 = 4 * foot.postBreadthIn() * depthIn;
+    return meanPcfIn * facesIn2 / CUBIC_INCHES_PER_CUBIC_FOOT;
+  }
+
+  private static final double CUBIC_INCHES_PER_CUBIC_FOOT = 1728;
 
   private double netLiftLb() {
     return loads.stream().mapToDouble(HeaderChecks.PostLoad::upLb).max().orElse(0);

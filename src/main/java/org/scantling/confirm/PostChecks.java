@@ -144,7 +144,6 @@ public final class PostChecks {
     Rectangle left = material.section().notched(standing.housingDepthIn());
     double momentInLb =
         combination.factor(LoadKind.WIND) * push.momentAtInLb(standing.housingAtIn());
-    worst.add(
-        "rail-housing", combination, bending(momentInLb, left, push, values).check(), Unit.PSI);
+    worst.add("rail-notch", combination, bending(momentInLb, left, push, values).check(), Unit.PSI);
   }
 }

@@ -8,8 +8,9 @@ import org.scantling.loads.LatticeWind;
 import org.scantling.loads.WindPanel;
 
 /**
- * The wind on the whole walk, brought down to its hardest-pressed post. No row shelters another,
- * and no crossbeam the next: the standard gives no shielding, so this is an upper bound.
+ * The wind on the whole walk, brought down to its hardest-pressed post. No row shelters the other:
+ * the standard gives no shielding, so each row takes the wind in full. Crossbeams stand close
+ * behind each other, and those in the lee take a share.
  */
 public final class WindOnWalk {
   private final Geometry geometry;
@@ -30,9 +31,20 @@ public final class WindOnWalk {
    * @param lattice force coefficients of open frames
    * @param inLeaf how leaves fill the sides
    * @param bare how stems fill them in winter
+   * @param shelter what one crossbeam takes off the next
    */
   public record Rules(
-      double pressurePsf, LatticeRule lattice, FoliageCover inLeaf, FoliageCover bare) {}
+      double pressurePsf,
+      LatticeRule lattice,
+      FoliageCover inLeaf,
+      FoliageCover bare,
+      Shelter shelter) {}
+
+  /**
+   * @param shareRatio share of the full wind that is left in the lee of a crossbeam
+   * @param reachDepths spacing over depth up to which there is a lee
+   */
+  public record Shelter(double shareRatio, double reachDepths) {}
 
   public WindOnWalk(Geometry geometry, Sides sides, Rules rules) {
     this.geometry = geometry;
@@ -71,8 +83,18 @@ public final class WindOnWalk {
     double crossbeamIn2 = geometry.crossbeamLengthIn() * geometry.crossbeams().depthIn();
     double postIn2 = geometry.posts().breadthIn() * heightIn;
     LatticeWind one = lattice(crossbeamIn2 + 2 * postIn2, frameIn2);
-    double topLb = pressed(one, crossbeamIn2) * geometry.crossbeamCount() / geometry.postCount();
+    double topLb = pressed(one, crossbeamIn2) * windwardCount() / geometry.postCount();
     return new SidePush(topLb, pressed(one, postIn2), heightIn);
+  }
+
+  /**
+   * How many crossbeams in full wind are worth all of them, those in the lee of another counted by
+   * their share.
+   */
+  private double windwardCount() {
+    double apartDepths = geometry.crossbeamSpacingIn() / geometry.crossbeams().depthIn();
+    double share = apartDepths <= rules.shelter().reachDepths() ? rules.shelter().shareRatio() : 1;
+    return 1 + share * (geometry.crossbeamCount() - 1);
   }
 
   private LatticeWind lattice(double solidIn2, double grossIn2) {

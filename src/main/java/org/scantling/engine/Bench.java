@@ -154,7 +154,8 @@ final class Bench {
         answers.number(WIND_PRESSURE),
         new LatticeRule(bands(), wind("wind.gust"), wind("wind.least-pressure")),
         new FoliageCover(vine.sideFillLeafRatio(), vine.dragFactor()),
-        new FoliageCover(vine.sideFillBareRatio(), vine.dragFactor()));
+        new FoliageCover(vine.sideFillBareRatio(), vine.dragFactor()),
+        new WindOnWalk.Shelter(thumb("wind.sheltered-share"), thumb("wind.sheltered-depths")));
   }
 
   private SolidityBands bands() {
@@ -177,7 +178,8 @@ final class Bench {
             soil.frictionRatio().orElse(0),
             soil.cohesionPsf().orElse(0)),
         thumb("footing.isolated-factor"),
-        new BallastWeights(thumb("footing.concrete-weight"), thumb("footing.soil-weight"), 0));
+        new BallastWeights(thumb("footing.concrete-weight"), thumb("footing.soil-weight"), 0),
+        thumb("footing.grip-share"));
   }
 
   private VineRow vine() {
