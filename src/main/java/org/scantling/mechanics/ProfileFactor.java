@@ -91,6 +91,15 @@ final class ProfileFactor {
     }
   }
 
+  /** How many numbers are kept: the measure of memory and, times the profile's width, of work. */
+  long entryCount() {
+    long entries = 0;
+    for (double[] row : rows) {
+      entries += row.length;
+    }
+    return entries;
+  }
+
   /** Nothing holds a freedom; carries the movement that meets no resistance. */
   static final class SingularException extends RuntimeException {
     private static final long serialVersionUID = 1L;
