@@ -99,6 +99,12 @@ public final class MemberResult {
     return curve.largestShear(0, curve.stations().last());
   }
 
+  /** Largest movement across the member, in, to its left positive, with its sign. */
+  public Peak largestMovement() {
+    Peak scaled = curve.largestDeflection(0, curve.stations().last());
+    return new Peak(scaled.atIn(), -scaled.amount() / bendingLbIn2);
+  }
+
   /** Largest tension, lb; 0 if there is none. */
   public Peak mostTension() {
     return axial.mostTension();

@@ -176,7 +176,7 @@ class ContinuousBeamPropertyTest {
       @ForAll("shapes") Shape shape, @ForAll("spots") Spot spot) {
     List<Double> turned = new ArrayList<>(shape.spans());
     Collections.reverse(turned);
-    Shape mirror = new Shape(shape.right(), turned, shape.left());
+    Shape mirror = new Shape(/* left= */ shape.right(), turned, /* right= */ shape.left());
     BeamResult one = shape.beam().solve(spot.on(shape.length()));
     BeamResult other = mirror.beam().solve(mirrored(spot.on(shape.length()), shape.length()));
     double size = 1 + spot.total(shape.length());

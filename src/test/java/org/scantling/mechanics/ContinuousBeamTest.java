@@ -126,4 +126,16 @@ class ContinuousBeamTest {
     assertThat(result.reactionLb(0)).isPositive();
     assertThat(result.momentsInLb()[3]).isLessThan(1e9);
   }
+
+  @Test
+  void a_load_a_hair_beside_a_support_counts_as_on_it() {
+    BeamResult result =
+        HEADER.solve(
+            new BeamLoad.Point(120 + 1e-10, 500), new BeamLoad.Uniform(24, 120 - 1e-10, 1));
+    BeamResult plain = HEADER.solve(new BeamLoad.Point(120, 500), new BeamLoad.Uniform(24, 120, 1));
+    assertThat(result.stationsIn()).hasSameSizeAs(plain.stationsIn());
+    assertThat(result.reactionLb(1)).isCloseTo(plain.reactionLb(1), within(1e-6));
+    assertThat(result.largestShear().amount())
+        .isCloseTo(plain.largestShear().amount(), within(1e-6));
+  }
 }

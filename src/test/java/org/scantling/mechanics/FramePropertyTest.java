@@ -1,6 +1,7 @@
 package org.scantling.mechanics;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
@@ -255,5 +256,30 @@ class FramePropertyTest {
     double there = frame.solve(new FrameLoad.AtNode("top 0", 1000, 0, 0)).movement("top 1").yIn();
     double back = frame.solve(new FrameLoad.AtNode("top 1", 0, 1000, 0)).movement("top 0").xIn();
     assertThat(there).isCloseTo(back, within(1e-9));
+  }
+
+  @Property
+  void a_chain_of_hinged_pieces_is_refused_however_it_lies(
+      @ForAll @DoubleRange(min = 0, max = 6.2) double turn,
+      @ForAll @DoubleRange(min = 20, max = 150) double run,
+      @ForAll @DoubleRange(min = -80, max = 80) double rise) {
+    // Two posts on pins and a hinged header, a parallelogram or not, at any angle: one movement
+    // left.
+    double[][] places = {{0, 0}, {3, 84}, {run, 90 + rise}, {run + 5, 0}};
+    List<FrameNode> nodes = new ArrayList<>();
+    for (int i = 0; i < 4; i++) {
+      double x = places[i][0] * Math.cos(turn) - places[i][1] * Math.sin(turn);
+      double y = places[i][0] * Math.sin(turn) + places[i][1] * Math.cos(turn);
+      nodes.add(new FrameNode("n" + i, x, y, i == 0 || i == 3 ? Support.PINNED : Support.FREE));
+    }
+    List<FrameMember> members =
+        List.of(
+            FrameMember.rigid("post", "n0", "n1", POST),
+            FrameMember.brace("header", "n1", "n2", HEADER),
+            FrameMember.rigid("other", "n3", "n2", POST));
+    assertThatThrownBy(() -> new Frame(nodes, members))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageMatching(
+            "the frame is a mechanism: nothing keeps node n[12] from moving .* \\([xy]\\)");
   }
 }

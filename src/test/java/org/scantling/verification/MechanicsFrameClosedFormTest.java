@@ -12,6 +12,7 @@ import org.scantling.mechanics.FrameMember;
 import org.scantling.mechanics.FrameNode;
 import org.scantling.mechanics.FrameResult;
 import org.scantling.mechanics.Hinges;
+import org.scantling.mechanics.MemberResult;
 import org.scantling.mechanics.MemberStiffness;
 import org.scantling.mechanics.Section;
 import org.scantling.mechanics.Support;
@@ -118,6 +119,16 @@ class MechanicsFrameClosedFormTest {
             .solve(FrameLoad.Uniform.whole("header", Axes.GLOBAL, 0, -10))
             .member("header")
             .sagIn(72);
+    Frame hinged =
+        new Frame(
+            List.of(
+                new FrameNode("left", 0, 0, Support.FIXED),
+                new FrameNode("right", 144, 0, Support.FIXED)),
+            List.of(new FrameMember("header", "left", "right", stiffness, Hinges.BOTH)));
+    MemberResult between =
+        hinged.solve(FrameLoad.Uniform.whole("header", Axes.GLOBAL, 0, -10)).member("header");
+    same(between.sagIn(72), sag);
+    same(between.movementIn(144), 0);
     same(sag, 5 * 10 * Math.pow(144, 4) / (384 * HEADER_EI) + 10 * 144 * 144 / (8 * shear));
     six(sag, 0.188058);
   }
@@ -212,5 +223,58 @@ class MechanicsFrameClosedFormTest {
     same(result.member("rafter").largestMoment().amount(), 2 * 0.8 * 1e4 / 8);
     same(result.reaction("low").yLb(), 200);
     same(result.reaction("high").xLb(), -200.0 * 40 / 60);
+  }
+
+  @Test
+  void a_propped_beam_with_shear_deformation() {
+    // Tip of the cantilever under even load sinks wL⁴/8EI + wL²/2GA, and rises again by
+    // R·(L³/3EI + L/GA): the prop's reaction R makes both equal.
+    double ei = 1e8;
+    double ga = 2e5;
+    MemberStiffness stiffness = new MemberStiffness(1e7, ei, ga);
+    double r = (8 * 1e8 / (8 * ei) + 8 * 1e4 / (2 * ga)) / (1e6 / (3 * ei) + 100 / ga);
+    for (Hinges hinges : List.of(Hinges.START, Hinges.END)) {
+      Frame frame =
+          new Frame(
+              List.of(
+                  new FrameNode("left", 0, 0, Support.FIXED),
+                  new FrameNode("right", 100, 0, Support.FIXED)),
+              List.of(new FrameMember("beam", "left", "right", stiffness, hinges)));
+      FrameResult result = frame.solve(FrameLoad.Uniform.whole("beam", Axes.GLOBAL, 0, -8));
+      same(result.reaction(hinges == Hinges.START ? "left" : "right").yLb(), r);
+    }
+  }
+
+  @Test
+  void a_hanging_piece_stretches_under_its_own_weight() {
+    Frame frame =
+        new Frame(
+            List.of(new FrameNode("hook", 0, 0, Support.FIXED), FrameNode.joint("end", 0, -50)),
+            List.of(FrameMember.rigid("rod", "hook", "end", MemberStiffness.slender(1e4, 1e6))));
+    FrameResult result = frame.solve(FrameLoad.Uniform.whole("rod", Axes.GLOBAL, 0, -3));
+    same(result.movement("end").yIn(), -3.0 * 50 * 50 / (2 * 1e4));
+    same(result.member("rod").mostTension().amount(), 150);
+    same(result.member("rod").axialLb(25), 75);
+    same(result.member("rod").axialLb(50), 0);
+  }
+
+  @Test
+  void the_lowest_place_of_a_beam_with_shear_deformation_is_where_its_axis_is_level() {
+    MemberStiffness stiffness = new MemberStiffness(1e7, 1e8, 5e4);
+    Frame frame =
+        new Frame(
+            List.of(
+                new FrameNode("left", 0, 0, Support.FIXED),
+                new FrameNode("right", 100, 0, Support.SLIDING_SIDEWAYS)),
+            List.of(FrameMember.rigid("beam", "left", "right", stiffness)));
+    MemberResult beam =
+        frame.solve(FrameLoad.Uniform.whole("beam", Axes.GLOBAL, 0, -8)).member("beam");
+    double lowest = beam.largestMovement().amount();
+    double sampled = 0;
+    for (int i = 0; i <= 10_000; i++) {
+      sampled = Math.min(sampled, beam.movementIn(i / 100.0));
+    }
+    assertThat(lowest).isCloseTo(sampled, within(1e-7)).isLessThanOrEqualTo(sampled + 1e-14);
+    same(beam.movementIn(beam.largestMovement().atIn()), lowest);
   }
 }
