@@ -8,10 +8,17 @@ package org.scantling.mechanics;
  * in line with its length.
  */
 final class ProfileFactor {
-  /** A pivot this small beside its own diagonal is rounding: nothing holds that freedom. */
+  /** A pivot this small beside its own diagonal calls for a closer look. */
+  private static final double SUSPICIOUS_RATIO = 1e-6;
+
+  /**
+   * A movement that meets so little of the resistance of its freedoms taken singly meets none: what
+   * is left is rounding, which stays near 1e-15 of that sum however long the elimination was.
+   */
   private static final double SINGULAR_RATIO = 1e-12;
 
   private final double[][] rows;
+  private final double[] diagonal;
   private final double[] pivot;
 
   /**
@@ -23,6 +30,7 @@ final class ProfileFactor {
    */
   ProfileFactor(double[][] rows) {
     this.rows = rows;
+    this.diagonal = new double[rows.length];
     this.pivot = new double[rows.length];
     for (int i = 0; i < rows.length; i++) {
       eliminate(i);
@@ -32,20 +40,31 @@ final class ProfileFactor {
   private void eliminate(int i) {
     double[] row = rows[i];
     int first = i - row.length + 1;
-    double diagonal = row[row.length - 1];
+    diagonal[i] = row[row.length - 1];
     for (int j = first; j < i; j++) {
       row[j - first] -= dot(row, first, rows[j], j);
     }
-    double left = diagonal;
+    double left = diagonal[i];
     for (int j = first; j < i; j++) {
       double scaled = row[j - first] / pivot[j];
       left -= scaled * row[j - first];
       row[j - first] = scaled;
     }
-    if (!(left > SINGULAR_RATIO * diagonal)) {
-      throw new SingularException(looseShape(i));
+    if (!(left > SUSPICIOUS_RATIO * diagonal[i])) {
+      refuseIfLoose(i, left);
     }
     pivot[i] = left;
+  }
+
+  private void refuseIfLoose(int i, double left) {
+    double[] shape = looseShape(i);
+    double singly = 0;
+    for (int k = 0; k <= i; k++) {
+      singly += diagonal[k] * shape[k] * shape[k];
+    }
+    if (!(left > SINGULAR_RATIO * singly)) {
+      throw new SingularException(shape);
+    }
   }
 
   /** Sum over the columns before j that both rows hold; row j is already scaled. */
@@ -89,6 +108,15 @@ final class ProfileFactor {
         vector[k] -= rows[i][k - first] * vector[i];
       }
     }
+  }
+
+  /** How many numbers are kept: the measure of memory and, times the profile's width, of work. */
+  long entryCount() {
+    long entries = 0;
+    for (double[] row : rows) {
+      entries += row.length;
+    }
+    return entries;
   }
 
   /** Nothing holds a freedom; carries the movement that meets no resistance. */
