@@ -23,7 +23,8 @@ public enum QuantityKind {
       Pattern.compile("(-?\\d{1,9}(?:\\.\\d{1,20})?)\\s*([^\\s\\d.,-].{0,19})");
   private static final Pattern BARE = Pattern.compile("[-+]?[\\d.,]{1,20}(?:[eE][-+]?\\d{1,4})?");
   private static final Pattern COMMA = Pattern.compile("(\\d+),(\\d{1,2}\\D.*)");
-  private static final int LONGEST = 40;
+  private static final int LONGEST_SHOWN = 40;
+  private static final int LONGEST_READ = 80;
 
   private final String noun;
   private final String examples;
@@ -77,6 +78,9 @@ public enum QuantityKind {
   }
 
   private Optional<Double> read(String text) {
+    if (text.length() > LONGEST_READ) {
+      return Optional.empty();
+    }
     if (this == LENGTH) {
       return LengthText.inches(text);
     }
@@ -124,7 +128,7 @@ public enum QuantityKind {
 
   private static String shortened(String text) {
     String plain = text.strip().replaceAll("\\p{Cntrl}+", " ");
-    return plain.length() <= LONGEST ? plain : plain.substring(0, LONGEST) + "...";
+    return plain.length() <= LONGEST_SHOWN ? plain : plain.substring(0, LONGEST_SHOWN) + "...";
   }
 
   private static Map<String, DoubleUnaryOperator> loads() {
