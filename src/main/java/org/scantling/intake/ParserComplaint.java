@@ -24,7 +24,7 @@ record ParserComplaint(int line, String words) {
 
   private static final List<Known> KNOWN =
       List.of(
-          new Known("TAB)", "a tab where only spaces may stand", false),
+          new Known("(TAB)", "a tab where only spaces may stand", false),
           new Known(
               "expected <block end>",
               "this line fits neither the indentation nor the quotes before it",
@@ -47,17 +47,27 @@ record ParserComplaint(int line, String words) {
               "a comma too many, or a key without double quotes",
               false),
           new Known(
+              "cannot start any token", "a sign such as @ or % before a text: quote it", false),
+          new Known("expected the node content", "a comma or bracket too many", false),
+          new Known("<document start>", "a line that does not go on from the one before", false),
+          new Known("expecting a colon", "a colon is missing after a key", false),
+          new Known("expected a v", "a value is missing, or one without double quotes", false),
+          new Known("close marker", "brackets that do not match", false),
+          new Known("character escape", "a backslash where none may stand", false),
+          new Known("Illegal character", "a control character", false),
+          new Known(
               "expecting comma", "a comma is missing, or a value without double quotes", false));
 
   static ParserComplaint of(JacksonException unreadable) {
     String message = unreadable.getOriginalMessage();
+    String complaint = withoutExcerpts(message);
     int stopped =
         unreadable.getLocation() == null ? 1 : Math.max(unreadable.getLocation().getLineNr(), 1);
     return KNOWN.stream()
-        .filter(known -> message.contains(known.part()))
+        .filter(known -> complaint.contains(known.part()))
         .findFirst()
         .map(known -> new ParserComplaint(line(message, known, stopped), known.meaning()))
-        .orElseGet(() -> new ParserComplaint(stopped, unknown(message)));
+        .orElseGet(() -> new ParserComplaint(stopped, Wording.shortened(complaint)));
   }
 
   private static int line(String message, Known known, int stopped) {
@@ -72,13 +82,12 @@ record ParserComplaint(int line, String words) {
     return Integer.parseInt(mark.group(1));
   }
 
-  /** The parser's own words, without its position report and its source excerpt. */
-  private static String unknown(String message) {
-    return Wording.shortened(
-        message
-            .lines()
-            .filter(line -> !line.startsWith(" ") && !line.startsWith("while "))
-            .findFirst()
-            .orElse("it cannot be parsed"));
+  /** The parser's own words, without its position report and its excerpts of the file. */
+  private static String withoutExcerpts(String message) {
+    return message
+        .lines()
+        .filter(line -> !line.startsWith(" ") && !line.startsWith("while "))
+        .findFirst()
+        .orElse("it cannot be parsed");
   }
 }

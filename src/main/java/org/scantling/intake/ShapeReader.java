@@ -3,7 +3,6 @@ package org.scantling.intake;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Holds a file against its shape record: unknown keys, missing keys, wrong forms, wrong values. */
@@ -54,17 +53,18 @@ final class ShapeReader {
   private void absent(Shape.Key key, String path, Origin parent) {
     if (key.entry().required()) {
       problems.add(parent.problem(path, "(missing: " + key.entry().says() + ")", accepted(key)));
-    } else if (key.isGroup()
-        && !key.list()
-        && Shape.keys(key.type()).stream().noneMatch(required())) {
+    } else if (isGroupOfChoices(key)) {
       Shape.keys(key.type()).forEach(below -> absent(below, path + "." + below.key(), parent));
     } else {
       readings.putAbsent(path);
     }
   }
 
-  private static Predicate<Shape.Key> required() {
-    return key -> key.entry().required();
+  /** Whether leaving out the group means no more than leaving out each of its keys. */
+  private static boolean isGroupOfChoices(Shape.Key key) {
+    return key.isGroup()
+        && !key.list()
+        && Shape.keys(key.type()).stream().noneMatch(below -> below.entry().required());
   }
 
   private void value(Shape.Key key, Node node, String path) {

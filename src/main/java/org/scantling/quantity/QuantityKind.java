@@ -1,9 +1,6 @@
 package org.scantling.quantity;
 
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.DoubleUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -12,36 +9,29 @@ import java.util.regex.Pattern;
  * {@code 6 ft} a length. Every text must name its unit; a unit of another kind is refused as such.
  */
 public enum QuantityKind {
-  LENGTH("a length", "6 ft, 5'-8 1/2\", 42 in, 1.8 m or 450 mm", "6", "ft", Map.of()),
-  LOAD("a load", "30 psf or 1.4 kPa", "30", "psf", loads()),
-  WIND_SPEED("a wind speed", "115 mph, 185 km/h or 51 m/s", "115", "mph", speeds()),
-  PERCENT("a percentage", "3 %", "3", "%", Map.of("%", x -> x)),
-  DEGREE_DAYS("degree-days", "1500 F-days or 830 C-days", "1500", "F-days", degreeDays()),
-  TEMPERATURE("a temperature", "44 F or 7 C", "44", "F", temperatures());
+  LENGTH("a length", "6 ft", "5'-8 1/2\", 42 in, 1.8 m or 450 mm"),
+  LOAD("a load", "30 psf", "1.4 kPa"),
+  WIND_SPEED("a wind speed", "115 mph", "185 km/h or 51 m/s"),
+  PERCENT("a percentage", "3 %", ""),
+  DEGREE_DAYS("degree-days", "1500 F-days", "830 C-days"),
+  TEMPERATURE("a temperature", "44 F", "7 C");
 
   private static final Pattern NUMBER_AND_UNIT =
       Pattern.compile("(-?\\d{1,9}(?:\\.\\d{1,20})?)\\s*([^\\s\\d.,-].{0,19})");
   private static final Pattern BARE = Pattern.compile("[-+]?[\\d.,]{1,20}(?:[eE][-+]?\\d{1,4})?");
   private static final Pattern COMMA = Pattern.compile("(\\d+),(\\d{1,2}\\D.*)");
-  private static final int LONGEST = 40;
+  private static final int LONGEST_SHOWN = 40;
+  private static final int LONGEST_READ = 80;
 
   private final String noun;
+  private final String example;
   private final String examples;
-  private final String exampleNumber;
-  private final String exampleUnit;
-  private final Map<String, DoubleUnaryOperator> units;
 
-  QuantityKind(
-      String noun,
-      String examples,
-      String exampleNumber,
-      String exampleUnit,
-      Map<String, DoubleUnaryOperator> units) {
+  QuantityKind(String noun, String example, String more) {
     this.noun = noun;
-    this.examples = examples;
-    this.exampleNumber = exampleNumber;
-    this.exampleUnit = exampleUnit;
-    this.units = units;
+    this.example = example;
+    String link = more.contains(" or ") ? ", " : " or ";
+    this.examples = more.isEmpty() ? example : example + link + more;
   }
 
   /**
@@ -69,7 +59,7 @@ public enum QuantityKind {
 
   /** One text that is accepted: {@code 6 ft}. */
   public String example() {
-    return exampleNumber + " " + exampleUnit;
+    return example;
   }
 
   QuantityException refused(String text, String why, String maybe) {
@@ -77,6 +67,9 @@ public enum QuantityKind {
   }
 
   private Optional<Double> read(String text) {
+    if (text.length() > LONGEST_READ) {
+      return Optional.empty();
+    }
     if (this == LENGTH) {
       return LengthText.inches(text);
     }
@@ -84,12 +77,8 @@ public enum QuantityKind {
     if (!match.matches()) {
       return Optional.empty();
     }
-    return Optional.ofNullable(units.get(unit(match)))
-        .map(toInside -> toInside.applyAsDouble(Double.parseDouble(match.group(1))));
-  }
-
-  private static String unit(Matcher match) {
-    return match.group(2).strip().toLowerCase(Locale.ROOT).replace("°", "").replace('·', '-');
+    return WrittenUnits.scale(this, match.group(2))
+        .map(scale -> scale.inside(Double.parseDouble(match.group(1))));
   }
 
   private QuantityException diagnosed(String text) {
@@ -124,24 +113,6 @@ public enum QuantityKind {
 
   private static String shortened(String text) {
     String plain = text.strip().replaceAll("\\p{Cntrl}+", " ");
-    return plain.length() <= LONGEST ? plain : plain.substring(0, LONGEST) + "...";
-  }
-
-  private static Map<String, DoubleUnaryOperator> loads() {
-    DoubleUnaryOperator fromKiloPascal = x -> x / Unit.PSF.toMetric(1);
-    return Map.of(
-        "psf", x -> x, "kpa", fromKiloPascal, "kn/m2", fromKiloPascal, "kn/m²", fromKiloPascal);
-  }
-
-  private static Map<String, DoubleUnaryOperator> speeds() {
-    return Map.of("mph", x -> x, "km/h", x -> x / Unit.MPH.toMetric(1), "m/s", x -> x / 0.44704);
-  }
-
-  private static Map<String, DoubleUnaryOperator> degreeDays() {
-    return Map.of("f-days", x -> x, "c-days", x -> x * 1.8);
-  }
-
-  private static Map<String, DoubleUnaryOperator> temperatures() {
-    return Map.of("f", x -> x, "c", x -> x * 1.8 + 32);
+    return plain.length() <= LONGEST_SHOWN ? plain : plain.substring(0, LONGEST_SHOWN) + "...";
   }
 }

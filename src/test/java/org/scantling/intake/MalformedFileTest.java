@@ -41,6 +41,15 @@ class MalformedFileTest {
   }
 
   @Test
+  void no_expected_text_has_lost_its_file() throws IOException {
+    try (Stream<Path> sources = Files.list(SOURCES)) {
+      assertThat(sources.map(Path::toString).filter(name -> name.endsWith(".expected")))
+          .hasSameSizeAs(files())
+          .allSatisfy(name -> assertThat(Path.of(name.replace(".expected", ""))).exists());
+    }
+  }
+
+  @Test
   void there_are_many_malformed_files() throws IOException {
     assertThat(files()).hasSizeGreaterThan(60);
     assertThat(files().stream().filter(name -> name.endsWith(".json"))).hasSizeGreaterThan(5);

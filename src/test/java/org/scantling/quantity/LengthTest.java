@@ -109,6 +109,12 @@ class LengthTest {
         .hasSizeLessThan(200);
   }
 
+  @Test
+  void a_text_that_is_mostly_spaces_is_refused_without_much_ado() {
+    assertThatThrownBy(() -> Length.parse("5'" + " ".repeat(500_000) + "8\""))
+        .hasMessageContaining("(not a length) must be a length");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

@@ -9,7 +9,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class QuantityKindTest {
-  // Factors: NIST Special Publication 811, 2008 edition, Appendix B.8: 1 lbf/ft2 = 47.88026 Pa,
+  // Factors: NIST Special Publication 811, 2008 edition, Appendix B.8 (from memory): 1 lbf/ft2 =
+  // 47.88026 Pa,
   // 1 mile/h = 1.609344 km/h = 0.44704 m/s.
   @ParameterizedTest
   @CsvSource({
@@ -61,7 +62,7 @@ class QuantityKindTest {
   @EnumSource(QuantityKind.class)
   void the_example_of_each_kind_is_accepted_by_it(QuantityKind kind) {
     assertThat(kind.parse(kind.example())).isPositive();
-    for (String example : kind.accepted().replaceFirst(".*such as ", "").split(", | or ")) {
+    for (String example : kind.accepted().replaceFirst(".*such as ", "").split(", | or ", -1)) {
       assertThat(kind.parse(example)).isPositive();
     }
   }

@@ -1,0 +1,54 @@
+package org.scantling.quantity;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The units that people write, and how each becomes the unit used inside. Lengths have a grammar of
+ * their own, {@link LengthText}.
+ *
+ * <p>Source: NIST SP 811, 2008 edition, Appendix B.8 (conversion factors, from memory).
+ */
+final class WrittenUnits {
+  private static final double M_PER_S_IN_A_MPH = 0.44704;
+  private static final Scale SAME = new Scale(1, 0);
+  private static final Scale KILOPASCAL = new Scale(1 / Unit.PSF.toMetric(1), 0);
+
+  private static final Map<QuantityKind, Map<String, Scale>> SCALES =
+      Map.of(
+          QuantityKind.LENGTH,
+          Map.of(),
+          QuantityKind.LOAD,
+          Map.of("psf", SAME, "kpa", KILOPASCAL, "kn/m2", KILOPASCAL, "kn/m²", KILOPASCAL),
+          QuantityKind.WIND_SPEED,
+          Map.of(
+              "mph", SAME,
+              "km/h", new Scale(1 / Unit.MPH.toMetric(1), 0),
+              "m/s", new Scale(1 / M_PER_S_IN_A_MPH, 0)),
+          QuantityKind.PERCENT,
+          Map.of("%", SAME),
+          QuantityKind.DEGREE_DAYS,
+          Map.of("f-days", SAME, "c-days", new Scale(1.8, 0)),
+          QuantityKind.TEMPERATURE,
+          Map.of("f", SAME, "c", new Scale(1.8, 32)));
+
+  private WrittenUnits() {}
+
+  /**
+   * A linear change of unit.
+   *
+   * @param factor what one written unit is in the unit used inside
+   * @param offset what a written zero is
+   */
+  record Scale(double factor, double offset) {
+    double inside(double written) {
+      return written * factor + offset;
+    }
+  }
+
+  static Optional<Scale> scale(QuantityKind kind, String unit) {
+    String plain = unit.strip().toLowerCase(Locale.ROOT).replace("°", "").replace('·', '-');
+    return Optional.ofNullable(SCALES.get(kind).get(plain));
+  }
+}
