@@ -122,8 +122,8 @@ class TableRefusalTest {
     assertThat(sizes(heading + good).row("2x4").roles()).containsExactly("rail", "brace");
     assertThatThrownBy(() -> sizes(heading + good.replace("brace", "swing")))
         .hasMessage(
-            "sizes.csv:2: roles: found 'rail;swing', accepted is any of post, header, crossbeam,"
-                + " rail, brace with ; between them");
+            "sizes.csv:2: roles: found 'rail;swing', accepted is any of post, header, board,"
+                + " crossbeam, rail, brace with ; between them");
     assertThatThrownBy(() -> sizes(heading + good.replace("rail;", "rail;;")))
         .hasMessageContaining("accepted is words with one ; between them");
     assertThatThrownBy(() -> sizes(heading + good.replace("1.5", "-1.5")))
