@@ -82,8 +82,19 @@ public record Site(
    */
   public record Planting(String vine) {}
 
-  /** Species and grade of the timber, where the site asks for them. */
-  public record Materials(Optional<String> species, Optional<String> grade) {}
+  /**
+   * Timber, where the site asks for it.
+   *
+   * @param species species group of the design values
+   * @param grade visual grade
+   * @param market where it is bought: north-america or metric
+   */
+  public record Materials(
+      Optional<String> species, Optional<String> grade, Optional<String> market) {
+    public Materials(Optional<String> species, Optional<String> grade) {
+      this(species, grade, Optional.empty());
+    }
+  }
 
   /**
    * What is wanted where the rules leave a choice; each is a word of the contract.

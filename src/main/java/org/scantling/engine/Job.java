@@ -15,6 +15,7 @@ import org.scantling.tables.VineRow;
 final class Job {
   private final Site site;
   private final Tables tables;
+  private final String market;
   private final Stock stock;
   private final BaseRecord base;
   private final List<Fact> facts = new ArrayList<>();
@@ -22,10 +23,12 @@ final class Job {
   Job(Site site, Tables tables) {
     this.site = site;
     this.tables = tables;
-    this.stock = new Stock(tables, tables.defaults().row("market").word());
+    this.market = site.materials().market().orElse(tables.defaults().row("market").word());
+    this.stock = new Stock(tables, market);
     this.base = new BaseRecord(site.base(), stock, tables.thumb("crossbeam.end-margin").amount());
     facts.addAll(SiteFacts.of(site, tables));
     facts.addAll(base.facts());
+    facts.addAll(stock.matches(base.facts()));
     facts.addAll(tables.defaults().rows());
     facts.addAll(tables.thumbs().rows());
   }
@@ -53,7 +56,7 @@ final class Job {
 
   /** True where the yard sells metric sizes. */
   boolean metric() {
-    return tables.defaults().row("market").word().equals("metric");
+    return market.equals("metric");
   }
 
   boolean railed() {

@@ -29,7 +29,10 @@ final class SiteAssembly {
             users(),
             said.maybeNumber("walkway.headroom")),
         planting(),
-        new Site.Materials(said.maybeWord("materials.species"), said.maybeWord("materials.grade")),
+        new Site.Materials(
+            said.maybeWord("materials.species"),
+            said.maybeWord("materials.grade"),
+            said.maybeWord("materials.market")),
         preferences());
   }
 

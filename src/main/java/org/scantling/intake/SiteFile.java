@@ -45,7 +45,12 @@ record SiteFile(
   record Timber(
       @Entry(says = "species group", kind = EntryKind.WORD, table = TableWords.SPECIES)
           String species,
-      @Entry(says = "grade", kind = EntryKind.WORD, table = TableWords.GRADES) String grade) {}
+      @Entry(says = "grade", kind = EntryKind.WORD, table = TableWords.GRADES) String grade,
+      @Entry(
+              says = "where the timber is bought, which decides the sizes and lengths",
+              kind = EntryKind.WORD,
+              words = {"north-america", "metric"})
+          String market) {}
 
   record Choices(
       @Entry(
