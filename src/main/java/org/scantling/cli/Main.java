@@ -1,0 +1,29 @@
+package org.scantling.cli;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+
+/** Where the program starts. */
+public final class Main {
+  private Main() {}
+
+  public static void main(String[] args) {
+    PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    int status = commandLine(out, err).execute(args);
+    out.flush();
+    System.exit(status);
+  }
+
+  /** The whole command line, writing where it is told; tests run it in process. */
+  static CommandLine commandLine(PrintWriter out, PrintWriter err) {
+    CommandLine commands = new CommandLine(new Scantling());
+    commands.setOut(out);
+    commands.setErr(err);
+    commands.setCaseInsensitiveEnumValuesAllowed(true);
+    commands.setExecutionExceptionHandler(new Sentences());
+    commands.setParameterExceptionHandler(new Refusals());
+    return commands;
+  }
+}

@@ -1,0 +1,22 @@
+package org.scantling.cli;
+
+import java.io.PrintWriter;
+import picocli.CommandLine;
+import picocli.CommandLine.IParameterExceptionHandler;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** Says what is wrong on the command line, in one line, and where to read more. */
+final class Refusals implements IParameterExceptionHandler {
+  @Override
+  public int handleParseException(ParameterException exception, String[] args) {
+    CommandLine command = exception.getCommandLine();
+    PrintWriter err = command.getErr();
+    err.println("scantling: " + exception.getMessage());
+    if (!UnmatchedArgumentException.printSuggestions(exception, err)) {
+      err.println(
+          "Maybe `" + command.getCommandSpec().qualifiedName() + " --help` shows what is right.");
+    }
+    return ExitStatus.WRONG_INPUT;
+  }
+}

@@ -1,0 +1,37 @@
+package org.scantling.cli;
+
+import java.io.PrintWriter;
+import org.scantling.intake.IntakeException;
+import org.scantling.quantity.QuantityException;
+import org.scantling.tables.TableException;
+import picocli.CommandLine;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.ParseResult;
+
+/**
+ * Turns an exception into a sentence for people and an exit status; the trace shows only with
+ * {@code -v}.
+ */
+final class Sentences implements IExecutionExceptionHandler {
+  @Override
+  public int handleExecutionException(
+      Exception exception, CommandLine command, ParseResult parsed) {
+    PrintWriter err = command.getErr();
+    boolean theirs =
+        exception instanceof IntakeException
+            || exception instanceof TableException
+            || exception instanceof QuantityException
+            || exception instanceof WrongInput;
+    err.println(theirs ? exception.getMessage() : fault(exception));
+    if (SiteOptions.verbose(parsed)) {
+      exception.printStackTrace(err);
+    }
+    return theirs ? ExitStatus.WRONG_INPUT : ExitStatus.FAULT;
+  }
+
+  private static String fault(Exception exception) {
+    return "scantling: a fault of the program, not of your files: "
+        + exception.getMessage()
+        + "\nMaybe run it again with -v and report what it prints.";
+  }
+}
