@@ -56,14 +56,21 @@ final class BeamChecks {
 
   List<Checked> of(Material material) {
     WorstChecks worst = new WorstChecks(seating.role(), limits, sources);
+    Sags permanent = null;
     for (BeamCase each : loaded.cases(material.weightLbPerIn())) {
       AdjustedValues values = material.lasting(limits.duration().of(each.combination()));
       strength(worst, each, material, values);
       if (each.spread()) {
-        sag(worst, each, material, values);
+        // Nearly all combinations share one permanent load; its sag is worked once.
+        permanent = Sags.of(each.permanent(), loaded.beam(), permanent);
+        sag(worst, each, permanent, values.elasticity().psi() * stiffIn4(material));
       }
     }
     return worst.list();
+  }
+
+  private static double stiffIn4(Material material) {
+    return material.whole().secondMomentIn4();
   }
 
   private void strength(
@@ -112,21 +119,16 @@ final class BeamChecks {
     }
   }
 
-  private void sag(WorstChecks worst, BeamCase each, Material material, AdjustedValues values) {
-    double stiffness = values.elasticity().psi() * material.whole().secondMomentIn4();
-    double[] spans = spans();
-    for (int span = 0; span < spans.length; span++) {
-      Deflection deflection =
-          deflection(
-              each.permanent().largestSpanDeflection(span).amount(),
-              each.passing().largestSpanDeflection(span).amount(),
-              stiffness);
-      add(worst, each, "deflection", deflection, spans[span]);
+  private void sag(WorstChecks worst, BeamCase each, Sags permanent, double stiffness) {
+    Sags passing = Sags.of(each.passing(), loaded.beam(), null);
+    for (int span = 0; span < loaded.beam().spanCount(); span++) {
+      double spanIn = loaded.beam().supportAtIn(span + 1) - loaded.beam().supportAtIn(span);
+      Deflection deflection = deflection(permanent.span(span), passing.span(span), stiffness);
+      add(worst, each, "deflection", deflection, spanIn);
     }
-    double tailIn = seating.tailIn();
-    if (tailIn > 0) {
-      Deflection tip = deflection(worseTip(each.permanent()), worseTip(each.passing()), stiffness);
-      add(worst, each, "tail-deflection", tip, 2 * tailIn);
+    if (seating.tailIn() > 0) {
+      Deflection tip = deflection(permanent.tip(), passing.tip(), stiffness);
+      add(worst, each, "tail-deflection", tip, 2 * seating.tailIn());
     }
   }
 
@@ -146,15 +148,7 @@ final class BeamChecks {
 
   private Deflection deflection(double permanentLbIn3, double passingLbIn3, double stiffness) {
     return new Deflection(
-        Math.abs(permanentLbIn3) / stiffness,
-        Math.abs(passingLbIn3) / stiffness,
-        limits.creepFactor());
-  }
-
-  private static double worseTip(BeamResult result) {
-    double left = result.leftTipDeflectionLbIn3();
-    double right = result.rightTipDeflectionLbIn3();
-    return Math.abs(left) > Math.abs(right) ? left : right;
+        permanentLbIn3 / stiffness, passingLbIn3 / stiffness, limits.creepFactor());
   }
 
   private static double mostDownLb(BeamResult result) {
@@ -163,14 +157,5 @@ final class BeamChecks {
       most = Math.max(most, reaction);
     }
     return most;
-  }
-
-  private double[] spans() {
-    int count = loaded.beam().spanCount();
-    double[] spans = new double[count];
-    for (int i = 0; i < count; i++) {
-      spans[i] = loaded.beam().supportAtIn(i + 1) - loaded.beam().supportAtIn(i);
-    }
-    return spans;
   }
 }

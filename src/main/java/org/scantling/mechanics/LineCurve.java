@@ -8,7 +8,7 @@ import java.util.Arrays;
  * <p>Shear is kept on both sides of each station, since it jumps at supports and point loads.
  */
 final class LineCurve {
-  private static final int HALVINGS = 60;
+  private static final int HALVINGS = 26;
 
   private final Stations stations;
   private final double shearFlexibility;
