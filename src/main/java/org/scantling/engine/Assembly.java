@@ -23,7 +23,7 @@ import org.scantling.reasons.Reason;
 
 /** Turns the last pass into a proposal. */
 final class Assembly {
-  private static final double SAME_IN = 1.0 / 32;
+  private static final double SAME_IN = 1.0 / 16;
   private static final double SAME_RATIO = 1e-6;
 
   private final Job job;

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import org.scantling.design.Site;
+import org.scantling.reasons.BayTrial;
 import org.scantling.reasons.DeadEnd;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Proposal;
@@ -42,6 +43,7 @@ public final class Engine {
    */
   public Proposal propose(Site site, List<String> assumptions) {
     Job job = new Job(site, tables);
+    job = job.withTrials(trials(job));
     List<DeadEnd> deadEnds = new ArrayList<>();
     Pass first = null;
     while (true) {
@@ -55,6 +57,25 @@ public final class Engine {
       }
       deadEnds.add(deadEnd(last));
     }
+  }
+
+  /**
+   * The whole structure for every number of bays, where the site asks for more than the proven
+   * look.
+   */
+  private List<BayTrial> trials(Job job) {
+    List<BayTrial> trials = new ArrayList<>();
+    if (job.site().preferences().keep().equals(Job.KEEP_LOOK)) {
+      return trials;
+    }
+    for (int bays : job.bayCounts()) {
+      Job only = job.withBays(bays);
+      Pass pass = settle(only, List.of());
+      if (pass.broken().isEmpty()) {
+        trials.add(new Parts(only, pass.answers()).trial());
+      }
+    }
+    return trials;
   }
 
   /** Runs passes until the answers stay as they are, or one question has no answer. */

@@ -3,7 +3,9 @@ package org.scantling.engine;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.scantling.design.Site;
+import org.scantling.reasons.BayTrial;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Question;
 import org.scantling.tables.Tables;
@@ -13,14 +15,23 @@ import org.scantling.tables.VineRow;
  * One site with its base and the tables: everything that does not change while the engine works.
  */
 final class Job {
+  /** The preference that tries no alternatives: the proven rhythm decides. */
+  static final String KEEP_LOOK = "look";
+
   private final Site site;
   private final Tables tables;
   private final String market;
   private final Stock stock;
   private final BaseRecord base;
   private final List<Fact> facts = new ArrayList<>();
+  private final List<Integer> bayCounts;
 
   Job(Site site, Tables tables) {
+    this(site, tables, possibleBays(site, tables), List.of());
+  }
+
+  private Job(Site site, Tables tables, List<Integer> bayCounts, List<BayTrial> trials) {
+    this.bayCounts = bayCounts;
     this.site = site;
     this.tables = tables;
     this.market = site.materials().market().orElse(tables.defaults().row("market").word());
@@ -31,6 +42,28 @@ final class Job {
     facts.addAll(stock.matches(base.facts()));
     facts.addAll(tables.defaults().rows());
     facts.addAll(tables.thumbs().rows());
+    facts.addAll(trials);
+  }
+
+  /** The same job with what came of trying every number of bays. */
+  Job withTrials(List<BayTrial> trials) {
+    return trials.isEmpty() ? this : new Job(site, tables, bayCounts, trials);
+  }
+
+  /** The same job with that number of bays and no other. */
+  Job withBays(int bays) {
+    return new Job(site, tables, List.of(bays), List.of());
+  }
+
+  /** Every number of equal bays that could divide the walk. */
+  List<Integer> bayCounts() {
+    return bayCounts;
+  }
+
+  private static List<Integer> possibleBays(Site site, Tables tables) {
+    double leastIn = tables.thumb("bay.least").amount();
+    int most = Math.max(1, (int) Math.ceil(site.walkway().lengthIn() / leastIn));
+    return IntStream.rangeClosed(1, most).boxed().toList();
   }
 
   Site site() {

@@ -8,6 +8,8 @@ import org.scantling.design.Geometry;
 import org.scantling.design.Structure;
 import org.scantling.design.Structure.Member;
 import org.scantling.design.Structure.Notch;
+import org.scantling.reasons.BayTrial;
+import org.scantling.reasons.Proven;
 import org.scantling.reasons.Question;
 import org.scantling.tables.SizeRow;
 
@@ -21,6 +23,22 @@ final class Parts {
     this.job = job;
     this.answers = answers;
     this.geometry = new Bench(job.tables(), job.stock(), answers).geometry();
+  }
+
+  /** What the whole comes to: its timber and how many sizes differ from the base. */
+  BayTrial trial() {
+    double timberIn3 = 0;
+    for (Member member : structure().members()) {
+      timberIn3 += member.breadthIn() * member.depthIn() * member.lengthIn() * member.count();
+    }
+    int newSizes = 0;
+    for (Proven proven : job.base().facts()) {
+      boolean size = proven.question().attribute().equals("size");
+      if (size && !proven.option().equals(answers.option(proven.question()))) {
+        newSizes++;
+      }
+    }
+    return new BayTrial(answers.option(BAYS), timberIn3, newSizes);
   }
 
   Structure structure() {

@@ -47,14 +47,12 @@ final class Works {
     };
   }
 
-  /** Every number of equal bays that could divide the walk. */
+  /** The walk divided by every number of bays. */
   List<Candidate.Parts> bayParts() {
     double lengthIn = job.site().walkway().lengthIn();
     double provenIn = job.site().base().posts().bayIn();
-    double leastIn = job.tables().thumb("bay.least").amount();
-    int most = Math.max(1, (int) Math.ceil(lengthIn / leastIn));
     List<Candidate.Parts> parts = new ArrayList<>();
-    for (int count = 1; count <= most; count++) {
+    for (int count : job.bayCounts()) {
       double bayIn = lengthIn / count;
       parts.add(new Candidate.Parts(BAYS, Integer.toString(count), count, bayIn, bayIn / provenIn));
     }

@@ -103,6 +103,7 @@ class SiteReaderTest {
             "planting",
             "materials.species",
             "materials.grade",
+            "materials.market",
             "preferences.footing",
             "preferences.header",
             "preferences.keep",

@@ -1,0 +1,65 @@
+package org.scantling.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every scenario from file to printed answer, against an answer that a person has read. */
+class ScenarioTest {
+  private static final Path FOLDER = Path.of("scenarios");
+  private static final Set<String> REFUSED = Set.of("too-much-snow");
+
+  static List<String> scenarios() throws IOException {
+    try (Stream<Path> files = Files.list(FOLDER)) {
+      return files
+          .map(file -> file.getFileName().toString())
+          .filter(name -> name.endsWith(".yaml"))
+          .map(name -> name.substring(0, name.length() - ".yaml".length()))
+          .sorted()
+          .toList();
+    }
+  }
+
+  @Test
+  void there_are_scenarios_and_each_says_what_it_shows() throws IOException {
+    assertThat(scenarios()).hasSizeGreaterThanOrEqualTo(10).containsAll(REFUSED);
+    for (String name : scenarios()) {
+      assertThat(Files.readString(file(name))).as(name).startsWith("# Shows: ");
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("scenarios")
+  void the_proposal_reads_as_expected(String name) throws IOException {
+    Golden.compare(name + ".txt", propose(name, "text"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("scenarios")
+  void the_proposal_for_programs_is_as_expected(String name) throws IOException {
+    Golden.compare(name + ".json", propose(name, "json"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("scenarios")
+  void nothing_is_wider_than_a_terminal(String name) throws IOException {
+    assertThat(propose(name, "text").lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  private static String propose(String name, String format) {
+    int expected = REFUSED.contains(name) ? ExitStatus.NEEDS_ENGINEER : ExitStatus.ANSWERED;
+    return Run.of("propose", file(name).toString(), "--format", format).endedWith(expected).out();
+  }
+
+  private static Path file(String name) {
+    return FOLDER.resolve(name + ".yaml");
+  }
+}
