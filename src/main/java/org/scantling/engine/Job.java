@@ -107,6 +107,7 @@ final class Job {
       case GRADE ->
           tables.designValues().rows().stream().map(row -> row.grade()).distinct().toList();
       case HEADER_STYLE -> List.of("on-top", "paired");
+      case TOP_LINE -> List.of("level", "follows-ground", "stepped");
       case FOOTING_KIND -> List.of("embedded", "bracket");
       case FOOTING_BACKFILL -> List.of("tamped-soil", "gravel", "concrete");
       case BRACING -> List.of("none", "knee");

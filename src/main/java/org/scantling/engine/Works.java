@@ -43,6 +43,7 @@ final class Works {
       case SIDES -> sides();
       case FOOTINGS -> footings();
       case JOINTS -> new ArrayList<>(job.tables().joints().rows());
+      case CAUTIONS -> new ArrayList<>(job.tables().wind().rows());
       default -> List.of();
     };
   }
@@ -150,6 +151,7 @@ final class Works {
     Geometry geometry = geometry();
     double stackIn = geometry.headroomIn() - geometry.posts().heightIn();
     double headroomIn = answers.number(HEADROOM);
+    double fallIn = job.site().ground().slopePercent() / 100 * answers.number(BAY);
     return List.of(
         geometry(
             "post.height.headroom",
@@ -157,6 +159,12 @@ final class Works {
             headroomIn - stackIn,
             Evidence.saw("headroom", Measure.inches(headroomIn))
                 .and("stack", Measure.inches(stackIn))),
+        geometry(
+            "post.height.stepped",
+            POST_HEIGHT,
+            headroomIn - stackIn + fallIn,
+            Evidence.saw("headroom", Measure.inches(headroomIn))
+                .and("fall", Measure.inches(fallIn))),
         geometry(
             "post.height.stack",
             POST_HEIGHT,

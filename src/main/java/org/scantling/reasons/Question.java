@@ -45,6 +45,7 @@ public enum Question {
   HEADER_NOTCH(HEADERS, "header.notch", Unit.INCH),
   HEADER_SIZE(HEADERS, "header.size"),
 
+  TOP_LINE(HEIGHT, "layout.top-line"),
   POST_HEIGHT(HEIGHT, "post.height", Unit.INCH),
 
   FOOTING_KIND(SUPPORT, "footing.kind"),

@@ -7,7 +7,10 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** An expected output that a person has read; rewritten only when asked to with {@code -Dgolden.mode=write}. */
+/**
+ * An expected output that a person has read; rewritten only when asked to with {@code
+ * -Dgolden.mode=write}.
+ */
 final class Golden {
   private static final Path FOLDER = Path.of("src/test/resources/expected");
   private static final boolean WRITE = "write".equals(System.getProperty("golden"));
