@@ -1,0 +1,94 @@
+package org.scantling.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What is wrong is said in one place, with status 2, and nothing is answered or written. */
+class WrongInputTest {
+  private static final Path MALFORMED = Path.of("src/test/resources/intake/malformed");
+  private static final String SITE = "scenarios/long-walk.yaml";
+
+  static List<Path> malformed() throws IOException {
+    try (Stream<Path> files = Files.list(MALFORMED)) {
+      return files
+          .filter(file -> !file.toString().endsWith(".expected"))
+          .filter(Files::isRegularFile)
+          .filter(file -> !file.getFileName().toString().startsWith("design-"))
+          .sorted()
+          .toList();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("malformed")
+  void a_malformed_file_is_told_and_not_answered(Path file) {
+    Run run = Run.of("propose", file.toString()).endedWith(ExitStatus.WRONG_INPUT);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err()).contains(":").doesNotContain("Exception", "\tat ");
+  }
+
+  @Test
+  void thirty_malformed_files_at_least() throws IOException {
+    assertThat(malformed()).hasSizeGreaterThanOrEqualTo(30);
+  }
+
+  @Test
+  void a_file_that_is_not_there_is_named() {
+    assertThat(Run.of("propose", "nowhere.yaml").endedWith(ExitStatus.WRONG_INPUT).err())
+        .startsWith("nowhere.yaml:");
+  }
+
+  @Test
+  void an_unknown_option_suggests_the_near_one() {
+    assertThat(Run.of("propose", SITE, "--formt", "json").endedWith(ExitStatus.WRONG_INPUT).err())
+        .contains("--formt");
+  }
+
+  @Test
+  void an_unknown_format_names_those_that_are() {
+    assertThat(Run.of("propose", SITE, "--format", "poem").endedWith(ExitStatus.WRONG_INPUT).err())
+        .contains("poem", "JSON");
+  }
+
+  @Test
+  void a_setting_that_no_site_file_has_is_told_with_the_near_one() {
+    assertThat(
+            Run.of("propose", SITE, "--set", "walkway.lenght=20ft")
+                .endedWith(ExitStatus.WRONG_INPUT)
+                .err())
+        .contains("walkway.lenght", "Maybe length?");
+  }
+
+  @Test
+  void a_setting_of_the_wrong_kind_is_told() {
+    assertThat(
+            Run.of("propose", SITE, "--set", "walkway.length=20 psf")
+                .endedWith(ExitStatus.WRONG_INPUT)
+                .err())
+        .contains("walkway.length", "20 psf");
+  }
+
+  @Test
+  void no_command_is_told_which_there_are() {
+    assertThat(Run.of().endedWith(ExitStatus.WRONG_INPUT).err()).contains("propose");
+  }
+
+  @Test
+  void house_rules_that_are_no_tables_are_refused(@TempDir Path folder) throws IOException {
+    Files.writeString(folder.resolve("notes.txt"), "ask Wilma");
+    assertThat(
+            Run.of("propose", SITE, "--house-rules", folder.toString())
+                .endedWith(ExitStatus.WRONG_INPUT)
+                .err())
+        .contains("notes.txt");
+  }
+}
