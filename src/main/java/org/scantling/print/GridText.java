@@ -1,0 +1,76 @@
+package org.scantling.print;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A table in columns as wide as they need; the last ones share what is left and wrap. */
+final class GridText {
+  private static final int GAP = 2;
+
+  private final List<List<String>> rows;
+  private final int[] widths;
+
+  private GridText(List<List<String>> rows, int width) {
+    this.rows = rows;
+    this.widths = widths(rows, width);
+  }
+
+  static List<String> lines(List<List<String>> rows, int width) {
+    GridText text = new GridText(rows, width);
+    List<String> lines = new ArrayList<>();
+    text.rows.forEach(row -> lines.addAll(text.lines(row)));
+    return lines;
+  }
+
+  /** Natural widths, cut from the widest column until the row fits. */
+  private static int[] widths(List<List<String>> rows, int width) {
+    int columns = rows.get(0).size();
+    int[] widths = new int[columns];
+    for (List<String> row : rows) {
+      for (int i = 0; i < columns; i++) {
+        widths[i] = Math.max(widths[i], row.get(i).length());
+      }
+    }
+    int spare = width - GAP * (columns - 1);
+    while (sum(widths) > spare) {
+      widths[widest(widths)]--;
+    }
+    return widths;
+  }
+
+  private List<String> lines(List<String> row) {
+    List<List<String>> cells = new ArrayList<>();
+    int height = 1;
+    for (int i = 0; i < row.size(); i++) {
+      List<String> cell = Wrap.lines(row.get(i), "", "", widths[i]);
+      cells.add(cell);
+      height = Math.max(height, cell.size());
+    }
+    List<String> lines = new ArrayList<>();
+    for (int line = 0; line < height; line++) {
+      StringBuilder text = new StringBuilder();
+      for (int i = 0; i < row.size(); i++) {
+        String cell = line < cells.get(i).size() ? cells.get(i).get(line) : "";
+        text.append(cell).append(" ".repeat(Math.max(0, widths[i] - cell.length()) + GAP));
+      }
+      lines.add(text.toString().stripTrailing());
+    }
+    return lines;
+  }
+
+  private static int sum(int[] widths) {
+    int sum = 0;
+    for (int width : widths) {
+      sum += width;
+    }
+    return sum;
+  }
+
+  private static int widest(int[] widths) {
+    int widest = 0;
+    for (int i = 1; i < widths.length; i++) {
+      widest = widths[i] > widths[widest] ? i : widest;
+    }
+    return widest;
+  }
+}

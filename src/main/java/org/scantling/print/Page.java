@@ -1,0 +1,35 @@
+package org.scantling.print;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A page under construction: blocks from top to bottom. */
+final class Page {
+  private final List<Block> blocks = new ArrayList<>();
+
+  Page title(String text) {
+    return add(new Block.Heading(1, text));
+  }
+
+  Page heading(String text) {
+    return add(new Block.Heading(2, text));
+  }
+
+  Page paragraph(String text) {
+    return add(new Block.Paragraph(text));
+  }
+
+  /** Nothing where there are no items. */
+  Page items(List<Block.Item> items) {
+    return items.isEmpty() ? this : add(new Block.Items(items));
+  }
+
+  Page add(Block block) {
+    blocks.add(block);
+    return this;
+  }
+
+  List<Block> blocks() {
+    return List.copyOf(blocks);
+  }
+}

@@ -1,0 +1,13 @@
+package org.scantling.print;
+
+import org.scantling.reasons.Proposal;
+import org.scantling.words.Words;
+
+/** The same as {@link ProposalText}, in Markdown. */
+public final class ProposalMarkdown {
+  private ProposalMarkdown() {}
+
+  public static String of(Proposal proposal, Words words, PrintOptions options) {
+    return MarkdownPage.print(new ProposalPage(proposal, words, options.units()).page());
+  }
+}

@@ -1,0 +1,14 @@
+package org.scantling.print;
+
+import org.scantling.reasons.Proposal;
+import org.scantling.words.Words;
+
+/** A proposal as text for the builder: the answer first, then why. */
+public final class ProposalText {
+  private ProposalText() {}
+
+  /** The text, no line wider than the options say. */
+  public static String of(Proposal proposal, Words words, PrintOptions options) {
+    return TextPage.print(new ProposalPage(proposal, words, options.units()).page(), options);
+  }
+}

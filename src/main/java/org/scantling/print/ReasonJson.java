@@ -1,0 +1,141 @@
+package org.scantling.print;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.scantling.quantity.UnitSystem;
+import org.scantling.reasons.Checked;
+import org.scantling.reasons.Decision;
+import org.scantling.reasons.Finding;
+import org.scantling.reasons.Outcome;
+import org.scantling.reasons.Proposal.Result;
+import org.scantling.reasons.Reason;
+import org.scantling.reasons.Source;
+import org.scantling.words.Reader;
+import org.scantling.words.Voice;
+import org.scantling.words.Words;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Decisions, reasons, checks and cautions, with the builder's words for text. */
+final class ReasonJson {
+  private final Voice voice;
+
+  ReasonJson(Words words) {
+    this.voice = words.voice(Reader.BUILDER, UnitSystem.IMPERIAL);
+  }
+
+  ArrayNode decisions(List<Decision> decisions) {
+    ArrayNode nodes = array();
+    decisions.forEach(each -> nodes.add(decision(each)));
+    return nodes;
+  }
+
+  ObjectNode decision(Decision decision) {
+    ObjectNode node = JsonText.object();
+    node.put("subject", decision.question().subject());
+    node.put("attribute", decision.question().attribute());
+    decision.base().ifPresentOrElse(base -> put(node, "base", base), () -> node.putNull("base"));
+    put(node, "proposed", decision.proposed());
+    node.put("unit", decision.question().unit().imperialSymbol());
+    node.put("changed", decision.changed());
+    ArrayNode reasons = node.putArray("reasons");
+    decision.reasons().forEach(each -> reasons.add(reason(each, Optional.of(decision))));
+    ArrayNode rejected = node.putArray("rejected");
+    decision.rejected().forEach(each -> rejected.add(rejection(each, decision)));
+    return node;
+  }
+
+  ArrayNode checks(List<Checked> checks) {
+    ArrayNode nodes = array();
+    checks.forEach(each -> nodes.add(check(each)));
+    return nodes;
+  }
+
+  ArrayNode cautions(List<Reason> cautions) {
+    ArrayNode nodes = array();
+    for (Reason caution : cautions) {
+      ObjectNode node = nodes.addObject();
+      node.put("rule", caution.note().id());
+      node.put("text", voice.sentence(caution));
+      if (caution.finding() instanceof Finding.Caution finding) {
+        node.put("severity", finding.severity().word());
+      }
+      node.set("source", source(caution.source()));
+    }
+    return nodes;
+  }
+
+  /** The demand that breaks it and how close it came. */
+  ObjectNode broken(Result.NeedsEngineer result) {
+    ObjectNode node = JsonText.object();
+    node.put("demand", result.demand());
+    result.broken().ifPresent(question -> node.put("question", question.id()));
+    if (result.reason().finding() instanceof Finding.Reject reject) {
+      node.put("option", reject.option());
+      node.put("check", reject.check());
+      node.put("ratio", JsonText.rounded(reject.ratio()));
+    } else if (result.reason().finding() instanceof Finding.Refuse refuse) {
+      node.put("ratio", JsonText.rounded(refuse.ratio()));
+    }
+    node.set("reason", reason(result.reason(), Optional.empty()));
+    return node;
+  }
+
+  private ObjectNode check(Checked checked) {
+    ObjectNode node = JsonText.object();
+    node.put("id", checked.id());
+    node.put("role", checked.role());
+    node.put("combination", checked.combination());
+    node.put("loadDuration", JsonText.rounded(checked.loadDurationFactor()));
+    node.put("demand", JsonText.rounded(checked.check().demand()));
+    node.put("capacity", JsonText.rounded(checked.check().capacity()));
+    node.put("unit", checked.unit().name().toLowerCase(Locale.ROOT));
+    node.put("ratio", JsonText.rounded(checked.check().ratio()));
+    node.set("source", source(checked.source()));
+    return node;
+  }
+
+  private ObjectNode reason(Reason reason, Optional<Decision> decision) {
+    ObjectNode node = JsonText.object();
+    node.put("rule", reason.note().id());
+    node.put(
+        "text",
+        decision.map(each -> voice.sentence(reason, each)).orElseGet(() -> voice.sentence(reason)));
+    node.set("source", source(reason.source()));
+    node.put("governing", reason.governing());
+    reason.because().forEach(node.putArray("because")::add);
+    return node;
+  }
+
+  private ObjectNode rejection(Reason reason, Decision decision) {
+    ObjectNode node = JsonText.object();
+    Finding.Reject reject = (Finding.Reject) reason.finding();
+    node.put("option", reject.option());
+    node.put("rule", reject.rule());
+    node.put("check", reject.check());
+    node.put("ratio", JsonText.rounded(reject.ratio()));
+    node.put("text", voice.sentence(reason, decision));
+    return node;
+  }
+
+  private static void put(ObjectNode node, String key, Outcome outcome) {
+    if (outcome instanceof Outcome.Amount amount) {
+      node.put(key, JsonText.rounded(amount.measure().amount()));
+    } else {
+      node.put(key, ((Outcome.Word) outcome).text());
+    }
+  }
+
+  private static ObjectNode source(Source source) {
+    ObjectNode node = JsonText.object();
+    node.put("kind", source.kind().word());
+    node.put("citation", source.text());
+    return node;
+  }
+
+  private static ArrayNode array() {
+    return JsonNodeFactory.instance.arrayNode();
+  }
+}

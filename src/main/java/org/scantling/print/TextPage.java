@@ -1,0 +1,73 @@
+package org.scantling.print;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Prints a page as plain text. */
+final class TextPage {
+  private static final String BOLD = "\u001b[1m";
+  private static final String PLAIN = "\u001b[0m";
+  private static final String INDENT = "  ";
+
+  private final PrintOptions options;
+  private final List<String> lines = new ArrayList<>();
+
+  private TextPage(PrintOptions options) {
+    this.options = options;
+  }
+
+  static String print(Page page, PrintOptions options) {
+    TextPage text = new TextPage(options);
+    page.blocks().forEach(text::block);
+    return String.join("\n", text.lines) + "\n";
+  }
+
+  private void block(Block block) {
+    if (block instanceof Block.Heading heading) {
+      heading(heading);
+    } else if (block instanceof Block.Paragraph paragraph) {
+      space();
+      wrapped(paragraph.text(), "", "");
+    } else if (block instanceof Block.Items items) {
+      items(items);
+    } else if (block instanceof Block.Grid grid) {
+      lines.addAll(GridText.lines(grid.rows(), options.width()));
+    } else if (block instanceof Block.Outline outline) {
+      outline.lines().forEach(this::step);
+    }
+  }
+
+  private void heading(Block.Heading heading) {
+    space();
+    for (String line : Wrap.lines(heading.text(), "", "", options.width())) {
+      lines.add(options.colour() ? BOLD + line + PLAIN : line);
+    }
+    if (heading.level() == 1) {
+      lines.add("=".repeat(Math.min(options.width(), heading.text().length())));
+    } else {
+      lines.add("-".repeat(Math.min(options.width(), heading.text().length())));
+    }
+  }
+
+  private void items(Block.Items items) {
+    for (Block.Item item : items.items()) {
+      String text = item.lead().isEmpty() ? item.text() : item.lead() + ": " + item.text();
+      wrapped(text, "- ", INDENT);
+    }
+  }
+
+  private void step(Block.Step step) {
+    String indent = INDENT.repeat(step.depth());
+    wrapped(step.text(), indent, indent + INDENT);
+  }
+
+  private void wrapped(String text, String first, String next) {
+    lines.addAll(Wrap.lines(text, first, next, options.width()));
+  }
+
+  private void space() {
+    if (!lines.isEmpty()) {
+      lines.add("");
+    }
+  }
+}

@@ -1,0 +1,10 @@
+/**
+ * Proposals and explanations as text, Markdown and JSON: pure functions, no files and no streams.
+ *
+ * <p>A page is built once as blocks and then printed as text or as Markdown.
+ *
+ * <p>May depend on: quantity, design, reasons, tables, words. Entry points: {@link
+ * org.scantling.print.ProposalText}, {@link org.scantling.print.ProposalMarkdown}, {@link
+ * org.scantling.print.ProposalJson}, {@link org.scantling.print.WhyText}.
+ */
+package org.scantling.print;

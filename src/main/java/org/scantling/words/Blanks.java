@@ -1,0 +1,106 @@
+package org.scantling.words;
+
+import java.util.Optional;
+import org.scantling.quantity.Measure;
+import org.scantling.reasons.Decision;
+import org.scantling.reasons.Evidence;
+import org.scantling.reasons.Finding;
+import org.scantling.reasons.Question;
+import org.scantling.reasons.Reason;
+
+/** What fills the blanks of a sentence: the evidence, then the finding, then the decision. */
+final class Blanks {
+  private final Voice voice;
+  private final Reason reason;
+  private final Optional<Decision> decision;
+
+  Blanks(Voice voice, Reason reason, Optional<Decision> decision) {
+    this.voice = voice;
+    this.reason = reason;
+    this.decision = decision;
+  }
+
+  Optional<String> fill(String name) {
+    return reason
+        .finding()
+        .evidence()
+        .find(name)
+        .map(this::seen)
+        .or(() -> ofFinding(name))
+        .or(() -> ofDecision(name));
+  }
+
+  private String seen(Evidence.Seen seen) {
+    if (seen instanceof Evidence.Seen.Amount amount) {
+      return voice.say(amount.measure());
+    }
+    String text = ((Evidence.Seen.Word) seen).text();
+    return switch (seen.name()) {
+      case "combination" -> voice.combination(text);
+      case "broken" -> voice.label(Question.of(text));
+      case "exposure", "vine", "soil" -> voice.word("criteria." + seen.name(), text);
+      case "text", "fasteners" -> text;
+      default -> voice.word(seen.name(), text);
+    };
+  }
+
+  private Optional<String> ofFinding(String name) {
+    if (name.equals("rule")) {
+      return Optional.of(reason.note().id());
+    }
+    Finding finding = reason.finding();
+    if (finding instanceof Finding.AtLeast least) {
+      return number(name, least.question(), least.number());
+    }
+    if (finding instanceof Finding.AtMost most) {
+      return number(name, most.question(), most.number());
+    }
+    if (finding instanceof Finding.PreferNumber wish) {
+      return number(name, wish.question(), wish.number());
+    }
+    if (finding instanceof Finding.PreferOption wish) {
+      return option(name, wish.question(), wish.option());
+    }
+    if (finding instanceof Finding.Reject reject) {
+      return rejected(name, reject);
+    }
+    return finding instanceof Finding.Refuse refuse ? over(name, refuse.ratio()) : Optional.empty();
+  }
+
+  private Optional<String> number(String name, Question question, double number) {
+    return name.equals("number")
+        ? Optional.of(voice.say(new Measure(number, question.unit())))
+        : Optional.empty();
+  }
+
+  private Optional<String> option(String name, Question question, String option) {
+    return name.equals("option") ? Optional.of(voice.option(question, option)) : Optional.empty();
+  }
+
+  private Optional<String> rejected(String name, Finding.Reject reject) {
+    return name.equals("check")
+        ? Optional.of(voice.check(reject.check()))
+        : option(name, reject.question(), reject.option()).or(() -> over(name, reject.ratio()));
+  }
+
+  private Optional<String> over(String name, double ratio) {
+    return switch (name) {
+      case "ratio" -> Optional.of(voice.say(Measure.ratio(ratio)));
+      case "over" -> Optional.of(voice.over(ratio));
+      default -> Optional.empty();
+    };
+  }
+
+  private Optional<String> ofDecision(String name) {
+    return switch (name) {
+      case "proposed" -> decision.map(d -> voice.say(d.question(), d.proposed()));
+      case "base" -> decision.flatMap(d -> d.base().map(base -> voice.say(d.question(), base)));
+      case "before" ->
+          decision
+              .filter(Decision::changed)
+              .flatMap(d -> d.base().map(base -> voice.say(d.question(), base)));
+      case "governs" -> reason.governing() ? Optional.of("") : Optional.empty();
+      default -> Optional.empty();
+    };
+  }
+}

@@ -1,0 +1,67 @@
+package org.scantling.words;
+
+import org.scantling.quantity.Measure;
+import org.scantling.quantity.MeasureText;
+import org.scantling.quantity.Unit;
+import org.scantling.quantity.UnitSystem;
+
+/** Numbers that somebody outside the trade can picture. */
+final class ClientNumbers {
+  /** Water weighs 62.4 lb a cubic foot, so an inch of it 5.2 psf. */
+  private static final double PSF_PER_INCH_OF_WATER = 62.4 / 12;
+
+  private static final double MM_PER_INCH = 25.4;
+  private static final int INCHES_PER_FOOT = 12;
+
+  private final UnitSystem units;
+
+  ClientNumbers(UnitSystem units) {
+    this.units = units;
+  }
+
+  String say(Measure measure) {
+    double amount = measure.amount();
+    return switch (measure.unit()) {
+      case INCH -> length(amount);
+      case FOOT -> length(amount * INCHES_PER_FOOT);
+      case PSF -> weight(amount);
+      case RATIO -> share(amount);
+      case MPH, POUND, PERCENT, DEGREE, COUNT, YEAR -> MeasureText.print(measure, units);
+      default -> MeasureText.print(measure, units);
+    };
+  }
+
+  private static String share(double ratio) {
+    return Math.round(ratio * 20) * 5 + " %";
+  }
+
+  /** To the nearest half inch, or the nearest centimetre: what the eye can tell. */
+  private String length(double inches) {
+    if (units == UnitSystem.METRIC) {
+      long mm = Math.round(inches * MM_PER_INCH);
+      return mm < 1000
+          ? MeasureText.print(new Measure(Math.round(mm / 10.0), Unit.COUNT), units) + " cm"
+          : Math.round(mm / 10.0) / 100.0 + " m";
+    }
+    long halves = Math.round(inches * 2);
+    long feet = halves / (2 * INCHES_PER_FOOT);
+    long rest = halves % (2 * INCHES_PER_FOOT);
+    String under = rest == 0 ? "" : halved(rest) + " in";
+    return feet == 0 ? halved(halves) + " in" : (feet + " ft " + under).strip();
+  }
+
+  private static String halved(long halves) {
+    long whole = halves / 2;
+    return halves % 2 == 0 ? Long.toString(whole) : whole == 0 ? "1/2" : whole + " 1/2";
+  }
+
+  /** A pressure as the depth of water that weighs as much. */
+  private String weight(double psf) {
+    double inches = psf / PSF_PER_INCH_OF_WATER;
+    String depth =
+        units == UnitSystem.METRIC
+            ? Math.max(1, Math.round(inches * MM_PER_INCH / 10)) + " cm"
+            : halved(Math.max(1, Math.round(inches * 2))) + " in";
+    return "as heavy as water standing " + depth + " deep";
+  }
+}

@@ -1,0 +1,58 @@
+package org.scantling.words;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.scantling.tables.Tables;
+import org.scantling.tables.UserRow;
+
+/** How the words of the rule base are said: options, soils, users, load combinations. */
+final class OptionWords {
+  private static final Pattern PAIR = Pattern.compile("2-(\\d+x\\d+)");
+  private static final Pattern LOAD = Pattern.compile("[A-Z][a-z]?");
+
+  private final Map<String, Map<String, String>> byOption = new HashMap<>();
+  private final Tables tables;
+
+  private OptionWords(Tables tables) {
+    this.tables = tables;
+  }
+
+  static OptionWords read(Tables tables) {
+    OptionWords words = new OptionWords(tables);
+    for (Map<String, String> row : WordFile.read("options.csv")) {
+      words.byOption.put(row.get("kind") + "=" + row.get("option"), row);
+    }
+    return words;
+  }
+
+  /**
+   * An option in words.
+   *
+   * @param kind the question it answers, or the name of the evidence
+   */
+  String say(String kind, String option, Reader reader) {
+    Map<String, String> row = byOption.get(kind + "=" + option);
+    if (row != null) {
+      return row.get(reader == Reader.CLIENT ? "client" : "builder");
+    }
+    Matcher pair = PAIR.matcher(option);
+    if (pair.matches()) {
+      return "a pair of " + pair.group(1);
+    }
+    Optional<UserRow> user = tables.users().find(option);
+    return user.map(UserRow::words).orElseGet(() -> option.replace('-', ' '));
+  }
+
+  /** The loads of a combination such as {@code D+0.75S}, in words. */
+  String combination(String combination, Reader reader) {
+    StringBuilder words = new StringBuilder();
+    Matcher load = LOAD.matcher(combination);
+    while (load.find()) {
+      words.append(words.isEmpty() ? "" : " + ").append(say("load", load.group(), reader));
+    }
+    return words.toString();
+  }
+}
