@@ -1,8 +1,15 @@
 package org.scantling.cli;
 
 import java.util.concurrent.Callable;
+import org.scantling.intake.DesignWriter;
 import org.scantling.intake.Intake;
+import org.scantling.print.PrintOptions;
+import org.scantling.print.ProposalJson;
+import org.scantling.print.ProposalMarkdown;
+import org.scantling.print.ProposalText;
+import org.scantling.print.ProposedDesign;
 import org.scantling.reasons.Proposal;
+import org.scantling.words.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -36,7 +43,25 @@ final class ProposeCommand implements Callable<Integer> {
     Workplace workplace = Workplace.of(options);
     Intake intake = workplace.read(options);
     Proposal proposal = workplace.propose(intake);
-    spec.commandLine().getOut().println(proposal.title() + " " + format + options.coloured());
+    spec.commandLine().getOut().print(written(proposal, intake, workplace));
     return proposal.proposed() ? ExitStatus.ANSWERED : ExitStatus.NEEDS_ENGINEER;
+  }
+
+  private String written(Proposal proposal, Intake intake, Workplace workplace) {
+    Words words = Words.load(workplace.tables());
+    PrintOptions how = options.printing(intake);
+    return switch (format) {
+      case TEXT -> ProposalText.of(proposal, words, how);
+      case MARKDOWN -> ProposalMarkdown.of(proposal, words, how);
+      case JSON -> ProposalJson.of(proposal, words);
+      case YAML -> design(proposal, intake);
+    };
+  }
+
+  /** The proposal as a design file; where nothing is proposed there is nothing to write. */
+  private static String design(Proposal proposal, Intake intake) {
+    return proposal.proposed()
+        ? DesignWriter.yaml(ProposedDesign.of(proposal, intake.site().base()))
+        : "";
   }
 }

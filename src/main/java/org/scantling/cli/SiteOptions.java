@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.scantling.intake.Intake;
 import org.scantling.intake.Setting;
+import org.scantling.print.PrintOptions;
 import org.scantling.quantity.UnitSystem;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -13,7 +14,9 @@ import picocli.CommandLine.ParseResult;
 
 /** The options of every command that works on one site. */
 final class SiteOptions {
-  /** How an answer is written. */
+  private static final int WIDTH = 80;
+
+  /** When headings are set off by colour. */
   enum Colour {
     AUTO,
     ALWAYS,
@@ -73,7 +76,11 @@ final class SiteOptions {
     return length.strip().endsWith("m") ? UnitSystem.METRIC : UnitSystem.IMPERIAL;
   }
 
-  boolean coloured() {
+  PrintOptions printing(Intake intake) {
+    return new PrintOptions(units(intake), coloured(), WIDTH);
+  }
+
+  private boolean coloured() {
     return switch (colour) {
       case ALWAYS -> true;
       case NEVER -> false;
