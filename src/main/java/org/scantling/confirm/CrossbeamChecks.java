@@ -29,7 +29,13 @@ public final class CrossbeamChecks {
         new BeamChecks(
             loaded,
             new BeamChecks.Seating(
-                ROLE, geometry.crossbeams().notchIn(), seatIn(), true, tailIn, spanIn),
+                ROLE,
+                geometry.crossbeams().notchIn(),
+                seatIn(),
+                geometry.headerLengthIn(),
+                true,
+                tailIn,
+                spanIn),
             limits,
             sources);
   }
