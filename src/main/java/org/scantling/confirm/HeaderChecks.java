@@ -91,19 +91,23 @@ public final class HeaderChecks {
 
   private BeamLoads seats(HeaderLoad each) {
     List<Double> places = geometry.crossbeamsAtIn().stream().map(this::fromTip).toList();
-    List<List<BeamLoad>> snow = new ArrayList<>();
-    double[] marks = marks();
-    for (int i = 0; i + 1 < marks.length; i++) {
-      snow.add(between(places, marks[i], marks[i + 1], each.snowLb()));
-    }
     return new BeamLoads(
         at(places, each.deadLb()),
         at(places, each.vinesLb()),
-        at(places, each.liveLb()),
+        bySpan(places, each.liveLb()),
         people(each.personLb()),
-        snow,
+        bySpan(places, each.snowLb()),
         at(places, each.windDownLb()),
         at(places, -each.windUpLb()));
+  }
+
+  private List<List<BeamLoad>> bySpan(List<Double> places, double forceLb) {
+    List<List<BeamLoad>> loads = new ArrayList<>();
+    double[] marks = marks();
+    for (int i = 0; i + 1 < marks.length; i++) {
+      loads.add(between(places, marks[i], marks[i + 1], forceLb));
+    }
+    return loads;
   }
 
   /** The tips, the posts, and nothing else. */
