@@ -35,6 +35,7 @@ final class BeamChecks {
    * @param role prefix of the check ids
    * @param notchIn depth of the recess in the beam's underside
    * @param lengthIn along the beam, at each support
+   * @param breadthIn breadth of the support; a broader beam bears on no more
    * @param bears false where bolts carry it instead of a seat
    * @param tailIn from the last support to the tip
    * @param unbracedIn longest stretch without anything that stops it rolling over
@@ -43,9 +44,16 @@ final class BeamChecks {
       String role,
       double notchIn,
       double lengthIn,
+      double breadthIn,
       boolean bears,
       double tailIn,
-      double unbracedIn) {}
+      double unbracedIn) {
+
+    /** The contact of a beam of that breadth at its support next to the end. */
+    Seat under(double beamIn) {
+      return new Seat(Math.min(beamIn, breadthIn), lengthIn, Math.max(0, tailIn - lengthIn / 2));
+    }
+  }
 
   BeamChecks(LoadedBeam loaded, Seating seating, Limits limits, Function<String, Source> sources) {
     this.loaded = loaded;
@@ -110,7 +118,7 @@ final class BeamChecks {
           Unit.POUND);
     }
     if (seating.bears()) {
-      Seat contact = new Seat(whole.breadthIn(), seating.lengthIn(), seating.tailIn());
+      Seat contact = seating.under(whole.breadthIn());
       worst.addLasting(
           "bearing",
           each.combination(),

@@ -8,7 +8,7 @@ import org.scantling.mechanics.BeamLoad;
  *
  * @param dead weight of what it carries
  * @param vines climbers
- * @param live live load spread over the top
+ * @param liveBySpan live load on each span and overhang by itself, from the left
  * @param people one person, at each place worth trying
  * @param snowBySpan snow on each span and overhang by itself, from the left
  * @param windDown wind pressing down, strength level
@@ -17,7 +17,7 @@ import org.scantling.mechanics.BeamLoad;
 record BeamLoads(
     List<BeamLoad> dead,
     List<BeamLoad> vines,
-    List<BeamLoad> live,
+    List<List<BeamLoad>> liveBySpan,
     List<BeamLoad> people,
     List<List<BeamLoad>> snowBySpan,
     List<BeamLoad> windDown,

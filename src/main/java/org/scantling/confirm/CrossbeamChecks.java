@@ -29,7 +29,13 @@ public final class CrossbeamChecks {
         new BeamChecks(
             loaded,
             new BeamChecks.Seating(
-                ROLE, geometry.crossbeams().notchIn(), seatIn(), true, tailIn, spanIn),
+                ROLE,
+                geometry.crossbeams().notchIn(),
+                seatIn(),
+                geometry.headerLengthIn(),
+                true,
+                tailIn,
+                spanIn),
             limits,
             sources);
   }
@@ -64,11 +70,6 @@ public final class CrossbeamChecks {
     double spanIn = geometry.plan().rowSpacingIn();
     double endIn = geometry.crossbeamLengthIn();
     double[] marks = {0, tailIn, tailIn + spanIn, endIn};
-    List<List<BeamLoad>> snow =
-        List.of(
-            over(marks[0], marks[1], loads.snowPsf()),
-            over(marks[1], marks[2], loads.snowPsf()),
-            over(marks[2], marks[3], loads.snowPsf()));
     List<BeamLoad> people =
         List.of(
             new BeamLoad.Point(endIn / 2, loads.personLb()),
@@ -77,11 +78,18 @@ public final class CrossbeamChecks {
     return new BeamLoads(
         over(0, endIn, 0),
         over(0, endIn, loads.vinePsf()),
-        over(0, endIn, loads.livePsf()),
+        bySpan(marks, loads.livePsf()),
         people,
-        snow,
+        bySpan(marks, loads.snowPsf()),
         over(0, endIn, loads.windDownPsf()),
         over(0, endIn, -loads.windUpPsf()));
+  }
+
+  private List<List<BeamLoad>> bySpan(double[] marks, double pressurePsf) {
+    return List.of(
+        over(marks[0], marks[1], pressurePsf),
+        over(marks[1], marks[2], pressurePsf),
+        over(marks[2], marks[3], pressurePsf));
   }
 
   private List<BeamLoad> over(double fromIn, double toIn, double pressurePsf) {

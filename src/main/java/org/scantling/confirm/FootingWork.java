@@ -22,7 +22,7 @@ import org.scantling.reasons.Source;
 /** What the ground must do for one post: hold it upright, carry it, and keep it down. */
 public final class FootingWork {
   private final Foot foot;
-  private final SidePush push;
+  private final List<SidePush> pushes;
   private final List<HeaderChecks.PostLoad> loads;
   private final double postWeightLb;
 
@@ -45,19 +45,26 @@ public final class FootingWork {
 
   public FootingWork(Foot foot, PostChecks.Standing standing, HeaderChecks headers, Beams beams) {
     this.foot = foot;
-    this.push =
-        standing.across().momentAtInLb(0) >= standing.along().momentAtInLb(0)
-            ? standing.across()
-            : standing.along();
+    this.pushes = List.of(standing.across(), standing.along());
     this.loads = headers.onPosts(beams.header());
-    this.postWeightLb = beams.post().weightLbPerIn() * push.heightIn();
+    this.postWeightLb = beams.post().weightLbPerIn() * standing.across().heightIn();
   }
 
   /** What stands on the ground. */
   public record Beams(Material header, Material post) {}
 
-  /** Depth at which the ground holds the post upright, with a hole of that diameter. */
+  /**
+   * Depth at which the ground holds the post upright against the wind from either side, with a hole
+   * of that diameter.
+   */
   public NonConstrainedEmbedment embedment(double holeDiameterIn) {
+    return pushes.stream()
+        .map(push -> embedment(push, holeDiameterIn))
+        .max(Comparator.comparingDouble(NonConstrainedEmbedment::depthIn))
+        .orElseThrow();
+  }
+
+  private NonConstrainedEmbedment embedment(SidePush push, double holeDiameterIn) {
     EffectiveWidth width =
         foot.concrete()
             ? EffectiveWidth.concreteCollar(holeDiameterIn)
@@ -90,7 +97,7 @@ public final class FootingWork {
             "bearing", heaviest.combination(), sources, bearing(holeDiameterIn).check(), Unit.PSF),
         checked(
             "uplift",
-            LoadCombination.UPLIFT,
+            mostLifted().combination(),
             sources,
             uplift(depthIn, holeDiameterIn),
             Unit.POUND));
@@ -132,7 +139,16 @@ public final class FootingWork {
   private static final double CUBIC_INCHES_PER_CUBIC_FOOT = 1728;
 
   private double netLiftLb() {
-    return loads.stream().mapToDouble(HeaderChecks.PostLoad::upLb).max().orElse(0);
+    return mostLifted().upLb();
+  }
+
+  /** Wind from below, or a person on a tail that tips the header off the next post. */
+  private HeaderChecks.PostLoad mostLifted() {
+    return loads.stream()
+        .max(
+            Comparator.comparingDouble(HeaderChecks.PostLoad::upLb)
+                .thenComparing(HeaderChecks.PostLoad::combination))
+        .orElseThrow();
   }
 
   private HeaderChecks.PostLoad heaviest() {

@@ -39,7 +39,13 @@ public final class HeaderChecks {
     this.loaded = new LoadedBeam(beam(), seats(each));
   }
 
-  /** Every check of that stock size, each with its worst combination. */
+  /**
+   * Every check of that stock size, each with its worst combination.
+   *
+   * <p>Of a pair, one board is checked for the whole: a crossbeam that sags leans on the inner
+   * board and lifts off the outer, and one that is pulled down at its tail leans on the outer
+   * alone.
+   */
   public List<Checked> of(Material material) {
     Geometry.Headers headers = geometry.headers();
     BeamChecks.Seating seating =
@@ -47,10 +53,11 @@ public final class HeaderChecks {
             ROLE,
             headers.notchIn(),
             geometry.posts().breadthIn(),
+            geometry.posts().breadthIn(),
             !headers.paired(),
             geometry.headerTailIn(),
             geometry.plan().bayIn());
-    return new BeamChecks(loaded, seating, limits, sources).of(material);
+    return new BeamChecks(loaded, seating, limits, sources).of(material.onePly());
   }
 
   /** The heaviest load on any post and the strongest lift, by combination. */
@@ -84,19 +91,23 @@ public final class HeaderChecks {
 
   private BeamLoads seats(HeaderLoad each) {
     List<Double> places = geometry.crossbeamsAtIn().stream().map(this::fromTip).toList();
-    List<List<BeamLoad>> snow = new ArrayList<>();
-    double[] marks = marks();
-    for (int i = 0; i + 1 < marks.length; i++) {
-      snow.add(between(places, marks[i], marks[i + 1], each.snowLb()));
-    }
     return new BeamLoads(
         at(places, each.deadLb()),
         at(places, each.vinesLb()),
-        at(places, each.liveLb()),
+        bySpan(places, each.liveLb()),
         people(each.personLb()),
-        snow,
+        bySpan(places, each.snowLb()),
         at(places, each.windDownLb()),
         at(places, -each.windUpLb()));
+  }
+
+  private List<List<BeamLoad>> bySpan(List<Double> places, double forceLb) {
+    List<List<BeamLoad>> loads = new ArrayList<>();
+    double[] marks = marks();
+    for (int i = 0; i + 1 < marks.length; i++) {
+      loads.add(between(places, marks[i], marks[i + 1], forceLb));
+    }
+    return loads;
   }
 
   /** The tips, the posts, and nothing else. */
@@ -129,7 +140,8 @@ public final class HeaderChecks {
   }
 
   /**
-   * The tip, beside the first post, and the middle of the first two bays: by symmetry nothing else
+   * The tip, beside the first post, and the middle of the first two bays; over the second post too,
+   * because a post between two bays carries most before anybody climbs up. By symmetry nothing else
    * is worse.
    */
   private List<BeamLoad> people(double personLb) {
@@ -141,6 +153,7 @@ public final class HeaderChecks {
     people.add(new BeamLoad.Point(firstPostIn + bayIn / 2, personLb));
     if (geometry.plan().bays() > 1) {
       people.add(new BeamLoad.Point(firstPostIn + 1.5 * bayIn, personLb));
+      people.add(new BeamLoad.Point(firstPostIn + bayIn, personLb));
     }
     return people;
   }

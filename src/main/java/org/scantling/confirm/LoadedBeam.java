@@ -21,7 +21,7 @@ final class LoadedBeam {
   private final BeamResult ownWeight;
   private final BeamResult dead;
   private final BeamResult vines;
-  private final BeamResult live;
+  private final List<BeamResult> live;
   private final BeamResult windDown;
   private final BeamResult windUp;
   private final List<BeamResult> people;
@@ -33,21 +33,21 @@ final class LoadedBeam {
     cases.add(List.of(beam.everywhere(1)));
     cases.add(loads.dead());
     cases.add(loads.vines());
-    cases.add(loads.live());
     cases.add(loads.windDown());
     cases.add(loads.windUp());
+    cases.addAll(loads.liveBySpan());
     cases.addAll(loads.snowBySpan());
     loads.people().forEach(person -> cases.add(List.of(person)));
     List<BeamResult> solved = beam.solve(cases);
     ownWeight = solved.get(0);
     dead = solved.get(1);
     vines = solved.get(2);
-    live = solved.get(3);
-    windDown = solved.get(4);
-    windUp = solved.get(5);
+    windDown = solved.get(3);
+    windUp = solved.get(4);
     int spans = loads.snowBySpan().size();
-    snow = patterns(solved.subList(6, 6 + spans));
-    people = solved.subList(6 + spans, solved.size());
+    live = alternating(solved.subList(5, 5 + spans));
+    snow = patterns(solved.subList(5 + spans, 5 + 2 * spans));
+    people = solved.subList(5 + 2 * spans, solved.size());
   }
 
   ContinuousBeam beam() {
@@ -76,7 +76,9 @@ final class LoadedBeam {
     double snowFactor = combination.factor(LoadKind.SNOW);
     List<Passing> all = new ArrayList<>();
     if (liveFactor > 0) {
-      all.add(new Passing(sum(List.of(windDown, live), windFactor, liveFactor), true));
+      live.forEach(
+          pattern ->
+              all.add(new Passing(sum(List.of(windDown, pattern), windFactor, liveFactor), true)));
       people.forEach(
           person ->
               all.add(new Passing(sum(List.of(windDown, person), windFactor, liveFactor), false)));
@@ -103,6 +105,27 @@ final class LoadedBeam {
       LoadCombination combination, BeamResult permanent, Passing passing) {
     BeamResult all = sum(List.of(permanent, passing.result()), 1, 1);
     return new BeamCase(combination, all, permanent, passing.result(), passing.spread());
+  }
+
+  /**
+   * Live load everywhere, on every other span, and on the rest: a loaded tail takes some of the sag
+   * out of the span beside it, and people do not stand everywhere. Source: ASCE 7-16, 4.8.1, from
+   * memory.
+   */
+  private static List<BeamResult> alternating(List<BeamResult> bySpan) {
+    int count = bySpan.size();
+    double[] everywhere = new double[count];
+    double[] odd = new double[count];
+    double[] even = new double[count];
+    for (int i = 0; i < count; i++) {
+      everywhere[i] = 1;
+      odd[i] = i % 2;
+      even[i] = 1 - odd[i];
+    }
+    return List.of(
+        BeamResult.combine(bySpan, everywhere),
+        BeamResult.combine(bySpan, odd),
+        BeamResult.combine(bySpan, even));
   }
 
   private static List<BeamResult> patterns(List<BeamResult> bySpan) {

@@ -31,6 +31,11 @@ public record Material(
     return new Rectangle(plies * section.breadthIn(), section.depthIn());
   }
 
+  /** One board of the pair. */
+  Material onePly() {
+    return new Material(section, 1, reference, adjustments, unitWeightPcf);
+  }
+
   double weightLbPerIn() {
     return whole().areaIn2() * unitWeightPcf / CUBIC_INCHES_PER_CUBIC_FOOT;
   }

@@ -36,9 +36,17 @@ public final class PostChecks {
    * @param along wind along the walk
    * @param housingDepthIn depth of the recess for a rail, 0 for none
    * @param housingAtIn its height above ground
+   * @param housedFaces faces with such a recess: 2 where a post stands between two bays
    */
   public record Standing(
-      SidePush across, SidePush along, double housingDepthIn, double housingAtIn) {}
+      SidePush across, SidePush along, double housingDepthIn, double housingAtIn, int housedFaces) {
+
+    /** What the recesses leave of a square post; they are cut in the faces along the walk. */
+    Rectangle left(Rectangle post, boolean bentAlong) {
+      double goneIn = housedFaces * housingDepthIn;
+      return bentAlong ? post.notched(goneIn) : post.turned().notched(goneIn).turned();
+    }
+  }
 
   /**
    * @param header the header that was decided
@@ -61,6 +69,7 @@ public final class PostChecks {
     for (HeaderChecks.PostLoad load : loads) {
       check(worst, load, material, standing.across());
       check(worst, load, material, standing.along());
+      housing(worst, load, material);
     }
     return worst.list();
   }
@@ -81,11 +90,9 @@ public final class PostChecks {
         combination,
         combined(column, grade, material.section(), push, values),
         Unit.RATIO);
-    housing(worst, combination, material, push);
     if (windFactor > 0) {
-      double grownBy = 1 - Math.min(NEARLY_ALL, column.stressPsi() / critical(column));
       double stiffness = values.elasticity().psi() * material.section().secondMomentIn4();
-      double swayIn = windFactor * push.swayIn(stiffness) / grownBy;
+      double swayIn = windFactor * push.swayIn(stiffness) / reserve(column);
       worst.addLasting(
           "drift",
           combination,
@@ -97,8 +104,9 @@ public final class PostChecks {
   /** A post that buckles is caught by the column check; here it must only not divide by zero. */
   private static final double NEARLY_ALL = 0.999;
 
-  private static double critical(Column column) {
-    return column.governing().criticalStressPsi();
+  /** What is left of a post's stiffness under its load: sway and bending grow by its inverse. */
+  private static double reserve(Column column) {
+    return 1 - Math.min(NEARLY_ALL, column.stressPsi() / column.governing().criticalStressPsi());
   }
 
   private Column column(double downLb, double heightIn, Rectangle section, AdjustedValues values) {
@@ -134,16 +142,28 @@ public final class PostChecks {
         .check();
   }
 
-  private void housing(
-      WorstChecks worst, LoadCombination combination, Material material, SidePush push) {
-    boolean housed = standing.housingDepthIn() > 0 && standing.housingAtIn() < push.heightIn();
-    if (!housed) {
-      return;
+  private void housing(WorstChecks worst, HeaderChecks.PostLoad load, Material material) {
+    boolean housed =
+        standing.housingDepthIn() > 0 && standing.housingAtIn() < standing.across().heightIn();
+    if (housed) {
+      housing(worst, load, material, false);
+      housing(worst, load, material, true);
     }
+  }
+
+  /** Bending by the wind on what is left, grown by the load that leans with the post. */
+  private void housing(
+      WorstChecks worst, HeaderChecks.PostLoad load, Material material, boolean along) {
+    SidePush push = along ? standing.along() : standing.across();
+    LoadCombination combination = load.combination();
     AdjustedValues values = material.lasting(limits.duration().of(combination));
-    Rectangle left = material.section().notched(standing.housingDepthIn());
+    double downLb = load.downLb() + material.weightLbPerIn() * push.heightIn();
+    Column column = column(downLb, push.heightIn(), material.section(), values);
     double momentInLb =
-        combination.factor(LoadKind.WIND) * push.momentAtInLb(standing.housingAtIn());
+        combination.factor(LoadKind.WIND)
+            * push.momentAtInLb(standing.housingAtIn())
+            / reserve(column);
+    Rectangle left = standing.left(material.section(), along);
     worst.add("rail-notch", combination, bending(momentInLb, left, push, values).check(), Unit.PSI);
   }
 }

@@ -3,11 +3,17 @@ package org.scantling.confirm;
 /**
  * What the wind does to one post in one direction, strength level.
  *
- * @param topLb on the header and the crossbeams, at the top of the post
+ * @param topLb on the header and the crossbeams
+ * @param topAtIn height above ground at which that push acts, above or below the top of the post
  * @param spreadLb on the post, its sides and their leaves, spread evenly over the height
  * @param heightIn ground to top of the post
  */
-public record SidePush(double topLb, double spreadLb, double heightIn) {
+public record SidePush(double topLb, double topAtIn, double spreadLb, double heightIn) {
+
+  /** A push that acts right at the top of the post. */
+  public SidePush(double topLb, double spreadLb, double heightIn) {
+    this(topLb, heightIn, spreadLb, heightIn);
+  }
 
   public double forceLb() {
     return topLb + spreadLb;
@@ -16,7 +22,7 @@ public record SidePush(double topLb, double spreadLb, double heightIn) {
   /** Moment at a height above ground, in inch-pounds. */
   public double momentAtInLb(double aboveGroundIn) {
     double armIn = heightIn - aboveGroundIn;
-    return topLb * armIn + spreadLb * armIn * armIn / (2 * heightIn);
+    return topLb * Math.max(0, topAtIn - aboveGroundIn) + spreadLb * armIn * armIn / (2 * heightIn);
   }
 
   /** Height of the resultant above ground. */
@@ -24,9 +30,14 @@ public record SidePush(double topLb, double spreadLb, double heightIn) {
     return forceLb() > 0 ? momentAtInLb(0) / forceLb() : heightIn / 2;
   }
 
-  /** Sway of the top of a post held by the ground, for EI in lb-in². */
+  /**
+   * Sway of the top of a post held by the ground, for EI in lb-in²: of the push as if it were at
+   * the top of the post, of the moment by which it is higher or lower, and of the rest.
+   */
   double swayIn(double stiffnessLbIn2) {
-    double cube = heightIn * heightIn * heightIn;
-    return topLb * cube / (3 * stiffnessLbIn2) + spreadLb * cube / (8 * stiffnessLbIn2);
+    double square = heightIn * heightIn;
+    double cube = square * heightIn;
+    return (topLb * cube / 3 + topLb * (topAtIn - heightIn) * square / 2 + spreadLb * cube / 8)
+        / stiffnessLbIn2;
   }
 }

@@ -72,8 +72,12 @@ public final class WindOnWalk {
     LatticeWind frame = lattice(headerIn2 + endsIn2 + uprightIn2, grossIn2);
     double leavesLb =
         FoliageWind.on(openIn2, rules.pressurePsf(), rules.inLeaf(), rules.bare()).worstLb();
+    double topIn2 = headerIn2 + endsIn2;
     return new SidePush(
-        pressed(frame, headerIn2 + endsIn2), pressed(frame, uprightIn2) + leavesLb, heightIn);
+        pressed(frame, topIn2),
+        (headerIn2 * headerMiddleIn() + endsIn2 * crossbeamMiddleIn()) / topIn2,
+        pressed(frame, uprightIn2) + leavesLb,
+        heightIn);
   }
 
   /** Wind along the walk, on the faces of the crossbeams and the posts. */
@@ -84,7 +88,15 @@ public final class WindOnWalk {
     double postIn2 = geometry.posts().breadthIn() * heightIn;
     LatticeWind one = lattice(crossbeamIn2 + 2 * postIn2, frameIn2);
     double topLb = pressed(one, crossbeamIn2) * windwardCount() / geometry.postCount();
-    return new SidePush(topLb, pressed(one, postIn2), heightIn);
+    return new SidePush(topLb, crossbeamMiddleIn(), pressed(one, postIn2), heightIn);
+  }
+
+  private double headerMiddleIn() {
+    return geometry.headerTopIn() - geometry.headers().depthIn() / 2;
+  }
+
+  private double crossbeamMiddleIn() {
+    return geometry.headroomIn() + geometry.crossbeams().depthIn() / 2;
   }
 
   /**

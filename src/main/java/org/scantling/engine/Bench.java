@@ -137,7 +137,8 @@ final class Bench {
         wind.across(),
         wind.along(),
         railed ? thumb("rail.housing-depth") : 0,
-        railed ? answers.number(RAIL_HEIGHT) : 0);
+        railed ? answers.number(RAIL_HEIGHT) : 0,
+        geometry().plan().bays() > 1 ? 2 : 1);
   }
 
   private WindOnWalk.Sides sides() {

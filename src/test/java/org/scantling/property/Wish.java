@@ -1,0 +1,122 @@
+package org.scantling.property;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.scantling.design.BaseDesign;
+import org.scantling.design.Site;
+
+/**
+ * What one random site asks for, in a form that a test can nudge one demand of.
+ *
+ * @param lengthIn length of the walk
+ * @param clearWidthIn free width asked for; 0 where the users or the base decide
+ * @param users who passes
+ * @param headroomIn free height asked for; 0 where the base decides
+ * @param climate frost, snow, wind and exposure
+ * @param soil class of the soils table
+ * @param vine class of the vines table
+ * @param timber species and grade
+ * @param choices preferences
+ */
+public record Wish(
+    double lengthIn,
+    double clearWidthIn,
+    List<Site.User> users,
+    double headroomIn,
+    Climate climate,
+    String soil,
+    String vine,
+    Timber timber,
+    Choices choices) {
+
+  /** Frost depth in, ground snow psf, wind mph, exposure class. */
+  public record Climate(double frostIn, double snowPsf, double windMph, String exposure) {}
+
+  /** Species and grade. */
+  public record Timber(String species, String grade) {}
+
+  /** Preferences that a structure depends on. */
+  public record Choices(
+      String footing, String header, String embedmentBasis, String risk, String snowShare) {}
+
+  /** A plain wish: the trade's everyday case, to be nudged by a test. */
+  public static Wish plain() {
+    return new Wish(
+        120,
+        0,
+        List.of(),
+        0,
+        new Climate(36, 25, 110, "B"),
+        "sandy-gravel",
+        "clematis",
+        new Timber("southern-pine", "No.2"),
+        new Choices("auto", "auto", "code", "I", "open"));
+  }
+
+  public Wish length(double inches) {
+    return new Wish(inches, clearWidthIn, users, headroomIn, climate, soil, vine, timber, choices);
+  }
+
+  public Wish clearWidth(double inches) {
+    return new Wish(lengthIn, inches, users, headroomIn, climate, soil, vine, timber, choices);
+  }
+
+  public Wish users(List<Site.User> passing) {
+    return new Wish(
+        lengthIn, clearWidthIn, passing, headroomIn, climate, soil, vine, timber, choices);
+  }
+
+  public Wish headroom(double inches) {
+    return new Wish(lengthIn, clearWidthIn, users, inches, climate, soil, vine, timber, choices);
+  }
+
+  public Wish climate(Climate other) {
+    return new Wish(lengthIn, clearWidthIn, users, headroomIn, other, soil, vine, timber, choices);
+  }
+
+  public Wish soil(String other) {
+    return new Wish(
+        lengthIn, clearWidthIn, users, headroomIn, climate, other, vine, timber, choices);
+  }
+
+  public Wish vine(String other) {
+    return new Wish(
+        lengthIn, clearWidthIn, users, headroomIn, climate, soil, other, timber, choices);
+  }
+
+  public Wish choices(Choices other) {
+    return new Wish(lengthIn, clearWidthIn, users, headroomIn, climate, soil, vine, timber, other);
+  }
+
+  /** The site that asks for this over a base. */
+  public Site over(BaseDesign base) {
+    return new Site(
+        "Random site",
+        base,
+        new Site.Climate(
+            OptionalDouble.of(climate.frostIn()),
+            OptionalDouble.of(climate.snowPsf()),
+            OptionalDouble.of(climate.windMph()),
+            Optional.of(climate.exposure()),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty()),
+        new Site.Ground(Optional.of(soil), 0),
+        new Site.Walkway(lengthIn, asked(clearWidthIn), users, asked(headroomIn)),
+        List.of(new Site.Planting(vine)),
+        new Site.Materials(Optional.of(timber.species()), Optional.of(timber.grade())),
+        new Site.Preferences(
+            choices.footing(),
+            choices.header(),
+            "look",
+            "published",
+            choices.embedmentBasis(),
+            choices.risk(),
+            choices.snowShare()));
+  }
+
+  private static OptionalDouble asked(double inches) {
+    return inches > 0 ? OptionalDouble.of(inches) : OptionalDouble.empty();
+  }
+}
