@@ -38,17 +38,20 @@ record DrlFile(Path path, String text, List<RuleText> rules) {
 
   private static DrlFile read(Path path) {
     try {
-      String text = Files.readString(path);
-      List<RuleText> rules = new ArrayList<>();
-      Matcher found = RULE.matcher(text);
-      while (found.find()) {
-        rules.add(
-            new RuleText(found.group(1), metadata(found.group(2)), found.group(3), found.group(4)));
-      }
-      return new DrlFile(path, text, List.copyOf(rules));
+      return parse(path, Files.readString(path));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  static DrlFile parse(Path path, String text) {
+    List<RuleText> rules = new ArrayList<>();
+    Matcher found = RULE.matcher(text);
+    while (found.find()) {
+      rules.add(
+          new RuleText(found.group(1), metadata(found.group(2)), found.group(3), found.group(4)));
+    }
+    return new DrlFile(path, text, List.copyOf(rules));
   }
 
   private static Map<String, List<String>> metadata(String written) {
