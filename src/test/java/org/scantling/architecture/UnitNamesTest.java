@@ -1,0 +1,103 @@
+package org.scantling.architecture;
+
+import static java.util.Map.entry;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** A bare number says its unit in its name, or that it has none. */
+class UnitNamesTest {
+  private static final Pattern UNIT =
+      Pattern.compile(
+          ".*(In|In2|In3|In4|Ft|Lb|LbPerIn|InLb|InLbPerRad|Rad|Psi|Psf|PsfPerFt|Pcf|Mph|F|FDays"
+              + "|Days|Degrees|Percent|BtuPerFtHF)");
+  private static final Pattern WITHOUT_UNIT =
+      Pattern.compile(
+          "ratio|factor|.*(Ratio|Factor|Count|Exponent|Divisor|Term|Reserve|Depths|Diameters)");
+
+  /** What else is named otherwise, and why that is right. */
+  private static final Map<String, String> EXCEPTIONS =
+      Map.ofEntries(
+          entry("confirm.WindOnWalk$Sides.pickets", "a count that reads as one"),
+          entry("intake.Bounds$Range.high", "in the unit of the field it bounds"),
+          entry("intake.Bounds$Range.low", "in the unit of the field it bounds"),
+          entry("loads.CombinedEffect.effect", "in whatever unit the effects came in"),
+          entry("loads.LoadEffects.deadEffect", "force, moment or stress: the caller's unit"),
+          entry("loads.LoadEffects.roofLiveEffect", "the caller's unit"),
+          entry("loads.LoadEffects.snowEffect", "the caller's unit"),
+          entry("loads.LoadEffects.vineEffect", "the caller's unit"),
+          entry("loads.LoadEffects.windEffect", "the caller's unit"),
+          entry("mechanics.ElementEnds.shearFlexibility", "a share of the bending flexibility"),
+          entry("mechanics.Peak.amount", "moment, shear or deflection: the name of the field says"),
+          entry("quantity.Check.capacity", "in the unit of the demand"),
+          entry("quantity.Check.demand", "in the unit of the capacity"),
+          entry("quantity.Measure.amount", "its unit stands beside it"),
+          entry("quantity.WrittenUnits$Scale.offset", "in the unit it leads to"),
+          entry("reasons.Answer.number", "in the unit of the question"),
+          entry("reasons.Finding$AtLeast.number", "in the unit of the question"),
+          entry("reasons.Finding$AtMost.number", "in the unit of the question"),
+          entry("reasons.Finding$PreferNumber.number", "in the unit of the question"),
+          entry("reasons.Given.number", "in the unit of the demand"),
+          entry("reasons.Proven.number", "in the unit of the question"),
+          entry("reasons.Worked.number", "in the unit of the question"),
+          entry("timber.Factor.value", "the factor itself"),
+          entry("timber.GroupAction.m", "the symbol of NDS 11.3.6"),
+          entry("timber.GroupAction.u", "the symbol of NDS 11.3.6"),
+          entry("timber.GroupAction.value", "the factor itself"),
+          entry("timber.LateralValue.k1", "the symbol of NDS Table 12.3.1A"),
+          entry("timber.LateralValue.k2", "the symbol of NDS Table 12.3.1A"),
+          entry("timber.LateralValue.k3", "the symbol of NDS Table 12.3.1A"));
+
+  @Test
+  void every_bare_number_of_a_record_says_its_unit() {
+    assertThat(
+            names(each -> !says(each.getName())).stream()
+                .filter(name -> !EXCEPTIONS.containsKey(name)))
+        .isEmpty();
+  }
+
+  @Test
+  void every_exception_is_still_one() {
+    assertThat(names(each -> !says(each.getName()))).containsAll(EXCEPTIONS.keySet());
+  }
+
+  @Test
+  void there_are_numbers_to_look_at() {
+    assertThat(names(each -> true)).hasSizeGreaterThan(300);
+  }
+
+  private static boolean says(String name) {
+    return UNIT.matcher(name).matches() || WITHOUT_UNIT.matcher(name).matches();
+  }
+
+  private static Set<String> names(Predicate<RecordComponent> wanted) {
+    return records()
+        .flatMap(each -> Arrays.stream(each.getRecordComponents()))
+        .filter(each -> each.getType() == double.class)
+        .filter(wanted)
+        .map(each -> each.getDeclaringRecord().getName() + "." + each.getName())
+        .map(name -> name.substring(Imported.ROOT.length() + 1))
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  private static Class<?> type(JavaClass each) {
+    return each.reflect();
+  }
+
+  private static Stream<Class<?>> records() {
+    return Imported.CLASSES.stream()
+        .filter(each -> !each.getPackageName().startsWith(Imported.RULES))
+        .filter(JavaClass::isRecord)
+        .map(UnitNamesTest::type);
+  }
+}

@@ -1,0 +1,171 @@
+package org.scantling.rulecases;
+
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
+import org.scantling.quantity.Check;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Answer;
+import org.scantling.reasons.Candidate;
+import org.scantling.reasons.Checked;
+import org.scantling.reasons.Chosen;
+import org.scantling.reasons.DeadEnd;
+import org.scantling.reasons.Demand;
+import org.scantling.reasons.Evidence;
+import org.scantling.reasons.Fact;
+import org.scantling.reasons.Given;
+import org.scantling.reasons.OptionCheck;
+import org.scantling.reasons.Proven;
+import org.scantling.reasons.Question;
+import org.scantling.reasons.Relied;
+import org.scantling.reasons.SizeOf;
+import org.scantling.reasons.Source;
+import org.scantling.reasons.SourceKind;
+import org.scantling.reasons.Worked;
+import org.scantling.tables.NumberRow;
+import org.scantling.tables.SizeRow;
+import org.scantling.tables.TableRow;
+import tools.jackson.databind.JsonNode;
+
+/** Facts as cases write them: a bare word is a table row, an object is told by its first key. */
+final class FactReader {
+  private static final Source CASE = new Source(SourceKind.CALCULATION, "a case of ours", false);
+  private static final String PAIR = "2-";
+
+  private final TableCells cells;
+  private final DoubleUnaryOperator nudge;
+  private final Map<String, Function<Entry, Fact>> kinds = new TreeMap<>();
+
+  FactReader(TableCells cells, DoubleUnaryOperator nudge) {
+    this.cells = cells;
+    this.nudge = nudge;
+    kinds.put("row", this::row);
+    kinds.put("given", e -> new Given(demand(e, "given"), e.number("number")));
+    kinds.put("chosen", e -> new Chosen(demand(e, "chosen"), e.word("word")));
+    kinds.put("proven", FactReader::proven);
+    kinds.put("answer", FactReader::answer);
+    kinds.put("worked", FactReader::worked);
+    kinds.put("parts", FactReader::parts);
+    kinds.put("candidate", this::candidate);
+    kinds.put("size", this::size);
+    kinds.put("check", FactReader::check);
+    kinds.put("dead-end", FactReader::deadEnd);
+    kinds.put("relied", e -> new Relied(e.word("relied")));
+  }
+
+  Fact read(String where, JsonNode node) {
+    try {
+      if (node.isString()) {
+        return cells.row(node.asString());
+      }
+      Entry entry = new Entry(where, node, new NumberWords(cells), nudge);
+      Fact fact = kinds.get(entry.kind(kinds.keySet())).apply(entry);
+      entry.refuseOthers();
+      return fact;
+    } catch (IllegalArgumentException e) {
+      throw new CaseFault(where + ": " + node + ": " + e.getMessage());
+    }
+  }
+
+  private Fact row(Entry entry) {
+    TableRow row = cells.row(entry.word("row"));
+    if (!(row instanceof NumberRow number)) {
+      throw new CaseFault(entry.where() + ": row " + row.id() + " holds no single number");
+    }
+    return TableCells.with(number, entry.number("value"));
+  }
+
+  private static Fact proven(Entry entry) {
+    Question question = question(entry, "proven");
+    return question.numeric()
+        ? Proven.number(question, entry.number("number"))
+        : Proven.option(question, entry.word("option"));
+  }
+
+  private static Fact answer(Entry entry) {
+    Question question = question(entry, "answer");
+    return question.numeric()
+        ? Answer.number(question, entry.number("number"))
+        : Answer.option(question, entry.word("option"));
+  }
+
+  private static Fact worked(Entry entry) {
+    return new Worked(
+        entry.word("worked"),
+        question(entry, "question"),
+        entry.number("number"),
+        Evidence.none(),
+        CASE);
+  }
+
+  private static Fact parts(Entry entry) {
+    int count = entry.count("count");
+    return new Candidate.Parts(
+        question(entry, "parts"),
+        Integer.toString(count),
+        count,
+        entry.number("pitch"),
+        entry.number("stretch", 1));
+  }
+
+  private Fact candidate(Entry entry) {
+    String option = entry.word("option");
+    SizeRow row = stock(option);
+    return new Candidate.Size(
+        question(entry, "candidate"),
+        option,
+        plies(option),
+        entry.number("breadth", row.thicknessIn()),
+        entry.number("depth", row.widthIn()));
+  }
+
+  private Fact size(Entry entry) {
+    String option = entry.word("option");
+    SizeRow row = stock(option);
+    return new SizeOf(
+        question(entry, "size"),
+        plies(option),
+        entry.number("breadth", row.thicknessIn()),
+        entry.number("depth", row.widthIn()));
+  }
+
+  private static Fact check(Entry entry) {
+    Check check = new Check(entry.number("demand"), entry.number("capacity"));
+    Checked checked =
+        new Checked(entry.word("check"), "a member", "D + S", 1, check, Unit.PSI, CASE);
+    return new OptionCheck(question(entry, "question"), entry.word("option"), checked);
+  }
+
+  private static Fact deadEnd(Entry entry) {
+    return new DeadEnd(
+        question(entry, "dead-end"),
+        entry.word("option"),
+        question(entry, "broken").id(),
+        entry.word("check"),
+        entry.number("ratio"));
+  }
+
+  private SizeRow stock(String option) {
+    String size = option.startsWith(PAIR) ? option.substring(PAIR.length()) : option;
+    return (SizeRow) cells.row("sizes:" + size);
+  }
+
+  private static int plies(String option) {
+    return option.startsWith(PAIR) ? 2 : 1;
+  }
+
+  private static Question question(Entry entry, String key) {
+    return Question.of(entry.word(key));
+  }
+
+  static Demand demand(Entry entry, String key) {
+    String path = entry.word(key);
+    for (Demand demand : Demand.values()) {
+      if (demand.path().equals(path)) {
+        return demand;
+      }
+    }
+    throw new IllegalArgumentException("no demand is called '" + path + "'");
+  }
+}

@@ -1,0 +1,80 @@
+package org.scantling.rulecases;
+
+import java.util.Locale;
+import java.util.regex.Pattern;
+import org.scantling.reasons.Finding;
+
+/** What a case says of a finding, as one line that can be compared and read. */
+record Found(String rule, String says) implements Comparable<Found> {
+  private static final Pattern NUMBER = Pattern.compile("-?\\d\\.\\d{5}e[+-]\\d+");
+
+  static Found of(Finding finding) {
+    return new Found(finding.rule(), says(finding));
+  }
+
+  static Found atLeast(String rule, String question, double number) {
+    return new Found(rule, question + " at least " + text(number));
+  }
+
+  static Found atMost(String rule, String question, double number) {
+    return new Found(rule, question + " at most " + text(number));
+  }
+
+  static Found prefer(String rule, String weight, String question, String what) {
+    return new Found(rule, question + " " + weight + " " + what);
+  }
+
+  static Found reject(String rule, String question, String option, String check, double ratio) {
+    return new Found(rule, question + " not " + option + ", " + check + " at ratio " + text(ratio));
+  }
+
+  static Found caution(String rule, String severity, String row) {
+    return new Found(rule, "caution " + severity + " " + row);
+  }
+
+  static Found refuse(String rule, String demand, double ratio) {
+    return new Found(rule, "refuse " + demand + " at ratio " + text(ratio));
+  }
+
+  /** Six significant figures: more than any table has, less than the last bits of arithmetic. */
+  static String text(double number) {
+    return String.format(Locale.ROOT, "%.5e", number + 0.0);
+  }
+
+  String withoutNumbers() {
+    return NUMBER.matcher(toString()).replaceAll("#");
+  }
+
+  private static String says(Finding finding) {
+    if (finding instanceof Finding.AtLeast f) {
+      return atLeast(f.rule(), f.question().id(), f.number()).says;
+    } else if (finding instanceof Finding.AtMost f) {
+      return atMost(f.rule(), f.question().id(), f.number()).says;
+    } else if (finding instanceof Finding.PreferNumber f) {
+      return prefer(f.rule(), word(f.weight()), f.question().id(), text(f.number())).says;
+    } else if (finding instanceof Finding.PreferOption f) {
+      return prefer(f.rule(), word(f.weight()), f.question().id(), f.option()).says;
+    } else if (finding instanceof Finding.Reject f) {
+      return reject(f.rule(), f.question().id(), f.option(), f.check(), f.ratio()).says;
+    } else if (finding instanceof Finding.Caution f) {
+      String row = f.evidence().rows().get(0).id();
+      return caution(f.rule(), f.severity().word(), row).says;
+    }
+    Finding.Refuse f = (Finding.Refuse) finding;
+    return refuse(f.rule(), f.demand(), f.ratio()).says;
+  }
+
+  private static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT);
+  }
+
+  @Override
+  public int compareTo(Found other) {
+    return toString().compareTo(other.toString());
+  }
+
+  @Override
+  public String toString() {
+    return rule + ": " + says;
+  }
+}
