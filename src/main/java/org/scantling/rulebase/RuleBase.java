@@ -79,6 +79,11 @@ public final class RuleBase {
    * off.
    */
   public List<Fired> run(Phase phase, Collection<? extends Fact> facts, Predicate<String> allowed) {
+    return runInOrder(phase, RuleSession.sorted(facts), allowed);
+  }
+
+  /** The same with the facts inserted as they come; for tests that shuffle them. */
+  List<Fired> runInOrder(Phase phase, List<? extends Fact> facts, Predicate<String> allowed) {
     if (!models.containsKey(phase)) {
       throw new RuleBaseFault("phase " + phase.folder() + " has no rules");
     }
