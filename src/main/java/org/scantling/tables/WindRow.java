@@ -1,6 +1,7 @@
 package org.scantling.tables;
 
 import org.scantling.quantity.Measure;
+import org.scantling.reasons.Limit;
 import org.scantling.reasons.Source;
 
 /**
@@ -19,7 +20,7 @@ public record WindRow(
     String statement,
     Source source,
     String note)
-    implements TableRow {
+    implements TableRow, Limit {
 
   static WindRow read(Row row) {
     return new WindRow(
@@ -33,6 +34,7 @@ public record WindRow(
   }
 
   /** The bare number, in the unit of {@link #measure()}. */
+  @Override
   public double amount() {
     return measure.amount();
   }

@@ -31,7 +31,10 @@ class OutsideTest {
   void only_readers_and_writers_of_files_import_their_formats() {
     check(
         noClasses()
-            .that(not(resideInAnyPackage(rooms("intake", "tables", "print", "sheets", "cli"))))
+            .that(
+                not(
+                    resideInAnyPackage(
+                        rooms("intake", "tables", "words", "print", "sheets", "cli"))))
             .and(not(resideInAnyPackage(rooms("drawing"))))
             .should()
             .dependOnClassesThat()

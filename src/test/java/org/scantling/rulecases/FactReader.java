@@ -7,6 +7,7 @@ import java.util.function.Function;
 import org.scantling.quantity.Check;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Answer;
+import org.scantling.reasons.BayTrial;
 import org.scantling.reasons.Candidate;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Chosen;
@@ -22,6 +23,7 @@ import org.scantling.reasons.Relied;
 import org.scantling.reasons.SizeOf;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
+import org.scantling.reasons.StockMatch;
 import org.scantling.reasons.Worked;
 import org.scantling.tables.NumberRow;
 import org.scantling.tables.SizeRow;
@@ -51,6 +53,8 @@ final class FactReader {
     kinds.put("size", this::size);
     kinds.put("check", FactReader::check);
     kinds.put("dead-end", FactReader::deadEnd);
+    kinds.put("stock-match", FactReader::stockMatch);
+    kinds.put("bay-trial", FactReader::bayTrial);
     kinds.put("relied", e -> new Relied(e.word("relied")));
   }
 
@@ -144,6 +148,15 @@ final class FactReader {
         question(entry, "broken").id(),
         entry.word("check"),
         entry.number("ratio"));
+  }
+
+  private static Fact stockMatch(Entry entry) {
+    return new StockMatch(
+        question(entry, "stock-match"), entry.word("proven"), entry.word("option"));
+  }
+
+  private static Fact bayTrial(Entry entry) {
+    return new BayTrial(entry.word("bay-trial"), entry.number("timber"), entry.count("new-sizes"));
   }
 
   private SizeRow stock(String option) {

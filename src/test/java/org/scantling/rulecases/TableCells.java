@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.scantling.quantity.Measure;
+import org.scantling.reasons.Limit;
 import org.scantling.tables.NumberRow;
 import org.scantling.tables.Table;
 import org.scantling.tables.TableRow;
@@ -22,6 +23,7 @@ final class TableCells {
     byName.put("thumb", tables.thumbs());
     byName.put("snow", tables.snow());
     byName.put("live", tables.live());
+    byName.put("wind", tables.wind());
     byName.put("users", tables.users());
     byName.put("vines", tables.vines());
     byName.put("zones", tables.zones());
@@ -50,7 +52,7 @@ final class TableCells {
   double number(String name) {
     int second = name.indexOf(':', name.indexOf(':') + 1);
     TableRow row = row(second < 0 ? name : name.substring(0, second));
-    if (second < 0 && row instanceof NumberRow number) {
+    if (second < 0 && row instanceof Limit number) {
       return number.amount();
     }
     return cell(row, second < 0 ? "" : name.substring(second + 1));
