@@ -1,6 +1,8 @@
 package org.scantling.confirm;
 
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import org.scantling.mechanics.BeamResult;
 import org.scantling.quantity.Check;
@@ -28,6 +30,9 @@ final class BeamChecks {
   private final Seating seating;
   private final Limits limits;
   private final Function<String, Source> sources;
+
+  /** The sag of each span under a load; the permanent load comes with every combination. */
+  private final Map<BeamResult, double[]> sagged = new IdentityHashMap<>();
 
   /**
    * How the beam sits on its supports.
@@ -123,12 +128,10 @@ final class BeamChecks {
   private void sag(WorstChecks worst, BeamCase each, Material material, AdjustedValues values) {
     double stiffness = values.elasticity().psi() * material.whole().secondMomentIn4();
     double[] spans = spans();
+    double[] permanent = sagged.computeIfAbsent(each.permanent(), this::sagOfSpans);
+    double[] passing = sagOfSpans(each.passing());
     for (int span = 0; span < spans.length; span++) {
-      Deflection deflection =
-          deflection(
-              each.permanent().largestSpanDeflection(span).amount(),
-              each.passing().largestSpanDeflection(span).amount(),
-              stiffness);
+      Deflection deflection = deflection(permanent[span], passing[span], stiffness);
       add(worst, each, "deflection", deflection, spans[span]);
     }
     double tailIn = seating.tailIn();
@@ -157,6 +160,14 @@ final class BeamChecks {
         Math.abs(permanentLbIn3) / stiffness,
         Math.abs(passingLbIn3) / stiffness,
         limits.creepFactor());
+  }
+
+  private double[] sagOfSpans(BeamResult result) {
+    double[] sags = new double[loaded.beam().spanCount()];
+    for (int span = 0; span < sags.length; span++) {
+      sags[span] = result.largestSpanDeflection(span).amount();
+    }
+    return sags;
   }
 
   private static double worseTip(BeamResult result) {
