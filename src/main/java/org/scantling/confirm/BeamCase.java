@@ -18,4 +18,10 @@ record BeamCase(
     BeamResult all,
     BeamResult permanent,
     BeamResult passing,
-    boolean spread) {}
+    boolean spread) {
+
+  /** True where the climbers are counted. */
+  boolean vines() {
+    return combination != LoadCombination.UPLIFT;
+  }
+}

@@ -29,6 +29,8 @@ final class BeamChecks {
   private final Limits limits;
   private final Function<String, Source> sources;
 
+  /** The sag of each span under a load; the permanent load comes with every combination. */
+
   /**
    * How the beam sits on its supports.
    *

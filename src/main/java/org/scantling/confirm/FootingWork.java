@@ -97,33 +97,47 @@ public final class FootingWork {
             "bearing", heaviest.combination(), sources, bearing(holeDiameterIn).check(), Unit.PSF),
         checked(
             "uplift",
-            mostLifted().combination(),
+            mostLifted(depthIn, holeDiameterIn).combination(),
             sources,
-            uplift(depthIn, holeDiameterIn),
+            uplift(mostLifted(depthIn, holeDiameterIn), depthIn, holeDiameterIn),
             Unit.POUND));
   }
 
   /** Depth at which weight alone keeps the post down; 0 where the timber does. */
   public double upliftDepthIn(double holeDiameterIn, double deepestIn) {
     for (double depthIn = 0; depthIn <= deepestIn; depthIn++) {
-      if (uplift(Math.max(depthIn, 1), holeDiameterIn).passes()) {
+      double triedIn = Math.max(depthIn, 1);
+      if (uplift(mostLifted(triedIn, holeDiameterIn), triedIn, holeDiameterIn).passes()) {
         return depthIn;
       }
     }
     return Double.POSITIVE_INFINITY;
   }
 
-  private Check uplift(double depthIn, double holeDiameterIn) {
+  /** Wind from below, or a person on a tail that tips the header off the next post. */
+  private HeaderChecks.PostLoad mostLifted(double depthIn, double holeDiameterIn) {
+    return loads.stream()
+        .max(
+            Comparator.<HeaderChecks.PostLoad>comparingDouble(
+                    load -> uplift(load, depthIn, holeDiameterIn).ratio())
+                .thenComparing(HeaderChecks.PostLoad::combination))
+        .orElseThrow();
+  }
+
+  /**
+   * What the weight above has not held down already, against post, footing and grip. Weight counts
+   * as the combination has it: 0.6 against the wind, in full against a person.
+   */
+  private Check uplift(HeaderChecks.PostLoad load, double depthIn, double holeDiameterIn) {
     double postIn2 = foot.postBreadthIn() * foot.postBreadthIn();
     BuriedFooting buried =
         foot.concrete()
             ? BuriedFooting.fullCollar(depthIn, holeDiameterIn, postIn2)
             : BuriedFooting.none(depthIn, postIn2);
-    // The header's lift already has 0.6 of the weight above taken off; what is left must be held by
-    // post and footing.
     Uplift held = Uplift.of(0, postWeightLb, buried, foot.weights());
+    double weightLb = held.timberLb() + held.concreteLb() + held.soilLb();
     double gripLb = foot.concrete() ? 0 : gripLb(depthIn);
-    return new Check(netLiftLb(), held.resistanceLb() + gripLb);
+    return new Check(load.upLb(), load.combination().factor(LoadKind.DEAD) * weightLb + gripLb);
   }
 
   /**
@@ -137,19 +151,6 @@ public final class FootingWork {
   }
 
   private static final double CUBIC_INCHES_PER_CUBIC_FOOT = 1728;
-
-  private double netLiftLb() {
-    return mostLifted().upLb();
-  }
-
-  /** Wind from below, or a person on a tail that tips the header off the next post. */
-  private HeaderChecks.PostLoad mostLifted() {
-    return loads.stream()
-        .max(
-            Comparator.comparingDouble(HeaderChecks.PostLoad::upLb)
-                .thenComparing(HeaderChecks.PostLoad::combination))
-        .orElseThrow();
-  }
 
   private HeaderChecks.PostLoad heaviest() {
     return loads.stream()

@@ -63,12 +63,16 @@ public final class HeaderChecks {
   /** The heaviest load on any post and the strongest lift, by combination. */
   List<PostLoad> onPosts(Material material) {
     List<PostLoad> all = new ArrayList<>();
+    double[] vinesLb = loaded.vines().reactionsLb();
     for (BeamCase each : loaded.cases(material.weightLbPerIn())) {
+      double[] reactionsLb = each.all().reactionsLb();
       double mostLb = 0;
       double leastLb = Double.POSITIVE_INFINITY;
-      for (double reactionLb : each.all().reactionsLb()) {
-        mostLb = Math.max(mostLb, reactionLb);
-        leastLb = Math.min(leastLb, reactionLb);
+      for (int post = 0; post < reactionsLb.length; post++) {
+        // Vines may be cut back: where they hold a post down, they do not count.
+        double helpLb = each.vines() ? Math.max(0, vinesLb[post]) : 0;
+        mostLb = Math.max(mostLb, reactionsLb[post]);
+        leastLb = Math.min(leastLb, reactionsLb[post] - helpLb);
       }
       all.add(new PostLoad(each.combination(), mostLb, Math.max(0, -leastLb)));
     }

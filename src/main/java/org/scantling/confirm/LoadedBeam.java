@@ -54,6 +54,10 @@ final class LoadedBeam {
     return beam;
   }
 
+  BeamResult vines() {
+    return vines;
+  }
+
   /** Every combination worth checking for a beam of that weight. */
   List<BeamCase> cases(double ownWeightLbPerIn) {
     List<BeamCase> cases = new ArrayList<>();

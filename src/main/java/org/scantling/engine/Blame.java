@@ -18,6 +18,26 @@ final class Blame {
   }
 
   String demand(Question broken) {
+    return gradeStops(broken) ? Demand.GRADE.path() : most(broken);
+  }
+
+  /** True where the yard sells larger sizes, but none in that grade. */
+  private boolean gradeStops(Question broken) {
+    boolean sized =
+        broken == Question.CROSSBEAM_SIZE
+            || broken == Question.HEADER_SIZE
+            || broken == Question.POST_SIZE;
+    if (!sized) {
+      return false;
+    }
+    boolean paired = answers.option(Question.HEADER_STYLE).equals("paired");
+    List<String> sold = job.stock().options(broken, paired);
+    return new Bench(job.tables(), job.stock(), answers)
+        .material(sold.get(sold.size() - 1))
+        .isEmpty();
+  }
+
+  private String most(Question broken) {
     return switch (broken.phase()) {
       case CROSSBEAMS -> most(Demand.CLEAR_WIDTH, Demand.GROUND_SNOW);
       case HEADERS -> most(Demand.GROUND_SNOW, Demand.CLEAR_WIDTH, Demand.WALK_LENGTH);

@@ -23,6 +23,7 @@ final class OptionResolver {
   private final List<String> options;
   private final List<Fired> findings;
   private final int floor;
+  private final Map<String, Reason> earlier = new LinkedHashMap<>();
   private final Map<String, Fired> worst = new LinkedHashMap<>();
 
   /**
@@ -37,6 +38,21 @@ final class OptionResolver {
     findings.stream().filter(OptionResolver::isReject).forEach(this::keepWorst);
   }
 
+  /**
+   * The same resolver, told what stopped the options below its floor in the run before: an option
+   * that is not gone back to keeps the reason why it was left.
+   */
+  OptionResolver keeping(List<Reason> rejected) {
+    for (Reason reason : rejected) {
+      String option = ((Finding.Reject) reason.finding()).option();
+      int rank = options.indexOf(option);
+      if (rank >= 0 && rank < floor) {
+        earlier.put(option, reason);
+      }
+    }
+    return this;
+  }
+
   Verdict resolve() {
     if (findings.isEmpty()) {
       throw new RuleBaseFault("no rule has anything to say about " + question.id());
@@ -49,8 +65,8 @@ final class OptionResolver {
       return new Verdict.Unanswerable(question, reason(closest, true), rejections());
     }
     int chosen = found.getAsInt();
-    Fired governing = governing(chosen, wanted, wish);
     Answer answer = Answer.option(question, options.get(chosen));
+    Reason governing = governing(chosen, wanted, wish);
     return new Verdict.Answered(answer, reasons(governing), rejections());
   }
 
@@ -69,18 +85,27 @@ final class OptionResolver {
   }
 
   /** What moved the answer off the wish, else the wish, else what stopped the option below. */
-  private Fired governing(int chosen, int wanted, Optional<Fired> wish) {
-    if (chosen > wanted) {
-      return worst.get(options.get(chosen - 1));
-    }
+  private Reason governing(int chosen, int wanted, Optional<Fired> wish) {
     if (chosen < wanted) {
-      return worst.get(options.get(chosen + 1));
+      return reason(worst.get(options.get(chosen + 1)), true);
     }
     if (wish.isPresent() && options.indexOf(preference(wish.get()).option()) == chosen) {
-      return wish.get();
+      return reason(wish.get(), true);
     }
-    Fired below = chosen > 0 ? worst.get(options.get(chosen - 1)) : null;
-    return below != null ? below : wish.orElse(findings.get(0));
+    return Optional.ofNullable(chosen > 0 ? options.get(chosen - 1) : null)
+        .flatMap(below -> stopped(below, true))
+        .orElseGet(() -> reason(wish.orElse(findings.get(0)), true));
+  }
+
+  /** What stopped an option, in this run or in the one before. */
+  private Optional<Reason> stopped(String option, boolean governing) {
+    return Optional.ofNullable(worst.get(option))
+        .map(fired -> reason(fired, governing))
+        .or(() -> Optional.ofNullable(earlier.get(option)).map(each -> again(each, governing)));
+  }
+
+  private static Reason again(Reason earlier, boolean governing) {
+    return new Reason(earlier.finding(), earlier.note(), governing, earlier.because());
   }
 
   private Optional<Fired> preferred() {
@@ -102,19 +127,19 @@ final class OptionResolver {
    * The governing finding, then the other findings that are not rejections, in the order of their
    * rules.
    */
-  private List<Reason> reasons(Fired governing) {
+  private List<Reason> reasons(Reason governing) {
     List<Reason> reasons = new ArrayList<>();
-    reasons.add(reason(governing, true));
+    reasons.add(governing);
     findings.stream()
-        .filter(each -> each != governing && !isReject(each))
+        .filter(each -> each.finding() != governing.finding() && !isReject(each))
         .forEach(each -> reasons.add(reason(each, false)));
     return reasons;
   }
 
   private List<Reason> rejections() {
     return options.stream()
-        .filter(worst::containsKey)
-        .map(option -> reason(worst.get(option), false))
+        .map(option -> stopped(option, false))
+        .flatMap(Optional::stream)
         .toList();
   }
 

@@ -117,6 +117,7 @@ final class Pass {
         question.numeric()
             ? new NumberResolver(question, rounding(question), findings).resolve()
             : new OptionResolver(question, desk.options(question), findings, floor(question, desk))
+                .keeping(left(question))
                 .resolve();
     if (verdict instanceof Verdict.Answered answered) {
       verdicts.put(question, answered);
@@ -144,6 +145,12 @@ final class Pass {
     return earlier == null
         ? 0
         : Math.max(0, desk.options(question).indexOf(earlier.answer().option()));
+  }
+
+  /** What stopped the options of a question in the run before. */
+  private List<Reason> left(Question question) {
+    Verdict.Answered earlier = before == null ? null : before.verdicts.get(question);
+    return earlier == null ? List.of() : earlier.rejected();
   }
 
   /** The rules on whose findings the answers rest. */
