@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import org.scantling.intake.IntakeException;
 import org.scantling.quantity.QuantityException;
 import org.scantling.tables.TableException;
+import org.scantling.words.UnknownSubject;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.ParseResult;
@@ -21,6 +22,7 @@ final class Sentences implements IExecutionExceptionHandler {
         exception instanceof IntakeException
             || exception instanceof TableException
             || exception instanceof QuantityException
+            || exception instanceof UnknownSubject
             || exception instanceof WrongInput;
     err.println(theirs ? exception.getMessage() : fault(exception));
     if (SiteOptions.verbose(parsed)) {
