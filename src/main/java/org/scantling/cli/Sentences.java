@@ -22,8 +22,7 @@ final class Sentences implements IExecutionExceptionHandler {
         exception instanceof IntakeException
             || exception instanceof TableException
             || exception instanceof QuantityException
-            || exception instanceof UnknownSubject
-            || exception instanceof WrongInput;
+            || exception instanceof UnknownSubject;
     err.println(theirs ? exception.getMessage() : fault(exception));
     if (SiteOptions.verbose(parsed)) {
       exception.printStackTrace(err);
