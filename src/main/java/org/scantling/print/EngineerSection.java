@@ -1,48 +1,74 @@
 package org.scantling.print;
 
+import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Finding;
-import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Proposal.Result;
-import org.scantling.words.Subjects;
+import org.scantling.reasons.Question;
+import org.scantling.reasons.Reason;
 import org.scantling.words.Voice;
 
-/** What is said where no structure fits. */
+/** What is said where no structure fits: what breaks it, by how much, and what would help. */
 final class EngineerSection {
-  private final Proposal proposal;
-  private final Subjects subjects;
   private final Voice voice;
 
-  EngineerSection(Proposal proposal, Subjects subjects, Voice voice) {
-    this.proposal = proposal;
-    this.subjects = subjects;
-    this.voice = voice;
+  EngineerSection(Told told) {
+    this.voice = told.voice();
   }
 
   void write(Page page, Result.NeedsEngineer result) {
     page.paragraph(
-        "This is a case for a licensed engineer: these rules hold no structure that would stand"
-            + " here.");
-    page.heading("What breaks it");
-    page.paragraph(
-        voice.sentence(result.reason()) + " (" + voice.source(result.reason().source()) + ")");
-    page.heading("What would bring it back");
-    page.paragraph(back(result));
+        "This is a case for a licensed engineer. These rules hold no structure that they could"
+            + " answer for on this site.");
+    page.heading("What breaks it").paragraph(broken(result));
+    page.heading("What would bring it back").paragraph(back(result));
+  }
+
+  private String broken(Result.NeedsEngineer result) {
+    Reason reason = result.reason();
+    String stopped = voice.sentence(reason) + " (" + voice.source(reason.source()) + ")";
+    return result
+        .broken()
+        .map(question -> unanswered(question, reason, result.demand()) + stopped)
+        .orElseGet(() -> stopped + near(reason));
+  }
+
+  private String unanswered(Question question, Reason reason, String demand) {
+    String best =
+        reason.finding() instanceof Finding.Reject reject
+            ? " The one that comes closest is " + voice.option(question, reject.option()) + ". "
+            : " ";
+    return "No "
+        + voice.label(question)
+        + " serves; what has grown most of all that bears on it is the "
+        + voice.path(demand)
+        + " ("
+        + demand
+        + ")."
+        + best;
+  }
+
+  private String near(Reason reason) {
+    return reason.finding() instanceof Finding.Refuse refuse && refuse.ratio() > 1
+        ? " That is " + voice.over(refuse.ratio()) + "."
+        : "";
   }
 
   private String back(Result.NeedsEngineer result) {
-    if (result.reason().finding() instanceof Finding.Refuse refuse) {
-      String limit =
-          refuse
-              .evidence()
-              .find("limit")
-              .map(seen -> voice.say(((org.scantling.reasons.Evidence.Seen.Amount) seen).measure()))
-              .orElse("the limit");
+    String name = voice.path(result.demand());
+    if (result.reason().finding() instanceof Finding.Refuse refuse
+        && refuse.evidence().find("limit").orElse(null) instanceof Evidence.Seen.Amount limit) {
       return "With "
-          + voice.path(refuse.demand())
+          + name
           + " of "
-          + limit
-          + " or less the rules can take it up again.";
+          + voice.say(limit.measure())
+          + " or less (--set \""
+          + result.demand()
+          + "=...\") these rules can take the site up again.";
     }
-    return "Ask for less of " + voice.path(result.demand()) + " (" + result.demand() + ").";
+    return "A smaller "
+        + name
+        + " (--set \""
+        + result.demand()
+        + "=...\") may bring it back inside; these rules cannot say without trying.";
   }
 }

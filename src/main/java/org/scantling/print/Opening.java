@@ -19,10 +19,10 @@ final class Opening {
   private final Words words;
   private final Voice voice;
 
-  Opening(Proposal proposal, Words words, Voice voice) {
-    this.proposal = proposal;
-    this.words = words;
-    this.voice = voice;
+  Opening(Told told) {
+    this.proposal = told.proposal();
+    this.words = told.words();
+    this.voice = told.voice();
   }
 
   void write(Page page, Structure structure) {
@@ -81,13 +81,13 @@ final class Opening {
   private String hardest(Checked check) {
     return "All "
         + proposal.checks().size()
-        + " checks pass; the hardest worked is "
-        + check.role()
-        + ", "
-        + voice.check(check.id())
-        + ", at "
+        + " checks pass; the tightest uses "
         + voice.say(Measure.ratio(check.check().ratio()))
-        + ".";
+        + " of what there is ("
+        + check.role()
+        + ": "
+        + voice.check(check.id())
+        + ").";
   }
 
   private String inches(double amount) {

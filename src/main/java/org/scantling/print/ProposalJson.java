@@ -2,6 +2,7 @@ package org.scantling.print;
 
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Proposal.Result;
+import org.scantling.words.Reader;
 import org.scantling.words.Words;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -26,7 +27,7 @@ public final class ProposalJson {
     root.put("status", proposal.proposed() ? "proposed" : "needs-engineer");
     root.put("title", proposal.title());
     root.putObject("base").put("title", proposal.baseTitle());
-    ReasonJson reasons = new ReasonJson(words);
+    ReasonJson reasons = new ReasonJson(words, Reader.BUILDER);
     if (proposal.result() instanceof Result.NeedsEngineer broken) {
       root.set("broken", reasons.broken(broken));
     }

@@ -1,8 +1,9 @@
 package org.scantling.print;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import org.scantling.quantity.Measure;
+import org.scantling.quantity.Unit;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
@@ -22,8 +23,8 @@ import tools.jackson.databind.node.ObjectNode;
 final class ReasonJson {
   private final Voice voice;
 
-  ReasonJson(Words words) {
-    this.voice = words.voice(Reader.BUILDER, UnitSystem.IMPERIAL);
+  ReasonJson(Words words, Reader reader) {
+    this.voice = words.voice(reader, UnitSystem.IMPERIAL);
   }
 
   ArrayNode decisions(List<Decision> decisions) {
@@ -91,10 +92,15 @@ final class ReasonJson {
     node.put("loadDuration", JsonText.rounded(checked.loadDurationFactor()));
     node.put("demand", JsonText.rounded(checked.check().demand()));
     node.put("capacity", JsonText.rounded(checked.check().capacity()));
-    node.put("unit", checked.unit().name().toLowerCase(Locale.ROOT));
+    node.put("unit", unit(checked));
     node.put("ratio", JsonText.rounded(checked.check().ratio()));
     node.set("source", source(checked.source()));
     return node;
+  }
+
+  private static String unit(Checked checked) {
+    String symbol = checked.unit().imperialSymbol();
+    return symbol.isEmpty() ? "ratio" : symbol;
   }
 
   private ObjectNode reason(Reason reason, Optional<Decision> decision) {
@@ -122,9 +128,18 @@ final class ReasonJson {
 
   private static void put(ObjectNode node, String key, Outcome outcome) {
     if (outcome instanceof Outcome.Amount amount) {
-      node.put(key, JsonText.rounded(amount.measure().amount()));
+      amount(node, key, amount.measure());
     } else {
       node.put(key, ((Outcome.Word) outcome).text());
+    }
+  }
+
+  /** Counts are whole. */
+  private static void amount(ObjectNode node, String key, Measure measure) {
+    if (measure.unit() == Unit.COUNT) {
+      node.put(key, Math.round(measure.amount()));
+    } else {
+      node.put(key, JsonText.rounded(measure.amount()));
     }
   }
 

@@ -18,7 +18,14 @@ final class TextPage {
 
   static String print(Page page, PrintOptions options) {
     TextPage text = new TextPage(options);
-    page.blocks().forEach(text::block);
+    boolean underHeading = true;
+    for (Block block : page.blocks()) {
+      if (!underHeading) {
+        text.lines.add("");
+      }
+      text.block(block);
+      underHeading = block instanceof Block.Heading heading && heading.level() > 1;
+    }
     return String.join("\n", text.lines) + "\n";
   }
 
@@ -26,7 +33,6 @@ final class TextPage {
     if (block instanceof Block.Heading heading) {
       heading(heading);
     } else if (block instanceof Block.Paragraph paragraph) {
-      space();
       wrapped(paragraph.text(), "", "");
     } else if (block instanceof Block.Items items) {
       items(items);
@@ -38,7 +44,6 @@ final class TextPage {
   }
 
   private void heading(Block.Heading heading) {
-    space();
     for (String line : Wrap.lines(heading.text(), "", "", options.width())) {
       lines.add(options.colour() ? BOLD + line + PLAIN : line);
     }
@@ -63,11 +68,5 @@ final class TextPage {
 
   private void wrapped(String text, String first, String next) {
     lines.addAll(Wrap.lines(text, first, next, options.width()));
-  }
-
-  private void space() {
-    if (!lines.isEmpty()) {
-      lines.add("");
-    }
   }
 }

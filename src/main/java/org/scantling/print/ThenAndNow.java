@@ -5,11 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.words.SubjectRow;
-import org.scantling.words.Subjects;
 import org.scantling.words.Voice;
 
 /** What changed, side by side, and what stayed. */
@@ -18,10 +18,10 @@ final class ThenAndNow {
   private final Voice voice;
   private final Map<String, List<SubjectRow>> lines = new LinkedHashMap<>();
 
-  ThenAndNow(Proposal proposal, Subjects subjects, Voice voice) {
-    this.proposal = proposal;
-    this.voice = voice;
-    for (SubjectRow row : subjects.rows()) {
+  ThenAndNow(Told told) {
+    this.proposal = told.proposal();
+    this.voice = told.voice();
+    for (SubjectRow row : told.words().subjects().rows()) {
       if (!row.line().isEmpty() && proposal.decision(row.question()).isPresent()) {
         lines.computeIfAbsent(row.line(), line -> new ArrayList<>()).add(row);
       }
@@ -35,7 +35,7 @@ final class ThenAndNow {
         (line, questions) -> {
           String now = cells(questions, each -> Optional.of(each.proposed()));
           if (questions.stream().anyMatch(this::changed)) {
-            rows.add(List.of(line, cells(questions, Decision::base), now));
+            rows.add(List.of(Sentence.capital(line), cells(questions, Decision::base), now));
           } else if (questions.stream().anyMatch(this::proven) && !now.isEmpty()) {
             stayed.add(line + " " + now);
           }
@@ -57,15 +57,23 @@ final class ThenAndNow {
     return decision(row).base().isPresent();
   }
 
-  private String cells(
-      List<SubjectRow> rows, java.util.function.Function<Decision, Optional<Outcome>> side) {
-    List<String> cells = new ArrayList<>();
+  private String cells(List<SubjectRow> rows, Function<Decision, Optional<Outcome>> side) {
+    StringBuilder cells = new StringBuilder();
     for (SubjectRow row : rows) {
       side.apply(decision(row))
           .filter(outcome -> !none(outcome))
-          .ifPresent(outcome -> cells.add(row.cell().of(voice.say(row.question(), outcome))));
+          .ifPresent(outcome -> join(cells, row.cell().of(voice.say(row.question(), outcome))));
     }
-    return String.join(", ", cells);
+    return cells.toString();
+  }
+
+  /** A cell may bring its own comma. */
+  private static void join(StringBuilder cells, String cell) {
+    if (cells.isEmpty()) {
+      cells.append(cell.startsWith(", ") ? cell.substring(2) : cell);
+    } else {
+      cells.append(cell.startsWith(",") ? "" : " ").append(cell);
+    }
   }
 
   /** A notch or an overhang of nothing is not worth a word. */

@@ -3,65 +3,94 @@ package org.scantling.print;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
-import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Reason;
+import org.scantling.reasons.Weight;
 import org.scantling.words.SubjectRow;
-import org.scantling.words.Subjects;
 import org.scantling.words.Voice;
 
 /** The reasons, along the load path: what changed, then what stayed and matters. */
 final class WhySection {
-  private final Proposal proposal;
-  private final Subjects subjects;
+  private final Told told;
   private final Voice voice;
+  private final Drivers drivers;
+  private final Assumed assumed;
 
-  WhySection(Proposal proposal, Subjects subjects, Voice voice) {
-    this.proposal = proposal;
-    this.subjects = subjects;
-    this.voice = voice;
+  private final List<Block.Item> changed = new ArrayList<>();
+  private final List<String> given = new ArrayList<>();
+  private final List<String> following = new ArrayList<>();
+  private final List<Block.Item> kept = new ArrayList<>();
+
+  WhySection(Told told) {
+    this.told = told;
+    this.voice = told.voice();
+    this.drivers = new Drivers(told.proposal(), told.words());
+    this.assumed = new Assumed(told);
+    for (SubjectRow row : told.words().subjects().rows()) {
+      told.proposal().decision(row.question()).ifPresent(each -> sort(row, each));
+    }
   }
 
   void write(Page page) {
-    List<Block.Item> changed = new ArrayList<>();
-    List<String> following = new ArrayList<>();
-    List<Block.Item> kept = new ArrayList<>();
-    for (SubjectRow row : subjects.rows()) {
-      Optional<Decision> found = proposal.decision(row.question());
-      if (found.isPresent()) {
-        Decision decision = found.get();
-        if (decision.changed() && row.follows()) {
-          following.add(row.builder() + " " + proposed(decision));
-        } else if (decision.changed()) {
-          changed.add(new Block.Item(change(decision), reason(decision)));
-        } else if (row.safety()) {
-          kept.add(new Block.Item(row.builder() + " " + proposed(decision), kept(decision)));
-        }
-      }
+    List<Block.Item> why = new ArrayList<>();
+    if (!given.isEmpty()) {
+      why.add(new Block.Item("Given in the site file", String.join("; ", given) + "."));
     }
-    if (!changed.isEmpty()) {
-      page.heading("Why").items(changed);
-    }
+    why.addAll(changed);
     if (!following.isEmpty()) {
-      page.paragraph("By measure there follow: " + String.join("; ", following) + ".");
+      why.add(new Block.Item("Following by measure", String.join("; ", following) + "."));
+    }
+    if (!why.isEmpty()) {
+      page.heading("Why").items(why);
     }
     if (!kept.isEmpty()) {
       page.heading("Kept, and checked again").items(kept);
     }
+    loads(page);
   }
 
-  private String change(Decision decision) {
-    return voice.label(decision.question())
-        + " "
-        + proposed(decision)
-        + decision.base().map(base -> ", was " + voice.say(decision.question(), base)).orElse("");
+  private void sort(SubjectRow row, Decision decision) {
+    if (decision.changed() && !assumed.is(decision)) {
+      boolean asked = Assumed.weight(decision).filter(each -> each == Weight.ASKED).isPresent();
+      if (row.given() && asked) {
+        given.add(value(decision));
+      } else if (row.follows()) {
+        follow(decision);
+      } else {
+        changed.add(new Block.Item(Sentence.capital(row.builder()), change(decision)));
+      }
+    } else if (row.safety()) {
+      kept.add(new Block.Item(Sentence.capital(value(decision)), kept(decision)));
+    }
+  }
+
+  /** A notch that has gone is told by the style. */
+  private void follow(Decision decision) {
+    if (!(decision.proposed() instanceof Outcome.Amount amount) || amount.measure().amount() > 0) {
+      following.add(value(decision));
+    }
+  }
+
+  private String value(Decision decision) {
+    return voice.label(decision.question()) + " " + proposed(decision);
   }
 
   private String proposed(Decision decision) {
     return voice.say(decision.question(), decision.proposed());
+  }
+
+  private String change(Decision decision) {
+    String was =
+        decision.base().map(base -> ", was " + voice.say(decision.question(), base)).orElse("");
+    return proposed(decision) + was + ". " + reason(decision) + causes(decision);
+  }
+
+  private String causes(Decision decision) {
+    List<String> causes = drivers.of(decision).stream().map(voice::cause).toList();
+    return causes.isEmpty() ? "" : " Changed and bearing on it: " + Sentence.list(causes) + ".";
   }
 
   private String reason(Decision decision) {
@@ -69,9 +98,9 @@ final class WhySection {
     return voice.sentence(reason, decision) + " (" + voice.source(reason.source()) + ")";
   }
 
-  /** The check that is worked hardest, where the thing has any. */
+  /** The check that is worked hardest, where the thing has any; else what keeps it. */
   private String kept(Decision decision) {
-    return proposal.checks().stream()
+    return told.proposal().checks().stream()
         .filter(each -> each.role().equals(decision.question().subject()))
         .max(Comparator.comparingDouble(each -> each.check().ratio()))
         .map(this::worked)
@@ -79,12 +108,24 @@ final class WhySection {
   }
 
   private String worked(Checked checked) {
-    return "hardest worked in "
+    return "tightest in "
         + voice.check(checked.id())
-        + ", at "
+        + ", "
         + voice.say(Measure.ratio(checked.check().ratio()))
-        + " ("
+        + " used ("
         + voice.source(checked.source())
         + ")";
+  }
+
+  private void loads(Page page) {
+    List<String> loads = new ArrayList<>();
+    for (SubjectRow row : told.words().subjects().rows()) {
+      if (row.load()) {
+        told.proposal().decision(row.question()).ifPresent(each -> loads.add(value(each)));
+      }
+    }
+    if (!loads.isEmpty()) {
+      page.paragraph("Loads behind the checks: " + String.join("; ", loads) + ".");
+    }
   }
 }

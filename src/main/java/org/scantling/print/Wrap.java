@@ -2,9 +2,15 @@ package org.scantling.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Breaks text at spaces. */
 final class Wrap {
+  /** Between a whole number and its fraction, or a number and its unit, no line breaks. */
+  private static final Pattern GLUE =
+      Pattern.compile(
+          "(?<=\\d) (?=(?:\\d+/\\d+|psf|psi|lb|mph|ft|%|mm|m|kPa|MPa|kN|in\\b(?! \\w))(?!\\w))");
+
   private Wrap() {}
 
   /**
@@ -17,7 +23,8 @@ final class Wrap {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(first);
     boolean started = false;
-    for (String word : text.strip().split("\\s+")) {
+    for (String glued : GLUE.matcher(text.strip()).replaceAll("\u00a0").split("[ \n]+")) {
+      String word = glued.replace('\u00a0', ' ');
       if (started && line.length() + 1 + word.length() > width) {
         lines.add(line.toString());
         line = new StringBuilder(next);

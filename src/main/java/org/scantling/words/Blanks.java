@@ -5,11 +5,14 @@ import org.scantling.quantity.Measure;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Finding;
+import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
 
 /** What fills the blanks of a sentence: the evidence, then the finding, then the decision. */
 final class Blanks {
+  private static final double SEEN_IN = 1.0 / 64;
+
   private final Voice voice;
   private final Reason reason;
   private final Optional<Decision> decision;
@@ -99,8 +102,18 @@ final class Blanks {
           decision
               .filter(Decision::changed)
               .flatMap(d -> d.base().map(base -> voice.say(d.question(), base)));
+      case "rounded" ->
+          decision.filter(d -> rounded(d)).map(d -> voice.say(d.question(), d.proposed()));
       case "governs" -> reason.governing() ? Optional.of("") : Optional.empty();
       default -> Optional.empty();
     };
+  }
+
+  /** True where the governing number became another one by rounding. */
+  private boolean rounded(Decision decision) {
+    return reason.governing()
+        && reason.finding() instanceof Finding.AtLeast least
+        && decision.proposed() instanceof Outcome.Amount amount
+        && amount.measure().amount() - least.number() > SEEN_IN;
   }
 }

@@ -30,12 +30,14 @@ final class Excess {
     if (ratio < 1.35) {
       return "about " + Math.round((ratio - 1) * 20) * 5 + " % past the safe limit";
     }
-    if (ratio < 1.75) {
+    if (ratio < 1.6) {
       return "about half as much again as the safe limit";
     }
-    if (ratio < 2.5) {
-      return "about twice the safe limit";
+    if (ratio < 1.85) {
+      return "about three quarters past the safe limit";
     }
-    return "about " + Math.round(ratio) + " times the safe limit";
+    return ratio < 2.5
+        ? "about twice the safe limit"
+        : "about " + Math.round(ratio) + " times the safe limit";
   }
 }

@@ -1,10 +1,13 @@
 package org.scantling.words;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.scantling.tables.SizeRow;
 import org.scantling.tables.Tables;
 import org.scantling.tables.UserRow;
 
@@ -34,10 +37,22 @@ final class OptionWords {
    * @param kind the question it answers, or the name of the evidence
    */
   String say(String kind, String option, Reader reader) {
-    Map<String, String> row = byOption.get(kind + "=" + option);
-    if (row != null) {
-      return row.get(reader == Reader.CLIENT ? "client" : "builder");
-    }
+    return find(kind, option, reader).orElseGet(() -> unlisted(option));
+  }
+
+  /** The words of an option that has a row. */
+  Optional<String> find(String kind, String option, Reader reader) {
+    return Optional.ofNullable(byOption.get(kind + "=" + option))
+        .map(row -> row.get(reader == Reader.CLIENT ? "client" : "builder"));
+  }
+
+  /** The dressed size behind a nominal one. */
+  Optional<SizeRow> dressed(String option) {
+    Matcher pair = PAIR.matcher(option);
+    return tables.sizes().find(pair.matches() ? pair.group(1) : option);
+  }
+
+  private String unlisted(String option) {
     Matcher pair = PAIR.matcher(option);
     if (pair.matches()) {
       return "a pair of " + pair.group(1);
@@ -48,11 +63,14 @@ final class OptionWords {
 
   /** The loads of a combination such as {@code D+0.75S}, in words. */
   String combination(String combination, Reader reader) {
-    StringBuilder words = new StringBuilder();
+    List<String> loads = new ArrayList<>();
     Matcher load = LOAD.matcher(combination);
     while (load.find()) {
-      words.append(words.isEmpty() ? "" : " + ").append(say("load", load.group(), reader));
+      loads.add(say("load", load.group(), reader));
     }
-    return words.toString();
+    int last = loads.size() - 1;
+    return last < 1
+        ? String.join("", loads) + " alone"
+        : String.join(", ", loads.subList(0, last)) + " and " + loads.get(last);
   }
 }

@@ -2,6 +2,7 @@ package org.scantling.words;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.scantling.reasons.Question;
 
 /**
@@ -12,6 +13,9 @@ import org.scantling.reasons.Question;
  * @param cell how its value stands in that line
  * @param builder its name for builder and engineer
  * @param client what it means to the client, as the subject of a sentence
+ * @param phrase its value as a noun phrase for the client
+ * @param driver true where a change of it is named as the cause of other changes
+ * @param remark what explains it as a cause, or empty
  * @param names further words by which people ask for it, singular
  * @param path where the site file may state it, or empty
  * @param follows true where it only follows by measure from other answers
@@ -24,10 +28,18 @@ public record SubjectRow(
     Cell cell,
     String builder,
     String client,
+    Cell phrase,
+    boolean driver,
+    String remark,
     List<String> names,
     String path,
     boolean follows,
     boolean safety) {
+
+  private static final String LOADS = "the loads";
+  private static final String WAY = "the way through";
+  private static final String LAYOUT = "the layout";
+  private static final Set<String> GIVEN = Set.of("the site", "the timber", LOADS, WAY);
 
   /**
    * How a value stands in its line, such as {@code of {value}}.
@@ -40,6 +52,26 @@ public record SubjectRow(
     }
   }
 
+  /** True for what a site file may state about the place, the timber or the way through. */
+  public boolean given() {
+    return GIVEN.contains(section);
+  }
+
+  /** True for what a site file may state and nobody can measure off the structure. */
+  public boolean place() {
+    return given() && !section.equals(WAY);
+  }
+
+  /** True for how the walk is divided. */
+  public boolean layout() {
+    return section.equals(LAYOUT);
+  }
+
+  /** True for what weighs or presses on it. */
+  public boolean load() {
+    return section.equals(LOADS);
+  }
+
   static SubjectRow read(Map<String, String> row) {
     return new SubjectRow(
         Question.of(row.get("question")),
@@ -48,6 +80,9 @@ public record SubjectRow(
         new Cell(row.get("cell")),
         row.get("builder"),
         row.get("client"),
+        new Cell(row.get("phrase")),
+        row.get("driver").equals("yes"),
+        row.get("remark"),
         List.of(row.get("names").split(";")),
         row.get("path"),
         row.get("follows").equals("yes"),

@@ -62,8 +62,7 @@ final class Template {
   }
 
   private static String sentence(String text) {
-    String plain = text.strip().replaceAll("\\.\\.$", ".");
-    return plain.isEmpty() ? plain : Character.toUpperCase(plain.charAt(0)) + plain.substring(1);
+    return text.strip().replaceAll("\\.\\.$", ".");
   }
 
   private static String quoted(String text) {

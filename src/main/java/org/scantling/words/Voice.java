@@ -11,9 +11,13 @@ import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
+import org.scantling.tables.SizeRow;
 
 /** How things are said to one reader, in one system of units. */
 public final class Voice {
+  /** Beyond it a ratio is no share of anything, but a slenderness. */
+  private static final double GREATEST_SHARE = 5;
+
   private final Words words;
   private final Reader reader;
   private final UnitSystem units;
@@ -39,7 +43,7 @@ public final class Voice {
       return new ClientNumbers(units).say(measure);
     }
     if (measure.unit() == Unit.RATIO && reader == Reader.BUILDER) {
-      return percent(measure.amount());
+      return ratio(measure.amount());
     }
     return MeasureText.print(measure, units);
   }
@@ -47,7 +51,9 @@ public final class Voice {
   /** The answer to a question. */
   public String say(Question question, Outcome outcome) {
     if (outcome instanceof Outcome.Amount amount) {
-      return say(amount.measure());
+      Measure measure = amount.measure();
+      boolean nothing = measure.unit() == Unit.INCH && !(measure.amount() > 0);
+      return nothing && reader != Reader.ENGINEER ? "none" : say(measure);
     }
     return option(question, ((Outcome.Word) outcome).text());
   }
@@ -68,10 +74,12 @@ public final class Voice {
   }
 
   private String sentence(Reason reason, Optional<Decision> decision) {
-    return words
-        .wording()
-        .template(reason.note().id(), reader)
-        .filled(new Blanks(this, reason, decision)::fill);
+    String said =
+        words
+            .wording()
+            .template(reason.note().id(), reader)
+            .filled(new Blanks(this, reason, decision)::fill);
+    return reader == Reader.ENGINEER ? said : capital(said);
   }
 
   /** What a check or a table row is called. */
@@ -116,12 +124,89 @@ public final class Voice {
         .orElseGet(() -> path.substring(path.lastIndexOf('.') + 1).replace('-', ' '));
   }
 
+  /**
+   * What is taken where the file leaves a path out that no question answers, if a word is needed.
+   */
+  public Optional<String> absent(String path) {
+    return words.options().find("absent", path, reader);
+  }
+
+  /** How a changed answer is told as a cause. */
+  public String driver(Decision decision) {
+    SubjectRow row = words.subjects().row(decision.question());
+    String now = say(decision.question(), decision.proposed());
+    String then = decision.base().map(base -> say(decision.question(), base)).orElse("none");
+    String change =
+        reader == Reader.CLIENT
+            ? row.phrase().of(now) + " instead of " + then
+            : row.builder() + " " + now + ", was " + then;
+    return change + remark(row);
+  }
+
+  /** The name of a changed answer that is a cause, with what explains it. */
+  public String cause(Decision decision) {
+    return label(decision.question()) + remark(words.subjects().row(decision.question()));
+  }
+
+  private static String remark(SubjectRow row) {
+    return row.remark().isEmpty() ? "" : " (" + row.remark() + ")";
+  }
+
+  /** The answer with what its name hides: a nominal size with its dressed dimensions. */
+  public String detailed(Question question, Outcome outcome) {
+    String said = say(question, outcome);
+    return outcome instanceof Outcome.Word word
+        ? words.options().dressed(word.text()).map(this::dimensions).map(said::concat).orElse(said)
+        : said;
+  }
+
+  /** The same as a noun phrase for the client. */
+  public String described(Question question, Outcome outcome) {
+    String said = detailed(question, outcome);
+    return reader == Reader.CLIENT ? words.subjects().row(question).phrase().of(said) : said;
+  }
+
+  /** A path, a table row or a check, with its number where it has one. */
+  public String reference(String reference) {
+    return words
+        .numbers(reference)
+        .map(row -> reference + " = " + say(row.measure()) + ": " + row.statement())
+        .or(
+            () ->
+                words
+                    .tables()
+                    .checks()
+                    .find(reference)
+                    .map(row -> reference + ": " + tail(row.builderWords())))
+        .or(
+            () ->
+                words
+                    .tables()
+                    .defaults()
+                    .find(reference)
+                    .map(row -> reference + " by default: " + row.statement()))
+        .orElse(reference);
+  }
+
+  private String dimensions(SizeRow size) {
+    String breadth = say(Measure.inches(size.thicknessIn()));
+    String depth = say(Measure.inches(size.widthIn()));
+    return " (" + (breadth.equals(depth) ? depth + " square" : breadth + " by " + depth) + ")";
+  }
+
   String word(String kind, String option) {
     return words.options().say(kind, option, reader);
   }
 
-  private static String percent(double ratio) {
-    return Math.round(ratio * 100) + " %";
+  private static String capital(String said) {
+    return said.isEmpty() ? said : Character.toUpperCase(said.charAt(0)) + said.substring(1);
+  }
+
+  /** A share as percent, a slenderness as it is. */
+  private static String ratio(double ratio) {
+    return ratio < GREATEST_SHARE
+        ? Math.round(ratio * 100) + " %"
+        : MeasureText.imperial(Measure.count(Math.round(ratio * 10) / 10.0));
   }
 
   /** The member is named by the sentence already. */

@@ -1,7 +1,10 @@
 package org.scantling.words;
 
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.tables.NumberRow;
 import org.scantling.tables.Tables;
 
 /** All words, read once; safe to share between threads. */
@@ -9,12 +12,14 @@ public final class Words {
   private final Wording wording;
   private final Subjects subjects;
   private final OptionWords options;
+  private final Reads reads;
   private final Tables tables;
 
   private Words(Tables tables) {
     this.tables = tables;
     this.wording = Wording.read();
     this.subjects = Subjects.read();
+    this.reads = Reads.read(tables);
     this.options = OptionWords.read(tables);
   }
 
@@ -27,6 +32,11 @@ public final class Words {
     return subjects;
   }
 
+  /** What checks and worked numbers are made from. */
+  public Reads reads() {
+    return reads;
+  }
+
   /** How all of it is said to one reader. */
   public Voice voice(Reader reader, UnitSystem units) {
     return new Voice(this, reader, units);
@@ -35,6 +45,13 @@ public final class Words {
   /** The rules that have words. */
   public Set<String> rules() {
     return wording.rules();
+  }
+
+  /** A row of one of the tables of bare numbers, if a reference names one. */
+  Optional<NumberRow> numbers(String reference) {
+    return Stream.of(tables.thumbs(), tables.live(), tables.snow())
+        .flatMap(table -> table.find(reference).stream())
+        .findFirst();
   }
 
   Wording wording() {

@@ -1,0 +1,68 @@
+package org.scantling.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.scantling.reasons.Decision;
+import org.scantling.reasons.Finding;
+import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Weight;
+import org.scantling.words.SubjectRow;
+import org.scantling.words.Subjects;
+import org.scantling.words.Voice;
+
+/** What the site file left open and a rule filled from outside both files. */
+final class Assumed {
+  private final Proposal proposal;
+  private final Subjects subjects;
+  private final Voice voice;
+
+  Assumed(Told told) {
+    this.proposal = told.proposal();
+    this.subjects = told.words().subjects();
+    this.voice = told.voice();
+  }
+
+  /** True where a fact about the place or the timber was neither given nor kept from the base. */
+  boolean is(Decision decision) {
+    SubjectRow row = subjects.row(decision.question());
+    return row.place()
+        && proposal.assumptions().contains(row.path())
+        && weight(decision).filter(weight -> weight == Weight.KEPT).isEmpty();
+  }
+
+  void write(Page page) {
+    List<Block.Item> items = new ArrayList<>();
+    for (SubjectRow row : subjects.rows()) {
+      proposal.decision(row.question()).filter(this::is).ifPresent(each -> items.add(item(each)));
+    }
+    for (String path : proposal.assumptions()) {
+      voice
+          .absent(path)
+          .ifPresent(words -> items.add(new Block.Item("", Sentence.capital(words) + ".")));
+    }
+    if (!items.isEmpty()) {
+      page.heading("Assumed, because the file does not say").items(items);
+    }
+  }
+
+  private Block.Item item(Decision decision) {
+    return new Block.Item(
+        Sentence.capital(voice.label(decision.question())),
+        voice.sentence(decision.governing(), decision)
+            + " ("
+            + voice.source(decision.governing().source())
+            + ")");
+  }
+
+  /** How strongly the governing finding wished for the answer, where it was a wish. */
+  static Optional<Weight> weight(Decision decision) {
+    Finding finding = decision.governing().finding();
+    if (finding instanceof Finding.PreferNumber wish) {
+      return Optional.of(wish.weight());
+    }
+    return finding instanceof Finding.PreferOption wish
+        ? Optional.of(wish.weight())
+        : Optional.empty();
+  }
+}

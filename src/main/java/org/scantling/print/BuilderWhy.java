@@ -1,0 +1,131 @@
+package org.scantling.print;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import org.scantling.quantity.Measure;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Checked;
+import org.scantling.reasons.Decision;
+import org.scantling.reasons.Reason;
+import org.scantling.words.Voice;
+
+/** Explains to the builder: the number, the rule, the source, and what stopped the next smaller. */
+final class BuilderWhy {
+  private static final int MOST_TRIED = 4;
+
+  private final Told told;
+  private final Voice voice;
+  private final Drivers drivers;
+
+  BuilderWhy(Told told) {
+    this.told = told;
+    this.voice = told.voice();
+    this.drivers = new Drivers(told.proposal(), told.words());
+  }
+
+  void write(Page page, List<Decision> decisions) {
+    Decision chief = decisions.get(0);
+    page.title(Sentence.capital(voice.label(chief.question())));
+    page.paragraph(answer(chief) + " " + reason(chief.governing(), chief));
+    causes(page, chief);
+    weighed(page, chief);
+    tried(page, chief);
+    tightest(page, chief);
+    if (decisions.size() > 1) {
+      page.heading("Also decided about it");
+      page.items(decisions.stream().skip(1).map(this::item).toList());
+    }
+  }
+
+  private String answer(Decision decision) {
+    String now = voice.described(decision.question(), decision.proposed());
+    return Sentence.capital(now)
+        + decision
+            .base()
+            .map(base -> base(decision, voice.described(decision.question(), base)))
+            .orElse(".");
+  }
+
+  private static String base(Decision decision, String then) {
+    return decision.changed() ? "; the base has " + then + "." : ", as in the base.";
+  }
+
+  private String reason(Reason reason, Decision decision) {
+    return voice.sentence(reason, decision)
+        + " ["
+        + reason.note().id()
+        + "; "
+        + voice.source(reason.source())
+        + "]";
+  }
+
+  private void causes(Page page, Decision decision) {
+    List<String> causes = drivers.of(decision).stream().map(voice::driver).toList();
+    if (decision.changed() && !causes.isEmpty()) {
+      page.paragraph("Different here, and it bears on this: " + String.join("; ", causes) + ".");
+    }
+  }
+
+  /** Bounds and wishes that did not set the answer. */
+  private void weighed(Page page, Decision decision) {
+    List<Block.Item> items =
+        decision.reasons().stream()
+            .filter(each -> !each.governing())
+            .map(each -> new Block.Item("", reason(each, decision)))
+            .toList();
+    if (!items.isEmpty()) {
+      page.heading("Weighed as well").items(items);
+    }
+  }
+
+  /** The options next below the answer, the nearest first. */
+  private void tried(Page page, Decision decision) {
+    List<Reason> rejected = new ArrayList<>(decision.rejected());
+    rejected.removeIf(each -> each.finding().equals(decision.governing().finding()));
+    Collections.reverse(rejected);
+    if (!rejected.isEmpty()) {
+      page.heading("Could not be");
+      page.items(
+          rejected.stream()
+              .limit(MOST_TRIED)
+              .map(each -> new Block.Item("", reason(each, decision)))
+              .toList());
+    }
+  }
+
+  private void tightest(Page page, Decision decision) {
+    if (!told.words().subjects().row(decision.question()).safety()) {
+      return;
+    }
+    List<Block.Item> items =
+        told.proposal().checks().stream()
+            .filter(each -> each.role().equals(decision.question().subject()))
+            .sorted(Comparator.comparingDouble((Checked each) -> each.check().ratio()).reversed())
+            .limit(MOST_TRIED)
+            .map(this::worked)
+            .toList();
+    if (!items.isEmpty()) {
+      page.heading("How hard it is worked now").items(items);
+    }
+  }
+
+  private Block.Item worked(Checked checked) {
+    return new Block.Item(
+        voice.say(Measure.ratio(checked.check().ratio())),
+        voice.check(checked.id()) + amounts(checked) + " (" + voice.source(checked.source()) + ")");
+  }
+
+  /** A bare ratio is said already. */
+  private String amounts(Checked checked) {
+    boolean bare = checked.unit() == Unit.RATIO && checked.check().capacity() < 1 + 1e-9;
+    return bare ? "" : ", " + voice.say(checked.demand()) + " of " + voice.say(checked.capacity());
+  }
+
+  private Block.Item item(Decision decision) {
+    return new Block.Item(
+        Sentence.capital(voice.label(decision.question())),
+        answer(decision) + " " + reason(decision.governing(), decision));
+  }
+}

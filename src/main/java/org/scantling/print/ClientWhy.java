@@ -1,0 +1,92 @@
+package org.scantling.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scantling.reasons.Decision;
+import org.scantling.reasons.Finding;
+import org.scantling.reasons.Question;
+import org.scantling.reasons.Reason;
+import org.scantling.words.Voice;
+
+/** Explains to the client: plain words, few numbers, nothing that is not so. */
+final class ClientWhy {
+  private final Told told;
+  private final Voice voice;
+  private final Drivers drivers;
+
+  ClientWhy(Told told) {
+    this.told = told;
+    this.voice = told.voice();
+    this.drivers = new Drivers(told.proposal(), told.words());
+  }
+
+  void write(Page page, List<Decision> decisions) {
+    Decision chief = decisions.get(0);
+    page.title(Sentence.capital(voice.label(chief.question())));
+    page.paragraph(answer(chief));
+    page.paragraph(because(chief));
+    smaller(page, chief);
+    List<Block.Item> others = new ArrayList<>();
+    decisions.stream().skip(1).filter(this::worthSaying).forEach(each -> others.add(item(each)));
+    if (!others.isEmpty()) {
+      page.heading("Also about this").items(others);
+    }
+  }
+
+  private String answer(Decision decision) {
+    Question question = decision.question();
+    String now = Sentence.capital(voice.described(question, decision.proposed()));
+    if (decision.base().isEmpty()) {
+      return now + ".";
+    }
+    String at = " at the " + told.proposal().baseTitle() + ".";
+    return decision.changed()
+        ? now + " here; " + voice.detailed(question, decision.base().get()) + at
+        : now + ", just as" + at;
+  }
+
+  private String because(Decision decision) {
+    String sentence = voice.sentence(decision.governing(), decision);
+    List<String> causes = drivers.of(decision).stream().map(voice::driver).toList();
+    return decision.changed() && !causes.isEmpty()
+        ? sentence + " What is different here: " + Sentence.phrases(causes) + "."
+        : sentence;
+  }
+
+  /** The nearest that was tried and could not be, other than what governs. */
+  private void smaller(Page page, Decision decision) {
+    if (decision.changed()) {
+      decision.rejected().stream()
+          .filter(each -> !same(each, decision.governing()))
+          .reduce((one, next) -> next)
+          .ifPresent(nearest -> page.paragraph(voice.sentence(nearest, decision)));
+    }
+  }
+
+  private static boolean same(Reason one, Reason other) {
+    return one.finding().equals(other.finding()) || option(one).equals(option(other));
+  }
+
+  private static String option(Reason reason) {
+    return reason.finding() instanceof Finding.Reject reject ? reject.option() : "";
+  }
+
+  private boolean worthSaying(Decision decision) {
+    return decision.changed() || told.words().subjects().row(decision.question()).safety();
+  }
+
+  private Block.Item item(Decision decision) {
+    String before =
+        decision
+            .base()
+            .filter(base -> decision.changed())
+            .map(base -> ", before " + voice.say(decision.question(), base))
+            .orElse("");
+    return new Block.Item(
+        Sentence.capital(voice.label(decision.question())),
+        voice.say(decision.question(), decision.proposed())
+            + before
+            + ". "
+            + voice.sentence(decision.governing(), decision));
+  }
+}

@@ -1,0 +1,120 @@
+package org.scantling.print;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.scantling.quantity.Measure;
+import org.scantling.reasons.Checked;
+import org.scantling.reasons.Decision;
+import org.scantling.reasons.Evidence;
+import org.scantling.reasons.Reason;
+import org.scantling.words.Voice;
+
+/**
+ * Lays the working open: findings, evidence, checks, clauses, and the way back to the site file.
+ */
+final class EngineerWhy {
+  private final Told told;
+  private final Voice voice;
+
+  EngineerWhy(Told told) {
+    this.told = told;
+    this.voice = told.voice();
+  }
+
+  void write(Page page, List<Decision> decisions) {
+    Decision chief = decisions.get(0);
+    page.title(value(chief));
+    page.heading("Findings");
+    List<Block.Item> findings = new ArrayList<>();
+    chief.reasons().forEach(each -> findings.add(finding(each, chief)));
+    page.items(findings);
+    List<Reason> rejected = new ArrayList<>(chief.rejected());
+    rejected.removeIf(each -> each.finding().equals(chief.governing().finding()));
+    if (!rejected.isEmpty()) {
+      page.heading("Rejected options");
+      page.items(rejected.stream().map(each -> finding(each, chief)).toList());
+    }
+    checks(page, chief);
+    page.heading("Because");
+    page.add(new Block.Outline(new Chain(told.proposal(), told.words(), voice).of(chief)));
+    if (decisions.size() > 1) {
+      page.heading("Other decisions of the subject");
+      page.items(decisions.stream().skip(1).map(this::other).toList());
+    }
+  }
+
+  private String value(Decision decision) {
+    return decision.question().id()
+        + " = "
+        + voice.say(decision.question(), decision.proposed())
+        + decision
+            .base()
+            .map(base -> " (base " + voice.say(decision.question(), base) + ")")
+            .orElse("");
+  }
+
+  private Block.Item finding(Reason reason, Decision decision) {
+    return new Block.Item(
+        (reason.governing() ? "* " : "") + reason.note().id(),
+        voice.sentence(reason, decision) + evidence(reason) + " [" + source(reason) + "]");
+  }
+
+  private String source(Reason reason) {
+    return reason.source().kind().word() + "; " + voice.source(reason.source());
+  }
+
+  private String evidence(Reason reason) {
+    List<String> seen = new ArrayList<>();
+    for (Evidence.Seen each : reason.finding().evidence().seen()) {
+      seen.add(
+          each.name()
+              + "="
+              + (each instanceof Evidence.Seen.Amount amount
+                  ? voice.say(amount.measure())
+                  : ((Evidence.Seen.Word) each).text()));
+    }
+    return seen.isEmpty() ? "" : " {" + String.join(", ", seen) + "}";
+  }
+
+  private void checks(Page page, Decision decision) {
+    List<Checked> checks =
+        told.proposal().checks().stream()
+            .filter(each -> each.role().equals(decision.question().subject()))
+            .toList();
+    if (checks.isEmpty() || !told.words().subjects().row(decision.question()).safety()) {
+      return;
+    }
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("check", "combination", "C_D", "demand", "capacity", "ratio"));
+    checks.forEach(each -> rows.add(row(each)));
+    page.heading("Checks of the answer").add(new Block.Grid(rows));
+    Map<String, List<String>> clauses = new LinkedHashMap<>();
+    for (Checked check : checks) {
+      clauses
+          .computeIfAbsent(voice.source(check.source()), key -> new ArrayList<>())
+          .add(check.id());
+    }
+    List<Block.Item> items = new ArrayList<>();
+    clauses.forEach((clause, ids) -> items.add(new Block.Item(clause, String.join(", ", ids))));
+    page.heading("Clauses").items(items);
+  }
+
+  private List<String> row(Checked checked) {
+    return List.of(
+        checked.id(),
+        checked.combination(),
+        voice.say(Measure.ratio(checked.loadDurationFactor())),
+        voice.say(checked.demand()),
+        voice.say(checked.capacity()),
+        voice.say(Measure.ratio(checked.check().ratio())));
+  }
+
+  private Block.Item other(Decision decision) {
+    Reason reason = decision.governing();
+    return new Block.Item(
+        value(decision),
+        reason.note().id() + ". " + voice.sentence(reason, decision) + " [" + source(reason) + "]");
+  }
+}

@@ -1,0 +1,48 @@
+package org.scantling.print;
+
+import org.scantling.quantity.UnitSystem;
+import org.scantling.reasons.Decision;
+import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Question;
+import org.scantling.words.Reader;
+import org.scantling.words.Topic;
+import org.scantling.words.Words;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** One decision explained, as JSON, with the text for one reader. */
+public final class WhyJson {
+  private static final String SCHEMA = "scantling/why/1";
+
+  private WhyJson() {}
+
+  public static String of(Proposal proposal, Words words, Topic topic, Reader reader) {
+    ObjectNode root = JsonText.object();
+    root.put("schema", SCHEMA);
+    root.put("status", proposal.proposed() ? "proposed" : "needs-engineer");
+    root.put("title", proposal.title());
+    root.put("topic", topic.name());
+    root.put("reader", reader.name().toLowerCase(java.util.Locale.ROOT));
+    root.put(
+        "text",
+        WhyMarkdown.of(proposal, words, topic, reader, PrintOptions.plain(UnitSystem.IMPERIAL)));
+    ArrayNode decisions = root.putArray("decisions");
+    ReasonJson reasons = new ReasonJson(words, reader);
+    for (Question question : topic.questions()) {
+      proposal.decision(question).map(reasons::decision).ifPresent(decisions::add);
+    }
+    ArrayNode chain = root.putArray("chain");
+    topic.questions().stream()
+        .flatMap(question -> proposal.decision(question).stream())
+        .findFirst()
+        .ifPresent(chief -> chain(chain, chief, proposal, words));
+    return JsonText.print(root);
+  }
+
+  private static void chain(ArrayNode chain, Decision chief, Proposal proposal, Words words) {
+    for (Block.Step step :
+        new Chain(proposal, words, words.voice(Reader.ENGINEER, UnitSystem.IMPERIAL)).of(chief)) {
+      chain.addObject().put("depth", step.depth()).put("text", step.text());
+    }
+  }
+}

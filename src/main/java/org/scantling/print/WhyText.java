@@ -1,0 +1,18 @@
+package org.scantling.print;
+
+import org.scantling.reasons.Proposal;
+import org.scantling.words.Reader;
+import org.scantling.words.Topic;
+import org.scantling.words.Words;
+
+/** One decision explained, as text for one reader. */
+public final class WhyText {
+  private WhyText() {}
+
+  /** The text, no line wider than the options say. */
+  public static String of(
+      Proposal proposal, Words words, Topic topic, Reader reader, PrintOptions options) {
+    return TextPage.print(
+        WhyPage.of(Told.to(reader, proposal, words, options.units()), topic), options);
+  }
+}
