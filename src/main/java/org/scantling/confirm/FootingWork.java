@@ -22,13 +22,12 @@ import org.scantling.reasons.Source;
 /** What the ground must do for one post: hold it upright, carry it, and keep it down. */
 public final class FootingWork {
   private final Foot foot;
-  private final SidePush push;
-  private final List<HeaderChecks.PostLoad> loads;
-  private final double postWeightLb;
+  private final Load load;
 
   /**
-   * @param concrete true for a collar of concrete that fills the hole
-   * @param postBreadthIn dressed breadth of the square post
+   * @param concrete true for concrete that fills the hole
+   * @param postBreadthIn dressed breadth of the square post in the ground; 0 where it stands on a
+   *     bracket on top of the concrete
    * @param soil presumptive values
    * @param isolatedFactor the increase for isolated posts that half an inch of movement does not
    *     hurt
@@ -43,18 +42,57 @@ public final class FootingWork {
       BallastWeights weights,
       double gripRatio) {}
 
+  /** What stands on the ground. */
+  public record Beams(Material header, Material post) {}
+
+  /**
+   * What one foot must hold, allowable-stress level.
+   *
+   * @param push sideways
+   * @param heaviest the combination that presses most
+   * @param heaviestLb what it presses with, the post included
+   * @param liftLb strongest lift, what the weight above the foot holds taken off but for the post
+   * @param postWeightLb weight of the post where it still counts against the lift, else 0
+   */
+  record Load(
+      LateralLoad push,
+      LoadCombination heaviest,
+      double heaviestLb,
+      double liftLb,
+      double postWeightLb) {}
+
+  /** Posts in the ground, each upright by itself. */
   public FootingWork(Foot foot, PostChecks.Standing standing, HeaderChecks headers, Beams beams) {
+    this(foot, cantilever(standing, headers, beams));
+  }
+
+  /** Piers under the brackets of a braced walk. */
+  public FootingWork(Foot foot, BracedFeet feet, double bracketHeightIn) {
+    this(foot, feet.load(bracketHeightIn));
+  }
+
+  private FootingWork(Foot foot, Load load) {
     this.foot = foot;
-    this.push =
+    this.load = load;
+  }
+
+  private static Load cantilever(PostChecks.Standing standing, HeaderChecks headers, Beams beams) {
+    SidePush push =
         standing.across().momentAtInLb(0) >= standing.along().momentAtInLb(0)
             ? standing.across()
             : standing.along();
-    this.loads = headers.onPosts(beams.header());
-    this.postWeightLb = beams.post().weightLbPerIn() * push.heightIn();
+    List<HeaderChecks.PostLoad> loads = headers.onPosts(beams.header());
+    double postWeightLb = beams.post().weightLbPerIn() * push.heightIn();
+    HeaderChecks.PostLoad heaviest =
+        loads.stream().max(Comparator.comparingDouble(HeaderChecks.PostLoad::downLb)).orElseThrow();
+    double windFactor = LoadCombination.UPLIFT.factor(LoadKind.WIND);
+    return new Load(
+        new LateralLoad(windFactor * push.forceLb(), push.resultantIn()),
+        heaviest.combination(),
+        heaviest.downLb() + postWeightLb,
+        loads.stream().mapToDouble(HeaderChecks.PostLoad::upLb).max().orElse(0),
+        postWeightLb);
   }
-
-  /** What stands on the ground. */
-  public record Beams(Material header, Material post) {}
 
   /** Depth at which the ground holds the post upright, with a hole of that diameter. */
   public NonConstrainedEmbedment embedment(double holeDiameterIn) {
@@ -62,9 +100,8 @@ public final class FootingWork {
         foot.concrete()
             ? EffectiveWidth.concreteCollar(holeDiameterIn)
             : EffectiveWidth.squarePost(foot.postBreadthIn(), foot.postBreadthIn());
-    double windFactor = LoadCombination.UPLIFT.factor(LoadKind.WIND);
     return NonConstrainedEmbedment.of(
-        new LateralLoad(windFactor * push.forceLb(), push.resultantIn()),
+        load.push(),
         width,
         new LateralResistance(foot.soil().lateralPsfPerFt(), foot.isolatedFactor()));
   }
@@ -72,13 +109,12 @@ public final class FootingWork {
   /** Diameter at which the bottom of the hole carries the post. */
   public VerticalBearing bearing(double holeDiameterIn) {
     return VerticalBearing.of(
-        heaviestLb(), VerticalBearing.circleIn2(holeDiameterIn), foot.soil().bearingPsf());
+        load.heaviestLb(), VerticalBearing.circleIn2(holeDiameterIn), foot.soil().bearingPsf());
   }
 
   /** Every check of a hole of that depth and diameter. */
   public List<Checked> of(double depthIn, double holeDiameterIn, Function<String, Source> sources) {
     NonConstrainedEmbedment needed = embedment(holeDiameterIn);
-    HeaderChecks.PostLoad heaviest = heaviest();
     return List.of(
         checked(
             "embedment",
@@ -86,8 +122,7 @@ public final class FootingWork {
             sources,
             new Check(needed.depthIn(), depthIn),
             Unit.INCH),
-        checked(
-            "bearing", heaviest.combination(), sources, bearing(holeDiameterIn).check(), Unit.PSF),
+        checked("bearing", load.heaviest(), sources, bearing(holeDiameterIn).check(), Unit.PSF),
         checked(
             "uplift",
             LoadCombination.UPLIFT,
@@ -114,9 +149,9 @@ public final class FootingWork {
             : BuriedFooting.none(depthIn, postIn2);
     // The header's lift already has 0.6 of the weight above taken off; what is left must be held by
     // post and footing.
-    Uplift held = Uplift.of(0, postWeightLb, buried, foot.weights());
+    Uplift held = Uplift.of(0, load.postWeightLb(), buried, foot.weights());
     double gripLb = foot.concrete() ? 0 : gripLb(depthIn);
-    return new Check(netLiftLb(), held.resistanceLb() + gripLb);
+    return new Check(load.liftLb(), held.resistanceLb() + gripLb);
   }
 
   /**
@@ -130,20 +165,6 @@ public final class FootingWork {
   }
 
   private static final double CUBIC_INCHES_PER_CUBIC_FOOT = 1728;
-
-  private double netLiftLb() {
-    return loads.stream().mapToDouble(HeaderChecks.PostLoad::upLb).max().orElse(0);
-  }
-
-  private HeaderChecks.PostLoad heaviest() {
-    return loads.stream()
-        .max(Comparator.comparingDouble(HeaderChecks.PostLoad::downLb))
-        .orElseThrow();
-  }
-
-  private double heaviestLb() {
-    return heaviest().downLb() + postWeightLb;
-  }
 
   private static Checked checked(
       String name,

@@ -105,9 +105,18 @@ final class Assembly {
     for (Question question : List.of(CROSSBEAM_SIZE, HEADER_SIZE, POST_SIZE)) {
       checks.addAll(bench.checks(question, pass.answers().option(question)));
     }
+    if (bench.braced().isPresent()) {
+      checks.addAll(bench.checks(BRACE_SIZE, pass.answers().option(BRACE_SIZE)));
+    }
     checks.addAll(
         bench.footingChecks(
             pass.answers().number(FOOTING_DEPTH), pass.answers().number(HOLE_DIAMETER)));
+    JointBench joints = new JointBench(bench);
+    for (Question question : List.of(CROSSBEAM_JOINT, HEADER_JOINT, BRACE_JOINT)) {
+      if (pass.verdicts().containsKey(question)) {
+        checks.addAll(joints.checks(job.tables().joints().row(pass.answers().option(question))));
+      }
+    }
     return checks;
   }
 

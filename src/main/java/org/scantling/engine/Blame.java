@@ -22,7 +22,8 @@ final class Blame {
       case CROSSBEAMS -> most(Demand.CLEAR_WIDTH, Demand.GROUND_SNOW);
       case HEADERS -> most(Demand.GROUND_SNOW, Demand.CLEAR_WIDTH, Demand.WALK_LENGTH);
       case HEIGHT -> Demand.HEADROOM.path();
-      case POSTS, FOOTINGS -> most(Demand.WIND_SPEED, Demand.HEADROOM, Demand.GROUND_SNOW);
+      case POSTS, SIDES, FOOTINGS, JOINTS ->
+          most(Demand.WIND_SPEED, Demand.HEADROOM, Demand.GROUND_SNOW);
       default -> Demand.WALK_LENGTH.path();
     };
   }
