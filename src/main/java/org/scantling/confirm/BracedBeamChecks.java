@@ -95,6 +95,9 @@ public final class BracedBeamChecks {
       for (String piece : plane.beam().pieces()) {
         piece(worst, each.combination(), each.all().member(piece), values);
       }
+      for (String piece : plane.beam().betweenTails()) {
+        shear(worst, each.combination(), each.all().member(piece), values);
+      }
       for (int post = 0; post < plane.postCount() && beam.seatIn() > 0; post++) {
         notch(worst, each, post, values);
         seat(worst, each, post, values);
@@ -106,9 +109,9 @@ public final class BracedBeamChecks {
   private void piece(
       WorstChecks worst, LoadCombination combination, MemberResult piece, AdjustedValues values) {
     int plies = beam.material().plies();
-    Rectangle ply = beam.material().section();
     BracedMember member =
-        new BracedMember(ply, beam.unbracedIn(), limits.straightnessFactor(), values);
+        new BracedMember(
+            beam.material().section(), beam.unbracedIn(), limits.straightnessFactor(), values);
     double momentInLb = piece.largestMoment().amount() / plies;
     double axialLb = largest(piece.mostTension().amount(), piece.mostCompression().amount());
     worst.add(
@@ -116,7 +119,13 @@ public final class BracedBeamChecks {
         combination,
         member.combined(new BracedMember.Forces(axialLb / plies, momentInLb, 0, 0)),
         Unit.RATIO);
-    double shearLb = Math.abs(piece.largestShear().amount()) / plies;
+  }
+
+  /** Shear at the recess over the posts, and past the bolts of the braces at half the depth. */
+  private void shear(
+      WorstChecks worst, LoadCombination combination, MemberResult piece, AdjustedValues values) {
+    Rectangle ply = beam.material().section();
+    double shearLb = Math.abs(piece.largestShear().amount()) / beam.material().plies();
     if (beam.notchIn() > 0) {
       EndNotch notch = new EndNotch(beam.notchIn(), 0);
       worst.add(

@@ -37,6 +37,11 @@ record BracedLine(List<Double> marksIn) {
     return names;
   }
 
+  /** The pieces that braces work on: all but the two tails. */
+  List<String> betweenTails() {
+    return pieces().subList(1, pieceCount() - 1);
+  }
+
   /** The mark at that place. */
   int mark(double atIn) {
     for (int i = 0; i < marksIn.size(); i++) {

@@ -47,6 +47,17 @@ public final class BracedWalk {
     this.alongCases = new BracedCases(along, alongLoads(wind.along()), stability).all();
   }
 
+  /**
+   * True where braces of that leg find room both ways; a leg left over from other bays may not.
+   *
+   * @param legIn above 0
+   */
+  public static boolean fits(Geometry geometry, double legIn) {
+    double apartIn = Math.min(geometry.plan().bayIn(), geometry.plan().rowSpacingIn());
+    double heightIn = geometry.headerTopIn() - geometry.headers().depthIn() / 2;
+    return 2 * legIn < apartIn && legIn < heightIn;
+  }
+
   Geometry geometry() {
     return geometry;
   }

@@ -117,7 +117,19 @@ final class Assembly {
         checks.addAll(joints.checks(job.tables().joints().row(pass.answers().option(question))));
       }
     }
-    return checks;
+    return worst(checks);
+  }
+
+  /** One entry a check: several joints may ask for the same distance. */
+  private static List<Checked> worst(List<Checked> checks) {
+    Map<String, Checked> byId = new LinkedHashMap<>();
+    checks.forEach(
+        each ->
+            byId.merge(
+                each.id(),
+                each,
+                (one, other) -> one.check().ratio() >= other.check().ratio() ? one : other));
+    return new ArrayList<>(byId.values());
   }
 
   /** Gravest first, then in the order of their rows; each text once. */

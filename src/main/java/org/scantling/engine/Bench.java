@@ -84,8 +84,8 @@ final class Bench {
    * Posts in the ground stand by themselves, and braces between them are not counted on.
    */
   Optional<BracedWalk> braced() {
-    boolean known = answers.has(BRACE_SIZE) && answers.has(BRACE_LEG);
-    if (!known || !onBrackets()) {
+    boolean known = onBrackets() && answers.has(BRACE_SIZE) && answers.has(BRACE_LEG);
+    if (!known || !BracedWalk.fits(geometry(), answers.number(BRACE_LEG))) {
       return Optional.empty();
     }
     Optional<Material> brace = material(answers.option(BRACE_SIZE));
