@@ -22,13 +22,12 @@ import org.scantling.reasons.Source;
 /** What the ground must do for one post: hold it upright, carry it, and keep it down. */
 public final class FootingWork {
   private final Foot foot;
-  private final List<SidePush> pushes;
-  private final List<HeaderChecks.PostLoad> loads;
-  private final double postWeightLb;
+  private final Load load;
 
   /**
-   * @param concrete true for a collar of concrete that fills the hole
-   * @param postBreadthIn dressed breadth of the square post
+   * @param concrete true for concrete that fills the hole
+   * @param postBreadthIn dressed breadth of the square post in the ground; 0 where it stands on a
+   *     bracket on top of the concrete
    * @param soil presumptive values
    * @param isolatedFactor the increase for isolated posts that half an inch of movement does not
    *     hurt
@@ -43,49 +42,87 @@ public final class FootingWork {
       BallastWeights weights,
       double gripRatio) {}
 
-  public FootingWork(Foot foot, PostChecks.Standing standing, HeaderChecks headers, Beams beams) {
-    this.foot = foot;
-    this.pushes = List.of(standing.across(), standing.along());
-    this.loads = headers.onPosts(beams.header());
-    this.postWeightLb = beams.post().weightLbPerIn() * standing.across().heightIn();
-  }
-
   /** What stands on the ground. */
   public record Beams(Material header, Material post) {}
+
+  /**
+   * What one foot must hold, allowable-stress level.
+   *
+   * @param pushes sideways, from each direction
+   * @param heaviest the combination that presses most
+   * @param heaviestLb what it presses with, the post included
+   * @param lifts by combination, what the weight above the foot holds taken off but for the post
+   * @param postWeightLb weight of the post where it still counts against the lift, else 0
+   */
+  record Load(
+      List<LateralLoad> pushes,
+      LoadCombination heaviest,
+      double heaviestLb,
+      List<HeaderChecks.PostLoad> lifts,
+      double postWeightLb) {}
+
+  /** Posts in the ground, each upright by itself. */
+  public FootingWork(Foot foot, PostChecks.Standing standing, HeaderChecks headers, Beams beams) {
+    this(foot, cantilever(standing, headers, beams));
+  }
+
+  /** Piers under the brackets of a braced walk. */
+  public FootingWork(Foot foot, BracedFeet feet, double bracketHeightIn) {
+    this(foot, feet.load(bracketHeightIn));
+  }
+
+  private FootingWork(Foot foot, Load load) {
+    this.foot = foot;
+    this.load = load;
+  }
+
+  private static Load cantilever(PostChecks.Standing standing, HeaderChecks headers, Beams beams) {
+    List<HeaderChecks.PostLoad> loads = headers.onPosts(beams.header());
+    double postWeightLb = beams.post().weightLbPerIn() * standing.across().heightIn();
+    HeaderChecks.PostLoad heaviest =
+        loads.stream().max(Comparator.comparingDouble(HeaderChecks.PostLoad::downLb)).orElseThrow();
+    return new Load(
+        List.of(lateral(standing.across()), lateral(standing.along())),
+        heaviest.combination(),
+        heaviest.downLb() + postWeightLb,
+        loads,
+        postWeightLb);
+  }
+
+  private static LateralLoad lateral(SidePush push) {
+    double windFactor = LoadCombination.UPLIFT.factor(LoadKind.WIND);
+    return new LateralLoad(windFactor * push.forceLb(), push.resultantIn());
+  }
 
   /**
    * Depth at which the ground holds the post upright against the wind from either side, with a hole
    * of that diameter.
    */
   public NonConstrainedEmbedment embedment(double holeDiameterIn) {
-    return pushes.stream()
+    return load.pushes().stream()
         .map(push -> embedment(push, holeDiameterIn))
         .max(Comparator.comparingDouble(NonConstrainedEmbedment::depthIn))
         .orElseThrow();
   }
 
-  private NonConstrainedEmbedment embedment(SidePush push, double holeDiameterIn) {
+  private NonConstrainedEmbedment embedment(LateralLoad push, double holeDiameterIn) {
     EffectiveWidth width =
         foot.concrete()
             ? EffectiveWidth.concreteCollar(holeDiameterIn)
             : EffectiveWidth.squarePost(foot.postBreadthIn(), foot.postBreadthIn());
-    double windFactor = LoadCombination.UPLIFT.factor(LoadKind.WIND);
     return NonConstrainedEmbedment.of(
-        new LateralLoad(windFactor * push.forceLb(), push.resultantIn()),
-        width,
-        new LateralResistance(foot.soil().lateralPsfPerFt(), foot.isolatedFactor()));
+        push, width, new LateralResistance(foot.soil().lateralPsfPerFt(), foot.isolatedFactor()));
   }
 
   /** Diameter at which the bottom of the hole carries the post. */
   public VerticalBearing bearing(double holeDiameterIn) {
     return VerticalBearing.of(
-        heaviestLb(), VerticalBearing.circleIn2(holeDiameterIn), foot.soil().bearingPsf());
+        load.heaviestLb(), VerticalBearing.circleIn2(holeDiameterIn), foot.soil().bearingPsf());
   }
 
   /** Every check of a hole of that depth and diameter. */
   public List<Checked> of(double depthIn, double holeDiameterIn, Function<String, Source> sources) {
     NonConstrainedEmbedment needed = embedment(holeDiameterIn);
-    HeaderChecks.PostLoad heaviest = heaviest();
     return List.of(
         checked(
             "embedment",
@@ -93,8 +130,7 @@ public final class FootingWork {
             sources,
             new Check(needed.depthIn(), depthIn),
             Unit.INCH),
-        checked(
-            "bearing", heaviest.combination(), sources, bearing(holeDiameterIn).check(), Unit.PSF),
+        checked("bearing", load.heaviest(), sources, bearing(holeDiameterIn).check(), Unit.PSF),
         checked(
             "uplift",
             mostLifted(depthIn, holeDiameterIn).combination(),
@@ -116,10 +152,10 @@ public final class FootingWork {
 
   /** Wind from below, or a person on a tail that tips the header off the next post. */
   private HeaderChecks.PostLoad mostLifted(double depthIn, double holeDiameterIn) {
-    return loads.stream()
+    return load.lifts().stream()
         .max(
             Comparator.<HeaderChecks.PostLoad>comparingDouble(
-                    load -> uplift(load, depthIn, holeDiameterIn).ratio())
+                    lift -> uplift(lift, depthIn, holeDiameterIn).ratio())
                 .thenComparing(HeaderChecks.PostLoad::combination))
         .orElseThrow();
   }
@@ -128,16 +164,16 @@ public final class FootingWork {
    * What the weight above has not held down already, against post, footing and grip. Weight counts
    * as the combination has it: 0.6 against the wind, in full against a person.
    */
-  private Check uplift(HeaderChecks.PostLoad load, double depthIn, double holeDiameterIn) {
+  private Check uplift(HeaderChecks.PostLoad lift, double depthIn, double holeDiameterIn) {
     double postIn2 = foot.postBreadthIn() * foot.postBreadthIn();
     BuriedFooting buried =
         foot.concrete()
             ? BuriedFooting.fullCollar(depthIn, holeDiameterIn, postIn2)
             : BuriedFooting.none(depthIn, postIn2);
-    Uplift held = Uplift.of(0, postWeightLb, buried, foot.weights());
+    Uplift held = Uplift.of(0, load.postWeightLb(), buried, foot.weights());
     double weightLb = held.timberLb() + held.concreteLb() + held.soilLb();
     double gripLb = foot.concrete() ? 0 : gripLb(depthIn);
-    return new Check(load.upLb(), load.combination().factor(LoadKind.DEAD) * weightLb + gripLb);
+    return new Check(lift.upLb(), lift.combination().factor(LoadKind.DEAD) * weightLb + gripLb);
   }
 
   /**
@@ -151,16 +187,6 @@ public final class FootingWork {
   }
 
   private static final double CUBIC_INCHES_PER_CUBIC_FOOT = 1728;
-
-  private HeaderChecks.PostLoad heaviest() {
-    return loads.stream()
-        .max(Comparator.comparingDouble(HeaderChecks.PostLoad::downLb))
-        .orElseThrow();
-  }
-
-  private double heaviestLb() {
-    return heaviest().downLb() + postWeightLb;
-  }
 
   private static Checked checked(
       String name,

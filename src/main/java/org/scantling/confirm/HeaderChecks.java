@@ -1,10 +1,13 @@
 package org.scantling.confirm;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import org.scantling.design.Geometry;
 import org.scantling.loads.LoadCombination;
+import org.scantling.loads.LoadKind;
 import org.scantling.mechanics.BeamLoad;
 import org.scantling.mechanics.ContinuousBeam;
 import org.scantling.reasons.Checked;
@@ -19,6 +22,7 @@ public final class HeaderChecks {
 
   private final Geometry geometry;
   private final LoadedBeam loaded;
+  private final HeaderLoad each;
   private final Limits limits;
   private final Function<String, Source> sources;
 
@@ -34,9 +38,8 @@ public final class HeaderChecks {
     this.geometry = geometry;
     this.limits = limits;
     this.sources = sources;
-    HeaderLoad each =
-        new CrossbeamChecks(geometry, loads, limits, sources).onHeader(crossbeam, loads);
-    this.loaded = new LoadedBeam(beam(), seats(each));
+    this.each = new CrossbeamChecks(geometry, loads, limits, sources).onHeader(crossbeam, loads);
+    this.loaded = new LoadedBeam(beam(), seats());
   }
 
   /**
@@ -64,19 +67,77 @@ public final class HeaderChecks {
   List<PostLoad> onPosts(Material material) {
     List<PostLoad> all = new ArrayList<>();
     double[] vinesLb = loaded.vines().reactionsLb();
-    for (BeamCase each : loaded.cases(material.weightLbPerIn())) {
-      double[] reactionsLb = each.all().reactionsLb();
+    for (BeamCase one : loaded.cases(material.weightLbPerIn())) {
+      double[] reactionsLb = one.all().reactionsLb();
       double mostLb = 0;
       double leastLb = Double.POSITIVE_INFINITY;
       for (int post = 0; post < reactionsLb.length; post++) {
         // Vines may be cut back: where they hold a post down, they do not count.
-        double helpLb = each.vines() ? Math.max(0, vinesLb[post]) : 0;
+        double helpLb = one.vines() ? Math.max(0, vinesLb[post]) : 0;
         mostLb = Math.max(mostLb, reactionsLb[post]);
         leastLb = Math.min(leastLb, reactionsLb[post] - helpLb);
       }
-      all.add(new PostLoad(each.combination(), mostLb, Math.max(0, -leastLb)));
+      all.add(new PostLoad(one.combination(), mostLb, Math.max(0, -leastLb)));
     }
     return all;
+  }
+
+  private static double mostLb(BeamCase one) {
+    double mostLb = 0;
+    for (double reactionLb : one.all().reactionsLb()) {
+      mostLb = Math.max(mostLb, reactionLb);
+    }
+    return mostLb;
+  }
+
+  private static double leastLb(BeamCase one) {
+    double leastLb = Double.POSITIVE_INFINITY;
+    for (double reactionLb : one.all().reactionsLb()) {
+      leastLb = Math.min(leastLb, reactionLb);
+    }
+    return leastLb;
+  }
+
+  Geometry geometry() {
+    return geometry;
+  }
+
+  /** What one crossbeam puts on this header. */
+  HeaderLoad eachCrossbeam() {
+    return each;
+  }
+
+  /**
+   * What the hardest-worked post carries besides the crossbeam right over it: the most of every
+   * combination, but the least under lifting wind, negative where the header pulls at the post.
+   */
+  Map<LoadCombination, Double> besidesCrossbeamLb(Material material) {
+    Map<LoadCombination, Double> besides = new EnumMap<>(LoadCombination.class);
+    for (BeamCase one : loaded.cases(material.weightLbPerIn())) {
+      boolean lifts = one.combination() == LoadCombination.UPLIFT;
+      double besideLb = (lifts ? leastLb(one) : mostLb(one)) - seatLb(one.combination());
+      besides.merge(one.combination(), besideLb, lifts ? Math::min : Math::max);
+    }
+    return besides;
+  }
+
+  /** Largest shear in the header, all plies together, by combination. */
+  Map<LoadCombination, Double> shearLb(Material material) {
+    Map<LoadCombination, Double> shear = new EnumMap<>(LoadCombination.class);
+    for (BeamCase one : loaded.cases(material.weightLbPerIn())) {
+      shear.merge(one.combination(), Math.abs(one.all().largestShear().amount()), Math::max);
+    }
+    return shear;
+  }
+
+  private double seatLb(LoadCombination combination) {
+    boolean lifts = combination == LoadCombination.UPLIFT;
+    double windLb = lifts ? -each.windUpLb() : each.windDownLb();
+    return combination.factor(LoadKind.DEAD) * each.deadLb()
+        + (lifts ? 0 : combination.factor(LoadKind.VINES) * each.vinesLb())
+        + combination.factor(LoadKind.ROOF_LIVE) * each.liveLb()
+        + combination.factor(LoadKind.SNOW) * each.snowLb()
+        + combination.factor(LoadKind.WIND) * windLb;
   }
 
   /**
@@ -93,13 +154,13 @@ public final class HeaderChecks {
     return ContinuousBeam.of(geometry.headerLengthIn(), posts);
   }
 
-  private BeamLoads seats(HeaderLoad each) {
+  private BeamLoads seats() {
     List<Double> places = geometry.crossbeamsAtIn().stream().map(this::fromTip).toList();
     return new BeamLoads(
         at(places, each.deadLb()),
         at(places, each.vinesLb()),
         bySpan(places, each.liveLb()),
-        people(each.personLb()),
+        people(),
         bySpan(places, each.snowLb()),
         at(places, each.windDownLb()),
         at(places, -each.windUpLb()));
@@ -148,16 +209,23 @@ public final class HeaderChecks {
    * because a post between two bays carries most before anybody climbs up. By symmetry nothing else
    * is worse.
    */
-  private List<BeamLoad> people(double personLb) {
+  private List<BeamLoad> people() {
     List<BeamLoad> people = new ArrayList<>();
+    peopleFromTipIn().forEach(at -> people.add(new BeamLoad.Point(at, each.personLb())));
+    return people;
+  }
+
+  /** Places of one person worth trying, from the tip of the header. */
+  List<Double> peopleFromTipIn() {
+    List<Double> people = new ArrayList<>();
     double firstPostIn = geometry.headerTailIn();
     double bayIn = geometry.plan().bayIn();
-    people.add(new BeamLoad.Point(0, personLb));
-    people.add(new BeamLoad.Point(firstPostIn + geometry.posts().breadthIn() / 2, personLb));
-    people.add(new BeamLoad.Point(firstPostIn + bayIn / 2, personLb));
+    people.add(0.0);
+    people.add(firstPostIn + geometry.posts().breadthIn() / 2);
+    people.add(firstPostIn + bayIn / 2);
     if (geometry.plan().bays() > 1) {
-      people.add(new BeamLoad.Point(firstPostIn + 1.5 * bayIn, personLb));
-      people.add(new BeamLoad.Point(firstPostIn + bayIn, personLb));
+      people.add(firstPostIn + 1.5 * bayIn);
+      people.add(firstPostIn + bayIn);
     }
     return people;
   }

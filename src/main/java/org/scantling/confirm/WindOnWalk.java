@@ -63,10 +63,9 @@ public final class WindOnWalk {
             * geometry.crossbeams().depthIn()
             * headerShareIn()
             / geometry.crossbeamSpacingIn();
-    double postIn2 = geometry.posts().breadthIn() * heightIn;
     double railIn2 = sides.railDepthIn() * shareIn;
     double picketIn2 = sides.pickets() * sides.picketBreadthIn() * heightIn * shareIn / bayIn;
-    double uprightIn2 = postIn2 + railIn2 + picketIn2;
+    double uprightIn2 = postIn2() + railIn2 + picketIn2;
     double grossIn2 = Math.max(shareIn, headerShareIn()) * geometry.overallHeightIn();
     double openIn2 = Math.max(0, shareIn * heightIn - uprightIn2);
     LatticeWind frame = lattice(headerIn2 + endsIn2 + uprightIn2, grossIn2);
@@ -82,13 +81,28 @@ public final class WindOnWalk {
 
   /** Wind along the walk, on the faces of the crossbeams and the posts. */
   public SidePush along() {
+    double topLb = onCrossbeamLb() * windwardCount() / geometry.postCount();
     double heightIn = geometry.posts().heightIn();
+    return new SidePush(topLb, crossbeamMiddleIn(), pressed(gable(), postIn2()), heightIn);
+  }
+
+  /** Wind along the walk on one crossbeam in full wind, strength level. */
+  public double onCrossbeamLb() {
+    return pressed(gable(), crossbeamIn2());
+  }
+
+  /** One crossbeam with its two posts, seen along the walk. */
+  private LatticeWind gable() {
     double frameIn2 = geometry.crossbeamLengthIn() * geometry.overallHeightIn();
-    double crossbeamIn2 = geometry.crossbeamLengthIn() * geometry.crossbeams().depthIn();
-    double postIn2 = geometry.posts().breadthIn() * heightIn;
-    LatticeWind one = lattice(crossbeamIn2 + 2 * postIn2, frameIn2);
-    double topLb = pressed(one, crossbeamIn2) * windwardCount() / geometry.postCount();
-    return new SidePush(topLb, crossbeamMiddleIn(), pressed(one, postIn2), heightIn);
+    return lattice(crossbeamIn2() + 2 * postIn2(), frameIn2);
+  }
+
+  private double crossbeamIn2() {
+    return geometry.crossbeamLengthIn() * geometry.crossbeams().depthIn();
+  }
+
+  private double postIn2() {
+    return geometry.posts().breadthIn() * geometry.posts().heightIn();
   }
 
   private double headerMiddleIn() {

@@ -105,10 +105,31 @@ final class Assembly {
     for (Question question : List.of(CROSSBEAM_SIZE, HEADER_SIZE, POST_SIZE)) {
       checks.addAll(bench.checks(question, pass.answers().option(question)));
     }
+    if (bench.braced().isPresent()) {
+      checks.addAll(bench.checks(BRACE_SIZE, pass.answers().option(BRACE_SIZE)));
+    }
     checks.addAll(
         bench.footingChecks(
             pass.answers().number(FOOTING_DEPTH), pass.answers().number(HOLE_DIAMETER)));
-    return checks;
+    JointBench joints = new JointBench(bench);
+    for (Question question : List.of(CROSSBEAM_JOINT, HEADER_JOINT, BRACE_JOINT)) {
+      if (pass.verdicts().containsKey(question)) {
+        checks.addAll(joints.checks(job.tables().joints().row(pass.answers().option(question))));
+      }
+    }
+    return worst(checks);
+  }
+
+  /** One entry a check: several joints may ask for the same distance. */
+  private static List<Checked> worst(List<Checked> checks) {
+    Map<String, Checked> byId = new LinkedHashMap<>();
+    checks.forEach(
+        each ->
+            byId.merge(
+                each.id(),
+                each,
+                (one, other) -> one.check().ratio() >= other.check().ratio() ? one : other));
+    return new ArrayList<>(byId.values());
   }
 
   /** Gravest first, then in the order of their rows; each text once. */

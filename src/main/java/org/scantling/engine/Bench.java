@@ -2,9 +2,13 @@ package org.scantling.engine;
 
 import static org.scantling.reasons.Question.*;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.scantling.confirm.BracedFeet;
+import org.scantling.confirm.BracedTimbers;
+import org.scantling.confirm.BracedWalk;
 import org.scantling.confirm.CrossbeamChecks;
 import org.scantling.confirm.FootingWork;
 import org.scantling.confirm.HeaderChecks;
@@ -61,12 +65,46 @@ final class Bench {
       return List.of();
     }
     Bench tried = with(question, option);
+    List<Checked> checks = new ArrayList<>(tried.alone(question, material.get()));
+    tried.braced().ifPresent(walk -> checks.addAll(new BraceBench(tried, walk).checks(question)));
+    return checks;
+  }
+
+  private List<Checked> alone(Question question, Material material) {
     return switch (question) {
-      case CROSSBEAM_SIZE -> tried.crossbeams().of(material.get());
-      case HEADER_SIZE -> tried.headers().of(material.get());
-      case POST_SIZE -> tried.posts().of(material.get());
+      case CROSSBEAM_SIZE -> crossbeams().of(material);
+      case HEADER_SIZE -> headers().of(material);
+      case POST_SIZE -> braced().isEmpty() ? posts().of(material) : List.of();
       default -> List.of();
     };
+  }
+
+  /**
+   * The walk as frames with knee braces, where it stands on brackets and the braces are known.
+   * Posts in the ground stand by themselves, and braces between them are not counted on.
+   */
+  Optional<BracedWalk> braced() {
+    boolean known = onBrackets() && answers.has(BRACE_SIZE) && answers.has(BRACE_LEG);
+    if (!known || !BracedWalk.fits(geometry(), answers.number(BRACE_LEG))) {
+      return Optional.empty();
+    }
+    Optional<Material> brace = material(answers.option(BRACE_SIZE));
+    return brace.map(this::braced);
+  }
+
+  private BracedWalk braced(Material brace) {
+    BracedTimbers timbers =
+        new BracedTimbers(
+            timber(POST_SIZE),
+            timber(HEADER_SIZE),
+            timber(CROSSBEAM_SIZE),
+            brace,
+            answers.number(BRACE_LEG));
+    return new BracedWalk(geometry(), timbers, headers(), topLoads(), standing());
+  }
+
+  private boolean onBrackets() {
+    return answers.has(FOOTING_KIND) && answers.option(FOOTING_KIND).equals("bracket");
   }
 
   List<Checked> footingChecks(double depthIn, double diameterIn) {
@@ -86,6 +124,11 @@ final class Bench {
   }
 
   FootingWork footing() {
+    Optional<BracedWalk> walk = braced();
+    if (walk.isPresent()) {
+      return new FootingWork(
+          foot(), new BracedFeet(walk.get()), thumb("footing.bracket-clearance"));
+    }
     return new FootingWork(
         foot(),
         standing(),
@@ -130,8 +173,8 @@ final class Bench {
         thumb("drift.height-share"));
   }
 
-  private PostChecks.Standing standing() {
-    WindOnWalk wind = new WindOnWalk(geometry(), sides(), windRules());
+  PostChecks.Standing standing() {
+    WindOnWalk wind = wind();
     boolean railed = answers.has(RAIL_SIZE);
     return new PostChecks.Standing(
         wind.across(),
@@ -139,6 +182,10 @@ final class Bench {
         railed ? thumb("rail.housing-depth") : 0,
         railed ? answers.number(RAIL_HEIGHT) : 0,
         geometry().plan().bays() > 1 ? 2 : 1);
+  }
+
+  WindOnWalk wind() {
+    return new WindOnWalk(geometry(), sides(), windRules());
   }
 
   private WindOnWalk.Sides sides() {
@@ -171,8 +218,8 @@ final class Bench {
   private FootingWork.Foot foot() {
     SoilRow soil = tables.soil(answers.option(SOIL));
     return new FootingWork.Foot(
-        answers.option(FOOTING_BACKFILL).equals("concrete"),
-        stock.row(answers.option(POST_SIZE)).thicknessIn(),
+        onBrackets() || answers.option(FOOTING_BACKFILL).equals("concrete"),
+        onBrackets() ? 0 : stock.row(answers.option(POST_SIZE)).thicknessIn(),
         new PresumptiveSoil(
             soil.verticalBearingPsf(),
             soil.lateralBearingPsfPerFt(),
@@ -187,7 +234,15 @@ final class Bench {
     return tables.vine(answers.option(VINE));
   }
 
-  private Function<String, Source> sources() {
+  Answers answers() {
+    return answers;
+  }
+
+  Tables tables() {
+    return tables;
+  }
+
+  Function<String, Source> sources() {
     return id -> tables.check(id).source();
   }
 

@@ -2,6 +2,7 @@ package org.scantling.engine;
 
 import java.util.List;
 import org.scantling.reasons.Demand;
+import org.scantling.reasons.Phase;
 import org.scantling.reasons.Question;
 
 /**
@@ -18,6 +19,9 @@ final class Blame {
   }
 
   String demand(Question broken) {
+    if (bracketsAsked() && broken.phase().compareTo(Phase.SUPPORT) >= 0) {
+      return Demand.FOOTING.path();
+    }
     return gradeStops(broken) ? Demand.GRADE.path() : most(broken);
   }
 
@@ -42,9 +46,16 @@ final class Blame {
       case CROSSBEAMS -> most(Demand.CLEAR_WIDTH, Demand.GROUND_SNOW);
       case HEADERS -> most(Demand.GROUND_SNOW, Demand.CLEAR_WIDTH, Demand.WALK_LENGTH);
       case HEIGHT -> Demand.HEADROOM.path();
-      case POSTS, FOOTINGS -> most(Demand.WIND_SPEED, Demand.HEADROOM, Demand.GROUND_SNOW);
+      case POSTS, SIDES, FOOTINGS, JOINTS ->
+          most(Demand.WIND_SPEED, Demand.HEADROOM, Demand.GROUND_SNOW);
       default -> Demand.WALK_LENGTH.path();
     };
+  }
+
+  /** Brackets that the base does without: posts in the ground would have stood by themselves. */
+  private boolean bracketsAsked() {
+    return job.site().preferences().footing().equals("bracket")
+        && !job.site().base().posts().footing().equals("bracket");
   }
 
   private String most(Demand... demands) {

@@ -14,6 +14,7 @@ import org.scantling.reasons.OptionCheck;
 import org.scantling.reasons.Phase;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.SizeOf;
+import org.scantling.tables.JointRow;
 import org.scantling.tables.SizeRow;
 
 /**
@@ -72,6 +73,7 @@ final class Desk {
       case BAYS -> parts(question, works.bayParts());
       case CROSSBEAMS_PER_BAY -> parts(question, works.spacingParts());
       case CROSSBEAM_SIZE, HEADER_SIZE, POST_SIZE, RAIL_SIZE, BRACE_SIZE -> sizes(question);
+      case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT -> joints(question);
       default -> {
         if (!question.numeric()) {
           plain(question);
@@ -89,6 +91,21 @@ final class Desk {
     List<String> words = job.words(question);
     options.put(question, words);
     words.forEach(word -> facts.add(new Candidate.Plain(question, word)));
+  }
+
+  private void joints(Question question) {
+    JointBench bench = new JointBench(new Bench(job.tables(), job.stock(), answers));
+    List<String> ways = new ArrayList<>();
+    for (JointRow row : job.tables().joints().rows()) {
+      if (row.question() == question && row.fits(answers.option(HEADER_STYLE))) {
+        ways.add(row.id());
+        facts.add(new Candidate.Plain(question, row.id()));
+        for (Checked checked : bench.checks(row)) {
+          facts.add(new OptionCheck(question, row.id(), checked));
+        }
+      }
+    }
+    options.put(question, ways);
   }
 
   private void sizes(Question question) {

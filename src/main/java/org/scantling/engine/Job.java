@@ -111,11 +111,6 @@ final class Job {
       case FOOTING_KIND -> List.of("embedded", "bracket");
       case FOOTING_BACKFILL -> List.of("tamped-soil", "gravel", "concrete");
       case BRACING -> List.of("none", "knee");
-      case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT ->
-          tables.joints().rows().stream()
-              .filter(row -> row.question() == question)
-              .map(row -> row.id())
-              .toList();
       default -> throw new IllegalArgumentException(question.id() + " is not answered by a word");
     };
   }

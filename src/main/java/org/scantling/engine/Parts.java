@@ -49,6 +49,9 @@ final class Parts {
     if (answers.has(RAIL_SIZE)) {
       members.add(rails());
     }
+    if (answers.has(BRACE_SIZE) && answers.option(BRACING).equals("knee")) {
+      members.add(braces());
+    }
     return new Structure(geometry, members, footings());
   }
 
@@ -127,6 +130,18 @@ final class Parts {
     double betweenIn =
         geometry.plan().bayIn() - geometry.posts().breadthIn() + 2 * answers.number(RAIL_NOTCH);
     return member("rail", RAIL_SIZE, betweenIn, 2 * geometry.plan().bays(), List.of());
+  }
+
+  /**
+   * Two across the walk at every pair of posts, and one on either side of a post along each row
+   * where there is a bay. Each is as long as the sloping side between the tips of its legs.
+   */
+  private Member braces() {
+    int across = geometry.postCount();
+    int along = 4 * geometry.plan().bays();
+    double lengthIn = answers.number(BRACE_LEG) * Math.sqrt(2);
+    double depthIn = job.stock().row(answers.option(BRACE_SIZE)).widthIn();
+    return member("brace", BRACE_SIZE, lengthIn + depthIn, across + along, List.of());
   }
 
   private Member member(

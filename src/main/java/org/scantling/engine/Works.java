@@ -42,7 +42,7 @@ final class Works {
       case HEIGHT -> height();
       case SIDES -> sides();
       case FOOTINGS -> footings();
-      case JOINTS -> new ArrayList<>(job.tables().joints().rows());
+      case JOINTS -> joints();
       case CAUTIONS -> new ArrayList<>(job.tables().wind().rows());
       default -> List.of();
     };
@@ -221,6 +221,12 @@ final class Works {
     if (Double.isFinite(liftIn)) {
       facts.add(worked("footing.uplift", FOOTING_DEPTH, liftIn, Evidence.none()));
     }
+    return facts;
+  }
+
+  private List<Fact> joints() {
+    List<Fact> facts = new ArrayList<>(job.tables().joints().rows());
+    facts.addAll(job.tables().checks().rows());
     return facts;
   }
 

@@ -13,8 +13,8 @@ public enum Phase {
   HEADERS,
   HEIGHT,
   SUPPORT,
-  POSTS,
   SIDES,
+  POSTS,
   FOOTINGS,
   JOINTS,
   CAUTIONS;

@@ -58,8 +58,8 @@ public enum Question {
   RAIL_HEIGHT(SIDES, "rail.height", Unit.INCH),
   RAIL_NOTCH(SIDES, "rail.notch", Unit.INCH),
   PICKETS(SIDES, "picket.count", Unit.COUNT),
-  BRACE_SIZE(SIDES, "brace.size"),
   BRACE_LEG(SIDES, "brace.leg", Unit.INCH),
+  BRACE_SIZE(SIDES, "brace.size"),
 
   FOOTING_DEPTH(FOOTINGS, "footing.depth", Unit.INCH),
   HOLE_DIAMETER(FOOTINGS, "footing.diameter", Unit.INCH),

@@ -1,17 +1,39 @@
 package org.scantling.tables;
 
+import java.util.OptionalDouble;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Source;
 
 /**
- * What holds one kind of joint.
+ * What holds one kind of joint; the rows of a joint stand in order of effort, the least first.
  *
  * @param question the joint
  * @param style the header style it belongs to, or any
  * @param fasteners in words
+ * @param usual what the trade takes unless a check asks for more
+ * @param way bolted, lagged, toe-nailed, toe-screwed, rated (steel parts) or housed
+ * @param fastener row of fasteners.csv, empty for steel parts
+ * @param count fasteners at one joint
+ * @param threadIn thread that grips, the tip left out
+ * @param tipIn tapered end of a screw
+ * @param ratedLiftLb what the maker of steel parts vouches for against lift, in wind
+ * @param ratedSideLb the same sideways
  */
 public record JointRow(
-    String id, Question question, String style, String fasteners, Source source, String note)
+    String id,
+    Question question,
+    String style,
+    String fasteners,
+    boolean usual,
+    String way,
+    String fastener,
+    int count,
+    OptionalDouble threadIn,
+    OptionalDouble tipIn,
+    OptionalDouble ratedLiftLb,
+    OptionalDouble ratedSideLb,
+    Source source,
+    String note)
     implements TableRow {
   static JointRow read(Row row) {
     return new JointRow(
@@ -20,7 +42,20 @@ public record JointRow(
             row.oneOf("question", "joint.crossbeam", "joint.header", "joint.rail", "joint.brace")),
         row.oneOf("style", "any", "on-top", "paired"),
         row.text("fasteners"),
+        row.yes("usual"),
+        row.oneOf("way", "bolted", "lagged", "toe-nailed", "toe-screwed", "rated", "housed"),
+        row.optional("fastener"),
+        (int) row.positive("count"),
+        row.optionalNumber("thread_in"),
+        row.optionalNumber("tip_in"),
+        row.optionalNumber("rated_lift_lb"),
+        row.optionalNumber("rated_side_lb"),
         row.source(),
         row.optional("note"));
+  }
+
+  /** True where it goes with headers of that style. */
+  public boolean fits(String headerStyle) {
+    return style.equals("any") || style.equals(headerStyle);
   }
 }

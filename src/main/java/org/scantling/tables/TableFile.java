@@ -75,7 +75,12 @@ enum TableFile {
   THUMB("thumb.csv", NumberRow.class, false, "id,value,unit,statement"),
   CHECKS("checks.csv", CheckRow.class, false, "id,limit_ratio,unit,client_words,builder_words"),
   DEFAULTS("defaults.csv", DefaultWord.class, false, "id,word,statement"),
-  JOINTS("joints.csv", JointRow.class, true, "id,question,style,fasteners"),
+  JOINTS(
+      "joints.csv",
+      JointRow.class,
+      true,
+      "id,question,style,fasteners,usual,way,fastener,count,thread_in,tip_in,rated_lift_lb,"
+          + "rated_side_lb"),
   CAUTIONS("cautions.csv", CautionRow.class, true, "id,occasion,severity,text");
 
   /** The file that every {@code source} cell points into. */

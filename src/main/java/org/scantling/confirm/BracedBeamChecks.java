@@ -1,0 +1,170 @@
+package org.scantling.confirm;
+
+import java.util.List;
+import java.util.function.Function;
+import org.scantling.loads.LoadCombination;
+import org.scantling.mechanics.MemberResult;
+import org.scantling.quantity.Check;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Checked;
+import org.scantling.reasons.Source;
+import org.scantling.timber.AdjustedValues;
+import org.scantling.timber.Bearing;
+import org.scantling.timber.EndNotch;
+import org.scantling.timber.NotchedShear;
+import org.scantling.timber.Rectangle;
+import org.scantling.timber.Seat;
+
+/**
+ * What the braces ask of the beam they hold on to: bending between the braces together with the
+ * push along it, shear beside the post, and pressure on the seat where a brace pulls it down.
+ */
+public final class BracedBeamChecks {
+  private final String role;
+  private final BracedPlane plane;
+  private final List<BracedCase> cases;
+  private final Beam beam;
+  private final Limits limits;
+  private final Function<String, Source> sources;
+
+  /**
+   * @param material the beam
+   * @param notchIn depth of the recess over its supports
+   * @param seatIn length of the seat along the beam; 0 where bolts carry it
+   * @param tailIn from the centre of the last support to the tip
+   * @param unbracedIn longest stretch without anything that stops it rolling over
+   * @param legIn of the braces that hold on to it at half its depth
+   */
+  private record Beam(
+      Material material,
+      double notchIn,
+      double seatIn,
+      double tailIn,
+      double unbracedIn,
+      double legIn) {}
+
+  private BracedBeamChecks(
+      String role,
+      BracedPlane plane,
+      List<BracedCase> cases,
+      Beam beam,
+      Limits limits,
+      Function<String, Source> sources) {
+    this.role = role;
+    this.plane = plane;
+    this.cases = cases;
+    this.beam = beam;
+    this.limits = limits;
+    this.sources = sources;
+  }
+
+  /** The crossbeams that stand over posts. */
+  public static BracedBeamChecks ofCrossbeam(
+      BracedWalk walk, Limits limits, Function<String, Source> sources) {
+    Beam beam =
+        new Beam(
+            walk.timbers().crossbeam(),
+            walk.geometry().crossbeams().notchIn(),
+            walk.geometry().headers().breadthIn(),
+            walk.geometry().crossbeamTailIn(),
+            walk.geometry().plan().rowSpacingIn(),
+            walk.timbers().legIn());
+    return new BracedBeamChecks(
+        "crossbeam", walk.across(), walk.acrossCases(), beam, limits, sources);
+  }
+
+  public static BracedBeamChecks ofHeader(
+      BracedWalk walk, Limits limits, Function<String, Source> sources) {
+    boolean paired = walk.geometry().headers().paired();
+    Beam beam =
+        new Beam(
+            walk.timbers().header(),
+            walk.geometry().headers().notchIn(),
+            paired ? 0 : walk.geometry().posts().breadthIn(),
+            walk.geometry().headerTailIn(),
+            walk.geometry().plan().bayIn(),
+            walk.timbers().legIn());
+    return new BracedBeamChecks("header", walk.along(), walk.alongCases(), beam, limits, sources);
+  }
+
+  /** Every check of the beam as tried, each with its worst combination. */
+  public List<Checked> list() {
+    WorstChecks worst = new WorstChecks(role, limits, sources);
+    for (BracedCase each : cases) {
+      AdjustedValues values = beam.material().lasting(limits.duration().of(each.combination()));
+      for (String piece : plane.beam().pieces()) {
+        piece(worst, each.combination(), each.all().member(piece), values);
+      }
+      for (String piece : plane.beam().betweenTails()) {
+        shear(worst, each.combination(), each.all().member(piece), values);
+      }
+      for (int post = 0; post < plane.postCount() && beam.seatIn() > 0; post++) {
+        notch(worst, each, post, values);
+        seat(worst, each, post, values);
+      }
+    }
+    return worst.list();
+  }
+
+  private void piece(
+      WorstChecks worst, LoadCombination combination, MemberResult piece, AdjustedValues values) {
+    int plies = beam.material().plies();
+    BracedMember member =
+        new BracedMember(
+            beam.material().section(), beam.unbracedIn(), limits.straightnessFactor(), values);
+    double momentInLb = piece.largestMoment().amount() / plies;
+    double axialLb = largest(piece.mostTension().amount(), piece.mostCompression().amount());
+    worst.add(
+        "brace-bending",
+        combination,
+        member.combined(new BracedMember.Forces(axialLb / plies, momentInLb, 0, 0)),
+        Unit.RATIO);
+  }
+
+  /** Shear at the recess over the posts, and past the bolts of the braces at half the depth. */
+  private void shear(
+      WorstChecks worst, LoadCombination combination, MemberResult piece, AdjustedValues values) {
+    Rectangle ply = beam.material().section();
+    double shearLb = Math.abs(piece.largestShear().amount()) / beam.material().plies();
+    if (beam.notchIn() > 0) {
+      EndNotch notch = new EndNotch(beam.notchIn(), 0);
+      worst.add(
+          "brace-shear",
+          combination,
+          NotchedShear.onTensionFace(shearLb, ply, notch, values.shear()).check(),
+          Unit.POUND);
+    }
+    NotchedShear.FastenerPlace bolt =
+        new NotchedShear.FastenerPlace(ply.depthIn() / 2, beam.tailIn() + beam.legIn());
+    worst.add(
+        "brace-shear",
+        combination,
+        NotchedShear.atFasteners(shearLb, ply, bolt, values.shear()).check(),
+        Unit.POUND);
+  }
+
+  /** Over the post the beam has its recess, and only bending there. */
+  private void notch(WorstChecks worst, BracedCase each, int post, AdjustedValues values) {
+    Rectangle left = beam.material().section().notched(beam.notchIn());
+    BracedMember member =
+        new BracedMember(left, beam.unbracedIn(), limits.straightnessFactor(), values);
+    MemberResult beyond = each.all().member(plane.beyond(post));
+    double momentInLb = beyond.momentInLb(0) / beam.material().plies();
+    Check bent = member.bending(momentInLb).check();
+    worst.add("brace-bending", each.combination(), new Check(bent.ratio(), 1), Unit.RATIO);
+  }
+
+  private void seat(WorstChecks worst, BracedCase each, int post, AdjustedValues values) {
+    double pressedLb = -BracedPostForces.of(each.all(), post).headPullLb() - each.onPostLb();
+    Seat contact = new Seat(beam.material().whole().breadthIn(), beam.seatIn(), beam.tailIn());
+    worst.addLasting(
+        "brace-bearing",
+        each.combination(),
+        Bearing.across(Math.max(0, pressedLb), contact, values.bearing()).check(),
+        Unit.PSI);
+  }
+
+  private static double largest(double tensionLb, double compressionLb) {
+    return tensionLb > -compressionLb ? tensionLb : compressionLb;
+  }
+}

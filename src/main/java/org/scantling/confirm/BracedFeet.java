@@ -1,0 +1,47 @@
+package org.scantling.confirm;
+
+import java.util.List;
+import org.scantling.ground.LateralLoad;
+import org.scantling.loads.LoadCombination;
+import org.scantling.mechanics.NodeForce;
+
+/** What the brackets of a braced walk hand down to their piers, the worst of all posts. */
+public final class BracedFeet {
+  private double pushLb;
+  private double pressedLb;
+  private double liftLb;
+  private LoadCombination heaviest = LoadCombination.DEAD_ALONE;
+
+  public BracedFeet(BracedWalk walk) {
+    look(walk.across(), walk.acrossCases());
+    look(walk.along(), walk.alongCases());
+  }
+
+  private void look(BracedPlane plane, List<BracedCase> cases) {
+    for (BracedCase each : cases) {
+      for (int post = 0; post < plane.postCount(); post++) {
+        NodeForce held = each.all().reaction(BracedPlane.foot(post));
+        pushLb = Math.max(pushLb, Math.abs(held.xLb()));
+        liftLb = Math.max(liftLb, -held.yLb());
+        if (held.yLb() > pressedLb) {
+          pressedLb = held.yLb();
+          heaviest = each.combination();
+        }
+      }
+    }
+  }
+
+  /**
+   * The load on one pier; the weight of the post is in it already.
+   *
+   * @param bracketHeightIn of the post's foot above ground
+   */
+  FootingWork.Load load(double bracketHeightIn) {
+    return new FootingWork.Load(
+        List.of(new LateralLoad(pushLb, bracketHeightIn)),
+        heaviest,
+        pressedLb,
+        List.of(new HeaderChecks.PostLoad(LoadCombination.UPLIFT, 0, liftLb)),
+        0);
+  }
+}

@@ -1,0 +1,70 @@
+package org.scantling.confirm;
+
+import org.scantling.quantity.Check;
+import org.scantling.timber.AdjustedValues;
+import org.scantling.timber.AxialStress;
+import org.scantling.timber.BeamLoading;
+import org.scantling.timber.BeamStability;
+import org.scantling.timber.Bending;
+import org.scantling.timber.BendingWithTension;
+import org.scantling.timber.BentAxis;
+import org.scantling.timber.Column;
+import org.scantling.timber.CombinedStress;
+import org.scantling.timber.Rectangle;
+
+/**
+ * One ply of a member that is pressed or pulled and bent at once.
+ *
+ * @param section of the ply, its depth in the plane of the frame
+ * @param lengthIn effective length between its supports, the same both ways
+ * @param straightnessFactor c of a sawn column
+ * @param values adjusted for the combination
+ */
+record BracedMember(
+    Rectangle section, double lengthIn, double straightnessFactor, AdjustedValues values) {
+
+  /**
+   * Forces on the ply.
+   *
+   * @param axialLb along it, tension positive
+   * @param momentInLb bending in the plane of the frame
+   * @param crossMomentInLb bending square to it
+   * @param offsetIn how far the pressing force misses the centre, in the plane of the frame
+   */
+  record Forces(double axialLb, double momentInLb, double crossMomentInLb, double offsetIn) {}
+
+  Column column(double pressedLb) {
+    return Column.of(
+        pressedLb, section, new Column.Bracing(lengthIn, lengthIn, straightnessFactor), values);
+  }
+
+  BeamStability stability() {
+    return BeamStability.of(
+        section, BeamLoading.OTHER.effectiveLengthIn(lengthIn, section.depthIn()), values);
+  }
+
+  Bending bending(double momentInLb) {
+    return Bending.of(momentInLb, section, values, stability());
+  }
+
+  /** Pressure or pull together with bending. */
+  Check combined(Forces forces) {
+    return forces.axialLb() > 0 ? pulled(forces) : pressed(forces);
+  }
+
+  private Check pressed(Forces forces) {
+    Bending flatwise = Bending.of(forces.crossMomentInLb(), section.turned(), values.bending());
+    return CombinedStress.of(
+            column(-forces.axialLb()),
+            new BentAxis(bending(forces.momentInLb()), section.depthIn(), forces.offsetIn()),
+            new BentAxis(flatwise, section.breadthIn(), 0),
+            stability())
+        .check();
+  }
+
+  private Check pulled(Forces forces) {
+    AxialStress pull = AxialStress.of(forces.axialLb(), section.areaIn2(), values.tension());
+    double bothInLb = Math.abs(forces.momentInLb()) + Math.abs(forces.crossMomentInLb());
+    return BendingWithTension.of(pull, bending(bothInLb)).check();
+  }
+}

@@ -1,0 +1,159 @@
+package org.scantling.confirm;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.scantling.design.Geometry;
+import org.scantling.loads.LoadCombination;
+import org.scantling.mechanics.FrameLoad;
+import org.scantling.timber.AdjustedValues;
+
+/**
+ * How does a walk on brackets stand up? As plane frames: two posts under a crossbeam across the
+ * walk, and a whole row of posts under its header along it, each with a knee brace on either side
+ * of a post where there is a bay.
+ *
+ * <p>A bracket holds no moment, and what holds the top of a post to its beam passes none on, so the
+ * braces alone keep both ways upright.
+ */
+public final class BracedWalk {
+  private final Geometry geometry;
+  private final BracedTimbers timbers;
+  private final HeaderChecks headers;
+  private final BracedPlane across;
+  private final BracedPlane along;
+  private final List<BracedCase> acrossCases;
+  private final List<BracedCase> alongCases;
+
+  /**
+   * @param timbers sizes and legs as tried
+   * @param headers the headers with their loads, in the same geometry
+   * @param top loads on the open top
+   * @param wind what the wind does to one post, each way
+   */
+  public BracedWalk(
+      Geometry geometry,
+      BracedTimbers timbers,
+      HeaderChecks headers,
+      TopLoads top,
+      PostChecks.Standing wind) {
+    this.geometry = geometry;
+    this.timbers = timbers;
+    this.headers = headers;
+    this.across = new BracedPlane(acrossOutline(), timbers, timbers.crossbeam());
+    this.along = new BracedPlane(alongOutline(), timbers, timbers.header());
+    double stability = stabilityRatio();
+    this.acrossCases = new BracedCases(across, acrossLoads(top, wind.across()), stability).all();
+    this.alongCases = new BracedCases(along, alongLoads(wind.along()), stability).all();
+  }
+
+  /**
+   * True where braces of that leg find room both ways; a leg left over from other bays may not.
+   *
+   * @param legIn above 0
+   */
+  public static boolean fits(Geometry geometry, double legIn) {
+    double apartIn = Math.min(geometry.plan().bayIn(), geometry.plan().rowSpacingIn());
+    double heightIn = geometry.headerTopIn() - geometry.headers().depthIn() / 2;
+    return 2 * legIn < apartIn && legIn < heightIn;
+  }
+
+  Geometry geometry() {
+    return geometry;
+  }
+
+  BracedTimbers timbers() {
+    return timbers;
+  }
+
+  BracedPlane across() {
+    return across;
+  }
+
+  BracedPlane along() {
+    return along;
+  }
+
+  List<BracedCase> acrossCases() {
+    return acrossCases;
+  }
+
+  List<BracedCase> alongCases() {
+    return alongCases;
+  }
+
+  private BracedPlane.Outline acrossOutline() {
+    double heightIn = geometry.headroomIn() + geometry.crossbeams().depthIn() / 2;
+    return new BracedPlane.Outline(
+        List.of(0.0, geometry.plan().rowSpacingIn()),
+        geometry.crossbeamTailIn(),
+        heightIn,
+        timbers.legIn());
+  }
+
+  private BracedPlane.Outline alongOutline() {
+    List<Double> posts = new ArrayList<>();
+    for (int post = 0; post <= geometry.plan().bays(); post++) {
+      posts.add(post * geometry.plan().bayIn());
+    }
+    double heightIn = geometry.headerTopIn() - geometry.headers().depthIn() / 2;
+    return new BracedPlane.Outline(posts, geometry.headerTailIn(), heightIn, timbers.legIn());
+  }
+
+  private BracedLoads acrossLoads(TopLoads top, SidePush push) {
+    double strip = geometry.crossbeamSpacingIn();
+    BracedLine beam = across.beam();
+    List<FrameLoad> own = new ArrayList<>(across.postWeight(timbers.post().weightLbPerIn()));
+    own.addAll(beam.everywhere(timbers.crossbeam().weightLbPerIn()));
+    Map<LoadCombination, Double> besides = headers.besidesCrossbeamLb(timbers.header());
+    List<List<FrameLoad>> people = new ArrayList<>();
+    people.add(List.of(beam.point(geometry.plan().rowSpacingIn() / 2, top.personLb())));
+    people.add(List.of(beam.point(timbers.legIn(), top.personLb())));
+    people.add(List.of(beam.point(-geometry.crossbeamTailIn(), top.personLb())));
+    return new BracedLoads(
+        own,
+        beam.everywhere(TopLoads.lbPerIn(top.vinePsf(), strip)),
+        beam.everywhere(TopLoads.lbPerIn(top.livePsf(), strip)),
+        people,
+        beam.everywhere(TopLoads.lbPerIn(top.snowPsf(), strip)),
+        beam.everywhere(TopLoads.lbPerIn(top.windDownPsf(), strip)),
+        beam.everywhere(-TopLoads.lbPerIn(top.windUpPsf(), strip)),
+        across.push(push),
+        besides::get);
+  }
+
+  private BracedLoads alongLoads(SidePush push) {
+    HeaderLoad each = headers.eachCrossbeam();
+    BracedLine beam = along.beam();
+    List<FrameLoad> own = new ArrayList<>(along.postWeight(timbers.post().weightLbPerIn()));
+    own.addAll(beam.everywhere(timbers.header().weightLbPerIn()));
+    own.addAll(crossbeams(each.deadLb()));
+    List<List<FrameLoad>> people = new ArrayList<>();
+    for (double fromTipIn : headers.peopleFromTipIn()) {
+      people.add(List.of(beam.point(fromTipIn - geometry.headerTailIn(), each.personLb())));
+    }
+    return new BracedLoads(
+        own,
+        crossbeams(each.vinesLb()),
+        crossbeams(each.liveLb()),
+        people,
+        crossbeams(each.snowLb()),
+        crossbeams(each.windDownLb()),
+        crossbeams(-each.windUpLb()),
+        along.push(push),
+        combination -> 0);
+  }
+
+  private List<FrameLoad> crossbeams(double downLb) {
+    List<FrameLoad> loads = new ArrayList<>();
+    for (double atIn : geometry.crossbeamsAtIn()) {
+      loads.add(along.beam().point(atIn, downLb));
+    }
+    return loads;
+  }
+
+  private double stabilityRatio() {
+    AdjustedValues post = timbers.post().lasting(1);
+    return post.elasticityMinimum().psi() / post.elasticity().psi();
+  }
+}

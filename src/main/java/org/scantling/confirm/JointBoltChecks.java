@@ -1,0 +1,109 @@
+package org.scantling.confirm;
+
+import java.util.List;
+import org.scantling.loads.LoadCombination;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Checked;
+import org.scantling.timber.AdjustedForce;
+import org.scantling.timber.Connection;
+import org.scantling.timber.Dowel;
+import org.scantling.timber.DowelBearing;
+import org.scantling.timber.DowelMember;
+import org.scantling.timber.Factor;
+import org.scantling.timber.GeometryFactor;
+import org.scantling.timber.GroupAction;
+import org.scantling.timber.NotchedShear;
+import org.scantling.timber.Placement;
+import org.scantling.timber.YieldLimit;
+
+/**
+ * Paired headers bolted to a post: bolts in double shear, the post in the middle loaded along its
+ * grain, the boards across theirs, and the shear in the boards past the bolts.
+ */
+public final class JointBoltChecks {
+  private static final double ALONG_DEGREES = 0;
+  private static final double ACROSS_DEGREES = 90;
+
+  private final JointCrossing crossing;
+  private final JointForces forces;
+  private final JointRules rules;
+
+  public JointBoltChecks(JointCrossing crossing, JointForces forces, JointRules rules) {
+    this.crossing = crossing;
+    this.forces = forces;
+    this.rules = rules;
+  }
+
+  /** Every check of that way of bolting, each with its worst combination. */
+  public List<Checked> of(JointFix fix) {
+    WorstChecks worst = new WorstChecks("joint", rules.limits(), rules.sources());
+    JointBoltLayout layout =
+        JointBoltLayout.of(
+            fix.count(), fix.dowel().nominalDiameterIn(), crossing, rules.factors().bolts());
+    for (JointForce force : forces.onPost()) {
+      bolts(worst, fix.dowel(), layout, force);
+    }
+    forces.headerShear().forEach((combination, lb) -> shear(worst, layout, combination, lb));
+    return worst.list();
+  }
+
+  private void bolts(WorstChecks worst, Dowel dowel, JointBoltLayout layout, JointForce force) {
+    boolean lifted = force.liftLb() > 0;
+    GeometryFactor geometry =
+        lifted ? layout.lifted(rules.factors().bolts()) : layout.pressed(rules.factors().bolts());
+    AdjustedForce one =
+        singleLb(dowel)
+            .with(new Factor("C_D", rules.limits().duration().of(force.combination())))
+            .with(new Factor("C_M", rules.factors().wet().sideFactor()))
+            .with(group(dowel, layout).asFactor())
+            .with(geometry.asFactor());
+    double forceLb = Math.hypot(force.downLb() + force.liftLb(), force.sideLb());
+    Connection bolted = new Connection(forceLb, one, layout.count());
+    worst.add("header", force.combination(), bolted.check(), Unit.POUND);
+    for (Placement each : geometry.placements()) {
+      worst.addLasting("geometry", force.combination(), each.check(), Unit.INCH);
+    }
+  }
+
+  /** Z of one bolt, post along its grain and boards across theirs. */
+  private AdjustedForce singleLb(Dowel dowel) {
+    double diameterIn = dowel.nominalDiameterIn();
+    double postRatio = crossing.post().reference().specificGravityRatio();
+    double boardRatio = crossing.header().reference().specificGravityRatio();
+    DowelMember main =
+        DowelMember.ofWood(
+            crossing.postIn(), DowelBearing.of(postRatio, diameterIn), ALONG_DEGREES);
+    DowelMember side =
+        DowelMember.ofWood(
+            crossing.board().breadthIn(), DowelBearing.of(boardRatio, diameterIn), ACROSS_DEGREES);
+    return YieldLimit.doubleShear(dowel, main, side).unadjusted();
+  }
+
+  /** Of boards loaded across the grain only a strip as wide as the least spacing counts. */
+  private GroupAction group(Dowel dowel, JointBoltLayout layout) {
+    double modulusPsi = crossing.header().lasting(1).elasticity().psi();
+    double strip = rules.factors().bolts().inRowAlong().fullDiameters() * dowel.nominalDiameterIn();
+    double postLb =
+        crossing.post().lasting(1).elasticity().psi() * crossing.post().section().areaIn2();
+    double boardsLb = modulusPsi * crossing.header().plies() * crossing.board().breadthIn() * strip;
+    GroupAction.Row row = GroupAction.Row.inWood(2, layout.spacingIn(), dowel.nominalDiameterIn());
+    return GroupAction.of(row, postLb, boardsLb);
+  }
+
+  private void shear(
+      WorstChecks worst, JointBoltLayout layout, LoadCombination combination, double shearLb) {
+    NotchedShear.FastenerPlace place =
+        new NotchedShear.FastenerPlace(layout.toEdgeIn(), crossing.toEndIn());
+    double duration = rules.limits().duration().of(combination);
+    worst.add(
+        "header-shear",
+        combination,
+        NotchedShear.atFasteners(
+                shearLb / crossing.header().plies(),
+                crossing.board(),
+                place,
+                crossing.header().lasting(duration).shear())
+            .check(),
+        Unit.POUND);
+  }
+}

@@ -1,0 +1,82 @@
+package org.scantling.confirm;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scantling.timber.GeometryFactor;
+import org.scantling.timber.Placement;
+
+/**
+ * Where the bolts sit where paired boards cross a post: one above the other, in one row or in two.
+ *
+ * <p>The boards are loaded across their grain, from above by what they carry and from below by
+ * lifting wind, so both their edges count as loaded; the post is loaded along its grain.
+ *
+ * @param diameterIn of the bolts
+ * @param rows 1 or 2
+ * @param spacingIn from the upper to the lower bolt
+ * @param toEdgeIn from a bolt to the nearest edge of the boards, which is also its distance to the
+ *     top of the post
+ * @param rowsApartIn between two rows, 0 for one
+ * @param toPostEdgeIn from a row to the edge of the post
+ */
+record JointBoltLayout(
+    double diameterIn,
+    int rows,
+    double spacingIn,
+    double toEdgeIn,
+    double rowsApartIn,
+    double toPostEdgeIn) {
+  private static final int IN_A_ROW = 2;
+  private static final double LEAST_IN = 0.01;
+
+  /**
+   * Bolts as far apart as the boards allow.
+   *
+   * @param count 2 or 4
+   */
+  static JointBoltLayout of(
+      int count, double diameterIn, JointCrossing crossing, JointFactors.BoltPlaces places) {
+    int rows = Math.max(1, count / IN_A_ROW);
+    double depthIn = crossing.board().depthIn();
+    double edgeIn = places.edgeLoaded().fullDiameters() * diameterIn;
+    double spacingIn = Math.max(LEAST_IN, Math.min(depthIn - 2 * edgeIn, places.rowsApartMostIn()));
+    double postIn = crossing.postIn();
+    double rowsApartIn = rows > 1 ? postIn / 2 : 0;
+    return new JointBoltLayout(
+        diameterIn,
+        rows,
+        spacingIn,
+        (depthIn - spacingIn) / 2,
+        rowsApartIn,
+        (postIn - rowsApartIn) / 2);
+  }
+
+  int count() {
+    return rows * IN_A_ROW;
+  }
+
+  /** What the distances leave of the bolts' value while the boards press down. */
+  GeometryFactor pressed(JointFactors.BoltPlaces places) {
+    return factor(places, places.endPressed().at(toEdgeIn, diameterIn));
+  }
+
+  /** The same while wind lifts the boards and the bolts pull at the end of the post. */
+  GeometryFactor lifted(JointFactors.BoltPlaces places) {
+    return factor(places, places.endPulled().at(toEdgeIn, diameterIn));
+  }
+
+  private GeometryFactor factor(JointFactors.BoltPlaces places, Placement end) {
+    List<Placement> all =
+        new ArrayList<>(
+            List.of(
+                end,
+                places.inRowAcross().at(spacingIn, diameterIn),
+                places.inRowAlong().at(spacingIn, diameterIn),
+                places.edgeLoaded().at(toEdgeIn, diameterIn),
+                places.edgeAlong().at(toPostEdgeIn, diameterIn)));
+    if (rows > 1) {
+      all.add(places.rowsAcross().at(rowsApartIn, diameterIn));
+    }
+    return new GeometryFactor(all);
+  }
+}

@@ -1,0 +1,20 @@
+package org.scantling.confirm;
+
+import org.scantling.timber.Rectangle;
+
+/**
+ * Two boards bolted to both faces of a post.
+ *
+ * @param post the post
+ * @param header the boards, one section and two plies
+ * @param toEndIn from the crossing to the nearest end of the boards
+ */
+public record JointCrossing(Material post, Material header, double toEndIn) {
+  Rectangle board() {
+    return header.section();
+  }
+
+  double postIn() {
+    return post.section().breadthIn();
+  }
+}

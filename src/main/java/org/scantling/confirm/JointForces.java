@@ -1,0 +1,122 @@
+package org.scantling.confirm;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.scantling.design.Geometry;
+import org.scantling.loads.LoadCombination;
+import org.scantling.loads.LoadKind;
+
+/** What the joints of a walk must hold, with posts in the ground or on brackets. */
+public final class JointForces {
+  private final HeaderChecks headers;
+  private final Material header;
+  private final PostChecks.Standing wind;
+  private final double windOnCrossbeamLb;
+  private final Optional<BracedWalk> braced;
+
+  /**
+   * @param headers the headers with their loads
+   * @param header the header that was decided
+   * @param wind what the wind does to one post
+   * @param windOnCrossbeamLb wind along the walk on one crossbeam, strength level
+   */
+  public JointForces(
+      HeaderChecks headers, Material header, PostChecks.Standing wind, double windOnCrossbeamLb) {
+    this.headers = headers;
+    this.header = header;
+    this.wind = wind;
+    this.windOnCrossbeamLb = windOnCrossbeamLb;
+    this.braced = Optional.empty();
+  }
+
+  private JointForces(JointForces plain, BracedWalk walk) {
+    this.headers = plain.headers;
+    this.header = plain.header;
+    this.wind = plain.wind;
+    this.windOnCrossbeamLb = plain.windOnCrossbeamLb;
+    this.braced = Optional.of(walk);
+  }
+
+  /** The same joints where braces pull and push at them too. */
+  public JointForces in(BracedWalk walk) {
+    return new JointForces(this, walk);
+  }
+
+  /** Wood of a header on top that a fastener goes through before it reaches the post. */
+  double headerOverPostIn() {
+    Geometry.Headers on = headers.geometry().headers();
+    return on.depthIn() - on.notchIn();
+  }
+
+  /** One crossbeam on one header: what lifts it, and the wind on its face. */
+  List<JointForce> onCrossbeam() {
+    LoadCombination lifting = LoadCombination.UPLIFT;
+    HeaderLoad each = headers.eachCrossbeam();
+    double windFactor = lifting.factor(LoadKind.WIND);
+    double upLb = windFactor * each.windUpLb() - lifting.factor(LoadKind.DEAD) * each.deadLb();
+    List<JointForce> forces = new ArrayList<>();
+    forces.add(JointForce.of(lifting, upLb, windFactor * windOnCrossbeamLb / 2));
+    braced.ifPresent(walk -> braced(forces, walk));
+    return forces;
+  }
+
+  /** Crossbeams that stand over posts hold the braces too. */
+  private static void braced(List<JointForce> forces, BracedWalk walk) {
+    for (BracedCase each : walk.acrossCases()) {
+      for (int post = 0; post < walk.across().postCount(); post++) {
+        BracedPostForces head = BracedPostForces.of(each.all(), post);
+        double upLb = head.headPullLb() + each.onPostLb();
+        forces.add(JointForce.of(each.combination(), upLb, head.headSideLb()));
+      }
+    }
+  }
+
+  /** One header on one post; wind across the walk presses paired boards flat on it. */
+  List<JointForce> onPost() {
+    boolean paired = headers.geometry().headers().paired();
+    double alongLb = wind.along().topLb();
+    double sideLb = paired ? alongLb : Math.max(wind.across().topLb(), alongLb);
+    List<JointForce> forces = new ArrayList<>();
+    for (HeaderChecks.PostLoad each : headers.onPosts(header)) {
+      double pushedLb = each.combination().factor(LoadKind.WIND) * sideLb;
+      forces.add(new JointForce(each.combination(), each.downLb(), 0, pushedLb));
+      forces.add(new JointForce(each.combination(), 0, each.upLb(), pushedLb));
+    }
+    braced.ifPresent(
+        walk -> {
+          heads(forces, walk.along(), walk.alongCases(), 1);
+          heads(forces, walk.across(), walk.acrossCases(), paired ? 0 : 1);
+        });
+    return forces;
+  }
+
+  private static void heads(
+      List<JointForce> forces, BracedPlane plane, List<BracedCase> cases, double sideShare) {
+    for (BracedCase each : cases) {
+      for (int post = 0; post < plane.postCount(); post++) {
+        BracedPostForces head = BracedPostForces.of(each.all(), post);
+        forces.add(
+            JointForce.of(each.combination(), head.headPullLb(), sideShare * head.headSideLb()));
+      }
+    }
+  }
+
+  /** Shear in the header beside a post, all plies together. */
+  Map<LoadCombination, Double> headerShear() {
+    Map<LoadCombination, Double> shear = new EnumMap<>(headers.shearLb(header));
+    braced.ifPresent(walk -> braced(shear, walk));
+    return shear;
+  }
+
+  private static void braced(Map<LoadCombination, Double> shear, BracedWalk walk) {
+    for (BracedCase each : walk.alongCases()) {
+      for (String piece : walk.along().beam().pieces()) {
+        double shearLb = Math.abs(each.all().member(piece).largestShear().amount());
+        shear.merge(each.combination(), shearLb, Math::max);
+      }
+    }
+  }
+}

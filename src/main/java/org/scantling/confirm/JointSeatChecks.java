@@ -1,0 +1,76 @@
+package org.scantling.confirm;
+
+import java.util.List;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Checked;
+import org.scantling.timber.Placement;
+
+/**
+ * A joint in which the upper timber rests on the lower one and is only held against lifting and
+ * against sliding: crossbeam on header, header on post.
+ */
+public final class JointSeatChecks {
+  private final List<JointForce> forces;
+  private final JointHold.Wood wood;
+  private final JointRules rules;
+
+  private JointSeatChecks(List<JointForce> forces, JointHold.Wood wood, JointRules rules) {
+    this.forces = List.copyOf(forces);
+    this.wood = wood;
+    this.rules = rules;
+  }
+
+  /** Crossbeam on header. */
+  public static JointSeatChecks ofCrossbeam(
+      JointForces forces, Material crossbeam, Material header, JointRules rules) {
+    JointHold.Wood wood =
+        new JointHold.Wood(gravity(crossbeam), gravity(header), crossbeam.section().depthIn());
+    return new JointSeatChecks(forces.onCrossbeam(), wood, rules);
+  }
+
+  /** Header on post. */
+  public static JointSeatChecks ofHeader(
+      JointForces forces, Material header, Material post, JointRules rules) {
+    JointHold.Wood wood =
+        new JointHold.Wood(gravity(header), gravity(post), forces.headerOverPostIn());
+    return new JointSeatChecks(forces.onPost(), wood, rules);
+  }
+
+  private static double gravity(Material material) {
+    return material.reference().specificGravityRatio();
+  }
+
+  /** Lift and side push of a crossbeam. */
+  public List<Checked> crossbeam(JointFix fix) {
+    WorstChecks worst = new WorstChecks("joint", rules.limits(), rules.sources());
+    for (JointForce force : forces) {
+      JointHold hold = hold(fix, force);
+      worst.add("crossbeam", force.combination(), hold.together(force), Unit.POUND);
+      depths(worst, force, hold);
+    }
+    return worst.list();
+  }
+
+  /** Side push of a header, and lift together with it. */
+  public List<Checked> header(JointFix fix) {
+    WorstChecks worst = new WorstChecks("joint", rules.limits(), rules.sources());
+    for (JointForce force : forces) {
+      JointHold hold = hold(fix, force);
+      worst.add("header", force.combination(), hold.sideways(force), Unit.POUND);
+      worst.add("header-uplift", force.combination(), hold.together(force), Unit.POUND);
+      depths(worst, force, hold);
+    }
+    return worst.list();
+  }
+
+  private JointHold hold(JointFix fix, JointForce force) {
+    return JointHold.of(
+        fix, rules.factors(), wood, rules.limits().duration().of(force.combination()));
+  }
+
+  private static void depths(WorstChecks worst, JointForce force, JointHold hold) {
+    for (Placement depth : hold.depths()) {
+      worst.addLasting("geometry", force.combination(), depth.check(), Unit.INCH);
+    }
+  }
+}
