@@ -87,7 +87,14 @@ final class EngineerWhy {
       return;
     }
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("check", "combination", "C_D", "demand", "capacity", "ratio"));
+    rows.add(
+        List.of(
+            decision.question().subject() + ".",
+            "combination",
+            "C_D",
+            "demand",
+            "capacity",
+            "ratio"));
     checks.forEach(each -> rows.add(row(each)));
     page.heading("Checks of the answer").add(new Block.Grid(rows));
     Map<String, List<String>> clauses = new LinkedHashMap<>();
@@ -103,7 +110,7 @@ final class EngineerWhy {
 
   private List<String> row(Checked checked) {
     return List.of(
-        checked.id(),
+        checked.id().substring(checked.id().indexOf('.') + 1),
         checked.combination(),
         voice.say(Measure.ratio(checked.loadDurationFactor())),
         voice.say(checked.demand()),

@@ -2,6 +2,7 @@ package org.scantling.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** A table in columns as wide as they need; the last ones share what is left and wrap. */
 final class GridText {
@@ -22,18 +23,23 @@ final class GridText {
     return lines;
   }
 
-  /** Natural widths, cut from the widest column until the row fits. */
+  /** Natural widths, cut from the widest column that has words to break until the row fits. */
   private static int[] widths(List<List<String>> rows, int width) {
     int columns = rows.get(0).size();
     int[] widths = new int[columns];
+    int[] least = new int[columns];
     for (List<String> row : rows) {
       for (int i = 0; i < columns; i++) {
         widths[i] = Math.max(widths[i], row.get(i).length());
+        for (String word : Wrap.lines(row.get(i), "", "", 1)) {
+          least[i] = Math.max(least[i], word.length());
+        }
       }
     }
-    int spare = width - GAP * (columns - 1);
-    while (sum(widths) > spare) {
-      widths[widest(widths)]--;
+    int over = IntStream.of(widths).sum() + GAP * (columns - 1) - width;
+    for (int widest = widest(widths, least); over > 0 && widest >= 0; over--) {
+      widths[widest]--;
+      widest = widest(widths, least);
     }
     return widths;
   }
@@ -58,18 +64,13 @@ final class GridText {
     return lines;
   }
 
-  private static int sum(int[] widths) {
-    int sum = 0;
-    for (int width : widths) {
-      sum += width;
-    }
-    return sum;
-  }
-
-  private static int widest(int[] widths) {
-    int widest = 0;
-    for (int i = 1; i < widths.length; i++) {
-      widest = widths[i] > widths[widest] ? i : widest;
+  /** The widest column that can still give, or -1. */
+  private static int widest(int[] widths, int[] least) {
+    int widest = -1;
+    for (int i = 0; i < widths.length; i++) {
+      if (widths[i] > least[i] && (widest < 0 || widths[i] > widths[widest])) {
+        widest = i;
+      }
     }
     return widest;
   }

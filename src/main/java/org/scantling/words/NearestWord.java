@@ -1,5 +1,6 @@
 package org.scantling.words;
 
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.Optional;
@@ -16,8 +17,19 @@ final class NearestWord {
         .filter(word -> slips(written, word) <= Math.max(1, written.length() / LETTERS_A_SLIP));
   }
 
-  /** Letters inserted, lost or changed. */
+  /** Letters swapped count as one slip. */
   private static int slips(String from, String to) {
+    return !from.equals(to) && sorted(from).equals(sorted(to)) ? 1 : distance(from, to);
+  }
+
+  private static String sorted(String word) {
+    char[] letters = word.toCharArray();
+    Arrays.sort(letters);
+    return new String(letters);
+  }
+
+  /** Letters inserted, lost or changed. */
+  private static int distance(String from, String to) {
     int[] above = new int[to.length() + 1];
     for (int j = 0; j <= to.length(); j++) {
       above[j] = j;

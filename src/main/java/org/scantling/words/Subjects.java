@@ -1,11 +1,9 @@
 package org.scantling.words;
 
 import java.util.EnumMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.scantling.reasons.Question;
 
 /** What questions are called, in the order in which a report speaks of them. */
@@ -40,13 +38,6 @@ public final class Subjects {
   /** The question that a path of the site file answers, if one does. */
   public Optional<SubjectRow> at(String path) {
     return rows.stream().filter(row -> row.path().equals(path)).findFirst();
-  }
-
-  /** The parts of a report, along the load path. */
-  public List<String> sections() {
-    Set<String> sections = new LinkedHashSet<>();
-    rows.forEach(row -> sections.add(row.section()));
-    return List.copyOf(sections);
   }
 
   /**

@@ -21,16 +21,6 @@ final class Template {
     this.text = text;
   }
 
-  /** Blanks outside square brackets, which must always be filled. */
-  Set<String> needed() {
-    return blanks(PART.matcher(text).replaceAll(""));
-  }
-
-  /** Every blank. */
-  Set<String> all() {
-    return blanks(text);
-  }
-
   /**
    * The sentence.
    *

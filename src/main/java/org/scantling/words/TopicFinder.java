@@ -23,7 +23,7 @@ final class TopicFinder {
     List<Question> questions =
         dot < 0 ? named(subject) : exact(subject + plain.substring(dot), subject);
     if (questions.isEmpty()) {
-      throw unknown(asked, plain);
+      throw unknown(asked, dot < 0 ? subject : subject + plain.substring(dot));
     }
     return new Topic(plain, questions);
   }

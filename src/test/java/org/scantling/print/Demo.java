@@ -1,0 +1,116 @@
+package org.scantling.print;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.scantling.engine.Engine;
+import org.scantling.intake.Intake;
+import org.scantling.intake.Setting;
+import org.scantling.intake.SiteReader;
+import org.scantling.intake.Vocabulary;
+import org.scantling.reasons.Decision;
+import org.scantling.reasons.Proposal;
+import org.scantling.rulebase.RuleBase;
+import org.scantling.tables.Table;
+import org.scantling.tables.TableRow;
+import org.scantling.tables.Tables;
+import org.scantling.words.Words;
+
+/** The scenarios, and some of them with a wish more, as proposals; worked once. */
+final class Demo {
+  private static final Path FOLDER = Path.of("scenarios");
+  private static final Tables TABLES = Tables.load();
+  private static final Words WORDS = Words.load(TABLES);
+  private static final Engine ENGINE = new Engine(RuleBase.load(), TABLES);
+  private static final Map<String, Proposal> WORKED = new LinkedHashMap<>();
+  private static final Map<String, Intake> READ = new LinkedHashMap<>();
+
+  private Demo() {}
+
+  static Words words() {
+    return WORDS;
+  }
+
+  static Tables tables() {
+    return TABLES;
+  }
+
+  /** Every scenario as it stands, then the ones with wishes. */
+  static synchronized Map<String, Proposal> all() {
+    if (WORKED.isEmpty()) {
+      names().forEach(name -> work(name, name));
+      work("on brackets", "wisteria-court", "preferences.footing=bracket");
+      work("in concrete", "windy-hill", "preferences.footing=concrete");
+      work("paired headers", "same-place", "preferences.header=paired");
+      work("by experience", "deep-frost", "preferences.embedment-basis=experience");
+      work("by freezing index", "sloping-path", "site.climate.air-freezing-index=1500 F-days");
+      work("poor timber", "long-walk", "materials.species=western-cedars", "materials.grade=No.3");
+      work("no crossbeam serves", "heavy-snow", "walkway.clear-width=178 in");
+      work("too windy", "windy-hill", "site.climate.wind-speed=150 mph");
+      work("too steep", "sloping-path", "site.slope=30 %");
+      work("too wide", "step-free", "walkway.clear-width=16 ft");
+      work("too high", "step-free", "walkway.headroom=13 ft");
+    }
+    return WORKED;
+  }
+
+  static Proposal proposal(String name) {
+    return all().get(name);
+  }
+
+  static Intake intake(String name) {
+    all();
+    return READ.get(name);
+  }
+
+  static Decision decision(String name, org.scantling.reasons.Question question) {
+    return proposal(name).decision(question).orElseThrow();
+  }
+
+  private static void work(String name, String scenario, String... wishes) {
+    List<Setting> settings = new ArrayList<>();
+    for (String wish : wishes) {
+      settings.add(
+          new Setting(wish.substring(0, wish.indexOf('=')), wish.substring(wish.indexOf('=') + 1)));
+    }
+    Intake intake = new SiteReader(vocabulary()).read(FOLDER.resolve(scenario + ".yaml"), settings);
+    READ.put(name, intake);
+    WORKED.put(name, ENGINE.propose(intake.site(), intake.defaulted()));
+  }
+
+  private static List<String> names() {
+    try (Stream<Path> files = Files.list(FOLDER)) {
+      return files
+          .map(file -> file.getFileName().toString())
+          .filter(file -> file.endsWith(".yaml"))
+          .map(file -> file.substring(0, file.length() - ".yaml".length()))
+          .sorted()
+          .toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static Vocabulary vocabulary() {
+    return new Vocabulary(
+        words(TABLES.designValues(), row -> row.species()),
+        words(TABLES.designValues(), row -> row.grade()),
+        words(TABLES.soils(), TableRow::id),
+        words(TABLES.vines(), TableRow::id),
+        words(TABLES.users(), TableRow::id),
+        words(TABLES.sizes(), TableRow::id));
+  }
+
+  private static <T extends TableRow> Set<String> words(Table<T> table, Function<T, String> word) {
+    return table.rows().stream().map(word).collect(Collectors.toSet());
+  }
+}

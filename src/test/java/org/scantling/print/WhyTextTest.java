@@ -1,0 +1,149 @@
+package org.scantling.print;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.List;
+import org.assertj.core.api.SoftAssertions;
+import org.junit.jupiter.api.Test;
+import org.scantling.quantity.UnitSystem;
+import org.scantling.reasons.Question;
+import org.scantling.words.Jargon;
+import org.scantling.words.Reader;
+
+class WhyTextTest {
+  private static final PrintOptions PLAIN = PrintOptions.plain(UnitSystem.IMPERIAL);
+
+  @Test
+  void every_question_of_every_site_can_be_explained_to_every_reader_in_80_columns() {
+    SoftAssertions all = new SoftAssertions();
+    for (String site : Demo.all().keySet()) {
+      for (Question question : Question.values()) {
+        for (Reader reader : Reader.values()) {
+          String text = why(site, question.id(), reader);
+          all.assertThat(text).as(site + " " + question.id() + " " + reader).isNotBlank();
+          all.assertThat(text.lines().mapToInt(String::length).max().orElse(0))
+              .as(site + " " + question.id() + " " + reader)
+              .isLessThanOrEqualTo(80);
+        }
+      }
+    }
+    all.assertAll();
+  }
+
+  @Test
+  void nothing_told_to_the_client_needs_the_trade_to_be_understood() {
+    SoftAssertions all = new SoftAssertions();
+    for (String site : Demo.all().keySet()) {
+      for (Question question : Question.values()) {
+        all.assertThat(body(why(site, question.id(), Reader.CLIENT)))
+            .as(site + " " + question.id())
+            .doesNotContainPattern(Jargon.PATTERN);
+      }
+    }
+    all.assertAll();
+  }
+
+  @Test
+  void the_client_is_told_what_what_for_and_what_is_different() {
+    assertThat(flat("wisteria-court", "posts", Reader.CLIENT))
+        .containsSubsequence(
+            "Posts of 6x6 (5 1/2 in square) here; 4x4 (3 1/2 in square) at the Herb garden arbour.",
+            "We must be sure that ",
+            "With 4x4 we could not be: ",
+            "What is different here: wisteria instead of clematis",
+            "Also about this",
+            "How tall the posts stand: 8 ft 2 1/2 in, before 6 ft 10 in.");
+  }
+
+  @Test
+  void the_builder_is_told_the_rule_the_source_and_what_was_weighed() {
+    assertThat(flat("everything-at-once", "footing.depth", Reader.BUILDER))
+        .containsSubsequence(
+            "; the base has 3'-0\".",
+            " is what holds the post upright",
+            "[footings.depth.embedment; ",
+            "Different here, and it bears on this: wind speed 120 mph, was 110 mph; ",
+            "Weighed as well",
+            "The foot must reach the frost line at 4'-0\". [footings.depth.frost; ",
+            "common practice",
+            "How hard it is worked now",
+            " % of 100 %".substring(0, 2));
+  }
+
+  @Test
+  void the_builder_is_told_what_stopped_the_options_next_below() {
+    assertThat(flat("everything-at-once", "layout.bays", Reader.BUILDER))
+        .containsSubsequence(
+            "Could not be", "- 3 makes bays of 13'-4\"", "- 2 makes", "- 1 makes bays of 40'-0\"");
+  }
+
+  @Test
+  void a_value_nobody_has_seen_in_print_says_so() {
+    assertThat(flat("same-place", "posts", Reader.BUILDER)).contains(", from memory)");
+  }
+
+  @Test
+  void the_engineer_gets_checks_clauses_and_the_way_back_each_step_once() {
+    String text = why("wisteria-court", "posts", Reader.ENGINEER);
+    assertThat(text)
+        .containsSubsequence(
+            "post.size = 6x6 (base 4x4)",
+            "- * posts.size.check: 4x4: post.drift ",
+            "post. ",
+            "drift ",
+            "Clauses",
+            "Because",
+            "post.size = 6x6 <- posts.size.check",
+            "criteria.vine = wisteria <- climate.vine.planted",
+            "site file: planting");
+    List<String> steps =
+        Arrays.stream(text.substring(text.indexOf("Because\n")).split("\n"))
+            .filter(line -> line.contains(" <- "))
+            .map(String::strip)
+            .toList();
+    assertThat(steps).doesNotHaveDuplicates().hasSizeGreaterThan(5);
+  }
+
+  @Test
+  void what_a_check_is_made_of_depends_on_the_loads_that_act() {
+    assertThat(why("mower-lane", "crossbeam.size", Reader.ENGINEER))
+        .contains("criteria.live-load")
+        .doesNotContain("criteria.wind-pressure");
+  }
+
+  @Test
+  void a_thing_that_this_structure_has_not_says_so() {
+    assertThat(flat("same-place", "brace.size", Reader.CLIENT))
+        .contains("Nothing had to be decided: this structure has none.");
+    assertThat(flat("too-much-snow", "posts", Reader.CLIENT))
+        .contains("Nothing was decided: the site is a case for a licensed engineer.");
+  }
+
+  @Test
+  void markdown_tells_the_same() {
+    assertThat(
+            WhyMarkdown.of(
+                Demo.proposal("wisteria-court"),
+                Demo.words(),
+                Demo.words().subjects().find("posts"),
+                Reader.CLIENT,
+                PLAIN))
+        .startsWith("# How stout the posts are\n")
+        .contains("\n## Also about this\n");
+  }
+
+  private static String why(String site, String subject, Reader reader) {
+    return WhyText.of(
+        Demo.proposal(site), Demo.words(), Demo.words().subjects().find(subject), reader, PLAIN);
+  }
+
+  private static String flat(String site, String subject, Reader reader) {
+    return why(site, subject, reader).replaceAll("\\s+", " ");
+  }
+
+  /** Without the rule under the title. */
+  private static String body(String text) {
+    return text.replaceAll("(?m)^[=-]+$", "");
+  }
+}

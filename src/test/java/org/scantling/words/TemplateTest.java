@@ -1,0 +1,48 @@
+package org.scantling.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class TemplateTest {
+  @Test
+  void blanks_are_filled() {
+    assertThat(filled("holes {depth} deep.", Map.of("depth", "3'-0\"")))
+        .isEqualTo("holes 3'-0\" deep.");
+  }
+
+  @Test
+  void an_optional_part_goes_when_one_of_its_blanks_stays_empty() {
+    Template template = new Template("{a}[, was {b}][{flag} and stays].");
+    assertThat(template.filled(name -> Optional.ofNullable(Map.of("a", "4x4").get(name))))
+        .isEqualTo("4x4.");
+    assertThat(
+            template.filled(
+                name -> Optional.ofNullable(Map.of("a", "6x6", "b", "4x4", "flag", "").get(name))))
+        .isEqualTo("6x6, was 4x4 and stays.");
+  }
+
+  @Test
+  void what_fills_a_blank_is_taken_as_it_is() {
+    assertThat(filled("{a}", Map.of("a", "{b} $1 \\ [x]"))).isEqualTo("{b} $1 \\ [x]");
+  }
+
+  @Test
+  void a_sentence_ends_once() {
+    assertThat(filled("{a}.", Map.of("a", "One end."))).isEqualTo("One end.");
+  }
+
+  @Test
+  void a_needed_blank_that_stays_empty_is_refused() {
+    assertThatThrownBy(() -> filled("so {deep}", Map.of()))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("nothing fills {deep} in 'so {deep}'");
+  }
+
+  private static String filled(String text, Map<String, String> values) {
+    return new Template(text).filled(name -> Optional.ofNullable(values.get(name)));
+  }
+}

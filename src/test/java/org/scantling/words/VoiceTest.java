@@ -1,0 +1,127 @@
+package org.scantling.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.scantling.quantity.Measure;
+import org.scantling.quantity.Unit;
+import org.scantling.quantity.UnitSystem;
+import org.scantling.reasons.Outcome;
+import org.scantling.reasons.Question;
+import org.scantling.reasons.Source;
+import org.scantling.reasons.SourceKind;
+import org.scantling.tables.Tables;
+
+class VoiceTest {
+  private static final Words WORDS = Words.load(Tables.load());
+  private final Voice client = WORDS.voice(Reader.CLIENT, UnitSystem.IMPERIAL);
+  private final Voice builder = WORDS.voice(Reader.BUILDER, UnitSystem.IMPERIAL);
+  private final Voice engineer = WORDS.voice(Reader.ENGINEER, UnitSystem.IMPERIAL);
+
+  @ParameterizedTest
+  @CsvSource({"84,7 ft", "84.5,7 ft 1/2 in", "5.5,5 1/2 in", "0.4,1/2 in", "98.3,8 ft 2 1/2 in"})
+  void lengths_for_the_client_are_what_the_eye_can_tell(double inches, String said) {
+    assertThat(client.say(Measure.inches(inches))).isEqualTo(said);
+  }
+
+  @Test
+  void a_pressure_is_the_water_that_weighs_as_much() {
+    // 62.4 lb a cubic foot: 26 psf is five inches of water
+    assertThat(client.say(Measure.psf(26))).isEqualTo("as heavy as water standing 5 in deep");
+    assertThat(WORDS.voice(Reader.CLIENT, UnitSystem.METRIC).say(Measure.psf(26)))
+        .isEqualTo("as heavy as water standing 13 cm deep");
+  }
+
+  @Test
+  void metric_clients_get_centimetres_and_metres() {
+    Voice metric = WORDS.voice(Reader.CLIENT, UnitSystem.METRIC);
+    assertThat(metric.say(Measure.inches(20))).isEqualTo("51 cm");
+    assertThat(metric.say(Measure.inches(98.5))).isEqualTo("2.5 m");
+  }
+
+  @Test
+  void a_share_is_percent_and_a_slenderness_is_not() {
+    assertThat(builder.say(Measure.ratio(0.856))).isEqualTo("86 %");
+    assertThat(builder.say(Measure.ratio(51.9))).isEqualTo("51.9");
+    assertThat(engineer.say(Measure.ratio(0.856))).isEqualTo("0.86");
+    assertThat(client.say(Measure.ratio(0.53))).isEqualTo("55 %");
+  }
+
+  @Test
+  void the_builder_reads_trade_fractions() {
+    assertThat(builder.say(Measure.inches(68.5))).isEqualTo("5'-8 1/2\"");
+    assertThat(builder.say(new Measure(25, Unit.PSF))).isEqualTo("25 psf");
+    assertThat(builder.say(Question.HEADER_NOTCH, new Outcome.Amount(Measure.inches(0))))
+        .isEqualTo("none");
+  }
+
+  @Test
+  void a_nominal_size_is_told_with_what_it_measures() {
+    assertThat(builder.detailed(Question.HEADER_SIZE, new Outcome.Word("2-2x8")))
+        .isEqualTo("a pair of 2x8 (1 1/2\" by 7 1/4\")");
+    assertThat(client.described(Question.POST_SIZE, new Outcome.Word("6x6")))
+        .isEqualTo("posts of 6x6 (5 1/2 in square)");
+  }
+
+  @Test
+  void options_are_words_and_unlisted_ones_lose_their_hyphens() {
+    assertThat(client.option(Question.EXPOSURE, "C")).isEqualTo("open country");
+    assertThat(builder.option(Question.EXPOSURE, "C")).isEqualTo("open country (C)");
+    assertThat(client.option(Question.VINE, "climbing-rose")).isEqualTo("climbing rose");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "1.02,a shade past the safe limit",
+    "1.18,about 20 % past the safe limit",
+    "1.5,about half as much again as the safe limit",
+    "1.73,about three quarters past the safe limit",
+    "2.1,about twice the safe limit",
+    "5.4,about 5 times the safe limit"
+  })
+  void how_far_over_is_told_to_the_client_without_a_false_digit(double ratio, String said) {
+    assertThat(client.over(ratio)).isEqualTo(said);
+  }
+
+  @Test
+  void how_far_over_is_told_to_the_others_by_number() {
+    assertThat(builder.over(1.57)).isEqualTo("57 % over");
+    assertThat(builder.over(1.001)).isEqualTo("just over");
+    assertThat(builder.over(5.38)).isEqualTo("5.4 times what is allowed");
+    assertThat(engineer.over(1.57)).isEqualTo("ratio 1.57");
+  }
+
+  @Test
+  void loads_that_act_together_are_named() {
+    assertThat(builder.combination("D+0.75(0.6W)+0.75S")).isEqualTo("own weight, wind and snow");
+    assertThat(builder.combination("D")).isEqualTo("own weight alone");
+    assertThat(engineer.combination("D+Lr")).isEqualTo("D+Lr");
+  }
+
+  @Test
+  void a_source_says_what_stands_behind_it() {
+    assertThat(
+            builder.source(
+                new Source(SourceKind.COMMON_PRACTICE, "common practice, no source", false)))
+        .isEqualTo("common practice");
+    assertThat(builder.source(new Source(SourceKind.STANDARD, "NDS 2018, 3.3", true)))
+        .isEqualTo("NDS 2018, 3.3, from memory");
+  }
+
+  @Test
+  void references_are_told_with_their_numbers() {
+    assertThat(engineer.reference("bay.stretch")).startsWith("bay.stretch = 1.10: greatest bay");
+    assertThat(engineer.reference("post.drift")).startsWith("post.drift: sway");
+    assertThat(engineer.reference("species")).startsWith("species by default: ");
+    assertThat(engineer.reference("bay.even")).isEqualTo("bay.even");
+  }
+
+  @Test
+  void a_path_is_called_by_the_question_it_answers() {
+    assertThat(builder.path("walkway.clear-width")).isEqualTo("clear width");
+    assertThat(builder.path("site.climate.wind-speed")).isEqualTo("wind speed");
+    assertThat(builder.path("walkway.length")).isEqualTo("length");
+  }
+}
