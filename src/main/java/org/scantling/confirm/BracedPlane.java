@@ -127,7 +127,8 @@ final class BracedPlane {
     double lbPerIn = push.spreadLb() / outline.heightIn();
     for (int post = 0; post < postCount(); post++) {
       // The push acts a little above or below the top node: the same moment, there.
-      loads.add(new FrameLoad.AtNode(top(post), push.topLb() * push.topAtIn() / push.heightIn(), 0, 0));
+      loads.add(
+          new FrameLoad.AtNode(top(post), push.topLb() * push.topAtIn() / push.heightIn(), 0, 0));
       loads.add(FrameLoad.Uniform.whole(shaft(post), Axes.GLOBAL, lbPerIn, 0));
       loads.add(FrameLoad.Uniform.whole(neck(post), Axes.GLOBAL, lbPerIn, 0));
     }

@@ -179,7 +179,7 @@ final class Bench {
     return new PostChecks.Standing(
         wind.across(),
         wind.along(),
-        railed ? thumb("rail.housing-depth") : 0,
+        railed ? answers.number(RAIL_NOTCH) : 0,
         railed ? answers.number(RAIL_HEIGHT) : 0,
         geometry().plan().bays() > 1 ? 2 : 1);
   }
