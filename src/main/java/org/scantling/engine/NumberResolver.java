@@ -46,7 +46,7 @@ final class NumberResolver {
             : wanted > most
                 ? high.orElseThrow()
                 : wish.or(() -> low).or(() -> high).orElseThrow(this::unexplained);
-    double value = rounding.round(Math.max(least, Math.min(most, wanted)));
+    double value = rounding.within(least, most, Math.max(least, Math.min(most, wanted)));
     return new Verdict.Answered(Answer.number(question, value), reasons(governing), List.of());
   }
 

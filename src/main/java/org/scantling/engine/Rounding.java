@@ -23,6 +23,25 @@ enum Rounding {
     if (this == NONE) {
       return value;
     }
+    return round(value, stepIn);
+  }
+
+  /**
+   * Rounds a value that lies between bounds: the other way where its own way leads past one of
+   * them, and not at all where no step lies between them.
+   */
+  double within(double least, double most, double value) {
+    double[] tries = {round(value), this == NONE ? value : round(value, -stepIn)};
+    for (double rounded : tries) {
+      double slack = LAST_BITS * Math.abs(rounded);
+      if (rounded >= least - slack && rounded <= most + slack) {
+        return rounded;
+      }
+    }
+    return value;
+  }
+
+  private static double round(double value, double stepIn) {
     return Math.ceil(value / stepIn - LAST_BITS) * stepIn;
   }
 }

@@ -1,0 +1,197 @@
+package org.scantling.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.scantling.reasons.Question.POST_SIZE;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.scantling.reasons.Finding;
+import org.scantling.reasons.Reason;
+import org.scantling.reasons.Weight;
+import org.scantling.rulebase.Fired;
+import org.scantling.rulebase.RuleBaseFault;
+
+/** How one of several options is settled on, and what is told as the reason. */
+class OptionResolverTest {
+  private static final List<String> SIZES = List.of("4x4", "4x6", "6x6", "8x8");
+  private static final Fired KEPT = wish("kept", Weight.KEPT, "4x4");
+
+  @Test
+  void a_wish_that_nothing_rejects_is_the_answer_and_the_reason() {
+    is("4x4", "kept", 0, KEPT);
+    is("4x4", "kept", 0, KEPT, reject("tall", "4x6", 1.5));
+  }
+
+  @Test
+  void a_rejected_wish_gives_way_to_the_next_above_and_the_last_rejection_governs() {
+    is("4x6", "tall", 0, KEPT, reject("tall", "4x4", 1.2));
+    is("6x6", "crowded", 0, KEPT, reject("tall", "4x4", 1.2), reject("crowded", "4x6", 1.1));
+  }
+
+  @Test
+  void where_nothing_above_is_left_the_next_below_is_taken() {
+    is(
+        "4x6",
+        "heavy",
+        0,
+        wish("asked", Weight.ASKED, "6x6"),
+        reject("heavy", "6x6", 1.1),
+        reject("huge", "8x8", 1.3));
+  }
+
+  @Test
+  void without_a_wish_the_smallest_that_is_left_is_taken_for_what_stopped_the_one_below() {
+    is("4x6", "tall", 0, reject("tall", "4x4", 1.2));
+  }
+
+  @Test
+  void what_was_asked_outweighs_the_trade_and_the_trade_outweighs_what_stood() {
+    Fired trade = wish("trade", Weight.TRADE, "6x6");
+    Fired asked = wish("asked", Weight.ASKED, "4x6");
+
+    is("6x6", "trade", 0, KEPT, trade);
+    is("4x6", "asked", 0, asked, KEPT, trade);
+  }
+
+  @Test
+  void of_two_equal_wishes_the_greater_is_taken() {
+    Fired small = wish("small", Weight.ASKED, "4x6");
+    Fired large = wish("large", Weight.ASKED, "8x8");
+
+    is("8x8", "large", 0, small, large);
+    is("8x8", "large", 0, large, small);
+  }
+
+  @Test
+  void of_several_rejections_of_an_option_the_hardest_is_told() {
+    Verdict.Answered answered =
+        answered(
+            resolve(
+                0,
+                KEPT,
+                reject("a", "4x4", 1.2),
+                reject("b", "4x4", 1.7),
+                reject("c", "4x4", 1.4)));
+
+    assertThat(Findings.rules(answered.rejected())).containsExactly("b");
+    assertThat(answered.reasons().get(0).finding().rule()).isEqualTo("b");
+  }
+
+  @Test
+  void rejections_are_told_in_the_order_of_the_sizes_and_wishes_behind_the_governing_reason() {
+    Fired trade = wish("trade", Weight.TRADE, "4x6");
+    Verdict.Answered answered =
+        answered(resolve(0, KEPT, reject("b", "4x6", 1.1), trade, reject("a", "4x4", 1.2)));
+
+    assertThat(Findings.rules(answered.rejected())).containsExactly("a", "b");
+    assertThat(answered.rejected()).extracting(Reason::governing).containsOnly(false);
+    assertThat(Findings.rules(answered.reasons())).containsExactly("b", "kept", "trade");
+    assertThat(answered.reasons())
+        .extracting(Reason::governing)
+        .containsExactly(true, false, false);
+    assertThat(answered.reasons().get(0).because()).containsExactly("what b read");
+  }
+
+  @Test
+  void where_every_option_is_rejected_the_one_that_came_closest_is_told() {
+    Verdict verdict =
+        resolve(
+            0,
+            KEPT,
+            reject("a", "4x4", 2.0),
+            reject("b", "4x6", 1.6),
+            reject("b2", "6x6", 1.1),
+            reject("c", "6x6", 1.2),
+            reject("d", "8x8", 1.3));
+
+    assertThat(verdict).isInstanceOf(Verdict.Unanswerable.class);
+    Verdict.Unanswerable none = (Verdict.Unanswerable) verdict;
+    assertThat(none.question()).isEqualTo(POST_SIZE);
+    assertThat(none.closest().finding().rule()).isEqualTo("c");
+    assertThat(none.closest().governing()).isTrue();
+    assertThat(Findings.rules(none.rejected())).containsExactly("a", "b", "c", "d");
+  }
+
+  @Test
+  void a_size_does_not_shrink_below_that_of_the_run_before() {
+    assertThat(option(resolve(2, KEPT))).isEqualTo("6x6");
+    assertThat(option(resolve(2, KEPT, reject("a", "6x6", 1.1)))).isEqualTo("8x8");
+    assertThat(resolve(2, KEPT, reject("a", "6x6", 1.1), reject("b", "8x8", 1.2)))
+        .isInstanceOf(Verdict.Unanswerable.class);
+  }
+
+  @Test
+  void what_stopped_a_size_in_the_run_before_stays_the_reason() {
+    List<Reason> earlier =
+        answered(resolve(0, KEPT, reject("was", "4x4", 1.4), reject("too", "4x6", 1.2))).rejected();
+
+    Verdict.Answered answered =
+        answered(new OptionResolver(POST_SIZE, SIZES, List.of(KEPT), 2).keeping(earlier).resolve());
+
+    assertThat(answered.answer().option()).isEqualTo("6x6");
+    assertThat(Findings.rules(answered.reasons())).containsExactly("too", "kept");
+    assertThat(answered.reasons().get(0).governing()).isTrue();
+    assertThat(Findings.rules(answered.rejected())).containsExactly("was", "too");
+  }
+
+  @Test
+  void what_stops_a_size_now_is_told_before_what_stopped_it_then() {
+    List<Reason> earlier = answered(resolve(0, KEPT, reject("was", "4x4", 1.4))).rejected();
+
+    Verdict.Answered answered =
+        answered(
+            new OptionResolver(POST_SIZE, SIZES, List.of(KEPT, reject("now", "4x4", 1.1)), 1)
+                .keeping(earlier)
+                .resolve());
+
+    assertThat(Findings.rules(answered.rejected())).containsExactly("now");
+  }
+
+  @Test
+  void a_wish_for_what_is_not_sold_is_no_reason_for_what_is() {
+    Fired gone = wish("kept", Weight.KEPT, "5x5");
+    Fired trade = wish("trade", Weight.TRADE, "6x6");
+
+    is("6x6", "trade", 0, gone, trade);
+    is("4x6", "tall", 0, gone, reject("tall", "4x4", 1.2));
+  }
+
+  @Test
+  void a_question_without_a_finding_or_without_options_is_a_fault_of_the_rules() {
+    assertThatThrownBy(() -> resolve(0))
+        .isInstanceOf(RuleBaseFault.class)
+        .hasMessage("no rule has anything to say about post.size");
+    assertThatThrownBy(() -> new OptionResolver(POST_SIZE, List.of(), List.of(KEPT), 0).resolve())
+        .isInstanceOf(RuleBaseFault.class)
+        .hasMessage("question post.size has no options at all");
+  }
+
+  private static Fired wish(String rule, Weight weight, String option) {
+    return Findings.prefer(POST_SIZE, rule, weight, option);
+  }
+
+  private static Fired reject(String rule, String option, double ratio) {
+    return Findings.reject(POST_SIZE, rule, option, ratio);
+  }
+
+  private static void is(String option, String governing, int floor, Fired... findings) {
+    Verdict verdict = resolve(floor, findings);
+
+    assertThat(option(verdict)).isEqualTo(option);
+    Finding first = answered(verdict).reasons().get(0).finding();
+    assertThat(first.rule()).isEqualTo(governing);
+  }
+
+  private static Verdict resolve(int floor, Fired... findings) {
+    return new OptionResolver(POST_SIZE, SIZES, List.of(findings), floor).resolve();
+  }
+
+  private static String option(Verdict verdict) {
+    return answered(verdict).answer().option();
+  }
+
+  private static Verdict.Answered answered(Verdict verdict) {
+    return (Verdict.Answered) verdict;
+  }
+}

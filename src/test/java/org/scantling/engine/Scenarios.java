@@ -1,0 +1,82 @@
+package org.scantling.engine;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.scantling.intake.Intake;
+import org.scantling.intake.SiteReader;
+import org.scantling.intake.Vocabulary;
+import org.scantling.reasons.Proposal;
+import org.scantling.rulebase.RuleBase;
+import org.scantling.rulebase.RuleBaseFault;
+import org.scantling.tables.Table;
+import org.scantling.tables.TableRow;
+import org.scantling.tables.Tables;
+
+/**
+ * Every site of the demo and some that show what it does not, and what it comes to when rules or
+ * numbers are not as they are.
+ */
+final class Scenarios {
+  private static final List<Path> FOLDERS =
+      List.of(Path.of("scenarios"), Path.of("src/test/resources/rulecases/sites"));
+
+  private final RuleBase rules = RuleBase.load();
+  private final List<Intake> sites = new ArrayList<>();
+
+  Scenarios() {
+    SiteReader reader = new SiteReader(vocabulary(Tables.load()));
+    for (Path folder : FOLDERS) {
+      read(folder, reader);
+    }
+  }
+
+  private void read(Path folder, SiteReader reader) {
+    try (Stream<Path> files = Files.list(folder)) {
+      files
+          .filter(file -> file.toString().endsWith(".yaml"))
+          .sorted(Comparator.comparing(Path::toString))
+          .forEach(file -> sites.add(reader.read(file)));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  List<Intake> sites() {
+    return sites;
+  }
+
+  /** What a site comes to, or the fault that it ends in. */
+  Object outcome(Intake site, Tables tables, Predicate<String> allowed) {
+    try {
+      Proposal proposal = new Engine(rules, tables, allowed).propose(site.site(), site.defaulted());
+      return proposal;
+    } catch (RuleBaseFault fault) {
+      return fault.getMessage();
+    }
+  }
+
+  private static Vocabulary vocabulary(Tables tables) {
+    return new Vocabulary(
+        words(tables.designValues(), row -> row.species()),
+        words(tables.designValues(), row -> row.grade()),
+        words(tables.soils(), TableRow::id),
+        words(tables.vines(), TableRow::id),
+        words(tables.users(), TableRow::id),
+        words(tables.sizes(), TableRow::id));
+  }
+
+  private static <T extends TableRow> Set<String> words(
+      Table<T> table, Function<? super T, String> word) {
+    return table.rows().stream().map(word).collect(Collectors.toSet());
+  }
+}
