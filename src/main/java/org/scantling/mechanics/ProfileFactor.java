@@ -15,7 +15,7 @@ final class ProfileFactor {
    * A movement that meets so little of the resistance of its freedoms taken singly meets none: what
    * is left is rounding, which stays near 1e-15 of that sum however long the elimination was.
    */
-  private static final double SINGULAR_RATIO = 1e-12;
+  private static final double SINGULAR_RATIO = 1e-10;
 
   private final double[][] rows;
   private final double[] diagonal;
