@@ -20,12 +20,11 @@ import org.scantling.timber.Seat;
  * push along it, shear beside the post, and pressure on the seat where a brace pulls it down.
  */
 public final class BracedBeamChecks {
-  private final String role;
   private final BracedPlane plane;
   private final List<BracedCase> cases;
   private final Beam beam;
+  private final WorstChecks worst;
   private final Limits limits;
-  private final Function<String, Source> sources;
 
   /**
    * @param material the beam
@@ -44,18 +43,12 @@ public final class BracedBeamChecks {
       double legIn) {}
 
   private BracedBeamChecks(
-      String role,
-      BracedPlane plane,
-      List<BracedCase> cases,
-      Beam beam,
-      Limits limits,
-      Function<String, Source> sources) {
-    this.role = role;
+      BracedPlane plane, List<BracedCase> cases, Beam beam, WorstChecks worst, Limits limits) {
     this.plane = plane;
     this.cases = cases;
     this.beam = beam;
+    this.worst = worst;
     this.limits = limits;
-    this.sources = sources;
   }
 
   /** The crossbeams that stand over posts. */
@@ -69,10 +62,11 @@ public final class BracedBeamChecks {
             walk.geometry().crossbeamTailIn(),
             walk.geometry().plan().rowSpacingIn(),
             walk.timbers().legIn());
-    return new BracedBeamChecks(
-        "crossbeam", walk.across(), walk.acrossCases(), beam, limits, sources);
+    WorstChecks worst = new WorstChecks("crossbeam", limits, sources);
+    return new BracedBeamChecks(walk.across(), walk.acrossCases(), beam, worst, limits);
   }
 
+  /** The headers. */
   public static BracedBeamChecks ofHeader(
       BracedWalk walk, Limits limits, Function<String, Source> sources) {
     boolean paired = walk.geometry().headers().paired();
@@ -84,30 +78,29 @@ public final class BracedBeamChecks {
             walk.geometry().headerTailIn(),
             walk.geometry().plan().bayIn(),
             walk.timbers().legIn());
-    return new BracedBeamChecks("header", walk.along(), walk.alongCases(), beam, limits, sources);
+    WorstChecks worst = new WorstChecks("header", limits, sources);
+    return new BracedBeamChecks(walk.along(), walk.alongCases(), beam, worst, limits);
   }
 
   /** Every check of the beam as tried, each with its worst combination. */
   public List<Checked> list() {
-    WorstChecks worst = new WorstChecks(role, limits, sources);
     for (BracedCase each : cases) {
       AdjustedValues values = beam.material().lasting(limits.duration().of(each.combination()));
       for (String piece : plane.beam().pieces()) {
-        piece(worst, each.combination(), each.all().member(piece), values);
+        piece(each.combination(), each.all().member(piece), values);
       }
       for (String piece : plane.beam().betweenTails()) {
-        shear(worst, each.combination(), each.all().member(piece), values);
+        shear(each.combination(), each.all().member(piece), values);
       }
       for (int post = 0; post < plane.postCount() && beam.seatIn() > 0; post++) {
-        notch(worst, each, post, values);
-        seat(worst, each, post, values);
+        notch(each, post, values);
+        seat(each, post, values);
       }
     }
     return worst.list();
   }
 
-  private void piece(
-      WorstChecks worst, LoadCombination combination, MemberResult piece, AdjustedValues values) {
+  private void piece(LoadCombination combination, MemberResult piece, AdjustedValues values) {
     int plies = beam.material().plies();
     BracedMember member =
         new BracedMember(
@@ -122,8 +115,7 @@ public final class BracedBeamChecks {
   }
 
   /** Shear at the recess over the posts, and past the bolts of the braces at half the depth. */
-  private void shear(
-      WorstChecks worst, LoadCombination combination, MemberResult piece, AdjustedValues values) {
+  private void shear(LoadCombination combination, MemberResult piece, AdjustedValues values) {
     Rectangle ply = beam.material().section();
     double shearLb = Math.abs(piece.largestShear().amount()) / beam.material().plies();
     if (beam.notchIn() > 0) {
@@ -144,7 +136,7 @@ public final class BracedBeamChecks {
   }
 
   /** Over the post the beam has its recess, and only bending there. */
-  private void notch(WorstChecks worst, BracedCase each, int post, AdjustedValues values) {
+  private void notch(BracedCase each, int post, AdjustedValues values) {
     Rectangle left = beam.material().section().notched(beam.notchIn());
     BracedMember member =
         new BracedMember(left, beam.unbracedIn(), limits.straightnessFactor(), values);
@@ -154,7 +146,7 @@ public final class BracedBeamChecks {
     worst.add("brace-bending", each.combination(), new Check(bent.ratio(), 1), Unit.RATIO);
   }
 
-  private void seat(WorstChecks worst, BracedCase each, int post, AdjustedValues values) {
+  private void seat(BracedCase each, int post, AdjustedValues values) {
     double pressedLb = -BracedPostForces.of(each.all(), post).headPullLb() - each.onPostLb();
     Seat contact = new Seat(beam.material().whole().breadthIn(), beam.seatIn(), beam.tailIn());
     worst.addLasting(

@@ -23,9 +23,11 @@ import org.scantling.mechanics.Support;
  */
 final class BracedPlane {
   private final Outline outline;
-  private final Frame frame;
   private final BracedLine beam;
+  private final List<FrameNode> nodes = new ArrayList<>();
+  private final List<FrameMember> members = new ArrayList<>();
   private final List<String> braces = new ArrayList<>();
+  private final Frame frame;
 
   /**
    * @param postsAtIn centres of the posts, from left to right
@@ -57,12 +59,10 @@ final class BracedPlane {
   BracedPlane(Outline outline, BracedTimbers timbers, Material beam) {
     this.outline = outline;
     this.beam = new BracedLine(marks(outline));
-    List<FrameNode> nodes = new ArrayList<>();
-    List<FrameMember> members = new ArrayList<>();
-    layBeam(nodes, members, stiffness(beam));
+    layBeam(stiffness(beam));
     for (int post = 0; post < postCount(); post++) {
-      stand(post, nodes, members, stiffness(timbers.post()));
-      brace(post, members, stiffness(timbers.brace()));
+      stand(post, stiffness(timbers.post()));
+      brace(post, stiffness(timbers.brace()));
     }
     this.frame = new Frame(nodes, members);
   }
@@ -163,8 +163,7 @@ final class BracedPlane {
     return List.copyOf(marks);
   }
 
-  private void layBeam(
-      List<FrameNode> nodes, List<FrameMember> members, MemberStiffness stiffness) {
+  private void layBeam(MemberStiffness stiffness) {
     for (int i = 0; i < beam.marksIn().size(); i++) {
       nodes.add(FrameNode.joint(BracedLine.node(i), beam.marksIn().get(i), outline.heightIn()));
     }
@@ -175,8 +174,7 @@ final class BracedPlane {
     }
   }
 
-  private void stand(
-      int post, List<FrameNode> nodes, List<FrameMember> members, MemberStiffness stiffness) {
+  private void stand(int post, MemberStiffness stiffness) {
     double atIn = outline.postsAtIn().get(post);
     nodes.add(new FrameNode(foot(post), atIn, 0, Support.PINNED));
     nodes.add(FrameNode.joint(knee(post), atIn, outline.heightIn() - outline.legIn()));
@@ -184,18 +182,17 @@ final class BracedPlane {
     members.add(new FrameMember(neck(post), knee(post), top(post), stiffness, Hinges.END));
   }
 
-  private void brace(int post, List<FrameMember> members, MemberStiffness stiffness) {
+  private void brace(int post, MemberStiffness stiffness) {
     double atIn = outline.postsAtIn().get(post);
     if (post > 0) {
-      brace(post, "left", atIn - outline.legIn(), members, stiffness);
+      brace(post, "left", atIn - outline.legIn(), stiffness);
     }
     if (post < postCount() - 1) {
-      brace(post, "right", atIn + outline.legIn(), members, stiffness);
+      brace(post, "right", atIn + outline.legIn(), stiffness);
     }
   }
 
-  private void brace(
-      int post, String side, double headIn, List<FrameMember> members, MemberStiffness stiffness) {
+  private void brace(int post, String side, double headIn, MemberStiffness stiffness) {
     String name = "brace." + post + "." + side;
     braces.add(name);
     members.add(FrameMember.brace(name, knee(post), BracedLine.node(beam.mark(headIn)), stiffness));

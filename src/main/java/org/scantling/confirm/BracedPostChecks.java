@@ -135,7 +135,7 @@ public final class BracedPostChecks {
     brace.addLasting(
         "sway",
         each.combination(),
-        new Check(each.sway().verticalLb(), each.sway().criticalLb()),
+        new Check(each.sway().verticalLb(), rules.swayShareRatio() * each.sway().criticalLb()),
         Unit.POUND);
     if (each.driftIn() > 0) {
       post.addLasting(

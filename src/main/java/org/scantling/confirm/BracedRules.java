@@ -6,5 +6,7 @@ package org.scantling.confirm;
  * @param heldFactor K_e of a post or brace held at both ends
  * @param holeIn width of the bolt hole that is taken off a section
  * @param eccentricityRatio share of a post's breadth by which its load misses the centre
+ * @param swayShareRatio share of the load at which the walk leans over by itself
  */
-public record BracedRules(double heldFactor, double holeIn, double eccentricityRatio) {}
+public record BracedRules(
+    double heldFactor, double holeIn, double eccentricityRatio, double swayShareRatio) {}

@@ -21,6 +21,8 @@ public record JointFactors(
     PlacementRule lagDepth) {
 
   /**
+   * C_M of fasteners in wood that is wet in service.
+   *
    * @param sideFactor any fastener, pushed sideways
    * @param screwPullFactor screws, pulled
    * @param nailPullFactor smooth nails, pulled, in wood that dries after they are driven
@@ -31,6 +33,8 @@ public record JointFactors(
   public record Pair(double sideFactor, double pullFactor) {}
 
   /**
+   * How far bolts must be from ends, edges and each other.
+   *
    * @param endPulled end of a timber that is pulled along its grain
    * @param endPressed end of a timber that is pressed along its grain
    * @param inRowAlong between the bolts of a row, load along the grain

@@ -30,6 +30,8 @@ public record JointFix(Way way, int count, Dowel dowel, Reach reach, Rated rated
   }
 
   /**
+   * How a fastener goes into the wood.
+   *
    * @param lengthIn of the fastener
    * @param threadIn of it that grips, its tip left out
    * @param tipIn the tapered end

@@ -4,6 +4,8 @@
  *
  * <p>May depend on: quantity, design, reasons, mechanics, timber, loads, ground, tables. Entry
  * points: {@link org.scantling.confirm.CrossbeamChecks}, {@link
- * org.scantling.confirm.HeaderChecks}, {@link org.scantling.confirm.PostChecks}.
+ * org.scantling.confirm.HeaderChecks}, {@link org.scantling.confirm.PostChecks}; for walks on
+ * brackets {@link org.scantling.confirm.BracedWalk}; for joints {@link
+ * org.scantling.confirm.JointForces}.
  */
 package org.scantling.confirm;

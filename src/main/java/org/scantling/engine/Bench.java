@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.scantling.confirm.BracedFeet;
-import org.scantling.confirm.BracedTimbers;
 import org.scantling.confirm.BracedWalk;
 import org.scantling.confirm.CrossbeamChecks;
 import org.scantling.confirm.FootingWork;
@@ -79,31 +78,12 @@ final class Bench {
     };
   }
 
-  /**
-   * The walk as frames with knee braces, where it stands on brackets and the braces are known.
-   * Posts in the ground stand by themselves, and braces between them are not counted on.
-   */
+  /** The walk as frames with knee braces, where it stands on brackets. */
   Optional<BracedWalk> braced() {
-    boolean known = onBrackets() && answers.has(BRACE_SIZE) && answers.has(BRACE_LEG);
-    if (!known || !BracedWalk.fits(geometry(), answers.number(BRACE_LEG))) {
-      return Optional.empty();
-    }
-    Optional<Material> brace = material(answers.option(BRACE_SIZE));
-    return brace.map(this::braced);
+    return BraceBench.walk(this);
   }
 
-  private BracedWalk braced(Material brace) {
-    BracedTimbers timbers =
-        new BracedTimbers(
-            timber(POST_SIZE),
-            timber(HEADER_SIZE),
-            timber(CROSSBEAM_SIZE),
-            brace,
-            answers.number(BRACE_LEG));
-    return new BracedWalk(geometry(), timbers, headers(), topLoads(), standing());
-  }
-
-  private boolean onBrackets() {
+  boolean onBrackets() {
     return answers.has(FOOTING_KIND) && answers.option(FOOTING_KIND).equals("bracket");
   }
 

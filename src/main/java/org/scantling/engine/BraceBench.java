@@ -1,13 +1,16 @@
 package org.scantling.engine;
 
-import static org.scantling.reasons.Question.BRACE_JOINT;
+import static org.scantling.reasons.Question.*;
 
 import java.util.List;
+import java.util.Optional;
 import org.scantling.confirm.BracedBeamChecks;
 import org.scantling.confirm.BracedChecks;
 import org.scantling.confirm.BracedPostChecks;
 import org.scantling.confirm.BracedRules;
+import org.scantling.confirm.BracedTimbers;
 import org.scantling.confirm.BracedWalk;
+import org.scantling.confirm.Material;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Question;
 import org.scantling.tables.Tables;
@@ -20,6 +23,31 @@ final class BraceBench {
   BraceBench(Bench bench, BracedWalk walk) {
     this.bench = bench;
     this.walk = walk;
+  }
+
+  /**
+   * The walk as frames with knee braces, where it stands on brackets and the braces are known.
+   * Posts in the ground stand by themselves, and braces between them are not counted on.
+   */
+  static Optional<BracedWalk> walk(Bench bench) {
+    Answers answers = bench.answers();
+    boolean known = bench.onBrackets() && answers.has(BRACE_SIZE) && answers.has(BRACE_LEG);
+    if (!known || !BracedWalk.fits(bench.geometry(), answers.number(BRACE_LEG))) {
+      return Optional.empty();
+    }
+    return bench.material(answers.option(BRACE_SIZE)).map(brace -> walk(bench, brace));
+  }
+
+  private static BracedWalk walk(Bench bench, Material brace) {
+    BracedTimbers timbers =
+        new BracedTimbers(
+            bench.timber(POST_SIZE),
+            bench.timber(HEADER_SIZE),
+            bench.timber(CROSSBEAM_SIZE),
+            brace,
+            bench.answers().number(BRACE_LEG));
+    return new BracedWalk(
+        bench.geometry(), timbers, bench.headers(), bench.topLoads(), bench.standing());
   }
 
   List<Checked> checks(Question question) {
@@ -40,7 +68,8 @@ final class BraceBench {
     return new BracedRules(
         tables.factor("effective-length.pinned-both").amount(),
         boltIn() + tables.factor("bolt-hole.over-most").amount(),
-        tables.thumb("post.eccentricity-share").amount());
+        tables.thumb("post.eccentricity-share").amount(),
+        tables.thumb("brace.sway-share").amount());
   }
 
   /** The bolt that the braces have, or before that is decided the one the trade takes. */

@@ -1,0 +1,177 @@
+package org.scantling.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.scantling.design.Structure;
+import org.scantling.reasons.Checked;
+import org.scantling.reasons.Decision;
+import org.scantling.reasons.Finding;
+import org.scantling.reasons.Outcome;
+import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Question;
+
+class BracketProposalTest {
+  private static final String TERRACE = "stone-terrace";
+
+  private static Structure structure(Proposal proposal) {
+    assertThat(proposal.result()).isInstanceOf(Proposal.Result.Proposed.class);
+    return ((Proposal.Result.Proposed) proposal.result()).structure();
+  }
+
+  private static Optional<String> word(Proposal proposal, Question question) {
+    return proposal.decisions().stream()
+        .filter(each -> each.question() == question)
+        .map(Decision::proposed)
+        .map(each -> ((Outcome.Word) each).text())
+        .findFirst();
+  }
+
+  @Test
+  void a_terrace_on_brackets_is_braced_both_ways() {
+    Structure walk = structure(BracketScenario.propose(TERRACE));
+    Structure.Member brace =
+        walk.members().stream()
+            .filter(each -> each.role().equals("brace"))
+            .findFirst()
+            .orElseThrow();
+    // Two frames across the walk with two braces each, two rows along it with two braces each.
+    assertThat(brace.count()).isEqualTo(8);
+    // Long points of a 45 degree brace: the sloping leg and once its depth.
+    double legIn = 0.25 * walk.geometry().plan().bayIn();
+    assertThat(brace.lengthIn()).isCloseTo(legIn * Math.sqrt(2) + brace.depthIn(), within(0.1));
+    assertThat(walk.footings().kind()).isEqualTo("bracket");
+    assertThat(walk.footings().backfill()).isEqualTo("concrete");
+  }
+
+  @Test
+  void every_check_of_the_terrace_passes_its_limit_and_braces_bolts_and_piers_are_among_them() {
+    Proposal proposal = BracketScenario.propose(TERRACE);
+    assertThat(proposal.checks())
+        .allSatisfy(
+            each -> {
+              double limit = BracketScenario.TABLES.check(each.id()).limitRatio();
+              assertThat(each.check().passes(limit)).as(each.id()).isTrue();
+            });
+    assertThat(proposal.checks())
+        .extracting(Checked::id)
+        .doesNotHaveDuplicates()
+        .contains(
+            "brace.axial",
+            "brace.slenderness",
+            "brace.post-bending",
+            "brace.joint",
+            "brace.sway",
+            "crossbeam.brace-bending",
+            "header.brace-bending",
+            "post.combined",
+            "post.drift",
+            "footing.embedment",
+            "footing.bearing",
+            "footing.uplift",
+            "joint.crossbeam",
+            "joint.header",
+            "joint.header-uplift");
+  }
+
+  @Test
+  void a_pinned_post_is_half_as_slender_as_the_same_post_in_the_ground() {
+    Checked bracket = slenderness(BracketScenario.propose(TERRACE));
+    Checked buried = slenderness(BracketScenario.propose(TERRACE, "preferences.footing=embedded"));
+    assertThat(bracket.check().demand()).isLessThan(0.55 * buried.check().demand());
+  }
+
+  private static Checked slenderness(Proposal proposal) {
+    return proposal.checks().stream()
+        .filter(each -> each.id().equals("post.slenderness"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void a_wind_that_no_brace_in_stock_holds_needs_an_engineer_and_the_check_is_named() {
+    Proposal proposal =
+        BracketScenario.propose(
+            TERRACE, "site.climate.wind-speed=135 mph", "site.climate.exposure=C");
+    assertThat(proposal.result()).isInstanceOf(Proposal.Result.NeedsEngineer.class);
+    Proposal.Result.NeedsEngineer stuck = (Proposal.Result.NeedsEngineer) proposal.result();
+    assertThat(stuck.demand()).isEqualTo("preferences.footing");
+    assertThat(stuck.reason().finding())
+        .isInstanceOfSatisfying(
+            Finding.Reject.class,
+            reject ->
+                assertThat(BracketScenario.TABLES.checks().rows())
+                    .extracting(row -> row.id())
+                    .contains(reject.check()));
+  }
+
+  @Test
+  void more_wind_never_makes_braces_or_posts_smaller() {
+    int braceBefore = 0;
+    int postBefore = 0;
+    int proposed = 0;
+    List<String> sizes =
+        BracketScenario.TABLES.sizes("brace", "north-america").stream()
+            .map(row -> row.id())
+            .toList();
+    for (int mph = 92; mph <= 110; mph += 3) {
+      Proposal proposal =
+          BracketScenario.propose(TERRACE, "site.climate.wind-speed=" + mph + " mph");
+      if (proposal.result() instanceof Proposal.Result.NeedsEngineer) {
+        break;
+      }
+      int brace = sizes.indexOf(word(proposal, Question.BRACE_SIZE).orElseThrow());
+      int post = sizes.indexOf(word(proposal, Question.POST_SIZE).orElseThrow());
+      assertThat(brace).isGreaterThanOrEqualTo(braceBefore);
+      assertThat(post).isGreaterThanOrEqualTo(postBefore);
+      braceBefore = brace;
+      postBefore = post;
+      proposed++;
+    }
+    assertThat(proposed).isGreaterThan(1);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "same-place",
+        "deep-frost",
+        "windy-hill",
+        "heavy-snow",
+        "wisteria-court",
+        "long-walk",
+        "everything-at-once"
+      })
+  void posts_in_the_ground_get_no_braces_and_joints_that_pass(String name) {
+    Proposal proposal = BracketScenario.propose(name);
+    assertThat(structure(proposal).members()).noneMatch(each -> each.role().equals("brace"));
+    assertThat(proposal.checks()).noneMatch(each -> each.id().contains("brace"));
+    assertThat(proposal.checks())
+        .filteredOn(each -> each.id().startsWith("joint."))
+        .hasSizeGreaterThan(2)
+        .allMatch(each -> each.check().passes());
+  }
+
+  @Test
+  void where_nails_do_not_hold_the_top_down_screws_do_and_the_nails_say_why() {
+    Proposal proposal = BracketScenario.propose("everything-at-once");
+    Decision joint =
+        proposal.decisions().stream()
+            .filter(each -> each.question() == Question.CROSSBEAM_JOINT)
+            .findFirst()
+            .orElseThrow();
+    assertThat(joint.proposed()).isEqualTo(new Outcome.Word("crossbeam-screws"));
+    assertThat(joint.reasons().get(0).finding())
+        .isInstanceOfSatisfying(
+            Finding.Reject.class,
+            reject -> {
+              assertThat(reject.option()).isEqualTo("crossbeam-toenail");
+              assertThat(reject.check()).isEqualTo("joint.crossbeam");
+            });
+  }
+}
