@@ -218,9 +218,14 @@ final class Works {
             Evidence.saw("load", new Measure(borne.loadLb(), Unit.POUND))
                 .and("allowed", Measure.psf(borne.allowablePsf()))));
     double liftIn = footing.upliftDepthIn(diameterIn, deepestIn);
-    if (Double.isFinite(liftIn)) {
-      facts.add(worked("footing.uplift", FOOTING_DEPTH, liftIn, Evidence.none()));
-    }
+    // Where no depth holds it down, the deepest that was tried is asked for, and a rule ends the
+    // work there.
+    facts.add(
+        worked(
+            "footing.uplift",
+            FOOTING_DEPTH,
+            Double.isFinite(liftIn) ? liftIn : deepestIn,
+            Evidence.none()));
     return facts;
   }
 

@@ -64,6 +64,6 @@ final class BracedExample {
   /** Half of the wind at the top of a post, half spread over it, both ways. */
   static PostChecks.Standing wind(double windLb) {
     SidePush push = new SidePush(windLb / 2, windLb / 2, 84);
-    return new PostChecks.Standing(push, push, 0, 0);
+    return new PostChecks.Standing(push, push, 0, 0, 1);
   }
 }

@@ -48,7 +48,7 @@ final class Demo {
   static synchronized Map<String, Proposal> all() {
     if (WORKED.isEmpty()) {
       names().forEach(name -> work(name, name));
-      work("on brackets", "wisteria-court", "preferences.footing=bracket");
+      work("on brackets", "stone-terrace");
       work("in concrete", "windy-hill", "preferences.footing=concrete");
       work("paired headers", "same-place", "preferences.header=paired");
       work("by experience", "deep-frost", "preferences.embedment-basis=experience");
