@@ -35,7 +35,8 @@ final class ThenAndNow {
         (line, questions) -> {
           String now = cells(questions, each -> Optional.of(each.proposed()));
           if (questions.stream().anyMatch(this::changed)) {
-            rows.add(List.of(Sentence.capital(line), cells(questions, Decision::base), now));
+            String then = cells(questions, Decision::base);
+            rows.add(List.of(Sentence.capital(line), then.isEmpty() ? "none" : then, now));
           } else if (questions.stream().anyMatch(this::proven) && !now.isEmpty()) {
             stayed.add(line + " " + now);
           }
@@ -50,7 +51,7 @@ final class ThenAndNow {
   }
 
   private boolean changed(SubjectRow row) {
-    return decision(row).changed();
+    return Novelty.is(row, decision(row), voice);
   }
 
   private boolean proven(SubjectRow row) {

@@ -53,7 +53,7 @@ final class WhySection {
   }
 
   private void sort(SubjectRow row, Decision decision) {
-    if (decision.changed() && !assumed.is(decision)) {
+    if (Novelty.is(row, decision, voice) && !assumed.is(decision)) {
       boolean asked = Assumed.weight(decision).filter(each -> each == Weight.ASKED).isPresent();
       if (row.given() && asked) {
         given.add(value(decision));
@@ -84,7 +84,10 @@ final class WhySection {
 
   private String change(Decision decision) {
     String was =
-        decision.base().map(base -> ", was " + voice.say(decision.question(), base)).orElse("");
+        decision
+            .base()
+            .map(base -> ", was " + voice.say(decision.question(), base))
+            .orElse(", new here");
     return proposed(decision) + was + ". " + reason(decision) + causes(decision);
   }
 

@@ -109,11 +109,19 @@ final class Blanks {
     };
   }
 
-  /** True where the governing number became another one by rounding. */
+  /** True where the governing number became a greater one by rounding. */
   private boolean rounded(Decision decision) {
     return reason.governing()
-        && reason.finding() instanceof Finding.AtLeast least
         && decision.proposed() instanceof Outcome.Amount amount
-        && amount.measure().amount() - least.number() > SEEN_IN;
+        && amount.measure().amount() - wished() > SEEN_IN;
+  }
+
+  /** The number that was to be reached, or none that anything is greater than. */
+  private double wished() {
+    Finding finding = reason.finding();
+    if (finding instanceof Finding.AtLeast least) {
+      return least.number();
+    }
+    return finding instanceof Finding.PreferNumber wish ? wish.number() : Double.POSITIVE_INFINITY;
   }
 }

@@ -17,7 +17,7 @@ final class Excess {
 
   private static String percent(double ratio) {
     long over = Math.round((ratio - 1) * 100);
-    if (ratio >= 3) {
+    if (ratio >= 2) {
       return "%.1f times what is allowed".formatted(ratio);
     }
     return over < 1 ? "just over" : over + " % over";

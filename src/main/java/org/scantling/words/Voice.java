@@ -39,13 +39,14 @@ public final class Voice {
 
   /** A number with its unit. */
   public String say(Measure measure) {
-    if (reader == Reader.CLIENT) {
-      return new ClientNumbers(units).say(measure);
-    }
-    if (measure.unit() == Unit.RATIO && reader == Reader.BUILDER) {
-      return ratio(measure.amount());
-    }
-    return MeasureText.print(measure, units);
+    return switch (reader) {
+      case CLIENT -> new ClientNumbers(units).say(measure);
+      case ENGINEER -> new EngineerNumbers(units).say(measure);
+      case BUILDER ->
+          measure.unit() == Unit.RATIO
+              ? ratio(measure.amount())
+              : MeasureText.print(measure, units);
+    };
   }
 
   /** The answer to a question. */
@@ -129,6 +130,16 @@ public final class Voice {
    */
   public Optional<String> absent(String path) {
     return words.options().find("absent", path, reader);
+  }
+
+  /** True for an answer so plain that it is not worth a word where the base does not say it. */
+  public boolean plain(Decision decision) {
+    return decision.proposed() instanceof Outcome.Word word
+        && words
+            .options()
+            .find("plain", decision.question().id(), Reader.BUILDER)
+            .filter(word.text()::equals)
+            .isPresent();
   }
 
   /** How a changed answer is told as a cause. */

@@ -117,6 +117,13 @@ class ProposalTextTest {
   }
 
   @Test
+  void what_the_base_does_not_have_at_all_is_told_as_new() {
+    String text = text("on brackets").replaceAll("\\s+", " ");
+    assertThat(text).containsPattern("Braces none knee braces, 4x4, .* legs");
+    assertThat(text).contains("- Brace size: 4x4, new here. ");
+  }
+
+  @Test
   void metric_readers_get_metric_numbers() {
     String text =
         ProposalText.of(

@@ -68,7 +68,7 @@ class WhyTextTest {
             "The foot must reach the frost line at 4'-0\". [footings.depth.frost; ",
             "common practice",
             "How hard it is worked now",
-            " % of 100 %".substring(0, 2));
+            " %: depth for the sideways push, ");
   }
 
   @Test
@@ -89,7 +89,7 @@ class WhyTextTest {
     assertThat(text)
         .containsSubsequence(
             "post.size = 6x6 (base 4x4)",
-            "- * posts.size.check: 4x4: post.drift ",
+            "- * posts.size.check: 4x4: post.",
             "post. ",
             "drift ",
             "Clauses",
@@ -103,13 +103,6 @@ class WhyTextTest {
             .map(String::strip)
             .toList();
     assertThat(steps).doesNotHaveDuplicates().hasSizeGreaterThan(5);
-  }
-
-  @Test
-  void what_a_check_is_made_of_depends_on_the_loads_that_act() {
-    assertThat(why("mower-lane", "crossbeam.size", Reader.ENGINEER))
-        .contains("criteria.live-load")
-        .doesNotContain("criteria.wind-pressure");
   }
 
   @Test

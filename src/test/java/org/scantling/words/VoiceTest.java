@@ -50,6 +50,14 @@ class VoiceTest {
   }
 
   @Test
+  void the_engineer_sees_decimals_where_no_tape_shows_the_length() {
+    assertThat(engineer.say(Measure.inches(98.5))).isEqualTo("8'-2 1/2\"");
+    assertThat(engineer.say(Measure.inches(0.0412))).isEqualTo("0.041 in");
+    assertThat(WORDS.voice(Reader.ENGINEER, UnitSystem.METRIC).say(Measure.inches(0.0412)))
+        .isEqualTo("1.0 mm");
+  }
+
+  @Test
   void the_builder_reads_trade_fractions() {
     assertThat(builder.say(Measure.inches(68.5))).isEqualTo("5'-8 1/2\"");
     assertThat(builder.say(new Measure(25, Unit.PSF))).isEqualTo("25 psf");
@@ -89,6 +97,7 @@ class VoiceTest {
   void how_far_over_is_told_to_the_others_by_number() {
     assertThat(builder.over(1.57)).isEqualTo("57 % over");
     assertThat(builder.over(1.001)).isEqualTo("just over");
+    assertThat(builder.over(2.35)).isEqualTo("2.4 times what is allowed");
     assertThat(builder.over(5.38)).isEqualTo("5.4 times what is allowed");
     assertThat(engineer.over(1.57)).isEqualTo("ratio 1.57");
   }
