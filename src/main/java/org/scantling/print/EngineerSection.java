@@ -1,5 +1,8 @@
 package org.scantling.print;
 
+import java.util.stream.Stream;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Demand;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Proposal.Result;
@@ -37,14 +40,24 @@ final class EngineerSection {
         reason.finding() instanceof Finding.Reject reject
             ? " The one that comes closest is " + voice.option(question, reject.option()) + ". "
             : " ";
+    String weighs =
+        number(demand)
+            ? " serves; what has grown most, of all that bears on it, is the "
+            : " serves; what weighs most in it is the choice of ";
     return "No "
         + voice.label(question)
-        + " serves; what has grown most of all that bears on it is the "
+        + weighs
         + voice.path(demand)
         + " ("
         + demand
         + ")."
         + best;
+  }
+
+  /** True for a demand that can be a little less. */
+  private static boolean number(String path) {
+    return Stream.of(Demand.values())
+        .anyMatch(demand -> demand.path().equals(path) && demand.unit() != Unit.COUNT);
   }
 
   private String near(Reason reason) {
@@ -65,7 +78,7 @@ final class EngineerSection {
           + result.demand()
           + "=...\") these rules can take the site up again.";
     }
-    return "A smaller "
+    return (number(result.demand()) ? "A smaller " : "Another choice of ")
         + name
         + " (--set \""
         + result.demand()

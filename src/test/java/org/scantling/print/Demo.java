@@ -19,6 +19,7 @@ import org.scantling.intake.SiteReader;
 import org.scantling.intake.Vocabulary;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Question;
 import org.scantling.rulebase.RuleBase;
 import org.scantling.tables.Table;
 import org.scantling.tables.TableRow;
@@ -63,6 +64,17 @@ final class Demo {
     return WORKED;
   }
 
+  /** The name of a site whose posts need braces, which the base has not. */
+  static String braced() {
+    return all().entrySet().stream()
+        .filter(each -> each.getValue().proposed())
+        .filter(each -> each.getValue().decision(Question.BRACE_SIZE).isPresent())
+        .filter(each -> each.getValue().decision(Question.BRACE_SIZE).get().base().isEmpty())
+        .map(Map.Entry::getKey)
+        .findFirst()
+        .orElseThrow();
+  }
+
   static Proposal proposal(String name) {
     return all().get(name);
   }
@@ -72,7 +84,7 @@ final class Demo {
     return READ.get(name);
   }
 
-  static Decision decision(String name, org.scantling.reasons.Question question) {
+  static Decision decision(String name, Question question) {
     return proposal(name).decision(question).orElseThrow();
   }
 

@@ -101,7 +101,8 @@ class ProposalTextTest {
     Proposal proposal = Demo.proposal("no crossbeam serves");
     assertThat(proposal.proposed()).isFalse();
     assertThat(text("no crossbeam serves").replaceAll("\\s+", " "))
-        .contains("No crossbeam size serves", "clear width (walkway.clear-width)")
+        .contains(
+            "No crossbeam size serves; what has grown most,", "clear width (walkway.clear-width)")
         .contains("The one that comes closest is 2x12. 2x12 fails in ", " % over,")
         .contains("A smaller clear width (--set \"walkway.clear-width=...\")");
   }
@@ -118,9 +119,9 @@ class ProposalTextTest {
 
   @Test
   void what_the_base_does_not_have_at_all_is_told_as_new() {
-    String text = text("on brackets").replaceAll("\\s+", " ");
-    assertThat(text).containsPattern("Braces none knee braces, 4x4, .* legs");
-    assertThat(text).contains("- Brace size: 4x4, new here. ");
+    String text = text(Demo.braced()).replaceAll("\\s+", " ");
+    assertThat(text).containsPattern("Braces none knee braces, \\S+, .* legs");
+    assertThat(text).containsPattern("- Brace size: \\S+, new here\\. ");
   }
 
   @Test

@@ -30,8 +30,8 @@ class ProposedDesignTest {
 
   @Test
   void braces_come_with_brackets() {
-    assertThat(design("on brackets").braces()).isPresent();
-    assertThat(design("on brackets").posts().footing()).isEqualTo("bracket");
+    assertThat(design(Demo.braced()).braces()).isPresent();
+    assertThat(design(Demo.braced()).posts().footing()).isEqualTo("bracket");
   }
 
   @Test
