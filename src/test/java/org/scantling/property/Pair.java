@@ -1,0 +1,117 @@
+package org.scantling.property;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scantling.reasons.Outcome;
+import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Question;
+import org.scantling.tables.SizeRow;
+
+/**
+ * Two proposals, of which the second answers more of one demand. Sizes compare only where the
+ * layout came out the same: another number of bays, another spacing or another way of carrying the
+ * crossbeams changes what each piece has to do.
+ */
+record Pair(Proposal less, Proposal more) {
+  private static final double HAIR = 1e-6;
+  private static final List<Question> LAYOUT =
+      List.of(
+          Question.BAYS,
+          Question.CROSSBEAMS_PER_BAY,
+          Question.FOOTING_KIND,
+          Question.FOOTING_BACKFILL,
+          Question.HEADER_STYLE);
+
+  boolean bothProposed() {
+    return less.proposed() && more.proposed();
+  }
+
+  /** True where a refusal is cured by asking for more. */
+  boolean rescued() {
+    return !less.proposed() && more.proposed();
+  }
+
+  boolean sameLayout() {
+    return LAYOUT.stream().allMatch(this::same);
+  }
+
+  boolean same(Question question) {
+    return outcome(less, question).equals(outcome(more, question));
+  }
+
+  /** True where what follows from the layout can be held against each other. */
+  boolean comparable() {
+    return bothProposed() && sameLayout() && !deeperStack();
+  }
+
+  /**
+   * True where deeper crossbeams brought a deeper header: the posts end lower under it, and a
+   * lighter one may serve.
+   */
+  boolean deeperStack() {
+    return rank(less, Question.CROSSBEAM_SIZE) < rank(more, Question.CROSSBEAM_SIZE)
+        && !same(Question.POST_SIZE);
+  }
+
+  /** True where depth alone holds the post down, and what is built wider or higher weighs more. */
+  boolean weightHelps() {
+    boolean lifted =
+        less.decision(Question.FOOTING_DEPTH)
+            .orElseThrow()
+            .governing()
+            .note()
+            .id()
+            .equals("footings.depth.uplift");
+    return lifted && !(same(Question.POST_HEIGHT) && same(Question.ROW_SPACING));
+  }
+
+  /** What shrank though more was asked; empty where all is well. */
+  List<String> shrunk() {
+    List<String> shrunk = new ArrayList<>();
+    for (Question size :
+        List.of(Question.CROSSBEAM_SIZE, Question.HEADER_SIZE, Question.POST_SIZE)) {
+      if (rank(less, size) > rank(more, size)) {
+        shrunk.add(said(size));
+      }
+    }
+    if (depthsCompare()
+        && amount(less, Question.FOOTING_DEPTH) > amount(more, Question.FOOTING_DEPTH) + HAIR) {
+      shrunk.add(said(Question.FOOTING_DEPTH));
+    }
+    return shrunk;
+  }
+
+  boolean depthsCompare() {
+    return same(Question.POST_SIZE) && !widerCollar() && !weightHelps();
+  }
+
+  /** A collar of concrete that is wider leans on more soil and may be shallower. */
+  private boolean widerCollar() {
+    return SoundProposal.word(outcome(less, Question.FOOTING_BACKFILL)).equals("concrete")
+        && amount(less, Question.HOLE_DIAMETER) < amount(more, Question.HOLE_DIAMETER) - HAIR;
+  }
+
+  private String said(Question question) {
+    return question.id() + " " + text(less, question) + " -> " + text(more, question);
+  }
+
+  private static String text(Proposal proposal, Question question) {
+    return outcome(proposal, question) instanceof Outcome.Word word
+        ? word.text()
+        : Double.toString(amount(proposal, question));
+  }
+
+  private static int rank(Proposal proposal, Question size) {
+    String option = SoundProposal.word(outcome(proposal, size));
+    SizeRow row = House.TABLES.size(option.startsWith("2-") ? option.substring(2) : option);
+    return row.rankCount();
+  }
+
+  static double amount(Proposal proposal, Question question) {
+    return ((Outcome.Amount) outcome(proposal, question)).measure().amount();
+  }
+
+  private static Outcome outcome(Proposal proposal, Question question) {
+    return proposal.decision(question).orElseThrow().proposed();
+  }
+}

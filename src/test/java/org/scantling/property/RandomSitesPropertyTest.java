@@ -1,0 +1,102 @@
+package org.scantling.property;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import java.util.Random;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.RandomGenerator;
+import net.jqwik.api.lifecycle.AfterContainer;
+import org.scantling.engine.CountedEngine;
+import org.scantling.reasons.Proposal;
+
+/**
+ * Random sites on the demo base. Every site is nudged in one demand after the other, so that a
+ * default run proposes for some 2,000 sites; {@code -Dsites=20000} runs that many more. What they
+ * came to is left in {@code target/random-sites}.
+ */
+class RandomSitesPropertyTest {
+  private static final int BASES = 250;
+  private static final int MOST_PASSES = 24;
+  private static final CountedEngine ENGINE = new CountedEngine(House.RULES, House.TABLES);
+  private static final Tally TALLY = new Tally();
+
+  @Provide
+  Arbitrary<Wish> wishes() {
+    return RandomWish.any();
+  }
+
+  @Property(tries = BASES, seed = "20120517", edgeCases = EdgeCasesMode.NONE)
+  void more_of_one_demand_never_gives_less(
+      @ForAll("wishes") Wish wish, @ForAll("shares") double share) {
+    Proposal less = sound(wish);
+    for (MoreAsked demand : MoreAsked.values()) {
+      Optional<Wish> nudged = demand.of(wish, share);
+      if (nudged.isPresent()) {
+        compare(demand, new Pair(less, sound(nudged.get())), wish, nudged.get());
+      }
+    }
+  }
+
+  @Provide
+  Arbitrary<Double> shares() {
+    return Arbitraries.doubles().between(0, 1);
+  }
+
+  @Property(tries = 60, seed = "19770301", edgeCases = EdgeCasesMode.NONE)
+  void the_same_site_twice_gives_the_same_proposal(@ForAll("wishes") Wish wish) {
+    assertThat(ENGINE.propose(wish.over(House.herbGarden())))
+        .isEqualTo(House.propose(wish, House.herbGarden()));
+  }
+
+  @Example
+  void every_site_of_a_long_run_is_answered_soundly() {
+    RandomGenerator<Wish> wishes = RandomWish.any().generator(1000);
+    Random random = new Random(Long.getLong("seed", 48));
+    int sites = Integer.getInteger("sites", 60);
+    Tally tally = new Tally();
+    for (int i = 0; i < sites; i++) {
+      Wish wish = wishes.next(random).value();
+      tally.add(Answered.of(sound(wish)));
+    }
+    tally.most("passes at most", ENGINE.most());
+    tally.keep("long-run.txt");
+    assertThat(tally.of("proposed")).isGreaterThan(sites / 2);
+  }
+
+  @AfterContainer
+  static void enough_pairs_were_compared_and_no_pass_limit_was_near() {
+    TALLY.most("passes at most", ENGINE.most());
+    TALLY.keep("pairs.txt");
+    assertThat(TALLY.startingWith("compared")).isGreaterThan(4 * BASES);
+    assertThat(TALLY.startingWith("skipped")).isLessThan(TALLY.startingWith("compared") / 10);
+    assertThat(ENGINE.most()).isBetween(2, MOST_PASSES / 2);
+  }
+
+  private static Proposal sound(Wish wish) {
+    Proposal proposal = ENGINE.propose(wish.over(House.herbGarden()));
+    SoundProposal.check(wish, proposal);
+    return proposal;
+  }
+
+  private static void compare(MoreAsked demand, Pair pair, Wish less, Wish more) {
+    assertThat(pair.rescued()).as("%s cures a refusal%n%s%n%s", demand, less, more).isFalse();
+    if (!pair.bothProposed()) {
+      TALLY.add("refused " + demand);
+    } else if (!pair.sameLayout()) {
+      TALLY.add("skipped, another layout " + demand);
+    } else if (pair.deeperStack()) {
+      TALLY.add("skipped, deeper stack " + demand);
+    } else {
+      TALLY.add("compared " + demand);
+      TALLY.add((pair.depthsCompare() ? "depths compared " : "depths differ in kind ") + demand);
+      assertThat(pair.shrunk()).as("more %s%n%s%n%s", demand, less, more).isEmpty();
+    }
+  }
+}

@@ -1,0 +1,86 @@
+package org.scantling.property;
+
+import java.util.ArrayList;
+import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.Tuple;
+import org.scantling.design.Site;
+import org.scantling.tables.DesignValueRow;
+import org.scantling.tables.SoilRow;
+import org.scantling.tables.UserRow;
+import org.scantling.tables.VineRow;
+
+/** Random sites over everything that the rule base claims to cover. */
+final class RandomWish {
+  private RandomWish() {}
+
+  static Arbitrary<Wish> any() {
+    return Combinators.combine(
+            Arbitraries.integers().between(48, 720),
+            maybe(30, 120),
+            users(),
+            maybe(80, 108),
+            climate(),
+            Arbitraries.of(House.TABLES.soils().rows().stream().map(SoilRow::id).toList()),
+            Arbitraries.of(House.TABLES.vines().rows().stream().map(VineRow::id).toList()),
+            Combinators.combine(timber(), choices()).as(Made::new))
+        .as(
+            (length, width, users, headroom, climate, soil, vine, made) ->
+                new Wish(
+                    length, width, users, headroom, climate, soil, vine, made.of(), made.how()));
+  }
+
+  private record Made(Wish.Timber of, Wish.Choices how) {}
+
+  private static Arbitrary<Double> maybe(int least, int most) {
+    return Arbitraries.oneOf(
+        Arbitraries.just(0.0),
+        Arbitraries.integers().between(least * 2, most * 2).map(halves -> halves / 2.0));
+  }
+
+  private static Arbitrary<List<Site.User>> users() {
+    Arbitrary<Site.User> known =
+        Arbitraries.of(House.TABLES.users().rows().stream().map(UserRow::id).toList())
+            .map(Site.User.Known::new);
+    Arbitrary<Site.User> machine =
+        Arbitraries.integers().between(24, 90).map(Site.User.Machine::new);
+    return Arbitraries.oneOf(known, machine).list().ofMaxSize(2);
+  }
+
+  private static Arbitrary<Wish.Climate> climate() {
+    return Combinators.combine(
+            Arbitraries.integers().between(0, 72),
+            Arbitraries.integers().between(0, 70),
+            Arbitraries.integers().between(90, 140),
+            Arbitraries.of("B", "C", "D"))
+        .as(Wish.Climate::new);
+  }
+
+  /** The lowest grade is sold in small sizes only, so most sites in it end early: ask it rarely. */
+  private static Arbitrary<Wish.Timber> timber() {
+    List<Wish.Timber> large = new ArrayList<>();
+    List<Wish.Timber> small = new ArrayList<>();
+    for (DesignValueRow row : House.TABLES.designValues().rows()) {
+      Wish.Timber timber = new Wish.Timber(row.species(), row.grade());
+      List<Wish.Timber> sold = row.grade().equals("No.3") ? small : large;
+      if (!sold.contains(timber)) {
+        sold.add(timber);
+      }
+    }
+    return Arbitraries.frequencyOf(
+        Tuple.of(12, Arbitraries.of(large)), Tuple.of(1, Arbitraries.of(small)));
+  }
+
+  private static Arbitrary<Wish.Choices> choices() {
+    return Combinators.combine(
+            Arbitraries.of("auto", "embedded", "concrete", "bracket"),
+            Arbitraries.of("auto", "on-top", "paired"),
+            Arbitraries.frequencyOf(
+                Tuple.of(4, Arbitraries.just("code")), Tuple.of(1, Arbitraries.just("experience"))),
+            Arbitraries.of("I", "II"),
+            Arbitraries.of("open", "full"))
+        .as(Wish.Choices::new);
+  }
+}

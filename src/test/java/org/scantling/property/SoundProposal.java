@@ -1,0 +1,195 @@
+package org.scantling.property;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.List;
+import org.scantling.design.Geometry;
+import org.scantling.design.Site;
+import org.scantling.design.Structure;
+import org.scantling.reasons.Checked;
+import org.scantling.reasons.Decision;
+import org.scantling.reasons.Demand;
+import org.scantling.reasons.Finding;
+import org.scantling.reasons.Outcome;
+import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Question;
+import org.scantling.reasons.Reason;
+import org.scantling.tables.SizeRow;
+
+/** What must hold of every proposal, whatever the site. */
+final class SoundProposal {
+  private static final double HAIR = 1e-6;
+  private static final List<Question> SIZES =
+      List.of(Question.CROSSBEAM_SIZE, Question.HEADER_SIZE, Question.POST_SIZE);
+
+  private final Wish wish;
+  private final Proposal proposal;
+
+  private SoundProposal(Wish wish, Proposal proposal) {
+    this.wish = wish;
+    this.proposal = proposal;
+  }
+
+  static void check(Wish wish, Proposal proposal) {
+    new SoundProposal(wish, proposal).check();
+  }
+
+  private void check() {
+    proposal.decisions().forEach(SoundProposal::hasReasons);
+    if (proposal.result() instanceof Proposal.Result.Proposed proposed) {
+      checksPass();
+      SIZES.forEach(this::smallerWasRejected);
+      fits(proposed.structure());
+      asked(proposed.structure().geometry());
+    } else if (proposal.result() instanceof Proposal.Result.NeedsEngineer refused) {
+      refused(refused);
+    }
+  }
+
+  private void refused(Proposal.Result.NeedsEngineer refused) {
+    assertThat(Arrays.stream(Demand.values()).map(Demand::path))
+        .as("the demand that breaks it is a path of the site file")
+        .contains(refused.demand());
+    assertThat(refused.reason().note().source().citation()).isNotBlank();
+    assertThat(proposal.checks()).isEmpty();
+    if (refused.broken().isEmpty()) {
+      assertThat(refused.reason().finding()).isInstanceOf(Finding.Refuse.class);
+    }
+  }
+
+  private static void hasReasons(Decision decision) {
+    assertThat(decision.reasons()).as(decision.question().id()).isNotEmpty();
+    for (Reason reason : decision.reasons()) {
+      assertThat(reason.note().source().citation()).as(reason.note().id()).isNotBlank();
+    }
+    assertThat(decision.governing().governing()).isTrue();
+    assertThat(decision.reasons().stream().filter(Reason::governing)).hasSize(1);
+  }
+
+  private void checksPass() {
+    assertThat(proposal.checks()).isNotEmpty();
+    for (Checked checked : proposal.checks()) {
+      assertThat(checked.check().ratio()).as(checked.id()).isBetween(0.0, 1 + 1e-9);
+      assertThat(checked.source().citation()).as(checked.id()).isNotBlank();
+    }
+  }
+
+  /** A size that has grown says what stopped the one below it. */
+  private void smallerWasRejected(Question question) {
+    Decision decision = proposal.decision(question).orElseThrow();
+    List<String> sold = sold(question);
+    int now = sold.indexOf(word(decision.proposed()));
+    int before = decision.base().map(base -> sold.indexOf(word(base))).orElse(-1);
+    if (decision.changed() && before >= 0 && now > before) {
+      assertThat(decision.rejected().stream().map(SoundProposal::rejectedOption))
+          .as("%s: %s, options %s", question.id(), decision.proposed(), sold)
+          .contains(sold.get(now - 1));
+      decision.rejected().forEach(SoundProposal::saysWhat);
+    }
+  }
+
+  private static void saysWhat(Reason rejected) {
+    Finding.Reject reject = (Finding.Reject) rejected.finding();
+    assertThat(reject.check()).isNotBlank();
+    assertThat(reject.ratio()).as(reject.check()).isGreaterThan(1);
+  }
+
+  private static String rejectedOption(Reason reason) {
+    return ((Finding.Reject) reason.finding()).option();
+  }
+
+  static String word(Outcome outcome) {
+    return ((Outcome.Word) outcome).text();
+  }
+
+  /** The options of a size question that the yard sells in that grade, smallest first. */
+  private List<String> sold(Question question) {
+    boolean paired =
+        word(proposal.decision(Question.HEADER_STYLE).orElseThrow().proposed()).equals("paired");
+    String role =
+        switch (question) {
+          case CROSSBEAM_SIZE -> "crossbeam";
+          case HEADER_SIZE -> paired ? "board" : "header";
+          default -> "post";
+        };
+    String prefix = question == Question.HEADER_SIZE && paired ? "2-" : "";
+    return House.TABLES.sizes(role, "north-america").stream()
+        .filter(this::inGrade)
+        .map(row -> prefix + row.id())
+        .toList();
+  }
+
+  private boolean inGrade(SizeRow size) {
+    return House.TABLES.designValues().rows().stream()
+        .anyMatch(
+            row ->
+                row.species().equals(wish.timber().species())
+                    && row.grade().equals(wish.timber().grade())
+                    && row.memberClass() == size.memberClass()
+                    && row.nominalWidth().holds(size.nominalWidthIn()));
+  }
+
+  private void fits(Structure structure) {
+    Geometry geometry = structure.geometry();
+    assertThat(geometry.lengthIn()).isCloseTo(wish.lengthIn(), within(HAIR));
+    List<Double> places = geometry.crossbeamsAtIn();
+    assertThat(places).hasSize(geometry.crossbeamCount());
+    assertThat(places.get(0)).isGreaterThanOrEqualTo(-geometry.headerTailIn());
+    assertThat(places.get(places.size() - 1))
+        .isLessThanOrEqualTo(geometry.lengthIn() + geometry.headerTailIn());
+    assertThat(amount(Question.CROSSBEAM_COUNT)).isEqualTo(geometry.crossbeamCount());
+    assertThat(count(structure, "post")).isEqualTo(geometry.postCount());
+    assertThat(count(structure, "crossbeam")).isEqualTo(geometry.crossbeamCount());
+    assertThat(count(structure, "header")).isEqualTo(2 * geometry.headers().plies());
+    assertThat(structure.footings().count()).isEqualTo(geometry.postCount());
+    structure.members().forEach(SoundProposal::notchesFit);
+  }
+
+  private static int count(Structure structure, String role) {
+    return structure.members().stream()
+        .filter(each -> each.role().equals(role))
+        .mapToInt(Structure.Member::count)
+        .sum();
+  }
+
+  private static void notchesFit(Structure.Member member) {
+    for (Structure.Notch notch : member.notches()) {
+      assertThat(notch.depthIn()).as(member.role()).isBetween(0.0, member.depthIn() / 2);
+      assertThat(notch.atIn() - notch.widthIn() / 2).as(member.role()).isGreaterThan(0);
+      assertThat(notch.atIn() + notch.widthIn() / 2)
+          .as(member.role())
+          .isLessThan(member.lengthIn());
+    }
+  }
+
+  private void asked(Geometry geometry) {
+    assertThat(geometry.clearWidthIn()).isGreaterThanOrEqualTo(wish.clearWidthIn() - HAIR);
+    double hangingIn = House.TABLES.vine(wish.vine()).hangingIn();
+    double leastIn = House.TABLES.thumb("headroom.least").amount();
+    assertThat(geometry.headroomIn())
+        .isGreaterThanOrEqualTo(Math.max(wish.headroomIn(), leastIn + hangingIn) - HAIR);
+    for (Site.User user : wish.users()) {
+      assertThat(geometry.clearWidthIn()).isGreaterThanOrEqualTo(needs(user) - HAIR);
+    }
+    assertThat(amount(Question.FOOTING_DEPTH))
+        .isGreaterThanOrEqualTo(House.TABLES.thumb("footing.least-depth").amount());
+    if (wish.choices().embedmentBasis().equals("code")) {
+      assertThat(amount(Question.FOOTING_DEPTH))
+          .isGreaterThanOrEqualTo(wish.climate().frostIn() - HAIR);
+    }
+  }
+
+  private static double needs(Site.User user) {
+    return user instanceof Site.User.Known known
+        ? House.TABLES.user(known.kind()).clearWidthIn()
+        : ((Site.User.Machine) user).machineWidthIn()
+            + 2 * House.TABLES.thumb("machine.side-clearance").amount();
+  }
+
+  private double amount(Question question) {
+    Outcome outcome = proposal.decision(question).orElseThrow().proposed();
+    return ((Outcome.Amount) outcome).measure().amount();
+  }
+}
