@@ -54,14 +54,18 @@ final class ProposeCommand implements Callable<Integer> {
       case TEXT -> ProposalText.of(proposal, words, how);
       case MARKDOWN -> ProposalMarkdown.of(proposal, words, how);
       case JSON -> ProposalJson.of(proposal, words);
-      case YAML -> design(proposal, intake);
+      case YAML -> design(proposal, intake, words);
     };
   }
 
-  /** The proposal as a design file; where nothing is proposed there is nothing to write. */
-  private static String design(Proposal proposal, Intake intake) {
-    return proposal.proposed()
-        ? DesignWriter.yaml(ProposedDesign.of(proposal, intake.site().base()))
-        : "";
+  /**
+   * The proposal as a design file; where nothing is proposed, the reason goes to the error stream.
+   */
+  private String design(Proposal proposal, Intake intake, Words words) {
+    if (proposal.proposed()) {
+      return DesignWriter.yaml(ProposedDesign.of(proposal, intake.site().base()));
+    }
+    spec.commandLine().getErr().print(ProposalText.of(proposal, words, options.printing(intake)));
+    return "";
   }
 }

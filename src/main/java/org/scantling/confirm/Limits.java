@@ -12,6 +12,7 @@ import org.scantling.loads.DurationFactors;
  * @param cantileverFactor K_e of a post held by the ground and free at the top
  * @param straightnessFactor c of a sawn column
  * @param driftShareRatio sway at the header over its height
+ * @param eccentricityShareRatio how far the load on a post misses its centre, over its breadth
  */
 public record Limits(
     DurationFactors duration,
@@ -20,4 +21,5 @@ public record Limits(
     double passingDeflectionDivisor,
     double cantileverFactor,
     double straightnessFactor,
-    double driftShareRatio) {}
+    double driftShareRatio,
+    double eccentricityShareRatio) {}

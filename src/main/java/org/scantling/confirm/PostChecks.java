@@ -24,7 +24,6 @@ import org.scantling.timber.Rectangle;
  */
 public final class PostChecks {
   private static final String ROLE = "post";
-  private static final double ECCENTRICITY_OF_DEPTH = 1.0 / 6;
 
   private final List<HeaderChecks.PostLoad> loads;
   private final Standing standing;
@@ -130,9 +129,9 @@ public final class PostChecks {
         values);
   }
 
-  private static Check combined(
+  private Check combined(
       Column column, Bending grade, Rectangle section, SidePush push, AdjustedValues values) {
-    double offsetIn = ECCENTRICITY_OF_DEPTH * section.depthIn();
+    double offsetIn = limits.eccentricityShareRatio() * section.depthIn();
     Bending none = Bending.of(0, section.turned(), values.bending());
     return CombinedStress.of(
             column,

@@ -150,7 +150,8 @@ final class Bench {
         1 / thumb("deflection.live-share"),
         tables.factor("effective-length.flagpole").amount(),
         tables.factor("column.shape.sawn").amount(),
-        thumb("drift.height-share"));
+        thumb("drift.height-share"),
+        thumb("post.eccentricity-share"));
   }
 
   PostChecks.Standing standing() {

@@ -45,18 +45,18 @@ public final class Engine {
     Job job = new Job(site, tables);
     job = job.withTrials(trials(job));
     List<DeadEnd> deadEnds = new ArrayList<>();
-    Pass first = null;
-    while (true) {
-      Pass last = settle(job, deadEnds);
-      if (last.broken().isEmpty()) {
-        return new Assembly(job, last, assumptions).proposal();
-      }
-      first = first == null ? last : first;
-      if (!last.answered(BAYS) || last.refused()) {
-        return new Assembly(job, first, assumptions).proposal();
+    Pass first = settle(job, deadEnds);
+    Pass last = first;
+    // Each dead end takes one number of bays away, so there are no more tries than numbers.
+    for (int tries = 0; tries <= job.bayCounts().size(); tries++) {
+      boolean ended = last.broken().isEmpty() || last.refused();
+      if (ended || !last.answered(BAYS)) {
+        return new Assembly(job, ended ? last : first, assumptions).proposal();
       }
       deadEnds.add(deadEnd(last));
+      last = settle(job, deadEnds);
     }
+    throw new RuleBaseFault("no rule takes a dead end away from " + BAYS.id());
   }
 
   /**

@@ -8,9 +8,16 @@ import org.scantling.design.Geometry;
 import org.scantling.design.Structure;
 import org.scantling.design.Structure.Member;
 import org.scantling.design.Structure.Notch;
+import org.scantling.loads.MemberWeight;
+import org.scantling.quantity.Measure;
+import org.scantling.quantity.Unit;
 import org.scantling.reasons.BayTrial;
+import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Proven;
 import org.scantling.reasons.Question;
+import org.scantling.reasons.Source;
+import org.scantling.reasons.SourceKind;
+import org.scantling.reasons.Worked;
 import org.scantling.tables.SizeRow;
 
 /** Every kind of member of the finished answers, with its length, count and notches. */
@@ -39,6 +46,35 @@ final class Parts {
       }
     }
     return new BayTrial(answers.option(BAYS), timberIn3, newSizes);
+  }
+
+  /** The piece that weighs most, wet, for whoever has to lift it. */
+  Worked heaviest() {
+    Worked heaviest = null;
+    for (Member member : structure().members()) {
+      double unitWeightPcf =
+          job.stock()
+              .material(member.size(), member.species(), member.grade())
+              .orElseThrow()
+              .unitWeightPcf();
+      double weightLb =
+          MemberWeight.of(member.breadthIn(), member.depthIn(), unitWeightPcf)
+              .weightLb(member.lengthIn());
+      if (heaviest == null || weightLb > heaviest.number()) {
+        heaviest = piece(member, weightLb);
+      }
+    }
+    return heaviest;
+  }
+
+  private static Worked piece(Member member, double weightLb) {
+    return new Worked(
+        "piece.heaviest",
+        BAYS,
+        weightLb,
+        Evidence.saw("piece", member.role() + " " + member.size())
+            .and("weight", new Measure(weightLb, Unit.POUND)),
+        new Source(SourceKind.CALCULATION, "dressed size and wet weight", false));
   }
 
   Structure structure() {

@@ -43,7 +43,7 @@ final class Works {
       case SIDES -> sides();
       case FOOTINGS -> footings();
       case JOINTS -> joints();
-      case CAUTIONS -> new ArrayList<>(job.tables().wind().rows());
+      case CAUTIONS -> cautions();
       default -> List.of();
     };
   }
@@ -226,6 +226,12 @@ final class Works {
             FOOTING_DEPTH,
             Double.isFinite(liftIn) ? liftIn : deepestIn,
             Evidence.none()));
+    return facts;
+  }
+
+  private List<Fact> cautions() {
+    List<Fact> facts = new ArrayList<>(job.tables().wind().rows());
+    facts.add(new Parts(job, answers).heaviest());
     return facts;
   }
 

@@ -53,7 +53,7 @@ final class BaseFinder {
       return refused(
           origin, found, "a design file", NearMiss.advice(written, besides(file, written)));
     }
-    if (!realPath(file).startsWith(realPath(root))) {
+    if (!insideRoot(file)) {
       return refused(origin, written + " (a link to outside)", inside(), "");
     }
     String name = shownName(written);
@@ -77,11 +77,12 @@ final class BaseFinder {
     return name.toString().replace('\\', '/');
   }
 
-  private static Path realPath(Path path) {
+  /** A file whose real place cannot be told is taken to be outside. */
+  private boolean insideRoot(Path file) {
     try {
-      return path.toRealPath();
+      return file.toRealPath().startsWith(root.toRealPath());
     } catch (IOException gone) {
-      return path;
+      return false;
     }
   }
 
