@@ -39,9 +39,13 @@ record Pair(Proposal less, Proposal more) {
     return outcome(less, question).equals(outcome(more, question));
   }
 
-  /** True where what follows from the layout can be held against each other. */
-  boolean comparable() {
-    return bothProposed() && sameLayout() && !deeperStack();
+  /**
+   * True where a tail was cut shorter to end on a length the yard sells: a person on its tip levers
+   * less, and a shallower crossbeam may serve a wider way.
+   */
+  boolean shorterTail() {
+    return amount(less, Question.CROSSBEAM_OVERHANG)
+        > amount(more, Question.CROSSBEAM_OVERHANG) + HAIR;
   }
 
   /**

@@ -18,11 +18,11 @@ import org.scantling.reasons.Proposal;
 
 /**
  * Random sites on the demo base. Every site is nudged in one demand after the other, so that a
- * default run proposes for some 2,000 sites; {@code -Dsites=20000} runs that many more. What they
+ * default run proposes for some 1,700 sites; {@code -Dsites=20000} runs that many more. What they
  * came to is left in {@code target/random-sites}.
  */
 class RandomSitesPropertyTest {
-  private static final int BASES = 250;
+  private static final int BASES = 220;
   private static final int MOST_PASSES = 24;
   private static final CountedEngine ENGINE = new CountedEngine(House.RULES, House.TABLES);
   private static final Tally TALLY = new Tally();
@@ -74,7 +74,7 @@ class RandomSitesPropertyTest {
   static void enough_pairs_were_compared_and_no_pass_limit_was_near() {
     TALLY.most("passes at most", ENGINE.most());
     TALLY.keep("pairs.txt");
-    assertThat(TALLY.startingWith("compared")).isGreaterThan(4 * BASES);
+    assertThat(TALLY.startingWith("compared")).isGreaterThan(1_000);
     assertThat(TALLY.startingWith("skipped")).isLessThan(TALLY.startingWith("compared") / 10);
     assertThat(ENGINE.most()).isBetween(2, MOST_PASSES / 2);
   }
@@ -86,11 +86,19 @@ class RandomSitesPropertyTest {
   }
 
   private static void compare(MoreAsked demand, Pair pair, Wish less, Wish more) {
+    if (less.choices().footing().equals("bracket") && pair.rescued()) {
+      // A joint that a small post cannot take is no reason to try a larger one, but a heavy climber
+      // asks for a larger post in any case.
+      TALLY.add("cured on brackets by more " + demand);
+      return;
+    }
     assertThat(pair.rescued()).as("%s cures a refusal%n%s%n%s", demand, less, more).isFalse();
     if (!pair.bothProposed()) {
       TALLY.add("refused " + demand);
     } else if (!pair.sameLayout()) {
       TALLY.add("skipped, another layout " + demand);
+    } else if (pair.shorterTail()) {
+      TALLY.add("skipped, shorter tail " + demand);
     } else if (pair.deeperStack()) {
       TALLY.add("skipped, deeper stack " + demand);
     } else {

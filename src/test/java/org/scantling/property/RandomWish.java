@@ -75,7 +75,9 @@ final class RandomWish {
 
   private static Arbitrary<Wish.Choices> choices() {
     return Combinators.combine(
-            Arbitraries.of("auto", "embedded", "concrete", "bracket"),
+            Arbitraries.frequencyOf(
+                Tuple.of(6, Arbitraries.of("auto", "embedded", "concrete")),
+                Tuple.of(1, Arbitraries.just("bracket"))),
             Arbitraries.of("auto", "on-top", "paired"),
             Arbitraries.frequencyOf(
                 Tuple.of(4, Arbitraries.just("code")), Tuple.of(1, Arbitraries.just("experience"))),

@@ -1,0 +1,67 @@
+package org.scantling.confirm;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.scantling.confirm.SmallArbour.assertWorked;
+
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.scantling.ground.NonConstrainedEmbedment;
+import org.scantling.reasons.Checked;
+
+/** The small structure's post in an 18 in hole, 30 in deep, in soil of 3000 psf and 200 psf/ft. */
+class FootingWorkTest {
+  private final FootingWork tamped = SmallArbour.footing(false);
+  private final Map<String, Checked> checks =
+      SmallArbour.byId(tamped.of(30, 18, SmallArbour.SOURCES));
+
+  @Test
+  void thirty_inches_fall_short_of_the_published_embedment() {
+    // P = 0.6 · 132.97 = 79.78 lb at h = 4.4206 ft; b = 3.5 √2 in = 0.41248 ft; S1 = 2 · 200 d/3.
+    // With A = k/d, k = 2.34 · 79.78/(133.33 · 0.41248) = 3.3945, the formula is d³ − k d − 1.09 h
+    // k = 0:
+    // d = 2.9804 ft.
+    assertWorked(checks.get("footing.embedment"), "0.6D+0.6W", 35.765, 30);
+    NonConstrainedEmbedment needed = tamped.embedment(18);
+    double dFt = needed.depthIn() / 12;
+    assertThat(dFt * dFt * dFt - 3.39449 * dFt).isCloseTo(1.09 * 4.42058 * 3.39449, within(1e-2));
+  }
+
+  @Test
+  void a_collar_of_concrete_leans_on_its_whole_diameter() {
+    // b = 1.5 ft: k = 2.34 · 79.78/(133.33 · 1.5) = 0.93344; d³ − 0.93344 d − 4.4977 = 0: d =
+    // 1.8393 ft.
+    assertThat(SmallArbour.footing(true).embedment(18).depthIn()).isCloseTo(22.07, within(0.02));
+  }
+
+  @Test
+  void the_foot_presses_lightly_on_a_pad_of_the_hole_s_width() {
+    // (382.44 + 25.52)/(π/4 · 18²) · 144.
+    assertWorked(checks.get("footing.bearing"), "D+Lr", 230.86, 3000);
+  }
+
+  @Test
+  void a_person_on_the_far_tail_lifts_it_harder_than_the_wind() {
+    // Lift 55.51 lb; held by the post 25.52 lb and the grip 0.15 · 100 · 15 · 4 · 3.5 · 30/1728 =
+    // 54.69 lb.
+    // The wind: 47.78 lb against 0.6 · 25.52 + 54.69 = 70.0 lb, 0.68.
+    assertWorked(checks.get("footing.uplift"), "D+Lr", 55.51, 80.21);
+  }
+
+  @Test
+  void the_depth_against_lift_is_the_first_inch_that_holds() {
+    // The grip grows with d²: 54.69 (d/30)² ≥ 55.51 − 25.52 from d = 22.2 in;
+    // the wind 54.69 (d/30)² ≥ 47.78 − 15.31 from d = 23.1 in.
+    assertThat(tamped.upliftDepthIn(18, 144)).isEqualTo(24);
+  }
+
+  @Test
+  void concrete_holds_by_its_weight() {
+    // Concrete (π/4 · 18² − 12.25) · 30 · 150/1728 = 630.8 lb: the wind's 47.78 lb against
+    // 0.6 (25.52 + 630.8) = 393.8 lb is 0.121; a person's 55.51 lb against 656.3 lb is 0.085.
+    Checked uplift =
+        SmallArbour.byId(SmallArbour.footing(true).of(30, 18, SmallArbour.SOURCES))
+            .get("footing.uplift");
+    assertWorked(uplift, "0.6D+0.6W", 47.775, 393.8);
+  }
+}

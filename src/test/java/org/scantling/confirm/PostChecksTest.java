@@ -1,0 +1,81 @@
+package org.scantling.confirm;
+
+import static org.scantling.confirm.SmallArbour.assertWorked;
+
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.scantling.reasons.Checked;
+
+/**
+ * A 4x4, 90 in out of the ground, held there and free at the top: le = 2.1 · 90 = 189 in.
+ *
+ * <p>Wind across: 22.95 lb at 91.625 in and 110.02 lb spread; along: 37.485 lb at 94.25 in and
+ * 50.20 lb spread (see {@link WindOnWalkTest}). Header reactions, lb: permanent 3.5 · 12.833 + 36 ·
+ * 0.28356 = 55.125, wind down 122.5, a person on the tip 327.31 (see {@link HeaderChecksTest}); the
+ * post itself 90 · 0.28356 = 25.52.
+ */
+class PostChecksTest {
+  private final Map<String, Checked> checks = checks(1);
+
+  private static Map<String, Checked> checks(int housedFaces) {
+    PostChecks posts =
+        new PostChecks(
+            SmallArbour.headers(SmallArbour.geometry()),
+            SmallArbour.FOUR_BY_FOUR,
+            SmallArbour.standing(housedFaces),
+            SmallArbour.LIMITS,
+            SmallArbour.SOURCES);
+    return SmallArbour.byId(posts.of(SmallArbour.FOUR_BY_FOUR));
+  }
+
+  @Test
+  void it_is_too_slender_by_the_standard() {
+    // NDS 2018, 3.7.1.4: 189/3.5 = 54 against 50.
+    assertWorked(checks.get("post.slenderness"), "D", 54, 50);
+  }
+
+  @Test
+  void buckling_leaves_a_tenth_of_its_strength_and_that_is_enough() {
+    // F_cE = 0.822 · 459 000/54² = 129.39 psi; Fc* = 1450 · 1.25 · 0.8 = 1450 psi; ratio 0.08923;
+    // C_P = 1.08923/1.6 − √(0.68077² − 0.08923/0.8) = 0.08755.
+    // (382.44 + 25.52)/12.25 = 33.303 psi.
+    assertWorked(checks.get("post.compression"), "D+Lr", 33.303, 126.95);
+  }
+
+  @Test
+  void the_wind_across_bends_it_at_the_ground() {
+    // 0.6 · 7053.6/7.1458; Fb' = 1100 · 1.6.
+    assertWorked(checks.get("post.bending"), "D+0.6W", 592.26, 1760);
+  }
+
+  @Test
+  void load_and_wind_together_are_worst_with_a_person_on_the_top() {
+    // 55.125 + 0.45 · 122.5 + 0.75 · 327.31 + 25.52 = 381.25 lb, fc = 31.123 psi; Fc' at C_D 1.6:
+    // 127.51.
+    // fc/F_cE = 0.24054; fb = 0.45 · 7053.6/7.1458 = 444.19; offset d/6 adds fc (1 + 0.234 ·
+    // 0.24054).
+    // (31.123/127.51)² + (444.19 + 32.87)/(1760 · 0.75946) = 0.05958 + 0.35691.
+    assertWorked(checks.get("post.combined"), "D+0.75(0.6W)+0.75Lr", 0.41649, 1);
+  }
+
+  @Test
+  void it_sways_less_than_a_sixtieth_of_its_height() {
+    // 22.95 · 90³/3 + 22.95 · 1.625 · 90²/2 + 110.019 · 90³/8 = 1.57533e7 lb·in³; times 0.6 over EI
+    // 1.57566e7 is 0.59988 in; grown by 1/(1 − 12.583/129.39) to 0.6645 in.
+    assertWorked(checks.get("post.drift"), "D+0.6W", 0.66450, 1.5);
+  }
+
+  @Test
+  void a_housing_in_one_face_is_worst_for_wind_along_the_walk() {
+    // 24 in up: 37.485 · 70.25 + 50.203 · 66²/180 = 3848.2 in·lb; 0.6 of it over 0.90275 is 2557.7
+    // in·lb
+    // on 3.5 · 2.5²/6 = 3.6458 in³.
+    assertWorked(checks.get("post.rail-notch"), "D+0.6W", 701.54, 1760);
+  }
+
+  @Test
+  void housings_in_both_faces_leave_an_inch_and_a_half() {
+    // The same moment on 3.5 · 1.5²/6 = 1.3125 in³: a post between two bays fails.
+    assertWorked(checks(2).get("post.rail-notch"), "D+0.6W", 1948.7, 1760);
+  }
+}

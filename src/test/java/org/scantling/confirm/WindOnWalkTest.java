@@ -1,0 +1,63 @@
+package org.scantling.confirm;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.scantling.design.Geometry;
+
+/** The header's top is 90 − 0.5 + 3.5 = 93 in up, the crossbeams' 92.5 + 3.5 = 96 in. */
+class WindOnWalkTest {
+  private final SidePush across = SmallArbour.wind(SmallArbour.geometry()).across();
+  private final SidePush along = SmallArbour.wind(SmallArbour.geometry()).along();
+
+  @Test
+  void wind_square_to_the_walk_presses_half_a_bay_and_a_tail_on_each_post() {
+    // Header 3.5 · (21 + 15) = 126 in², crossbeam ends 1.5 · 3.5 · 36/10.5 = 18 in²: 1 ft².
+    // Post 3.5 · 90 = 315, half the rail 3.5 · 21 = 73.5, half the picket 1.5 · 90/2 = 67.5: 456
+    // in².
+    // 600 of 36 · 96 in² is 0.17 solid, so C_f 1.8 and 22.95 psf.
+    // Leaves between them: (21 · 90 − 456)/144 · 15 · 0.5 · 0.5 = 37.34 lb.
+    assertThat(across.topLb()).isCloseTo(22.95, within(1e-6));
+    assertThat(across.spreadLb()).isCloseTo(72.675 + 37.34375, within(1e-6));
+    assertThat(across.forceLb()).isCloseTo(132.969, within(1e-3));
+  }
+
+  @Test
+  void the_push_on_header_and_crossbeams_acts_where_they_are() {
+    // (126 · 91.25 + 18 · 94.25)/144 = 91.625 in; crossbeams alone along the walk: 92.5 + 1.75 in.
+    assertThat(across.topAtIn()).isCloseTo(91.625, within(1e-9));
+    assertThat(along.topAtIn()).isCloseTo(94.25, within(1e-9));
+    // 22.95 · 91.625 + 110.019 · 45 = 7053.6 in·lb, 53.05 in up.
+    assertThat(across.momentAtInLb(0)).isCloseTo(7053.6, within(0.1));
+    assertThat(across.resultantIn()).isCloseTo(53.047, within(1e-3));
+    // 24 in up: 22.95 · 67.625 + 110.019 · 66²/180.
+    assertThat(across.momentAtInLb(24)).isCloseTo(4214.5, within(0.1));
+  }
+
+  @Test
+  void wind_along_the_walk_meets_one_crossbeam_in_full_and_the_rest_in_its_lee() {
+    // 336 + 2 · 315 in² of 96 · 96 is 0.105 solid: 22.95 psf. One crossbeam 53.55 lb; the other six
+    // count 0.3 each, 2.8 in all, shared by four posts.
+    assertThat(along.topLb()).isCloseTo(53.55 * 2.8 / 4, within(1e-6));
+    assertThat(along.spreadLb()).isCloseTo(315 / 144.0 * 22.95, within(1e-6));
+  }
+
+  @Test
+  void between_two_bays_a_post_takes_a_whole_bay() {
+    Geometry two = SmallArbour.geometry(2, new Geometry.Headers(false, 3.5, 3.5, 13.25, 0.5));
+    SidePush inner = SmallArbour.wind(two).across();
+    // Header 3.5 · 42 + ends 1.5 · 3.5 · 42/10.5 = 168 in²; post 315 + rail 147 + picket 135 = 597
+    // in²;
+    // 765 of 42 · 96 in² is 0.19 solid. Leaves (42 · 90 − 597)/144 · 3.75 = 82.89 lb.
+    assertThat(inner.topLb()).isCloseTo(168 / 144.0 * 22.95, within(1e-6));
+    assertThat(inner.spreadLb()).isCloseTo(95.147 + 82.891, within(1e-3));
+  }
+
+  @Test
+  void a_push_above_the_top_of_the_post_turns_it_as_well() {
+    // h 90 in, EI 1e6, 10 lb at 96 in: 10 · 90³/3 + 10 · 6 · 90²/2 = 2 430 000 + 243 000 lb·in³.
+    assertThat(new SidePush(10, 96, 0, 90).swayIn(1e6)).isCloseTo(2.673, within(1e-9));
+    assertThat(new SidePush(0, 80, 90).swayIn(1e6)).isCloseTo(80 * 729_000 / 8e6, within(1e-9));
+  }
+}
