@@ -55,7 +55,11 @@ public final class Engine {
       if (!last.answered(BAYS) || last.refused()) {
         return new Assembly(job, first, assumptions).proposal();
       }
-      deadEnds.add(deadEnd(last));
+      DeadEnd end = deadEnd(last);
+      if (deadEnds.contains(end)) {
+        throw new RuleBaseFault("no rule stops " + end.reference() + " from being tried again");
+      }
+      deadEnds.add(end);
     }
   }
 
