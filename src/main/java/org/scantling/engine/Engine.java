@@ -47,16 +47,19 @@ public final class Engine {
     List<DeadEnd> deadEnds = new ArrayList<>();
     Pass first = settle(job, deadEnds);
     Pass last = first;
-    // Each dead end takes one number of bays away, so there are no more tries than numbers.
-    for (int tries = 0; tries <= job.bayCounts().size(); tries++) {
+    // Each dead end takes one number of bays away, so this ends.
+    while (true) {
       boolean ended = last.broken().isEmpty() || last.refused();
       if (ended || !last.answered(BAYS)) {
         return new Assembly(job, ended ? last : first, assumptions).proposal();
       }
-      deadEnds.add(deadEnd(last));
+      DeadEnd end = deadEnd(last);
+      if (deadEnds.contains(end)) {
+        throw new RuleBaseFault("no rule stops " + end.reference() + " from being tried again");
+      }
+      deadEnds.add(end);
       last = settle(job, deadEnds);
     }
-    throw new RuleBaseFault("no rule takes a dead end away from " + BAYS.id());
   }
 
   /**

@@ -73,7 +73,7 @@ final class Parts {
         BAYS,
         weightLb,
         Evidence.saw("piece", member.role() + " " + member.size())
-            .and("weight", new Measure(weightLb, Unit.POUND)),
+            .and("weight", new Measure(weightLb, Unit.POUND_WEIGHT)),
         new Source(SourceKind.CALCULATION, "dressed size and wet weight", false));
   }
 

@@ -5,6 +5,8 @@ public enum Unit {
   INCH("in", "mm", 25.4),
   FOOT("ft", "m", 0.3048),
   POUND("lb", "kN", 0.0044482216),
+  /** What a piece weighs in the hand, which metric readers want in kilograms. */
+  POUND_WEIGHT("lb", "kg", 0.45359237),
   INCH_POUND("in-lb", "kN·m", 0.00011298483),
   POUND_PER_FOOT("lb/ft", "kN/m", 0.014593903),
   PSF("psf", "kPa", 0.047880259),

@@ -26,7 +26,8 @@ final class ClientNumbers {
       case FOOT -> length(amount * INCHES_PER_FOOT);
       case PSF -> weight(amount);
       case RATIO -> share(amount);
-      case MPH, POUND, PERCENT, DEGREE, COUNT, YEAR -> MeasureText.print(measure, units);
+      case MPH, POUND, POUND_WEIGHT, PERCENT, DEGREE, COUNT, YEAR ->
+          MeasureText.print(measure, units);
       default -> MeasureText.print(measure, units);
     };
   }

@@ -15,7 +15,6 @@ import java.util.stream.Stream;
 import org.scantling.intake.Intake;
 import org.scantling.intake.SiteReader;
 import org.scantling.intake.Vocabulary;
-import org.scantling.reasons.Proposal;
 import org.scantling.rulebase.RuleBase;
 import org.scantling.rulebase.RuleBaseFault;
 import org.scantling.tables.Table;
@@ -26,14 +25,14 @@ import org.scantling.tables.Tables;
  * Every site of the demo and some that show what it does not, and what it comes to when rules or
  * numbers are not as they are.
  */
-final class Scenarios {
+public final class Scenarios {
   private static final List<Path> FOLDERS =
       List.of(Path.of("scenarios"), Path.of("src/test/resources/rulecases/sites"));
 
   private final RuleBase rules = RuleBase.load();
   private final List<Intake> sites = new ArrayList<>();
 
-  Scenarios() {
+  public Scenarios() {
     SiteReader reader = new SiteReader(vocabulary(Tables.load()));
     for (Path folder : FOLDERS) {
       read(folder, reader);
@@ -51,15 +50,23 @@ final class Scenarios {
     }
   }
 
-  List<Intake> sites() {
+  public List<Intake> sites() {
     return sites;
+  }
+
+  Set<String> rules() {
+    return rules.notes().keySet();
+  }
+
+  /** What a site comes to with all rules. */
+  public Object outcome(Intake site, Tables tables) {
+    return outcome(site, tables, rule -> true);
   }
 
   /** What a site comes to, or the fault that it ends in. */
   Object outcome(Intake site, Tables tables, Predicate<String> allowed) {
     try {
-      Proposal proposal = new Engine(rules, tables, allowed).propose(site.site(), site.defaulted());
-      return proposal;
+      return new Engine(rules, tables, allowed).propose(site.site(), site.defaulted());
     } catch (RuleBaseFault fault) {
       return fault.getMessage();
     }

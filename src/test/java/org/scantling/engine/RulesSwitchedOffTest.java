@@ -1,0 +1,49 @@
+package org.scantling.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.scantling.intake.Intake;
+import org.scantling.tables.Tables;
+
+/** Switches each rule off in turn: some site must come to something else. */
+@Tag("slow")
+class RulesSwitchedOffTest {
+  /** Rules that no site shows, and why that may be. */
+  private static final Map<String, String> UNSEEN = new TreeMap<>();
+
+  private final Scenarios scenarios = new Scenarios();
+  private final Tables tables = Tables.load();
+  private final Map<Intake, Object> before = new LinkedHashMap<>();
+  private final Map<String, List<Intake>> fired = new TreeMap<>();
+
+  @Test
+  void every_rule_makes_a_difference_somewhere() {
+    for (Intake site : scenarios.sites()) {
+      Set<String> here = new TreeSet<>();
+      before.put(site, scenarios.outcome(site, tables, rule -> here.add(rule) || true));
+      here.forEach(rule -> fired.computeIfAbsent(rule, each -> new ArrayList<>()).add(site));
+    }
+
+    assertThat(scenarios.rules().stream().filter(rule -> !makesADifference(rule)))
+        .as("rules that can go without any site noticing")
+        .containsExactlyInAnyOrderElementsOf(UNSEEN.keySet());
+  }
+
+  private boolean makesADifference(String rule) {
+    return fired.getOrDefault(rule, List.of()).stream()
+        .anyMatch(
+            site ->
+                !scenarios
+                    .outcome(site, tables, each -> !each.equals(rule))
+                    .equals(before.get(site)));
+  }
+}
