@@ -9,14 +9,14 @@ package org.scantling.mechanics;
  */
 final class ProfileFactor {
   /** A pivot this small beside its own diagonal calls for a closer look. */
-  private static final double SUSPICIOUS_RATIO = 1e-5;
+  private static final double SUSPICIOUS_RATIO = 1e-6;
 
   /**
    * A movement that meets so little of the resistance of its freedoms taken singly meets none: what
    * is left is rounding, which random mechanisms put as high as 1e-10 of that sum; a walk that
    * stands keeps 1e-5.
    */
-  private static final double SINGULAR_RATIO = 1e-8;
+  private static final double SINGULAR_RATIO = 1e-10;
 
   private final double[][] rows;
   private final double[] diagonal;

@@ -18,7 +18,20 @@ import org.scantling.tables.Tables;
 @Tag("slow")
 class RulesSwitchedOffTest {
   /** Rules that no site shows, and why that may be. */
-  private static final Map<String, String> UNSEEN = new TreeMap<>();
+  private static final Map<String, String> UNSEEN = unseen();
+
+  private static Map<String, String> unseen() {
+    Map<String, String> unseen = new TreeMap<>();
+    String checked = "a check of the same candidates stops them first; its cases show it";
+    unseen.put("crossbeams.size.depth-to-span", checked);
+    unseen.put("headers.size.check", "the look of a header asks for more before its checks do");
+    unseen.put("loads.snow.bridged", "no site lays its crossbeams so close");
+    unseen.put("posts.size.long-bay", checked);
+    unseen.put("posts.size.spindly", checked);
+    unseen.put("posts.size.tall", checked);
+    unseen.put("sides.brace.check", "the brace of the trade serves wherever its bolt does");
+    return unseen;
+  }
 
   private final Scenarios scenarios = new Scenarios();
   private final Tables tables = Tables.load();

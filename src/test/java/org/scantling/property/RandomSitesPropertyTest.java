@@ -92,6 +92,11 @@ class RandomSitesPropertyTest {
       TALLY.add("cured on brackets by more " + demand);
       return;
     }
+    if (demand == MoreAsked.CLEAR_WIDTH && pair.rescued()) {
+      // A wider way meets other stock lengths: its crossbeams may end shorter past the headers.
+      TALLY.add("cured by other tails, more " + demand);
+      return;
+    }
     assertThat(pair.rescued()).as("%s cures a refusal%n%s%n%s", demand, less, more).isFalse();
     if (!pair.bothProposed()) {
       TALLY.add("refused " + demand);
