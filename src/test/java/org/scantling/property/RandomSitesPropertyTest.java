@@ -22,7 +22,7 @@ import org.scantling.reasons.Proposal;
  * came to is left in {@code target/random-sites}.
  */
 class RandomSitesPropertyTest {
-  private static final int BASES = 220;
+  private static final int BASES = 260;
   private static final int MOST_PASSES = 24;
   private static final CountedEngine ENGINE = new CountedEngine(House.RULES, House.TABLES);
   private static final Tally TALLY = new Tally();
