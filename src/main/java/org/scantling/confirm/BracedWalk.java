@@ -83,7 +83,7 @@ public final class BracedWalk {
   }
 
   private BracedPlane.Outline acrossOutline() {
-    double heightIn = geometry.headroomIn() + geometry.crossbeams().depthIn() / 2;
+    double heightIn = geometry.crossbeamUndersideIn() + geometry.crossbeams().depthIn() / 2;
     return new BracedPlane.Outline(
         List.of(0.0, geometry.plan().rowSpacingIn()),
         geometry.crossbeamTailIn(),

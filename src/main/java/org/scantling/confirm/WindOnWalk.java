@@ -110,7 +110,7 @@ public final class WindOnWalk {
   }
 
   private double crossbeamMiddleIn() {
-    return geometry.headroomIn() + geometry.crossbeams().depthIn() / 2;
+    return geometry.crossbeamUndersideIn() + geometry.crossbeams().depthIn() / 2;
   }
 
   /**

@@ -141,13 +141,23 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
         : posts.heightIn() - headers.notchIn() + headers.depthIn();
   }
 
-  /** Free height under the crossbeams. */
-  public double headroomIn() {
+  /** Bottom edge of the crossbeams, which are let down over the headers by their notch. */
+  public double crossbeamUndersideIn() {
     return headerTopIn() - crossbeams.notchIn();
+  }
+
+  /**
+   * Free height under the lowest timber over the way. The inner board of a paired header hangs past
+   * the post's face into the way; a header on top of its posts stays between their faces.
+   */
+  public double headroomIn() {
+    return headers.paired()
+        ? Math.min(crossbeamUndersideIn(), headerTopIn() - headers.depthIn())
+        : crossbeamUndersideIn();
   }
 
   /** Highest point of the structure. */
   public double overallHeightIn() {
-    return headroomIn() + crossbeams.depthIn();
+    return crossbeamUndersideIn() + crossbeams.depthIn();
   }
 }

@@ -60,7 +60,7 @@ final class Assembly {
     String demand =
         closest.finding() instanceof Finding.Refuse refuse
             ? refuse.demand()
-            : new Blame(job, pass.answers()).demand(broken.question());
+            : new Blame(job, pass.answers()).demand(broken.question(), closest.finding());
     return new Proposal.Result.NeedsEngineer(
         demand, Optional.ofNullable(broken.question()), closest);
   }

@@ -27,6 +27,7 @@ import org.scantling.reasons.Answer;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Source;
+import org.scantling.rulebase.RuleBaseFault;
 import org.scantling.tables.SoilRow;
 import org.scantling.tables.Tables;
 import org.scantling.tables.VineRow;
@@ -117,7 +118,11 @@ final class Bench {
   }
 
   Material timber(Question question) {
-    return material(answers.option(question)).orElseThrow();
+    String option = answers.option(question);
+    return material(option)
+        .orElseThrow(
+            () ->
+                new RuleBaseFault("no rule stopped " + option + ", of which no strength is known"));
   }
 
   TopLoads topLoads() {

@@ -2,6 +2,7 @@ package org.scantling.engine;
 
 import java.util.List;
 import org.scantling.reasons.Demand;
+import org.scantling.reasons.Finding;
 import org.scantling.reasons.Phase;
 import org.scantling.reasons.Question;
 
@@ -18,27 +19,20 @@ final class Blame {
     this.answers = answers;
   }
 
-  String demand(Question broken) {
+  String demand(Question broken, Finding closest) {
+    if (closest instanceof Finding.Reject reject && ungraded(broken, reject.option())) {
+      return Demand.GRADE.path();
+    }
     if (bracketsAsked() && broken.phase().compareTo(Phase.SUPPORT) >= 0) {
       return Demand.FOOTING.path();
     }
-    return gradeStops(broken) ? Demand.GRADE.path() : most(broken);
+    return most(broken);
   }
 
-  /** True where the yard sells larger sizes, but none in that grade. */
-  private boolean gradeStops(Question broken) {
-    boolean sized =
-        broken == Question.CROSSBEAM_SIZE
-            || broken == Question.HEADER_SIZE
-            || broken == Question.POST_SIZE;
-    if (!sized) {
-      return false;
-    }
-    boolean paired = answers.option(Question.HEADER_STYLE).equals("paired");
-    List<String> sold = job.stock().options(broken, paired);
-    return new Bench(job.tables(), job.stock(), answers)
-        .material(sold.get(sold.size() - 1))
-        .isEmpty();
+  /** True where the size that comes closest would serve, but nobody has graded it so. */
+  private boolean ungraded(Question broken, String option) {
+    return broken.attribute().equals("size")
+        && new Bench(job.tables(), job.stock(), answers).material(option).isEmpty();
   }
 
   private String most(Question broken) {

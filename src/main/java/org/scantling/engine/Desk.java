@@ -111,17 +111,17 @@ final class Desk {
   private void sizes(Question question) {
     Bench bench = new Bench(job.tables(), job.stock(), answers);
     boolean paired = answers.option(HEADER_STYLE).equals("paired");
-    List<String> sold = new ArrayList<>();
-    for (String option : job.stock().options(question, paired)) {
-      if (bench.material(option).isPresent()) {
-        sold.add(option);
-        facts.add(job.stock().candidate(question, option));
-        for (Checked checked : bench.checks(question, option)) {
-          facts.add(new OptionCheck(question, option, checked));
-        }
+    List<String> offered = job.offer().sizes(question, paired);
+    for (String option : offered) {
+      facts.add(job.stock().candidate(question, option));
+      if (bench.material(option).isEmpty()) {
+        facts.add(new Candidate.Ungraded(question, option));
+      }
+      for (Checked checked : bench.checks(question, option)) {
+        facts.add(new OptionCheck(question, option, checked));
       }
     }
-    options.put(question, sold);
+    options.put(question, offered);
   }
 
   private void size(Answer answer) {

@@ -23,6 +23,7 @@ final class Job {
   private final String market;
   private final Stock stock;
   private final BaseRecord base;
+  private final Offer offer;
   private final List<Fact> facts = new ArrayList<>();
   private final List<Integer> bayCounts;
 
@@ -37,9 +38,10 @@ final class Job {
     this.market = site.materials().market().orElse(tables.defaults().row("market").word());
     this.stock = new Stock(tables, market);
     this.base = new BaseRecord(site.base(), stock, tables.thumb("crossbeam.end-margin").amount());
+    this.offer = new Offer(stock, base.facts());
     facts.addAll(SiteFacts.of(site, tables));
     facts.addAll(base.facts());
-    facts.addAll(stock.matches(base.facts()));
+    facts.addAll(offer.matches());
     facts.addAll(tables.defaults().rows());
     facts.addAll(tables.thumbs().rows());
     facts.addAll(trials);
@@ -76,6 +78,10 @@ final class Job {
 
   Stock stock() {
     return stock;
+  }
+
+  Offer offer() {
+    return offer;
   }
 
   BaseRecord base() {

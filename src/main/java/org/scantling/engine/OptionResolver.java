@@ -94,14 +94,18 @@ final class OptionResolver {
     }
     return Optional.ofNullable(chosen > 0 ? options.get(chosen - 1) : null)
         .flatMap(below -> stopped(below, true))
-        .orElseGet(() -> reason(wish.orElse(findings.get(0)), true));
+        .or(() -> wish.map(each -> reason(each, true)))
+        .orElseThrow(() -> new RuleBaseFault(unfounded(options.get(chosen))));
   }
 
-  /** What stopped an option, in this run or in the one before. */
+  /**
+   * What stopped an option. Where it was left in the run before, what was said then is told: it
+   * stood then among timbers of its own kind, and not among those that came in its place.
+   */
   private Optional<Reason> stopped(String option, boolean governing) {
-    return Optional.ofNullable(worst.get(option))
-        .map(fired -> reason(fired, governing))
-        .or(() -> Optional.ofNullable(earlier.get(option)).map(each -> again(each, governing)));
+    return Optional.ofNullable(earlier.get(option))
+        .map(each -> again(each, governing))
+        .or(() -> Optional.ofNullable(worst.get(option)).map(fired -> reason(fired, governing)));
   }
 
   private static Reason again(Reason earlier, boolean governing) {
@@ -157,6 +161,10 @@ final class OptionResolver {
 
   private static Reason reason(Fired fired, boolean governing) {
     return new Reason(fired.finding(), fired.note(), governing, fired.because());
+  }
+
+  private String unfounded(String option) {
+    return "no rule speaks for " + option + " as the answer to " + question.id();
   }
 
   private RuleBaseFault noOptions() {

@@ -5,9 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.scantling.confirm.Material;
 import org.scantling.reasons.Candidate;
-import org.scantling.reasons.Proven;
 import org.scantling.reasons.Question;
-import org.scantling.reasons.StockMatch;
 import org.scantling.tables.DesignValueRow;
 import org.scantling.tables.Factors;
 import org.scantling.tables.SizeRow;
@@ -50,30 +48,6 @@ final class Stock {
     return PAIR + size;
   }
 
-  /**
-   * For each proven size that this yard does not sell, the smallest it sells that is no thinner and
-   * no shallower.
-   */
-  List<StockMatch> matches(List<Proven> proven) {
-    List<StockMatch> matches = new ArrayList<>();
-    for (Proven each : proven) {
-      boolean size = each.question().attribute().equals("size");
-      if (size && !row(each.option()).market().equals(market)) {
-        match(each).ifPresent(matches::add);
-      }
-    }
-    return matches;
-  }
-
-  private Optional<StockMatch> match(Proven proven) {
-    SizeRow wanted = row(proven.option());
-    return options(proven.question(), plies(proven.option()) > 1).stream()
-        .filter(option -> row(option).thicknessIn() >= wanted.thicknessIn())
-        .filter(option -> row(option).widthIn() >= wanted.widthIn())
-        .findFirst()
-        .map(option -> new StockMatch(proven.question(), proven.option(), option));
-  }
-
   /** Boards side by side. */
   static int plies(String option) {
     return option.startsWith(PAIR) ? 2 : 1;
@@ -81,6 +55,11 @@ final class Stock {
 
   static String size(String option) {
     return option.startsWith(PAIR) ? option.substring(PAIR.length()) : option;
+  }
+
+  /** True where this yard sells the size, for whatever role. */
+  boolean sells(String option) {
+    return row(option).market().equals(market);
   }
 
   SizeRow row(String option) {

@@ -38,7 +38,7 @@ final class Opening {
             + inches(geometry.clearWidthIn())
             + " clear between the posts and "
             + inches(geometry.headroomIn())
-            + " under the crossbeams. "
+            + " free under the lowest timber. "
             + changes()
             + " "
             + hardest());

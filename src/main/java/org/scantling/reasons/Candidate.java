@@ -31,6 +31,9 @@ public sealed interface Candidate extends Fact {
   record Parts(Question question, String option, int count, double pitchIn, double stretchRatio)
       implements Candidate {}
 
+  /** A size for which the standard has no strength in the species and grade. */
+  record Ungraded(Question question, String option) implements Candidate {}
+
   /** A bare word. */
   record Plain(Question question, String option) implements Candidate {}
 }

@@ -39,7 +39,8 @@ public sealed interface Finding {
    * The option cannot be the answer.
    *
    * @param check the check or table row that stopped it
-   * @param ratio what is asked over what is allowed; above 1
+   * @param ratio what is asked over what is allowed; above 1, or 1 for what is no matter of more or
+   *     less
    */
   record Reject(
       Question question, String rule, String option, String check, double ratio, Evidence evidence)

@@ -44,6 +44,7 @@ class GeometryTest {
   void headroom_loses_both_notches_and_gains_the_header() {
     assertThat(small.headerTopIn()).isCloseTo(93, within(TO_A_SIXTEENTH));
     assertThat(small.headroomIn()).isCloseTo(92.5, within(TO_A_SIXTEENTH));
+    assertThat(small.crossbeamUndersideIn()).isCloseTo(92.5, within(TO_A_SIXTEENTH));
     assertThat(small.overallHeightIn()).isCloseTo(96, within(TO_A_SIXTEENTH));
   }
 
@@ -58,5 +59,9 @@ class GeometryTest {
     assertThat(paired.headerTopIn()).isCloseTo(96, within(TO_A_SIXTEENTH));
     assertThat(paired.seatBreadthIn()).isCloseTo(8.5, within(TO_A_SIXTEENTH));
     assertThat(paired.postCount()).isEqualTo(8);
+    // The inner board hangs 7 1/4 in from the post tops into the way, lower than any crossbeam.
+    assertThat(paired.crossbeamUndersideIn()).isCloseTo(95.25, within(TO_A_SIXTEENTH));
+    assertThat(paired.headroomIn()).isCloseTo(88.75, within(TO_A_SIXTEENTH));
+    assertThat(paired.overallHeightIn()).isCloseTo(100.75, within(TO_A_SIXTEENTH));
   }
 }

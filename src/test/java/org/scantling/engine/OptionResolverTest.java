@@ -136,7 +136,7 @@ class OptionResolverTest {
   }
 
   @Test
-  void what_stops_a_size_now_is_told_before_what_stopped_it_then() {
+  void what_stopped_a_size_among_its_own_kind_is_told_before_what_stops_it_now() {
     List<Reason> earlier = answered(resolve(0, KEPT, reject("was", "4x4", 1.4))).rejected();
 
     Verdict.Answered answered =
@@ -145,7 +145,7 @@ class OptionResolverTest {
                 .keeping(earlier)
                 .resolve());
 
-    assertThat(Findings.rules(answered.rejected())).containsExactly("now");
+    assertThat(Findings.rules(answered.rejected())).containsExactly("was");
   }
 
   @Test
@@ -155,6 +155,13 @@ class OptionResolverTest {
 
     is("6x6", "trade", 0, gone, trade);
     is("4x6", "tall", 0, gone, reject("tall", "4x4", 1.2));
+  }
+
+  @Test
+  void an_answer_that_no_rule_speaks_for_is_a_fault_of_the_rules() {
+    assertThatThrownBy(() -> resolve(0, wish("kept", Weight.KEPT, "5x5")))
+        .isInstanceOf(RuleBaseFault.class)
+        .hasMessage("no rule speaks for 4x4 as the answer to post.size");
   }
 
   @Test

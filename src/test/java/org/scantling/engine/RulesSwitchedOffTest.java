@@ -29,6 +29,9 @@ class RulesSwitchedOffTest {
     unseen.put("posts.size.long-bay", checked);
     unseen.put("posts.size.spindly", checked);
     unseen.put("posts.size.tall", checked);
+    for (String member : List.of("crossbeams.size", "headers.size", "sides.rail", "sides.brace")) {
+      unseen.put(member + ".ungraded", "a site shows it of the posts, and its cases of the rest");
+    }
     unseen.put("sides.brace.check", "the brace of the trade serves wherever its bolt does");
     return unseen;
   }

@@ -63,7 +63,7 @@ class ProposalTextTest {
   void where_nothing_asks_for_more_nothing_changes_and_the_checks_are_told() {
     String text = text("same-place");
     assertThat(text)
-        .contains("Every timber and every hole stays as\nproven.")
+        .containsPattern("Every timber and every hole\\s+stays as proven\\.")
         .contains("As proven: ", "- Post size 4x4: tightest in ")
         .doesNotContain("Then and now", "\nWhy\n");
   }

@@ -53,7 +53,7 @@ class WhyTextTest {
             "With 4x4 we could not be: ",
             "What is different here: wisteria instead of clematis",
             "Also about this",
-            "How tall the posts stand: 8 ft 2 1/2 in, before 6 ft 10 in.");
+            "How tall the posts stand: 8 ft 9 1/2 in, before 6 ft 10 in.");
   }
 
   @Test

@@ -24,6 +24,7 @@ import org.scantling.reasons.SizeOf;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
 import org.scantling.reasons.StockMatch;
+import org.scantling.reasons.StyleMatch;
 import org.scantling.reasons.Worked;
 import org.scantling.tables.NumberRow;
 import org.scantling.tables.SizeRow;
@@ -54,6 +55,8 @@ final class FactReader {
     kinds.put("check", FactReader::check);
     kinds.put("dead-end", FactReader::deadEnd);
     kinds.put("stock-match", FactReader::stockMatch);
+    kinds.put("style-match", FactReader::styleMatch);
+    kinds.put("ungraded", FactReader::ungraded);
     kinds.put("bay-trial", FactReader::bayTrial);
     kinds.put("relied", e -> new Relied(e.word("relied")));
   }
@@ -153,6 +156,14 @@ final class FactReader {
   private static Fact stockMatch(Entry entry) {
     return new StockMatch(
         question(entry, "stock-match"), entry.word("proven"), entry.word("option"));
+  }
+
+  private static Fact styleMatch(Entry entry) {
+    return new StyleMatch(entry.word("style-match"), entry.word("proven"), entry.word("option"));
+  }
+
+  private static Fact ungraded(Entry entry) {
+    return new Candidate.Ungraded(question(entry, "ungraded"), entry.word("option"));
   }
 
   private static Fact bayTrial(Entry entry) {

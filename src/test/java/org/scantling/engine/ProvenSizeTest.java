@@ -1,0 +1,47 @@
+package org.scantling.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.scantling.reasons.Decision;
+import org.scantling.reasons.Finding;
+import org.scantling.reasons.Outcome;
+import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Question;
+import org.scantling.tables.Tables;
+
+/** No proven size is given up without a reason that is true. */
+class ProvenSizeTest {
+  private static final Scenarios SCENARIOS = new Scenarios();
+
+  @Test
+  void a_size_that_its_role_seldom_takes_is_kept_while_it_serves() {
+    Decision crossbeam =
+        propose("Stout crossbeams").decision(Question.CROSSBEAM_SIZE).orElseThrow();
+
+    assertThat(crossbeam.proposed()).isEqualTo(new Outcome.Word("4x4"));
+    assertThat(crossbeam.reasons().get(0).finding().rule()).isEqualTo("crossbeams.size.kept");
+  }
+
+  @Test
+  void a_size_without_published_strength_is_refused_for_that_and_not_swapped_for_another() {
+    Proposal.Result result = propose("Posts of a grade nobody tested").result();
+
+    assertThat(result)
+        .isInstanceOfSatisfying(
+            Proposal.Result.NeedsEngineer.class,
+            refused -> {
+              Finding closest = refused.reason().finding();
+              assertThat(closest.rule()).isEqualTo("posts.size.ungraded");
+              assertThat(((Finding.Reject) closest).option()).isEqualTo("6x6");
+            });
+  }
+
+  private static Proposal propose(String title) {
+    return SCENARIOS.sites().stream()
+        .filter(each -> each.site().title().equals(title))
+        .map(each -> (Proposal) SCENARIOS.outcome(each, Tables.load()))
+        .findFirst()
+        .orElseThrow();
+  }
+}
