@@ -1,7 +1,9 @@
 package org.scantling.engine;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.scantling.confirm.Material;
 import org.scantling.reasons.Candidate;
@@ -26,6 +28,9 @@ final class Stock {
 
   private final Tables tables;
   private final String market;
+  private final Map<Timber, Optional<Material>> materials = new HashMap<>();
+
+  private record Timber(String option, String species, String grade) {}
 
   Stock(Tables tables, String market) {
     this.tables = tables;
@@ -73,13 +78,18 @@ final class Stock {
 
   /** The option in that species and grade outdoors; empty where the standard has no such grade. */
   Optional<Material> material(String option, String species, String grade) {
-    SizeRow size = row(option);
+    return materials.computeIfAbsent(new Timber(option, species, grade), this::material);
+  }
+
+  private Optional<Material> material(Timber timber) {
+    SizeRow size = row(timber.option());
     return tables.designValues().rows().stream()
-        .filter(row -> row.species().equals(species) && row.grade().equals(grade))
+        .filter(row -> row.species().equals(timber.species()))
+        .filter(row -> row.grade().equals(timber.grade()))
         .filter(row -> row.memberClass() == size.memberClass())
         .filter(row -> row.nominalWidth().holds(size.nominalWidthIn()))
         .findFirst()
-        .map(row -> material(option, size, row));
+        .map(row -> material(timber.option(), size, row));
   }
 
   private Material material(String option, SizeRow size, DesignValueRow row) {
