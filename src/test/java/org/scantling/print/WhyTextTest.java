@@ -49,7 +49,7 @@ class WhyTextTest {
     assertThat(flat("wisteria-court", "posts", Reader.CLIENT))
         .containsSubsequence(
             "Posts of 6x6 (5 1/2 in square) here; 4x4 (3 1/2 in square) at the Herb garden arbour.",
-            "We must be sure that ",
+            "We want to be sure that ",
             "With 4x4 we could not be: ",
             "What is different here: wisteria instead of clematis",
             "Also about this",
@@ -75,7 +75,10 @@ class WhyTextTest {
   void the_builder_is_told_what_stopped_the_options_next_below() {
     assertThat(flat("everything-at-once", "layout.bays", Reader.BUILDER))
         .containsSubsequence(
-            "Could not be", "- 3 makes bays of 13'-4\"", "- 2 makes", "- 1 makes bays of 40'-0\"");
+            "Could not be",
+            "- 3 would make each bay 13'-4\"",
+            "- 2 would make",
+            "- 1 would make each bay 40'-0\"");
   }
 
   @Test
