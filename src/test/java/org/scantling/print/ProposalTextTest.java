@@ -55,8 +55,11 @@ class ProposalTextTest {
   @Test
   void a_change_is_told_with_what_bears_on_it_and_its_source() {
     assertThat(text("wisteria-court").replaceAll("\\s+", " "))
-        .containsPattern("- Post size: 6x6, was 4x4\\. .*\\(common practice\\) Changed and bearing")
-        .contains("Changed and bearing on it: climber and least headroom.");
+        .containsPattern("- Post size: 6x6, was 4x4\\. .*\\(common practice\\) Changed and behind")
+        .contains("Changed and behind it: climber.");
+    assertThat(flat("windy-hill"))
+        .containsPattern("- Crossbeam size: .* behind it, most first: crossbeam overhang, ")
+        .contains("Changed and behind it, most first: exposure, number of bays (a post inside");
   }
 
   @Test
@@ -101,10 +104,17 @@ class ProposalTextTest {
     Proposal proposal = Demo.proposal("no crossbeam serves");
     assertThat(proposal.proposed()).isFalse();
     assertThat(text("no crossbeam serves").replaceAll("\\s+", " "))
-        .contains(
-            "No crossbeam size serves; what has grown most,", "clear width (walkway.clear-width)")
+        .contains("No crossbeam size serves; what weighs most in it is the clear width")
         .contains("The one that comes closest is 2x12. 2x12 would fail in ", " % over,")
         .contains("A smaller clear width (--set \"walkway.clear-width=...\")");
+  }
+
+  @Test
+  void what_a_decision_brought_about_is_no_cause_of_it() {
+    // The posts made the headers paired and deep, not the other way round.
+    assertThat(flat("windy-hill").replaceAll(".*- Post size: (.*?) - Hole depth: .*", "$1"))
+        .startsWith("6x6, was 4x4.")
+        .doesNotContain("header size", "header style");
   }
 
   @Test

@@ -51,7 +51,8 @@ class WhyTextTest {
             "Posts of 6x6 (5 1/2 in square) here; 4x4 (3 1/2 in square) at the Herb garden arbour.",
             "We want to be sure that ",
             "With 4x4 we could not be: ",
-            "What is different here: wisteria instead of clematis",
+            "What is different here: a way at least 8 ft 2 in high instead of 7 ft 1/2 in; ",
+            "wisteria instead of clematis",
             "Also about this",
             "How tall the posts stand: 8 ft 2 1/2 in, before 6 ft 10 in.");
   }
@@ -63,7 +64,7 @@ class WhyTextTest {
             "; the base has 3'-0\".",
             " is what holds the post upright",
             "[footings.depth.embedment; ",
-            "Different here, and it bears on this: wind speed 120 mph, was 110 mph; ",
+            "Different here and behind it, most first: number of bays 10, was 1",
             "Weighed as well",
             "The foot must reach the frost line at 4'-0\". [footings.depth.frost; ",
             "common practice",
