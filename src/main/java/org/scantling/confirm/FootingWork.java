@@ -73,6 +73,12 @@ public final class FootingWork {
     this(foot, feet.load(bracketHeightIn));
   }
 
+  /** Only what pushes sideways at a post in the ground; nothing stands on it and nothing lifts. */
+  public static FootingWork sideways(Foot foot, PostChecks.Standing standing) {
+    List<LateralLoad> pushes = List.of(lateral(standing.across()), lateral(standing.along()));
+    return new FootingWork(foot, new Load(pushes, LoadCombination.UPLIFT, 0, List.of(), 0));
+  }
+
   private FootingWork(Foot foot, Load load) {
     this.foot = foot;
     this.load = load;

@@ -9,33 +9,27 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.scantling.design.Structure;
-import org.scantling.quantity.Measure;
-import org.scantling.quantity.Unit;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
-import org.scantling.reasons.Proven;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
 
 /** Turns the last pass into a proposal. */
 final class Assembly {
-  private static final double SAME_IN = 1.0 / 16;
-  private static final double SAME_RATIO = 1e-6;
-
   private final Job job;
   private final Pass pass;
   private final List<String> assumptions;
-  private final Map<Question, Proven> proven = new LinkedHashMap<>();
+  private final Changes changes;
 
   Assembly(Job job, Pass pass, List<String> assumptions) {
     this.job = job;
     this.pass = pass;
     this.assumptions = assumptions;
-    job.base().facts().forEach(each -> proven.put(each.question(), each));
+    this.changes = new Changes(job.base());
   }
 
   Proposal proposal() {
@@ -60,43 +54,37 @@ final class Assembly {
     String demand =
         closest.finding() instanceof Finding.Refuse refuse
             ? refuse.demand()
-            : new Blame(job, pass.answers()).demand(broken.question(), closest.finding());
+            : new Blame(job, pass.answers(), movers()).demand(broken.question(), closest);
     return new Proposal.Result.NeedsEngineer(
         demand, Optional.ofNullable(broken.question()), closest);
   }
 
   private List<Decision> decisions() {
+    Movers movers = movers();
     List<Decision> decisions = new ArrayList<>();
-    pass.verdicts().forEach((question, verdict) -> decisions.add(decision(question, verdict)));
+    pass.verdicts()
+        .forEach((question, verdict) -> decisions.add(decision(question, verdict, movers)));
     return decisions;
   }
 
-  private Decision decision(Question question, Verdict.Answered verdict) {
-    Outcome proposed = outcome(question, verdict.answer().number(), verdict.answer().option());
-    Optional<Outcome> base =
-        Optional.ofNullable(proven.get(question))
-            .map(each -> outcome(question, each.number(), each.option()));
-    boolean changed = base.isPresent() && !same(question, base.get(), proposed);
-    return new Decision(question, base, proposed, changed, verdict.reasons(), verdict.rejected());
+  private Movers movers() {
+    return new Movers(job, pass.answers(), changes.before(pass.answers()), pass::loaded);
   }
 
-  private static Outcome outcome(Question question, double number, String option) {
-    if (question.numeric()) {
-      return new Outcome.Amount(new Measure(number, question.unit()));
-    }
-    return question.unit() == Unit.COUNT && question.counted()
-        ? new Outcome.Amount(Measure.count(Integer.parseInt(option)))
-        : new Outcome.Word(option);
-  }
-
-  private static boolean same(Question question, Outcome one, Outcome other) {
-    if (one instanceof Outcome.Amount a && other instanceof Outcome.Amount b) {
-      double apart = Math.abs(a.measure().amount() - b.measure().amount());
-      return question.unit() == Unit.INCH
-          ? apart <= SAME_IN
-          : apart <= SAME_RATIO * Math.max(1, Math.abs(a.measure().amount()));
-    }
-    return one.equals(other);
+  private Decision decision(Question question, Verdict.Answered verdict, Movers movers) {
+    Optional<Outcome> base = changes.base(question);
+    boolean changed = changes.is(verdict.answer());
+    Reason governing = verdict.reasons().get(0);
+    boolean forced = base.isEmpty() && governing.finding() instanceof Finding.Reject;
+    boolean explained = pass.broken().isEmpty() && (changed || forced);
+    return new Decision(
+        question,
+        base,
+        Changes.outcome(verdict.answer()),
+        changed,
+        verdict.reasons(),
+        verdict.rejected(),
+        explained ? movers.of(question, governing) : List.of());
   }
 
   private List<Checked> checks() {

@@ -160,6 +160,12 @@ final class Bench {
         new FootingWork.Beams(timber(HEADER_SIZE), timber(POST_SIZE)));
   }
 
+  /** The depth that the push of the wind alone asks for, where nothing else is wanted. */
+  double embedmentIn(double diameterIn) {
+    FootingWork work = braced().isPresent() ? footing() : FootingWork.sideways(foot(), standing());
+    return work.embedment(diameterIn).depthIn();
+  }
+
   Material timber(Question question) {
     String option = answers.option(question);
     return material(option)

@@ -1,80 +1,88 @@
 package org.scantling.engine;
 
-import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.scantling.reasons.Demand;
 import org.scantling.reasons.Finding;
+import org.scantling.reasons.Mover;
 import org.scantling.reasons.Phase;
 import org.scantling.reasons.Question;
+import org.scantling.reasons.Reason;
 
 /**
- * Which demand of the site breaks a question that found no answer: of those that bear on it, the
- * one that has grown most against the base.
+ * Which demand of the site breaks a question that found no answer: the one behind the changed
+ * answer that moved the closest option's check most.
  */
 final class Blame {
+  /** Where the site file asks for what an answer is, or for what it follows from by measure. */
+  private static final Map<Question, Demand> ASKED =
+      Map.ofEntries(
+          Map.entry(Question.FROST_DEPTH, Demand.FROST_DEPTH),
+          Map.entry(Question.GROUND_SNOW, Demand.GROUND_SNOW),
+          Map.entry(Question.WIND_SPEED, Demand.WIND_SPEED),
+          Map.entry(Question.EXPOSURE, Demand.EXPOSURE),
+          Map.entry(Question.SOIL, Demand.SOIL),
+          Map.entry(Question.VINE, Demand.VINE),
+          Map.entry(Question.SPECIES, Demand.SPECIES),
+          Map.entry(Question.GRADE, Demand.GRADE),
+          Map.entry(Question.ROW_SPACING, Demand.CLEAR_WIDTH),
+          Map.entry(Question.POST_HEIGHT, Demand.HEADROOM),
+          Map.entry(Question.BAYS, Demand.WALK_LENGTH),
+          Map.entry(Question.BAY, Demand.WALK_LENGTH),
+          Map.entry(Question.HEADER_STYLE, Demand.HEADER),
+          Map.entry(Question.FOOTING_KIND, Demand.FOOTING));
+
   private final Job job;
   private final Answers answers;
+  private final Movers movers;
 
-  Blame(Job job, Answers answers) {
+  Blame(Job job, Answers answers, Movers movers) {
     this.job = job;
     this.answers = answers;
+    this.movers = movers;
   }
 
-  String demand(Question broken, Finding closest) {
-    if (closest instanceof Finding.Reject reject && ungraded(broken, reject.option())) {
-      return Demand.GRADE.path();
-    }
+  /**
+   * @param closest what stopped the option that came closest
+   */
+  String demand(Question broken, Reason closest) {
     if (bracketsAsked() && broken.phase().compareTo(Phase.SUPPORT) >= 0) {
       return Demand.FOOTING.path();
     }
-    return most(broken);
+    return ungraded(broken, closest)
+        ? Demand.GRADE.path()
+        : moved(broken, closest).orElseGet(() -> nearest(broken)).path();
+  }
+
+  private Optional<Demand> moved(Question broken, Reason closest) {
+    return movers.of(broken, closest).stream()
+        .map(Mover::question)
+        .filter(ASKED::containsKey)
+        .map(ASKED::get)
+        .findFirst();
+  }
+
+  /** What to try first where no calculation tells, or where the base itself would not do. */
+  private static Demand nearest(Question broken) {
+    return switch (broken.phase()) {
+      case CROSSBEAMS -> Demand.CLEAR_WIDTH;
+      case HEADERS -> Demand.GROUND_SNOW;
+      case HEIGHT -> Demand.HEADROOM;
+      case POSTS, SIDES, FOOTINGS, JOINTS -> Demand.WIND_SPEED;
+      default -> Demand.WALK_LENGTH;
+    };
   }
 
   /** True where the size that comes closest would serve, but nobody has graded it so. */
-  private boolean ungraded(Question broken, String option) {
-    return broken.attribute().equals("size") && job.bench(answers).material(option).isEmpty();
-  }
-
-  private String most(Question broken) {
-    return switch (broken.phase()) {
-      case CROSSBEAMS -> most(Demand.CLEAR_WIDTH, Demand.GROUND_SNOW);
-      case HEADERS -> most(Demand.GROUND_SNOW, Demand.CLEAR_WIDTH, Demand.WALK_LENGTH);
-      case HEIGHT -> Demand.HEADROOM.path();
-      case POSTS, SIDES, FOOTINGS, JOINTS ->
-          most(Demand.WIND_SPEED, Demand.HEADROOM, Demand.GROUND_SNOW);
-      default -> Demand.WALK_LENGTH.path();
-    };
+  private boolean ungraded(Question broken, Reason closest) {
+    return broken.attribute().equals("size")
+        && closest.finding() instanceof Finding.Reject reject
+        && job.bench(answers).material(reject.option()).isEmpty();
   }
 
   /** Brackets that the base does without: posts in the ground would have stood by themselves. */
   private boolean bracketsAsked() {
     return job.site().preferences().footing().equals("bracket")
         && !job.site().base().posts().footing().equals("bracket");
-  }
-
-  private String most(Demand... demands) {
-    Demand worst = demands[0];
-    double growth = 0;
-    for (Demand demand : List.of(demands)) {
-      double grown = growth(demand);
-      if (grown > growth) {
-        growth = grown;
-        worst = demand;
-      }
-    }
-    return worst.path();
-  }
-
-  private double growth(Demand demand) {
-    Question question =
-        switch (demand) {
-          case CLEAR_WIDTH -> Question.CLEAR_WIDTH;
-          case GROUND_SNOW -> Question.GROUND_SNOW;
-          case WIND_SPEED -> Question.WIND_SPEED;
-          case HEADROOM -> Question.HEADROOM;
-          default -> Question.BAY;
-        };
-    double before = job.base().answers().find(question).map(each -> each.number()).orElse(0.0);
-    double now = answers.find(question).map(each -> each.number()).orElse(0.0);
-    return before > 0 ? now / before : 0;
   }
 }

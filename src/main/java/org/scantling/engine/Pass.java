@@ -83,6 +83,13 @@ final class Pass {
     return cautions;
   }
 
+  /** The answers with the loads that the rules make of them. */
+  Answers loaded(Answers from) {
+    Pass again = new Pass(job, rulings, from, null, List.of());
+    again.run(Phase.LOADS);
+    return again.answers();
+  }
+
   private void run(Phase phase) {
     Desk desk = new Desk(job, answers, phase);
     List<Fact> facts = new ArrayList<>(desk.facts());

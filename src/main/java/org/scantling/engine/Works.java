@@ -210,7 +210,9 @@ final class Works {
             Evidence.saw("push", new Measure(held.load().forceLb(), Unit.POUND))
                 .and("height", Measure.inches(held.load().heightIn()))
                 .and("width", Measure.inches(held.width().widthIn()))
-                .and("pressure", Measure.psf(held.s1Psf()))));
+                .and("across", held.width().kind().word())
+                .and("pressure", Measure.psf(held.s1Psf()))
+                .and("increase", Measure.count(increase()))));
     facts.add(
         worked(
             "footing.bearing",
@@ -241,6 +243,10 @@ final class Works {
     List<Fact> facts = new ArrayList<>(job.tables().joints().rows());
     facts.addAll(job.tables().checks().rows());
     return facts;
+  }
+
+  private double increase() {
+    return job.tables().thumb("footing.isolated-factor").amount();
   }
 
   private double leastHole() {

@@ -1,5 +1,7 @@
 package org.scantling.ground;
 
+import java.util.Locale;
+
 /**
  * The width with which a buried post leans on the soil, the b of the embedment formulas.
  *
@@ -15,7 +17,12 @@ public record EffectiveWidth(Kind kind, double widthIn) {
     /** A square post in tamped fill. */
     SQUARE_POST,
     /** A collar of concrete around the post. */
-    CONCRETE_COLLAR
+    CONCRETE_COLLAR;
+
+    /** Its word in explanations. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
   }
 
   public EffectiveWidth {

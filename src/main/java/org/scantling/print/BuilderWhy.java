@@ -64,7 +64,8 @@ final class BuilderWhy {
   private void causes(Page page, Decision decision) {
     List<String> causes = drivers.of(decision).stream().map(voice::driver).toList();
     if (decision.changed() && !causes.isEmpty()) {
-      page.paragraph("Different here, and it bears on this: " + String.join("; ", causes) + ".");
+      String order = drivers.ranked(decision) ? ", most first: " : ": ";
+      page.paragraph("Different here and behind it" + order + String.join("; ", causes) + ".");
     }
   }
 

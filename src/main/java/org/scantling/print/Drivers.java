@@ -2,67 +2,96 @@ package org.scantling.print;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.scantling.reasons.Decision;
+import org.scantling.reasons.Mover;
 import org.scantling.reasons.Proposal;
-import org.scantling.reasons.Reason;
+import org.scantling.reasons.Question;
 import org.scantling.words.SubjectRow;
 import org.scantling.words.Subjects;
 import org.scantling.words.Words;
 
 /**
- * What is different here and bears on a finding: changed demands of the site; where there are none
- * on the way back, the changed layout, else the changed members it leads through.
+ * What is different here and put a decision where it is. Where the governing number was worked out,
+ * the changed answers that moved it; else those that its rule read. An answer that only follows
+ * from others is told by the ones it follows from.
  */
 final class Drivers {
+  private static final int MOST = 4;
+
+  private final Proposal proposal;
   private final Causes causes;
   private final Subjects subjects;
 
   Drivers(Proposal proposal, Words words) {
+    this.proposal = proposal;
     this.causes = new Causes(proposal, words.reads());
     this.subjects = words.subjects();
   }
 
-  /** In the order of the report. */
+  /** The one that did most first; where nothing was worked out, in the order of the report. */
   List<Decision> of(Decision decision) {
-    return of(decision.governing(), decision.question().id());
+    Set<Decision> told = new LinkedHashSet<>();
+    if (decision.movers().isEmpty()) {
+      told.addAll(read(decision));
+    }
+    for (Mover mover : decision.movers()) {
+      proposal.decision(mover.question()).ifPresent(each -> told.addAll(named(each)));
+    }
+    told.removeIf(each -> behind(each).contains(decision.question()));
+    return told.stream().limit(MOST).toList();
   }
 
-  List<Decision> of(Reason reason, String own) {
-    Set<String> seen = new HashSet<>(Set.of(own));
+  /** A decision and all that it came from: what a decision brought about is no cause of it. */
+  private Set<Question> behind(Decision decision) {
+    Set<Question> seen = new HashSet<>();
+    walk(decision.question().id(), seen, each -> false);
+    return seen;
+  }
+
+  /** True where the order of the causes is that of what they did. */
+  boolean ranked(Decision decision) {
+    return decision.movers().size() > 1;
+  }
+
+  /** A changed answer itself, or the changed ones from which it follows. */
+  private List<Decision> named(Decision decision) {
+    if (row(decision).driver()) {
+      return List.of(decision);
+    }
+    List<Decision> behind = read(decision);
+    return behind.isEmpty() ? List.of(decision) : behind;
+  }
+
+  /** The nearest changed answers on the way back from a decision, in the order of the report. */
+  private List<Decision> read(Decision decision) {
+    Set<Question> seen = new HashSet<>(Set.of(decision.question()));
     List<Decision> found = new ArrayList<>();
-    causes.of(reason, own).forEach(each -> walk(each, seen, found));
-    List<SubjectRow> rows =
-        subjects.rows().stream()
-            .filter(row -> found.stream().anyMatch(each -> each.question() == row.question()))
-            .toList();
-    List<SubjectRow> given = rows.stream().filter(SubjectRow::given).toList();
-    List<SubjectRow> layout = rows.stream().filter(SubjectRow::layout).toList();
-    List<SubjectRow> told = given.isEmpty() ? layout.isEmpty() ? rows : layout : given;
-    return told.stream().map(row -> decision(row, found)).toList();
+    Predicate<Decision> nearest = each -> row(each).driver() && found.add(each);
+    causes.of(decision).forEach(each -> walk(each, seen, nearest));
+    return subjects.rows().stream()
+        .flatMap(row -> found.stream().filter(each -> each.question() == row.question()))
+        .toList();
   }
 
-  private static Decision decision(SubjectRow row, List<Decision> found) {
-    return found.stream()
-        .filter(each -> each.question() == row.question())
-        .findFirst()
-        .orElseThrow();
-  }
-
-  private void walk(String reference, Set<String> seen, List<Decision> found) {
+  /** An answer that is as in the base passes nothing on. */
+  private void walk(String reference, Set<Question> seen, Predicate<Decision> ends) {
     Optional<Decision> decision = causes.decision(reference);
-    if (decision.isEmpty() || !seen.add(decision.get().question().id())) {
+    if (decision.isEmpty() || !seen.add(decision.get().question())) {
       return;
     }
     Decision each = decision.get();
-    boolean named = subjects.row(each.question()).driver();
-    if (each.changed() && named) {
-      found.add(each);
+    boolean otherwise = each.changed() || each.base().isEmpty();
+    if (otherwise && !(each.changed() && ends.test(each))) {
+      causes.of(each).forEach(next -> walk(next, seen, ends));
     }
-    if (!named || !subjects.row(each.question()).safety()) {
-      causes.of(each).forEach(next -> walk(next, seen, found));
-    }
+  }
+
+  private SubjectRow row(Decision decision) {
+    return subjects.row(decision.question());
   }
 }

@@ -42,7 +42,7 @@ final class EngineerSection {
             : " ";
     String weighs =
         number(demand)
-            ? " serves; what has grown most, of all that bears on it, is the "
+            ? " serves; what weighs most in it is the "
             : " serves; what weighs most in it is the choice of ";
     return "No "
         + voice.label(question)

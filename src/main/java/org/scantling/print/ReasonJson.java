@@ -8,6 +8,7 @@ import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Finding;
+import org.scantling.reasons.Mover;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal.Result;
 import org.scantling.reasons.Reason;
@@ -45,6 +46,8 @@ final class ReasonJson {
     decision.reasons().forEach(each -> reasons.add(reason(each, Optional.of(decision))));
     ArrayNode rejected = node.putArray("rejected");
     decision.rejected().forEach(each -> rejected.add(rejection(each, decision)));
+    ArrayNode movers = node.putArray("movers");
+    decision.movers().forEach(each -> movers.add(mover(each)));
     return node;
   }
 
@@ -123,6 +126,13 @@ final class ReasonJson {
     node.put("check", reject.check());
     node.put("ratio", JsonText.rounded(reject.ratio()));
     node.put("text", voice.sentence(reason, decision));
+    return node;
+  }
+
+  private static ObjectNode mover(Mover mover) {
+    ObjectNode node = JsonText.object();
+    node.put("question", mover.question().id());
+    node.put("shareRatio", JsonText.rounded(mover.shareRatio()));
     return node;
   }
 

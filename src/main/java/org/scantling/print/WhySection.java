@@ -93,7 +93,8 @@ final class WhySection {
 
   private String causes(Decision decision) {
     List<String> causes = drivers.of(decision).stream().map(voice::cause).toList();
-    return causes.isEmpty() ? "" : " Changed and bearing on it: " + Sentence.list(causes) + ".";
+    String order = drivers.ranked(decision) ? ", most first: " : ": ";
+    return causes.isEmpty() ? "" : " Changed and behind it" + order + Sentence.list(causes) + ".";
   }
 
   private String reason(Decision decision) {

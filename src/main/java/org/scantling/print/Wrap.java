@@ -9,7 +9,8 @@ final class Wrap {
   /** Between a whole number and its fraction, or a number and its unit, no line breaks. */
   private static final Pattern GLUE =
       Pattern.compile(
-          "(?<=\\d) (?=(?:\\d+/\\d+|psf|psi|lb|mph|ft|%|mm|m|kPa|MPa|kN|in\\b(?! \\w))(?!\\w))");
+          "(?<=\\d) (?=(?:\\d+/\\d+|psf|psi|lb|mph|ft|%|mm|cm|m|kPa|MPa|kN|in\\b(?! \\w))(?!\\w))"
+              + "|(?<=\\bft \\d{1,2}|\\d/\\d{1,2}) (?=in\\b)|(?<=\\bft) (?=\\d)");
 
   private Wrap() {}
 

@@ -60,7 +60,7 @@ public final class MeasureText {
 
   private static int imperialDecimals(Unit unit) {
     return switch (unit) {
-      case PSF, PCF, POUND_PER_FOOT, MPH -> 1;
+      case PSF, PCF, POUND_PER_FOOT -> 1;
       default -> 0;
     };
   }

@@ -8,6 +8,7 @@ import org.scantling.reasons.Source;
  *
  * @param limitRatio greatest demand over capacity
  * @param unit of demand and capacity
+ * @param nature what it keeps from happening
  * @param clientWords what passing means to the client
  * @param builderWords what is checked, for the builder
  */
@@ -15,6 +16,7 @@ public record CheckRow(
     String id,
     double limitRatio,
     Unit unit,
+    CheckNature nature,
     String clientWords,
     String builderWords,
     Source source,
@@ -29,6 +31,7 @@ public record CheckRow(
         row.text("id"),
         row.positive("limit_ratio"),
         row.unit(),
+        CheckNature.read(row),
         row.text("client_words"),
         row.text("builder_words"),
         row.source(),

@@ -8,6 +8,7 @@ import org.scantling.reasons.Finding;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
+import org.scantling.tables.CheckNature;
 
 /** What fills the blanks of a sentence: the evidence, then the finding, then the decision. */
 final class Blanks {
@@ -42,7 +43,7 @@ final class Blanks {
       case "combination" -> voice.combination(text);
       case "broken" -> voice.label(Question.of(text));
       case "exposure", "vine", "soil" -> voice.word("criteria." + seen.name(), text);
-      case "text", "fasteners" -> text;
+      case "text", "fasteners" -> voice.metric(text);
       default -> voice.word(seen.name(), text);
     };
   }
@@ -59,7 +60,7 @@ final class Blanks {
       return number(name, most.question(), most.number());
     }
     if (finding instanceof Finding.PreferNumber wish) {
-      return number(name, wish.question(), wish.number());
+      return name.equals("moved") ? moved(wish) : number(name, wish.question(), wish.number());
     }
     if (finding instanceof Finding.PreferOption wish) {
       return option(name, wish.question(), wish.option());
@@ -80,10 +81,25 @@ final class Blanks {
     return name.equals("option") ? Optional.of(voice.option(question, option)) : Optional.empty();
   }
 
+  /** Which way a wish went from what was wanted first, if that can be seen. */
+  private Optional<String> moved(Finding.PreferNumber wish) {
+    return wish.evidence()
+        .find("wanted")
+        .filter(Evidence.Seen.Amount.class::isInstance)
+        .map(seen -> wish.number() - ((Evidence.Seen.Amount) seen).measure().amount())
+        .filter(byIn -> Math.abs(byIn) > SEEN_IN)
+        .map(byIn -> voice.word("moved", byIn > 0 ? "out" : "in"));
+  }
+
   private Optional<String> rejected(String name, Finding.Reject reject) {
-    return name.equals("check")
-        ? Optional.of(voice.check(reject.check()))
-        : option(name, reject.question(), reject.option()).or(() -> over(name, reject.ratio()));
+    CheckNature nature = voice.nature(reject.check());
+    return switch (name) {
+      case "check" -> Optional.of(voice.check(reject.check()));
+      case "must" -> Optional.of(voice.word("must", nature.word()));
+      case "over" -> Optional.of(voice.over(reject.ratio(), nature));
+      default ->
+          option(name, reject.question(), reject.option()).or(() -> over(name, reject.ratio()));
+    };
   }
 
   private Optional<String> over(String name, double ratio) {

@@ -1,8 +1,8 @@
 package org.scantling.words;
 
+import org.scantling.quantity.Length;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.MeasureText;
-import org.scantling.quantity.Unit;
 import org.scantling.quantity.UnitSystem;
 
 /** Numbers that somebody outside the trade can picture. */
@@ -10,6 +10,7 @@ final class ClientNumbers {
   /** Water weighs 62.4 lb a cubic foot, so an inch of it 5.2 psf. */
   private static final double PSF_PER_INCH_OF_WATER = 62.4 / 12;
 
+  private static final double SEEN_IN = 1.0 / 16;
   private static final double MM_PER_INCH = 25.4;
   private static final int INCHES_PER_FOOT = 12;
 
@@ -36,19 +37,32 @@ final class ClientNumbers {
     return Math.round(ratio * 20) * 5 + " %";
   }
 
-  /** To the nearest half inch, or the nearest centimetre: what the eye can tell. */
+  /** To the sixteenth of an inch or the millimetre: what a timber measures. */
+  String exact(double inches) {
+    return units == UnitSystem.METRIC ? Length.metric(inches) : Length.inches(inches);
+  }
+
+  /** What the eye can tell, and "about" where that is not the whole truth. */
   private String length(double inches) {
-    if (units == UnitSystem.METRIC) {
-      long mm = Math.round(inches * MM_PER_INCH);
-      return mm < 1000
-          ? MeasureText.print(new Measure(Math.round(mm / 10.0), Unit.COUNT), units) + " cm"
-          : Math.round(mm / 10.0) / 100.0 + " m";
-    }
+    return units == UnitSystem.METRIC ? centimetres(inches) : halfInches(inches);
+  }
+
+  private static String centimetres(double inches) {
+    long cm = Math.round(inches * MM_PER_INCH / 10);
+    return about(inches, cm * 10 / MM_PER_INCH) + (cm < 100 ? cm + " cm" : cm / 100.0 + " m");
+  }
+
+  private static String about(double trueIn, double saidIn) {
+    return Math.abs(trueIn - saidIn) > SEEN_IN ? "about " : "";
+  }
+
+  private static String halfInches(double inches) {
     long halves = Math.round(inches * 2);
     long feet = halves / (2 * INCHES_PER_FOOT);
     long rest = halves % (2 * INCHES_PER_FOOT);
     String under = rest == 0 ? "" : halved(rest) + " in";
-    return feet == 0 ? halved(halves) + " in" : (feet + " ft " + under).strip();
+    String said = feet == 0 ? halved(halves) + " in" : (feet + " ft " + under).strip();
+    return about(inches, halves / 2.0) + said;
   }
 
   private static String halved(long halves) {

@@ -1,5 +1,6 @@
 package org.scantling.words;
 
+import java.util.List;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.MeasureText;
 
@@ -7,9 +8,12 @@ import org.scantling.quantity.MeasureText;
 final class Excess {
   private Excess() {}
 
-  static String say(double ratio, Reader reader) {
+  /**
+   * @param limit what the client calls the limit
+   */
+  static String say(double ratio, Reader reader, String limit) {
     return switch (reader) {
-      case CLIENT -> plain(ratio);
+      case CLIENT -> plain(ratio, limit);
       case BUILDER -> percent(ratio);
       case ENGINEER -> "ratio " + MeasureText.imperial(Measure.ratio(ratio));
     };
@@ -23,21 +27,35 @@ final class Excess {
     return over < 1 ? "just over" : over + " % over";
   }
 
-  private static String plain(double ratio) {
-    if (ratio < 1.05) {
-      return "a shade past the safe limit";
+  private static String plain(double ratio, String limit) {
+    if (ratio < JUST_PAST) {
+      return "a shade past " + limit;
     }
-    if (ratio < 1.35) {
-      return "about " + Math.round((ratio - 1) * 20) * 5 + " % past the safe limit";
+    for (Share share : SHARES) {
+      if (ratio < share.belowRatio()) {
+        return "about " + share.words() + " past " + limit;
+      }
     }
-    if (ratio < 1.6) {
-      return "about half as much again as the safe limit";
-    }
-    if (ratio < 1.85) {
-      return "about three quarters past the safe limit";
-    }
-    return ratio < 2.5
-        ? "about twice the safe limit"
-        : "about " + Math.round(ratio) + " times the safe limit";
+    return ratio < NEARLY_TWICE
+        ? "nearly twice " + limit
+        : "about " + (ratio < THRICE ? "twice" : Math.round(ratio) + " times") + " " + limit;
   }
+
+  /**
+   * @param belowRatio half-way to the next share
+   */
+  private record Share(double belowRatio, String words) {}
+
+  private static final double JUST_PAST = 1.05;
+  private static final double NEARLY_TWICE = 1.95;
+  private static final double THRICE = 2.5;
+  private static final List<Share> SHARES =
+      List.of(
+          new Share(1.15, "a tenth"),
+          new Share(1.225, "a fifth"),
+          new Share(1.29, "a quarter"),
+          new Share(1.415, "a third"),
+          new Share(1.58, "half"),
+          new Share(1.71, "two thirds"),
+          new Share(1.85, "three quarters"));
 }

@@ -4,16 +4,21 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
  * A sentence with blanks: {@code {height}} is filled in, and a part in square brackets is left out
- * where one of its blanks has nothing to fill it with.
+ * where one of its blanks has nothing to fill it with. {@code {bays|bay|bays}} is a count with its
+ * noun: the first of the two words goes with one.
  */
 final class Template {
-  private static final Pattern BLANK = Pattern.compile("\\{([A-Za-z-]+)}");
+  private static final Pattern BLANK =
+      Pattern.compile("\\{([A-Za-z-]+)(?:\\|([^{}|]+)\\|([^{}|]+))?}");
   private static final Pattern PART = Pattern.compile("\\[([^\\[\\]]*)]");
+
+  private static final String ONE = "1";
 
   private final String text;
 
@@ -34,7 +39,15 @@ final class Template {
             .matcher(whole)
             .replaceAll(
                 blank ->
-                    quoted(fill.apply(blank.group(1)).orElseThrow(() -> empty(blank.group(1))))));
+                    quoted(
+                        fill.apply(blank.group(1))
+                            .map(said -> counted(said, blank))
+                            .orElseThrow(() -> empty(blank.group(1))))));
+  }
+
+  private static String counted(String said, MatchResult blank) {
+    String noun = blank.group(said.equals(ONE) ? 2 : 3);
+    return noun == null ? said : said + " " + noun;
   }
 
   private static String part(String text, Function<String, Optional<String>> fill) {

@@ -11,6 +11,8 @@ import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
+import org.scantling.tables.CheckNature;
+import org.scantling.tables.CheckRow;
 import org.scantling.tables.SizeRow;
 
 /** How things are said to one reader, in one system of units. */
@@ -98,15 +100,22 @@ public final class Voice {
 
   /** Where a number comes from. */
   public String source(Source source) {
-    String doubt = source.fromMemory() ? ", from memory" : "";
-    return source.kind() == SourceKind.COMMON_PRACTICE
-        ? "common practice" + doubt
-        : source.citation() + doubt;
+    return source.kind() == SourceKind.COMMON_PRACTICE ? "common practice" : source.text();
   }
 
   /** How far over its limit something is. */
   public String over(double ratio) {
-    return Excess.say(ratio, reader);
+    return over(ratio, CheckNature.STRENGTH);
+  }
+
+  /** How far over the limit of a check something is. */
+  String over(double ratio, CheckNature nature) {
+    return Excess.say(ratio, reader, word("limit", nature.word()));
+  }
+
+  /** What a check keeps from happening; a row of the rules of thumb prescribes. */
+  CheckNature nature(String check) {
+    return words.tables().checks().find(check).map(CheckRow::nature).orElse(CheckNature.PRESCRIBED);
   }
 
   /** The loads that act together, or their symbols for the engineer. */
@@ -200,13 +209,25 @@ public final class Voice {
   }
 
   private String dimensions(SizeRow size) {
-    String breadth = say(Measure.inches(size.thicknessIn()));
-    String depth = say(Measure.inches(size.widthIn()));
+    String breadth = dressed(size.thicknessIn());
+    String depth = dressed(size.widthIn());
     return " (" + (breadth.equals(depth) ? depth + " square" : breadth + " by " + depth) + ")";
   }
 
+  /** A timber is told as it measures, to whomever. */
+  private String dressed(double inches) {
+    return reader == Reader.CLIENT
+        ? new ClientNumbers(units).exact(inches)
+        : say(Measure.inches(inches));
+  }
+
   String word(String kind, String option) {
-    return words.options().say(kind, option, reader);
+    return metric(words.options().say(kind, option, reader));
+  }
+
+  /** A fixed text, with its inches and pounds as metric readers want them. */
+  String metric(String text) {
+    return units == UnitSystem.METRIC ? MetricText.of(text) : text;
   }
 
   private static String capital(String said) {

@@ -70,6 +70,12 @@ class PageTest {
   }
 
   @Test
+  void feet_and_inches_stay_together_whatever_follows() {
+    assertThat(Wrap.lines("they stand 7 ft 1 in tall", "", "", 18))
+        .containsExactly("they stand", "7 ft 1 in tall");
+  }
+
+  @Test
   void a_word_longer_than_the_line_stands_alone() {
     assertThat(Wrap.lines("a averylongword b", "", "", 5))
         .containsExactly("a", "averylongword", "b");

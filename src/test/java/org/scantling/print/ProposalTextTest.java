@@ -45,7 +45,7 @@ class ProposalTextTest {
             "- Number of bays: 10, was 1.",
             "- Crossbeam size: 2x6, was 2x4.",
             "- Header size:",
-            "- Post size: 6x6, was 4x4. 4x4 fails in",
+            "- Post size: 6x6, was 4x4. 4x4 would fail in",
             "- Hole depth:",
             "Take care",
             "Assumed, because the file does not say",
@@ -55,8 +55,11 @@ class ProposalTextTest {
   @Test
   void a_change_is_told_with_what_bears_on_it_and_its_source() {
     assertThat(text("wisteria-court").replaceAll("\\s+", " "))
-        .containsPattern("- Post size: 6x6, was 4x4\\. .*\\(common practice\\) Changed and bearing")
-        .contains("Changed and bearing on it: climber and least headroom.");
+        .containsPattern("- Post size: 6x6, was 4x4\\. .*\\(common practice\\) Changed and behind")
+        .contains("Changed and behind it: climber.");
+    assertThat(flat("windy-hill"))
+        .containsPattern("- Crossbeam size: .* behind it, most first: crossbeam overhang, ")
+        .contains("Changed and behind it, most first: exposure, number of bays (a post inside");
   }
 
   @Test
@@ -101,10 +104,17 @@ class ProposalTextTest {
     Proposal proposal = Demo.proposal("no crossbeam serves");
     assertThat(proposal.proposed()).isFalse();
     assertThat(text("no crossbeam serves").replaceAll("\\s+", " "))
-        .contains(
-            "No crossbeam size serves; what has grown most,", "clear width (walkway.clear-width)")
-        .contains("The one that comes closest is 2x12. 2x12 fails in ", " % over,")
+        .contains("No crossbeam size serves; what weighs most in it is the clear width")
+        .contains("The one that comes closest is 2x12. 2x12 would fail in ", " % over,")
         .contains("A smaller clear width (--set \"walkway.clear-width=...\")");
+  }
+
+  @Test
+  void what_a_decision_brought_about_is_no_cause_of_it() {
+    // The posts made the headers paired and deep, not the other way round.
+    assertThat(flat("windy-hill").replaceAll(".*- Post size: (.*?) - Hole depth: .*", "$1"))
+        .startsWith("6x6, was 4x4.")
+        .doesNotContain("header size", "header style");
   }
 
   @Test
@@ -133,6 +143,26 @@ class ProposalTextTest {
   }
 
   @Test
+  void a_tail_is_told_as_lengthened_or_shortened_to_what_the_yard_sells() {
+    assertThat(flat("windy-hill"))
+        .contains("Lengthened from 10 9/16\": 1'-0 3/4\" makes each 8'-0\" long, as the yard");
+    assertThat(flat("everything-at-once")).contains("Shortened from 1'-5 5/16\": 1'-5\" makes");
+  }
+
+  @Test
+  void the_pressure_and_the_width_of_the_soil_are_told_with_what_they_are() {
+    assertThat(flat("windy-hill"))
+        .contains(" of soil, the diagonal of the post.")
+        .contains("at a third of that depth, times 2 because the posts stand apart.");
+    assertThat(flat("in concrete")).contains(" of soil, the width of the concrete.");
+  }
+
+  @Test
+  void a_check_is_called_by_what_is_there() {
+    assertThat(flat("windy-hill")).contains("cuts taken off").doesNotContain("the notch");
+  }
+
+  @Test
   void headings_are_bold_only_when_colour_is_asked_for() {
     Proposal proposal = Demo.proposal("deep-frost");
     String bold =
@@ -151,6 +181,10 @@ class ProposalTextTest {
 
   private static String text(String name) {
     return ProposalText.of(Demo.proposal(name), Demo.words(), PLAIN);
+  }
+
+  private static String flat(String name) {
+    return text(name).replaceAll("\\s+", " ");
   }
 
   private static List<String> table(String text) {

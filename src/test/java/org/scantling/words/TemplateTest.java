@@ -31,6 +31,13 @@ class TemplateTest {
   }
 
   @Test
+  void a_count_takes_its_noun_in_the_number_it_needs() {
+    String text = "{bays|bay|bays} of 4";
+    assertThat(filled(text, Map.of("bays", "1"))).isEqualTo("1 bay of 4");
+    assertThat(filled(text, Map.of("bays", "10"))).isEqualTo("10 bays of 4");
+  }
+
+  @Test
   void a_sentence_ends_once() {
     assertThat(filled("{a}.", Map.of("a", "One end."))).isEqualTo("One end.");
   }

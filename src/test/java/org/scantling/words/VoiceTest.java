@@ -21,8 +21,16 @@ class VoiceTest {
   private final Voice engineer = WORDS.voice(Reader.ENGINEER, UnitSystem.IMPERIAL);
 
   @ParameterizedTest
-  @CsvSource({"84,7 ft", "84.5,7 ft 1/2 in", "5.5,5 1/2 in", "0.4,1/2 in", "98.3,8 ft 2 1/2 in"})
-  void lengths_for_the_client_are_what_the_eye_can_tell(double inches, String said) {
+  @CsvSource({
+    "84,7 ft",
+    "84.5,7 ft 1/2 in",
+    "5.5,5 1/2 in",
+    "0.4,about 1/2 in",
+    "98.3,about 8 ft 2 1/2 in",
+    "12.75,about 1 ft 1 in"
+  })
+  void lengths_for_the_client_are_what_the_eye_can_tell_and_say_so_where_they_are_not_all(
+      double inches, String said) {
     assertThat(client.say(Measure.inches(inches))).isEqualTo(said);
   }
 
@@ -37,8 +45,9 @@ class VoiceTest {
   @Test
   void metric_clients_get_centimetres_and_metres() {
     Voice metric = WORDS.voice(Reader.CLIENT, UnitSystem.METRIC);
-    assertThat(metric.say(Measure.inches(20))).isEqualTo("51 cm");
-    assertThat(metric.say(Measure.inches(98.5))).isEqualTo("2.5 m");
+    assertThat(metric.say(Measure.inches(20))).isEqualTo("about 51 cm");
+    assertThat(metric.say(Measure.inches(98.5))).isEqualTo("about 2.5 m");
+    assertThat(metric.say(Measure.inches(20 / 2.54))).isEqualTo("20 cm");
   }
 
   @Test
@@ -71,6 +80,13 @@ class VoiceTest {
         .isEqualTo("a pair of 2x8 (1 1/2\" by 7 1/4\")");
     assertThat(client.described(Question.POST_SIZE, new Outcome.Word("6x6")))
         .isEqualTo("posts of 6x6 (5 1/2 in square)");
+    assertThat(client.detailed(Question.HEADER_SIZE, new Outcome.Word("2-2x8")))
+        .isEqualTo("a pair of 2x8 (1 1/2 in by 7 1/4 in)");
+    assertThat(
+            WORDS
+                .voice(Reader.CLIENT, UnitSystem.METRIC)
+                .detailed(Question.CROSSBEAM_SIZE, new Outcome.Word("45x95")))
+        .isEqualTo("45x95 (45 mm by 95 mm)");
   }
 
   @Test
@@ -83,14 +99,42 @@ class VoiceTest {
   @ParameterizedTest
   @CsvSource({
     "1.02,a shade past the safe limit",
-    "1.18,about 20 % past the safe limit",
-    "1.5,about half as much again as the safe limit",
-    "1.73,about three quarters past the safe limit",
+    "1.09,about a tenth past the safe limit",
+    "1.18,about a fifth past the safe limit",
+    "1.26,about a quarter past the safe limit",
+    "1.34,about a third past the safe limit",
+    "1.5,about half past the safe limit",
+    "1.67,about two thirds past the safe limit",
+    "1.76,about three quarters past the safe limit",
+    "1.9,nearly twice the safe limit",
     "2.1,about twice the safe limit",
+    "2.6,about 3 times the safe limit",
     "5.4,about 5 times the safe limit"
   })
   void how_far_over_is_told_to_the_client_without_a_false_digit(double ratio, String said) {
     assertThat(client.over(ratio)).isEqualTo(said);
+  }
+
+  @Test
+  void the_limit_is_called_after_what_the_check_keeps_from_happening() {
+    assertThat(client.over(1.67, builder.nature("post.drift")))
+        .isEqualTo("about two thirds past what looks and feels firm");
+    assertThat(client.over(1.67, builder.nature("post.bending"))).endsWith(" the safe limit");
+    assertThat(client.over(1.67, builder.nature("post.slender-look")))
+        .endsWith(" what the rule book allows");
+    assertThat(builder.over(1.67, builder.nature("post.drift"))).isEqualTo("67 % over");
+  }
+
+  @Test
+  void a_fixed_text_has_its_inches_in_millimetres_for_metric_readers() {
+    Voice metric = WORDS.voice(Reader.BUILDER, UnitSystem.METRIC);
+    assertThat(metric.metric("two 3/8 x 8 in lag screws, two 3 in screws each end"))
+        .isEqualTo("two 9.5 x 203 mm lag screws, two 76 mm screws each end");
+    assertThat(metric.metric("5 1/2 in broad, 1200 lb of lift, in 2 rows"))
+        .isEqualTo("140 mm broad, 5.3 kN of lift, in 2 rows");
+    assertThat(metric.option(Question.HEADER_JOINT, "header-paired"))
+        .isEqualTo("two 12.7 mm bolts through the post");
+    assertThat(builder.metric("two 1/2 in bolts")).isEqualTo("two 1/2 in bolts");
   }
 
   @Test
@@ -114,6 +158,9 @@ class VoiceTest {
     assertThat(
             builder.source(
                 new Source(SourceKind.COMMON_PRACTICE, "common practice, no source", false)))
+        .isEqualTo("common practice");
+    assertThat(
+            builder.source(new Source(SourceKind.COMMON_PRACTICE, "common practice, none", true)))
         .isEqualTo("common practice");
     assertThat(builder.source(new Source(SourceKind.STANDARD, "NDS 2018, 3.3", true)))
         .isEqualTo("NDS 2018, 3.3, from memory");

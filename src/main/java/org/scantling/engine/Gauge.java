@@ -1,0 +1,73 @@
+package org.scantling.engine;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.scantling.reasons.Checked;
+import org.scantling.reasons.Finding;
+import org.scantling.reasons.Phase;
+import org.scantling.reasons.Question;
+import org.scantling.reasons.Reason;
+import org.scantling.reasons.Worked;
+
+/**
+ * The calculated number that governs a decision, worked again for other answers: the ratio of the
+ * check that stopped an option, or a number that a kernel or the geometry asked for.
+ */
+final class Gauge {
+  private static final String EMBEDMENT = "footing.embedment";
+
+  private final Job job;
+  private final Question question;
+  private final Reason governing;
+
+  /**
+   * @param governing the finding whose number it is
+   */
+  Gauge(Job job, Question question, Reason governing) {
+    this.job = job;
+    this.question = question;
+    this.governing = governing;
+  }
+
+  /** The number with those answers; empty where the check does not arise. */
+  OptionalDouble with(Answers answers) {
+    return governing.finding() instanceof Finding.Reject reject
+        ? ratio(reject, answers)
+        : worked(answers);
+  }
+
+  private OptionalDouble ratio(Finding.Reject reject, Answers answers) {
+    return checks(reject, answers).stream()
+        .filter(each -> each.id().equals(reject.check()))
+        .mapToDouble(each -> each.check().ratio())
+        .max();
+  }
+
+  private List<Checked> checks(Finding.Reject reject, Answers answers) {
+    Bench bench = job.bench(answers);
+    if (job.tables().checks().find(reject.check()).isEmpty()) {
+      return List.of();
+    }
+    if (question.phase() == Phase.JOINTS) {
+      return new JointBench(bench).checks(job.tables().joints().row(reject.option()));
+    }
+    // A number of bays that led nowhere names a check of another question.
+    boolean size = question.attribute().equals("size");
+    return size ? bench.checks(question, reject.option()) : List.of();
+  }
+
+  private OptionalDouble worked(Answers answers) {
+    if (governing.because().contains(EMBEDMENT)) {
+      Bench bench = job.bench(answers);
+      return OptionalDouble.of(bench.embedmentIn(answers.number(Question.HOLE_DIAMETER)));
+    }
+    return new Works(job, job.bench(answers))
+        .facts(question.phase()).stream()
+            .filter(Worked.class::isInstance)
+            .map(Worked.class::cast)
+            .filter(each -> each.question() == question)
+            .filter(each -> governing.because().contains(each.id()))
+            .mapToDouble(Worked::number)
+            .findFirst();
+  }
+}

@@ -1,0 +1,80 @@
+package org.scantling.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.scantling.reasons.Question.*;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.scantling.reasons.Decision;
+import org.scantling.reasons.Mover;
+import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Question;
+import org.scantling.tables.Tables;
+
+/** What put an answer where it is, worked by putting each changed answer back. */
+class MoversTest {
+  private static final Map<String, Proposal> PROPOSALS = proposals();
+
+  private static Map<String, Proposal> proposals() {
+    Scenarios scenarios = new Scenarios();
+    Tables tables = Tables.load();
+    Map<String, Proposal> proposals = new LinkedHashMap<>();
+    scenarios
+        .sites()
+        .forEach(
+            site -> {
+              Proposal proposal = (Proposal) scenarios.outcome(site, tables);
+              proposals.put(proposal.title(), proposal);
+            });
+    return proposals;
+  }
+
+  @Test
+  void a_longer_tail_and_not_the_longer_walk_makes_the_crossbeam_deeper() {
+    assertThat(movers("Arbour on Gallow Hill", CROSSBEAM_SIZE))
+        .startsWith(CROSSBEAM_OVERHANG)
+        .doesNotContain(BAYS, WIND_SPEED);
+  }
+
+  @Test
+  void open_country_the_second_bay_and_the_wind_make_the_posts_stouter() {
+    assertThat(movers("Arbour on Gallow Hill", POST_SIZE)).contains(EXPOSURE, BAYS, WIND_SPEED);
+  }
+
+  @Test
+  void more_snow_does_not_deepen_a_hole_that_the_wind_asks_for() {
+    assertThat(movers("Arbour at Fallow Pass", FOOTING_DEPTH)).containsExactly(BAYS);
+  }
+
+  @Test
+  void a_check_that_only_brackets_bring_is_moved_by_them() {
+    assertThat(movers("Arbour on the flagstones", CROSSBEAM_JOINT)).containsExactly(FOOTING_KIND);
+  }
+
+  @Test
+  void the_one_that_moved_it_most_comes_first_and_none_more_than_all_of_it() {
+    assertThat(PROPOSALS).hasSizeGreaterThan(15);
+    for (Proposal proposal : PROPOSALS.values()) {
+      for (Decision decision : proposal.decisions()) {
+        List<Double> shares = decision.movers().stream().map(Mover::shareRatio).toList();
+        assertThat(shares).isSortedAccordingTo((one, other) -> Double.compare(other, one));
+        assertThat(shares).allMatch(share -> share > 0 && share <= 1);
+        assertThat(decision.movers()).noneMatch(each -> each.question() == decision.question());
+      }
+    }
+  }
+
+  @Test
+  void where_nothing_changed_nothing_moved() {
+    assertThat(PROPOSALS.get("Another arbour beside the first").decisions())
+        .allMatch(each -> each.movers().isEmpty());
+  }
+
+  private static List<Question> movers(String title, Question question) {
+    return PROPOSALS.get(title).decision(question).orElseThrow().movers().stream()
+        .map(Mover::question)
+        .toList();
+  }
+}
