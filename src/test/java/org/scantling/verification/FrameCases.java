@@ -123,8 +123,10 @@ final class FrameCases {
     return held == null ? Support.FREE : new Support(held(held, 0), held(held, 1), held(held, 2));
   }
 
+  /** 1 for held, any other number for a spring of that stiffness. */
   private static double held(JsonNode held, int direction) {
-    return held.get(direction).asInt() == 1 ? HELD : 0;
+    double given = held.get(direction).asDouble();
+    return given == 1 ? HELD : given;
   }
 
   private static FrameLoad[] loads(JsonNode given) {
