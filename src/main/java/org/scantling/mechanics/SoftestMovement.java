@@ -1,7 +1,6 @@
 package org.scantling.mechanics;
 
 import java.util.Optional;
-import java.util.Random;
 
 /**
  * Tells whether a stiffness matrix resists its softest movement at all.
@@ -19,6 +18,7 @@ final class SoftestMovement {
   private static final double NOTHING_RATIO = 1e-12;
 
   private static final int ROUNDS = 3;
+  private static final double GOLDEN_RATIO = (Math.sqrt(5) - 1) / 2;
 
   private final double[][] rows;
 
@@ -32,7 +32,7 @@ final class SoftestMovement {
 
   /** The softest movement, if nothing resists it. */
   Optional<double[]> findWith(ProfileFactor factor) {
-    double[] shape = new Random(1).doubles(rows.length, -1, 1).toArray();
+    double[] shape = anyMovement(rows.length);
     for (int round = 0; round < ROUNDS; round++) {
       double size = Math.sqrt(singly(shape));
       for (int i = 0; i < shape.length; i++) {
@@ -42,6 +42,17 @@ final class SoftestMovement {
     }
     boolean resisted = resistance(shape) > NOTHING_RATIO * singly(shape);
     return resisted || shape.length == 0 ? Optional.empty() : Optional.of(shape);
+  }
+
+  /**
+   * Parts of either sign without any order, so that no frame's softest movement is square to it.
+   */
+  private static double[] anyMovement(int count) {
+    double[] shape = new double[count];
+    for (int i = 0; i < count; i++) {
+      shape[i] = Math.IEEEremainder((i + 1) * GOLDEN_RATIO, 1);
+    }
+    return shape;
   }
 
   private double diagonal(int i) {

@@ -1,5 +1,6 @@
 package org.scantling.words;
 
+import org.scantling.quantity.Inches;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.MeasureText;
 import org.scantling.quantity.Unit;
@@ -8,9 +9,8 @@ import org.scantling.quantity.UnitSystem;
 /** Numbers that somebody outside the trade can picture. */
 final class ClientNumbers {
   /** Water weighs 62.4 lb a cubic foot, so an inch of it 5.2 psf. */
-  private static final double PSF_PER_INCH_OF_WATER = 62.4 / 12;
+  private static final double PSF_PER_INCH_OF_WATER = 62.4 / Inches.PER_FOOT;
 
-  private static final double MM_PER_INCH = 25.4;
   private static final int INCHES_PER_FOOT = 12;
 
   private final UnitSystem units;
@@ -39,7 +39,7 @@ final class ClientNumbers {
   /** To the nearest half inch, or the nearest centimetre: what the eye can tell. */
   private String length(double inches) {
     if (units == UnitSystem.METRIC) {
-      long mm = Math.round(inches * MM_PER_INCH);
+      long mm = Math.round(inches * Inches.IN_MILLIMETRES);
       return mm < 1000
           ? MeasureText.print(new Measure(Math.round(mm / 10.0), Unit.COUNT), units) + " cm"
           : Math.round(mm / 10.0) / 100.0 + " m";
@@ -61,7 +61,7 @@ final class ClientNumbers {
     double inches = psf / PSF_PER_INCH_OF_WATER;
     String depth =
         units == UnitSystem.METRIC
-            ? Math.max(1, Math.round(inches * MM_PER_INCH / 10)) + " cm"
+            ? Math.max(1, Math.round(inches * Inches.IN_MILLIMETRES / 10)) + " cm"
             : halved(Math.max(1, Math.round(inches * 2))) + " in";
     return "as heavy as water standing " + depth + " deep";
   }

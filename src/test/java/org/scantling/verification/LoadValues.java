@@ -19,8 +19,6 @@ import org.scantling.loads.VelocityPressure;
 import org.scantling.loads.WallRule;
 import org.scantling.loads.WindFactors;
 import org.scantling.loads.WindPanel;
-import org.scantling.loads.WindSpeedLimits;
-import org.scantling.loads.WindSpeedReading;
 
 /** Snow and wind. */
 final class LoadValues {
@@ -69,9 +67,9 @@ final class LoadValues {
         .pressurePsf();
   }
 
+  /** Speeds of both levels press alike once the load factor is laid on, so they go by its root. */
   private static double allowableStressMph(PackRow row) {
-    return WindSpeedReading.of(row.number("v"), new WindSpeedLimits(60, 95, 220))
-        .asAllowableStressMph();
+    return row.number("v") * Math.sqrt(windFactor());
   }
 
   private static double postPlf(PackRow row) {
