@@ -5,6 +5,7 @@ import static java.util.Map.entry;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.scantling.ground.EffectiveWidth;
+import org.scantling.ground.EmbeddedPost;
 import org.scantling.ground.FrostDepth;
 import org.scantling.ground.FrostSoil;
 import org.scantling.ground.FrostWinter;
@@ -43,6 +44,10 @@ final class GroundValues {
           entry("stefan-ft", row -> frost(row).stefanIn() / IN_PER_FT),
           entry("frost-depth-ft", row -> frost(row).depthIn() / IN_PER_FT),
           entry("lambda", row -> NeumannFactor.lambda(row.number("alpha"), row.number("mu"))),
+          entry("in-ground-moment-in-lb", row -> inGround(row).greatestMomentInLb()),
+          entry("in-ground-most-bent-in", row -> inGround(row).mostBentAtIn()),
+          entry("in-ground-turns-at-in", row -> inGround(row).turnsAtIn()),
+          entry("in-ground-shear-lb", row -> inGround(row).greatestShearLb()),
           entry("footing load", GroundValues::footingLb),
           entry("footing area", row -> footingIn2(row) / IN2_PER_FT2),
           entry("footing side", row -> Math.sqrt(footingIn2(row))),
@@ -75,6 +80,10 @@ final class GroundValues {
     LateralLoad push = new LateralLoad(row.number("pKn") * LB_PER_KN, row.number("hM") * IN_PER_M);
     EffectiveWidth width = EffectiveWidth.concreteCollar(row.number("bM") * IN_PER_M);
     return NonConstrainedEmbedment.onePass(push, width, row.number("s1Kpa") * PSF_PER_KPA);
+  }
+
+  private static EmbeddedPost inGround(PackRow row) {
+    return new EmbeddedPost(new LateralLoad(row.number("p"), row.number("hIn")), row.number("dIn"));
   }
 
   private static FrostDepth frost(PackRow row) {
