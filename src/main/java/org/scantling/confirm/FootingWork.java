@@ -17,6 +17,7 @@ import org.scantling.ground.VerticalBearing;
 import org.scantling.loads.LoadCombination;
 import org.scantling.loads.LoadKind;
 import org.scantling.quantity.Check;
+import org.scantling.quantity.Inches;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Source;
@@ -201,10 +202,8 @@ public final class FootingWork {
   private double gripLb(double depthIn) {
     double meanPcfIn = foot.gripRatio() * foot.weights().soilPcf() * depthIn / 2;
     double facesIn2 = 4 * foot.postBreadthIn() * depthIn;
-    return meanPcfIn * facesIn2 / CUBIC_INCHES_PER_CUBIC_FOOT;
+    return meanPcfIn * facesIn2 / Inches.CUBIC_PER_CUBIC_FOOT;
   }
-
-  private static final double CUBIC_INCHES_PER_CUBIC_FOOT = 1728;
 
   private static Checked checked(
       String name,

@@ -1,5 +1,6 @@
 package org.scantling.confirm;
 
+import org.scantling.quantity.Inches;
 import org.scantling.timber.AdjustedValues;
 import org.scantling.timber.Adjustments;
 import org.scantling.timber.DesignValues;
@@ -37,8 +38,6 @@ public record Material(
   }
 
   double weightLbPerIn() {
-    return whole().areaIn2() * unitWeightPcf / CUBIC_INCHES_PER_CUBIC_FOOT;
+    return whole().areaIn2() * unitWeightPcf / Inches.CUBIC_PER_CUBIC_FOOT;
   }
-
-  private static final double CUBIC_INCHES_PER_CUBIC_FOOT = 1728;
 }

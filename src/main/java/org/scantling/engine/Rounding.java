@@ -1,14 +1,16 @@
 package org.scantling.engine;
 
+import org.scantling.quantity.Inches;
+
 /** How an answer in inches is rounded, once, in a named direction. */
 enum Rounding {
   NONE(0),
   UP_TO_INCH(1),
-  UP_TO_25_MM(25 / 25.4),
+  UP_TO_25_MM(25 / Inches.IN_MILLIMETRES),
   UP_TO_SIXTEENTH(1.0 / 16),
-  UP_TO_MM(1 / 25.4),
+  UP_TO_MM(1 / Inches.IN_MILLIMETRES),
   DOWN_TO_SIXTEENTH(-1.0 / 16),
-  DOWN_TO_MM(-1 / 25.4);
+  DOWN_TO_MM(-1 / Inches.IN_MILLIMETRES);
 
   private static final double LAST_BITS = 1e-9;
 

@@ -1,5 +1,7 @@
 package org.scantling.ground;
 
+import org.scantling.quantity.Require;
+
 /**
  * What concrete and soil weigh when they hold a post down.
  *
@@ -11,8 +13,8 @@ package org.scantling.ground;
  */
 public record BallastWeights(double concretePcf, double soilPcf, double skinFrictionPsf) {
   public BallastWeights {
-    Argument.positive("unit weight of concrete (pcf)", concretePcf);
-    Argument.zeroOrMore("unit weight of soil (pcf)", soilPcf);
-    Argument.zeroOrMore("skin friction (psf)", skinFrictionPsf);
+    Require.positive("unit weight of concrete", concretePcf, "pcf");
+    Require.zeroOrMore("unit weight of soil", soilPcf, "pcf");
+    Require.zeroOrMore("skin friction", skinFrictionPsf, "psf");
   }
 }

@@ -1,5 +1,7 @@
 package org.scantling.ground;
 
+import org.scantling.quantity.Require;
+
 /**
  * Concrete around or under the foot of a post.
  *
@@ -20,14 +22,13 @@ public record BuriedFooting(
     double shaftDiameterIn,
     double postIn2) {
   public BuriedFooting {
-    Argument.positive("embedment (in)", embedmentIn);
-    Argument.zeroOrMore("collar diameter (in)", collarDiameterIn);
-    Argument.zeroOrMore("collar thickness (in)", collarThicknessIn);
-    Argument.atMost("collar thickness (in)", collarThicknessIn, "embedment (in)", embedmentIn);
-    Argument.zeroOrMore("shaft diameter (in)", shaftDiameterIn);
-    Argument.atMost(
-        "shaft diameter (in)", shaftDiameterIn, "collar diameter (in)", collarDiameterIn);
-    Argument.zeroOrMore("post cross section (sq in)", postIn2);
+    Require.positive("embedment", embedmentIn, "in");
+    Require.zeroOrMore("collar diameter", collarDiameterIn, "in");
+    Require.zeroOrMore("collar thickness", collarThicknessIn, "in");
+    Require.atMost("collar thickness", collarThicknessIn, "in", "embedment", embedmentIn);
+    Require.zeroOrMore("shaft diameter", shaftDiameterIn, "in");
+    Require.atMost("shaft diameter", shaftDiameterIn, "in", "collar diameter", collarDiameterIn);
+    Require.zeroOrMore("post cross section", postIn2, "in²");
   }
 
   /** A post in tamped fill, or in concrete that is not fastened to it. */

@@ -1,6 +1,7 @@
 package org.scantling.ground;
 
 import java.util.Locale;
+import org.scantling.quantity.Require;
 
 /**
  * The width with which a buried post leans on the soil, the b of the embedment formulas.
@@ -26,7 +27,7 @@ public record EffectiveWidth(Kind kind, double widthIn) {
   }
 
   public EffectiveWidth {
-    Argument.positive("effective width (in)", widthIn);
+    Require.positive("effective width", widthIn, "in");
   }
 
   /** A round post in tamped fill: its diameter (in). */
@@ -48,8 +49,8 @@ public record EffectiveWidth(Kind kind, double widthIn) {
    *     <p>Worked number: a 6x6 (5.5 in) leans on 7.78 in.
    */
   public static EffectiveWidth squarePost(double breadthIn, double depthIn) {
-    Argument.positive("post breadth (in)", breadthIn);
-    Argument.positive("post depth (in)", depthIn);
+    Require.positive("post breadth", breadthIn, "in");
+    Require.positive("post depth", depthIn, "in");
     return new EffectiveWidth(Kind.SQUARE_POST, Math.sqrt(2) * Math.min(breadthIn, depthIn));
   }
 

@@ -1,5 +1,7 @@
 package org.scantling.ground;
 
+import org.scantling.quantity.Require;
+
 /**
  * The error function and its complement, to about the last three bits of a double.
  *
@@ -16,13 +18,13 @@ final class ErrorFunction {
 
   /** erf(x) for x of zero or more. */
   static double erf(double x) {
-    Argument.zeroOrMore("argument of erf", x);
+    Require.zeroOrMore("argument of erf", x, "");
     return x < SERIES_BELOW ? series(x) : 1 - fraction(x);
   }
 
   /** erfc(x) = 1 − erf(x) for x of zero or more, without loss of digits where it is small. */
   static double erfc(double x) {
-    Argument.zeroOrMore("argument of erfc", x);
+    Require.zeroOrMore("argument of erfc", x, "");
     return x < SERIES_BELOW ? 1 - series(x) : fraction(x);
   }
 

@@ -1,5 +1,7 @@
 package org.scantling.ground;
 
+import org.scantling.quantity.Inches;
+
 /**
  * How deep the ground freezes in a design winter, an estimate.
  *
@@ -39,7 +41,7 @@ public record FrostDepth(
     double thermalRatio = winter.initialWarmthF() / winter.surfaceFrostF();
     double fusionFactor = winter.surfaceFrostF() * soil.volumetricHeatBtuPerFt3F() / latentBtu;
     double lambdaFactor = NeumannFactor.lambda(thermalRatio, fusionFactor);
-    double stefanIn = FtIn.IN_PER_FT * Math.sqrt(stefanFt2(soil, winter, latentBtu));
+    double stefanIn = Inches.PER_FOOT * Math.sqrt(stefanFt2(soil, winter, latentBtu));
     return new FrostDepth(
         soil, winter, thermalRatio, fusionFactor, lambdaFactor, stefanIn, lambdaFactor * stefanIn);
   }

@@ -1,5 +1,7 @@
 package org.scantling.ground;
 
+import org.scantling.quantity.Require;
+
 /**
  * Soil as frost sees it.
  *
@@ -15,9 +17,9 @@ public record FrostSoil(
   private static final double WATER_HEAT_BTU_PER_LB_F = 0.75;
 
   public FrostSoil {
-    Argument.positive("dry unit weight (pcf)", dryUnitWeightPcf);
-    Argument.positive("water content", waterRatio);
-    Argument.positive("conductivity (Btu/(hr ft F))", conductivityBtuPerHrFtF);
+    Require.positive("dry unit weight", dryUnitWeightPcf, "pcf");
+    Require.positive("water content", waterRatio, "");
+    Require.positive("conductivity", conductivityBtuPerHrFtF, "Btu/(hr ft °F)");
   }
 
   /**

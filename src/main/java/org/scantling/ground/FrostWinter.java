@@ -1,5 +1,7 @@
 package org.scantling.ground;
 
+import org.scantling.quantity.Require;
+
 /**
  * A design winter at a surface.
  *
@@ -13,10 +15,10 @@ public record FrostWinter(
   private static final double FREEZING_F = 32;
 
   public FrostWinter {
-    Argument.positive("air-freezing index (F-days)", freezingIndexFDays);
-    Argument.positive("surface factor n", surfaceFactor);
-    Argument.positive("freezing season (days)", seasonDays);
-    Argument.finite("mean annual temperature (F)", meanAnnualF);
+    Require.positive("air-freezing index", freezingIndexFDays, "°F·days");
+    Require.positive("surface factor n", surfaceFactor, "");
+    Require.positive("freezing season", seasonDays, "days");
+    Require.finite("mean annual temperature", meanAnnualF, "°F");
     if (meanAnnualF < FREEZING_F) {
       throw new IllegalArgumentException(
           "mean annual temperature "

@@ -1,5 +1,7 @@
 package org.scantling.ground;
 
+import org.scantling.quantity.Require;
+
 /**
  * A sideways push on a post.
  *
@@ -8,8 +10,8 @@ package org.scantling.ground;
  */
 public record LateralLoad(double forceLb, double heightIn) {
   public LateralLoad {
-    Argument.zeroOrMore("lateral force (lb)", forceLb);
-    Argument.zeroOrMore("height of the lateral force (in)", heightIn);
+    Require.zeroOrMore("lateral force", forceLb, "lb");
+    Require.zeroOrMore("height of the lateral force", heightIn, "in");
   }
 
   /** Moment at the ground, lb-in. */

@@ -1,5 +1,8 @@
 package org.scantling.ground;
 
+import org.scantling.quantity.Inches;
+import org.scantling.quantity.Require;
+
 /**
  * How the soil pushes back sideways.
  *
@@ -13,8 +16,8 @@ public record LateralResistance(double lateralPsfPerFt, double increaseFactor) {
   private static final double DEEPEST_COUNTED_FT = 12;
 
   public LateralResistance {
-    Argument.positive("soil lateral bearing (psf per ft)", lateralPsfPerFt);
-    Argument.positive("lateral bearing increase", increaseFactor);
+    Require.positive("soil lateral bearing", lateralPsfPerFt, "psf/ft");
+    Require.positive("lateral bearing increase", increaseFactor, "");
   }
 
   /** The tabulated value as it stands. */
@@ -38,14 +41,9 @@ public record LateralResistance(double lateralPsfPerFt, double increaseFactor) {
    *     <p>Worked number: 100 psf/ft and 10 ft of embedment give 333 psf at a third of the depth.
    */
   public double pressurePsf(double embedmentIn, double shareRatio) {
-    Argument.zeroOrMore("embedment (in)", embedmentIn);
-    Argument.share("share of the embedment", shareRatio);
-    double countedFt = Math.min(embedmentIn / FtIn.IN_PER_FT, DEEPEST_COUNTED_FT);
+    Require.zeroOrMore("embedment", embedmentIn, "in");
+    Require.share("share of the embedment", shareRatio);
+    double countedFt = Math.min(embedmentIn / Inches.PER_FOOT, DEEPEST_COUNTED_FT);
     return lateralPsfPerFt * increaseFactor * countedFt * shareRatio;
-  }
-
-  /** Pressure allowed in each foot of depth, psf/ft, increase included. */
-  double perFootPsfPerFt() {
-    return lateralPsfPerFt * increaseFactor;
   }
 }

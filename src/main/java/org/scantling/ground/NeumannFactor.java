@@ -1,5 +1,7 @@
 package org.scantling.ground;
 
+import org.scantling.quantity.Require;
+
 /**
  * The factor λ of the modified Berggren equation, solved instead of read off its chart.
  *
@@ -24,8 +26,8 @@ public final class NeumannFactor {
    *     <p>Worked number: α 0.5 and μ 0.2 give 0.864.
    */
   public static double lambda(double thermalRatio, double fusionFactor) {
-    Argument.zeroOrMore("thermal ratio", thermalRatio);
-    Argument.positive("fusion parameter", fusionFactor);
+    Require.zeroOrMore("thermal ratio", thermalRatio, "");
+    Require.positive("fusion parameter", fusionFactor, "");
     double low = 0;
     // Without warmth in the ground √π b exp(b²) erf(b) = μ, whose left side exceeds 2b², so the
     // root lies under √(μ/2) for every α.

@@ -1,5 +1,8 @@
 package org.scantling.ground;
 
+import org.scantling.quantity.Inches;
+import org.scantling.quantity.Require;
+
 /**
  * How deep a post must stand that nothing holds at the surface.
  *
@@ -68,9 +71,9 @@ public record NonConstrainedEmbedment(
    */
   public static NonConstrainedEmbedment onePass(
       LateralLoad load, EffectiveWidth width, double s1Psf) {
-    Argument.positive("S1 (psf)", s1Psf);
-    double widthFt = width.widthIn() / FtIn.IN_PER_FT;
-    double aIn = FORCE_COEFFICIENT * load.forceLb() / (s1Psf * widthFt) * FtIn.IN_PER_FT;
+    Require.positive("S1", s1Psf, "psf");
+    double widthFt = width.widthIn() / Inches.PER_FOOT;
+    double aIn = FORCE_COEFFICIENT * load.forceLb() / (s1Psf * widthFt) * Inches.PER_FOOT;
     // The square root is taken of A² + 4.36 h A so that A = 0 needs no special case.
     double rootIn = Math.sqrt(aIn * aIn + HEIGHT_COEFFICIENT * load.heightIn() * aIn);
     return new NonConstrainedEmbedment(load, width, s1Psf, aIn, 0.5 * (aIn + rootIn), 1);

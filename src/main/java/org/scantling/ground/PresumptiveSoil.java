@@ -1,5 +1,7 @@
 package org.scantling.ground;
 
+import org.scantling.quantity.Require;
+
 /**
  * What a class of soil may be trusted with where nobody has tested it.
  *
@@ -12,9 +14,9 @@ package org.scantling.ground;
 public record PresumptiveSoil(
     double bearingPsf, double lateralPsfPerFt, double frictionRatio, double cohesionPsf) {
   public PresumptiveSoil {
-    Argument.positive("soil bearing (psf)", bearingPsf);
-    Argument.positive("soil lateral bearing (psf per ft)", lateralPsfPerFt);
-    Argument.zeroOrMore("soil friction", frictionRatio);
-    Argument.zeroOrMore("soil cohesion (psf)", cohesionPsf);
+    Require.positive("soil bearing", bearingPsf, "psf");
+    Require.positive("soil lateral bearing", lateralPsfPerFt, "psf/ft");
+    Require.zeroOrMore("soil friction", frictionRatio, "");
+    Require.zeroOrMore("soil cohesion", cohesionPsf, "psf");
   }
 }

@@ -1,6 +1,8 @@
 package org.scantling.ground;
 
 import org.scantling.quantity.Check;
+import org.scantling.quantity.Inches;
+import org.scantling.quantity.Require;
 
 /**
  * Whether a post stays down when the wind lifts the top.
@@ -29,8 +31,8 @@ public record Uplift(
   private static final double WIND_FACTOR = 0.6;
 
   public Uplift {
-    Argument.zeroOrMore("wind uplift (lb)", upliftLb);
-    Argument.zeroOrMore("weight of the structure on the post (lb)", timberLb);
+    Require.zeroOrMore("wind uplift", upliftLb, "lb");
+    Require.zeroOrMore("weight of the structure on the post", timberLb, "lb");
   }
 
   /**
@@ -48,10 +50,10 @@ public record Uplift(
    */
   public static Uplift of(
       double upliftLb, double timberLb, BuriedFooting footing, BallastWeights weights) {
-    double concreteLb = footing.concreteIn3() * weights.concretePcf() / FtIn.CU_IN_PER_CU_FT;
-    double soilLb = footing.soilIn3() * weights.soilPcf() / FtIn.CU_IN_PER_CU_FT;
+    double concreteLb = footing.concreteIn3() * weights.concretePcf() / Inches.CUBIC_PER_CUBIC_FOOT;
+    double soilLb = footing.soilIn3() * weights.soilPcf() / Inches.CUBIC_PER_CUBIC_FOOT;
     double sideIn2 = Math.PI * footing.collarDiameterIn() * footing.collarThicknessIn();
-    double frictionLb = sideIn2 * weights.skinFrictionPsf() / FtIn.SQ_IN_PER_SQ_FT;
+    double frictionLb = sideIn2 * weights.skinFrictionPsf() / Inches.SQUARE_PER_SQUARE_FOOT;
     return new Uplift(
         upliftLb,
         timberLb,

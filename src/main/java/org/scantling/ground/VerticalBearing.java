@@ -1,6 +1,8 @@
 package org.scantling.ground;
 
 import org.scantling.quantity.Check;
+import org.scantling.quantity.Inches;
+import org.scantling.quantity.Require;
 
 /**
  * Whether the soil under a footing bears the post.
@@ -18,9 +20,9 @@ public record VerticalBearing(
     double pressurePsf,
     double neededDiameterIn) {
   public VerticalBearing {
-    Argument.zeroOrMore("vertical load (lb)", loadLb);
-    Argument.positive("bearing area (sq in)", areaIn2);
-    Argument.positive("soil bearing (psf)", allowablePsf);
+    Require.zeroOrMore("vertical load", loadLb, "lb");
+    Require.positive("bearing area", areaIn2, "in²");
+    Require.positive("soil bearing", allowablePsf, "psf");
   }
 
   /**
@@ -36,18 +38,18 @@ public record VerticalBearing(
    *     in.
    */
   public static VerticalBearing of(double loadLb, double areaIn2, double allowablePsf) {
-    double neededIn2 = loadLb / allowablePsf * FtIn.SQ_IN_PER_SQ_FT;
+    double neededIn2 = loadLb / allowablePsf * Inches.SQUARE_PER_SQUARE_FOOT;
     return new VerticalBearing(
         loadLb,
         areaIn2,
         allowablePsf,
-        loadLb / areaIn2 * FtIn.SQ_IN_PER_SQ_FT,
+        loadLb / areaIn2 * Inches.SQUARE_PER_SQUARE_FOOT,
         Math.sqrt(4 * neededIn2 / Math.PI));
   }
 
   /** Area of a round footing of this diameter (in), sq in. */
   public static double circleIn2(double diameterIn) {
-    Argument.zeroOrMore("diameter (in)", diameterIn);
+    Require.zeroOrMore("diameter", diameterIn, "in");
     return Math.PI * diameterIn * diameterIn / 4;
   }
 

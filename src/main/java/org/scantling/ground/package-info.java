@@ -6,6 +6,7 @@
  *
  * <p>May depend on: {@code org.scantling.quantity}. Entry points: {@link
  * org.scantling.ground.NonConstrainedEmbedment}, {@link org.scantling.ground.VerticalBearing},
- * {@link org.scantling.ground.Uplift}, {@link org.scantling.ground.FrostDepth}.
+ * {@link org.scantling.ground.Uplift}, {@link org.scantling.ground.Sliding}, {@link
+ * org.scantling.ground.EmbeddedPost}, {@link org.scantling.ground.FrostDepth}.
  */
 package org.scantling.ground;

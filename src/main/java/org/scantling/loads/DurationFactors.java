@@ -1,5 +1,7 @@
 package org.scantling.loads;
 
+import org.scantling.quantity.Require;
+
 /**
  * How much more wood bears for a short while: C_D by the kind of load.
  *
@@ -12,10 +14,10 @@ package org.scantling.loads;
 public record DurationFactors(
     double permanentFactor, double snowFactor, double roofLiveFactor, double windFactor) {
   public DurationFactors {
-    Argument.positive("load duration factor, permanent", permanentFactor);
-    Argument.positive("load duration factor, snow", snowFactor);
-    Argument.positive("load duration factor, roof live", roofLiveFactor);
-    Argument.positive("load duration factor, wind", windFactor);
+    Require.positive("load duration factor, permanent", permanentFactor, "");
+    Require.positive("load duration factor, snow", snowFactor, "");
+    Require.positive("load duration factor, roof live", roofLiveFactor, "");
+    Require.positive("load duration factor, wind", windFactor, "");
   }
 
   /** C_D of a combination: that of its shortest lasting load. */

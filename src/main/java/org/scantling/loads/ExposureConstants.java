@@ -1,5 +1,7 @@
 package org.scantling.loads;
 
+import org.scantling.quantity.Require;
+
 /**
  * How the wind grows with height over one kind of ground.
  *
@@ -13,8 +15,8 @@ public record ExposureConstants(double alphaFactor, double gradientHeightIn) {
   private static final double LOWEST_HEIGHT_IN = 180;
 
   public ExposureConstants {
-    Argument.positive("exposure constant alpha", alphaFactor);
-    Argument.positive("gradient height (in)", gradientHeightIn);
+    Require.positive("exposure constant alpha", alphaFactor, "");
+    Require.positive("gradient height", gradientHeightIn, "in");
   }
 
   /**
@@ -27,8 +29,8 @@ public record ExposureConstants(double alphaFactor, double gradientHeightIn) {
    *     <p>Worked number: exposure C at 30 ft gives 0.982.
    */
   public double kzFactor(double heightIn) {
-    Argument.zeroOrMore("height above ground (in)", heightIn);
-    Argument.atMost("height above ground (in)", heightIn, "gradient height (in)", gradientHeightIn);
+    Require.zeroOrMore("height above ground", heightIn, "in");
+    Require.atMost("height above ground", heightIn, "in", "gradient height", gradientHeightIn);
     double effectiveIn = Math.max(heightIn, LOWEST_HEIGHT_IN);
     return KZ_AT_GRADIENT * Math.pow(effectiveIn / gradientHeightIn, 2 / alphaFactor);
   }

@@ -1,10 +1,11 @@
 package org.scantling.loads;
 
+import org.scantling.quantity.Require;
+
 /**
  * Balanced snow on a closed flat roof at this site.
  *
- * <p>What the top would carry if it were a roof without gaps; {@link OpenTopSnow} takes its share
- * of it.
+ * <p>What the top would carry if it were a roof without gaps; the rule base takes a share of it.
  *
  * @param groundSnowPsf p_g, psf
  * @param factors C_e, C_t and I_s
@@ -19,7 +20,7 @@ public record FlatRoofSnow(
   private static final double MINIMUM_UP_TO_PSF = 20;
 
   public FlatRoofSnow {
-    Argument.zeroOrMore("ground snow (psf)", groundSnowPsf);
+    Require.zeroOrMore("ground snow", groundSnowPsf, "psf");
   }
 
   /**

@@ -1,5 +1,7 @@
 package org.scantling.loads;
 
+import org.scantling.quantity.Require;
+
 /**
  * How leaves and stems stand in the wind in one season.
  *
@@ -9,7 +11,7 @@ package org.scantling.loads;
  */
 public record FoliageCover(double fillRatio, double dragFactor) {
   public FoliageCover {
-    Argument.share("foliage fill", fillRatio);
-    Argument.zeroOrMore("foliage drag factor", dragFactor);
+    Require.share("foliage fill", fillRatio);
+    Require.zeroOrMore("foliage drag factor", dragFactor, "");
   }
 }

@@ -1,5 +1,8 @@
 package org.scantling.loads;
 
+import org.scantling.quantity.Inches;
+import org.scantling.quantity.Require;
+
 /**
  * Wind on climbing plants, in leaf and bare.
  *
@@ -10,9 +13,9 @@ package org.scantling.loads;
 public record FoliageWind(double areaIn2, double inLeafLb, double bareLb) {
 
   public FoliageWind {
-    Argument.zeroOrMore("foliage area (sq in)", areaIn2);
-    Argument.zeroOrMore("force in leaf (lb)", inLeafLb);
-    Argument.zeroOrMore("force without leaves (lb)", bareLb);
+    Require.zeroOrMore("foliage area", areaIn2, "in²");
+    Require.zeroOrMore("force in leaf", inLeafLb, "lb");
+    Require.zeroOrMore("force without leaves", bareLb, "lb");
   }
 
   /**
@@ -28,8 +31,8 @@ public record FoliageWind(double areaIn2, double inLeafLb, double bareLb) {
    */
   public static FoliageWind on(
       double areaIn2, double velocityPressurePsf, FoliageCover inLeaf, FoliageCover bare) {
-    Argument.zeroOrMore("velocity pressure (psf)", velocityPressurePsf);
-    double freeStreamLb = areaIn2 / FtIn.SQ_IN_PER_SQ_FT * velocityPressurePsf;
+    Require.zeroOrMore("velocity pressure", velocityPressurePsf, "psf");
+    double freeStreamLb = areaIn2 / Inches.SQUARE_PER_SQUARE_FOOT * velocityPressurePsf;
     return new FoliageWind(
         areaIn2,
         freeStreamLb * inLeaf.fillRatio() * inLeaf.dragFactor(),

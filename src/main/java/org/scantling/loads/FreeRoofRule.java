@@ -1,6 +1,7 @@
 package org.scantling.loads;
 
 import java.util.List;
+import org.scantling.quantity.Require;
 
 /**
  * What the standard gives for wind on a roof without walls, and how much of the top is covered.
@@ -13,8 +14,8 @@ import java.util.List;
 public record FreeRoofRule(
     double gustFactor, double coveredRatio, List<NetPressureCoefficients> cases) {
   public FreeRoofRule {
-    Argument.positive("gust factor G", gustFactor);
-    Argument.share("covered share", coveredRatio);
+    Require.positive("gust factor G", gustFactor, "");
+    Require.share("covered share", coveredRatio);
     if (cases.isEmpty()) {
       throw new IllegalArgumentException("a free roof has 0 load cases and must have at least 1");
     }

@@ -2,6 +2,7 @@ package org.scantling.loads;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.scantling.quantity.Require;
 
 /**
  * Wind lifting and pressing the canopy.
@@ -45,7 +46,7 @@ public record FreeRoofWind(List<Pressures> cases, double upliftPsf, double downf
    *     <p>Worked number: q 16 psf, G 0.85, covered share 0.5 and C_N −1.1 give 7.48 psf of lift.
    */
   public static FreeRoofWind on(double velocityPressurePsf, FreeRoofRule rule) {
-    Argument.zeroOrMore("velocity pressure (psf)", velocityPressurePsf);
+    Require.zeroOrMore("velocity pressure", velocityPressurePsf, "psf");
     double perCoefficientPsf = velocityPressurePsf * rule.gustFactor() * rule.coveredRatio();
     List<Pressures> cases = new ArrayList<>();
     double upliftPsf = 0;
@@ -71,7 +72,7 @@ public record FreeRoofWind(List<Pressures> cases, double upliftPsf, double downf
    */
   public static boolean insideFigureLimits(double heightIn, double lengthIn) {
     double heightToLengthRatio =
-        Argument.positive("height (in)", heightIn) / Argument.positive("length (in)", lengthIn);
+        Require.positive("height", heightIn, "in") / Require.positive("length", lengthIn, "in");
     return heightToLengthRatio >= LEAST_HEIGHT_TO_LENGTH_RATIO
         && heightToLengthRatio <= MOST_HEIGHT_TO_LENGTH_RATIO;
   }

@@ -1,5 +1,8 @@
 package org.scantling.loads;
 
+import org.scantling.quantity.Inches;
+import org.scantling.quantity.Require;
+
 /**
  * Wind on a side so solid that it stands in the wind like a wall.
  *
@@ -21,7 +24,7 @@ public record FreestandingWallWind(
   private static final double OPENING_EXPONENT = 1.5;
 
   public FreestandingWallWind {
-    Argument.share("reduction for openings", openingFactor);
+    Require.share("reduction for openings", openingFactor);
   }
 
   /**
@@ -37,7 +40,7 @@ public record FreestandingWallWind(
    */
   public static FreestandingWallWind on(
       WindPanel panel, double velocityPressurePsf, WallRule rule) {
-    Argument.zeroOrMore("velocity pressure (psf)", velocityPressurePsf);
+    Require.zeroOrMore("velocity pressure", velocityPressurePsf, "psf");
     double openingFactor = openingFactor(panel.solidityRatio());
     double calculatedPsf =
         velocityPressurePsf * rule.gustFactor() * rule.cfFactor() * openingFactor;
@@ -48,7 +51,7 @@ public record FreestandingWallWind(
         calculatedPsf,
         pressurePsf,
         rule.minimumPsf() > calculatedPsf,
-        pressurePsf * panel.grossAreaIn2() / FtIn.SQ_IN_PER_SQ_FT);
+        pressurePsf * panel.grossAreaIn2() / Inches.SQUARE_PER_SQUARE_FOOT);
   }
 
   /**
@@ -61,7 +64,7 @@ public record FreestandingWallWind(
    *     <p>Worked number: solidity 0.8 gives 0.9106.
    */
   public static double openingFactor(double solidityRatio) {
-    Argument.share("solidity", solidityRatio);
+    Require.share("solidity", solidityRatio);
     if (solidityRatio <= SOLID_OVER_RATIO) {
       throw new IllegalArgumentException(
           "solidity "

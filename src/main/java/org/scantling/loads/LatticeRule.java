@@ -1,5 +1,7 @@
 package org.scantling.loads;
 
+import org.scantling.quantity.Require;
+
 /**
  * What the standard gives for wind on open frames.
  *
@@ -11,7 +13,7 @@ package org.scantling.loads;
  */
 public record LatticeRule(SolidityBands bands, double gustFactor, double minimumPsf) {
   public LatticeRule {
-    Argument.positive("gust factor G", gustFactor);
-    Argument.zeroOrMore("minimum wind pressure (psf)", minimumPsf);
+    Require.positive("gust factor G", gustFactor, "");
+    Require.zeroOrMore("minimum wind pressure", minimumPsf, "psf");
   }
 }

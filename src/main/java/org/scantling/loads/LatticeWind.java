@@ -1,5 +1,8 @@
 package org.scantling.loads;
 
+import org.scantling.quantity.Inches;
+import org.scantling.quantity.Require;
+
 /**
  * Wind on the timber of an open frame: posts, crossbeam ends, rails, pickets, lattice.
  *
@@ -21,7 +24,7 @@ public record LatticeWind(
     double forceLb) {
 
   public LatticeWind {
-    Argument.zeroOrMore("wind pressure (psf)", pressurePsf);
+    Require.zeroOrMore("wind pressure", pressurePsf, "psf");
   }
 
   /**
@@ -36,7 +39,7 @@ public record LatticeWind(
    *     <p>Worked number: q 24.46 psf on a lone post (C_f 2.0, G 0.85) gives 41.58 psf.
    */
   public static LatticeWind on(WindPanel panel, double velocityPressurePsf, LatticeRule rule) {
-    Argument.zeroOrMore("velocity pressure (psf)", velocityPressurePsf);
+    Require.zeroOrMore("velocity pressure", velocityPressurePsf, "psf");
     double cfFactor = rule.bands().cfFactor(panel.solidityRatio());
     double calculatedPsf = velocityPressurePsf * rule.gustFactor() * cfFactor;
     double pressurePsf = Math.max(calculatedPsf, rule.minimumPsf());
@@ -46,6 +49,6 @@ public record LatticeWind(
         calculatedPsf,
         pressurePsf,
         rule.minimumPsf() > calculatedPsf,
-        pressurePsf * panel.solidAreaIn2() / FtIn.SQ_IN_PER_SQ_FT);
+        pressurePsf * panel.solidAreaIn2() / Inches.SQUARE_PER_SQUARE_FOOT);
   }
 }

@@ -1,5 +1,8 @@
 package org.scantling.loads;
 
+import org.scantling.quantity.Inches;
+import org.scantling.quantity.Require;
+
 /**
  * Own weight of a timber.
  *
@@ -12,9 +15,9 @@ public record MemberWeight(
     double breadthIn, double depthIn, double unitWeightPcf, double weightLbPerIn) {
 
   public MemberWeight {
-    Argument.positive("breadth (in)", breadthIn);
-    Argument.positive("depth (in)", depthIn);
-    Argument.positive("unit weight (pcf)", unitWeightPcf);
+    Require.positive("breadth", breadthIn, "in");
+    Require.positive("depth", depthIn, "in");
+    Require.positive("unit weight", unitWeightPcf, "pcf");
   }
 
   /**
@@ -32,11 +35,11 @@ public record MemberWeight(
         breadthIn,
         depthIn,
         unitWeightPcf,
-        breadthIn * depthIn * unitWeightPcf / FtIn.CU_IN_PER_CU_FT);
+        breadthIn * depthIn * unitWeightPcf / Inches.CUBIC_PER_CUBIC_FOOT);
   }
 
   /** Weight of a piece of this length (in), lb. */
   public double weightLb(double lengthIn) {
-    return weightLbPerIn * Argument.zeroOrMore("length (in)", lengthIn);
+    return weightLbPerIn * Require.zeroOrMore("length", lengthIn, "in");
   }
 }

@@ -1,5 +1,7 @@
 package org.scantling.loads;
 
+import org.scantling.quantity.Require;
+
 /**
  * One load case of a free-roof figure; plus presses down on the top, minus lifts it.
  *
@@ -9,7 +11,7 @@ package org.scantling.loads;
  */
 public record NetPressureCoefficients(double windwardFactor, double leewardFactor) {
   public NetPressureCoefficients {
-    Argument.finite("net pressure coefficient, windward", windwardFactor);
-    Argument.finite("net pressure coefficient, leeward", leewardFactor);
+    Require.finite("net pressure coefficient, windward", windwardFactor, "");
+    Require.finite("net pressure coefficient, leeward", leewardFactor, "");
   }
 }

@@ -1,5 +1,7 @@
 package org.scantling.loads;
 
+import org.scantling.quantity.Require;
+
 /**
  * An open top seen from the sky: crossbeams with gaps, and leaves or stems in the gaps.
  *
@@ -11,11 +13,11 @@ package org.scantling.loads;
 public record OpenTop(
     double crossbeamBreadthIn, double crossbeamSpacingIn, double foliageFillRatio) {
   public OpenTop {
-    Argument.positive("crossbeam breadth (in)", crossbeamBreadthIn);
-    Argument.positive("crossbeam spacing (in)", crossbeamSpacingIn);
-    Argument.atMost(
-        "crossbeam breadth (in)", crossbeamBreadthIn, "crossbeam spacing (in)", crossbeamSpacingIn);
-    Argument.share("foliage fill", foliageFillRatio);
+    Require.positive("crossbeam breadth", crossbeamBreadthIn, "in");
+    Require.positive("crossbeam spacing", crossbeamSpacingIn, "in");
+    Require.atMost(
+        "crossbeam breadth", crossbeamBreadthIn, "in", "crossbeam spacing", crossbeamSpacingIn);
+    Require.share("foliage fill", foliageFillRatio);
   }
 
   /** Clear gap between neighbouring crossbeams, in. */

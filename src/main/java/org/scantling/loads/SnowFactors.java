@@ -1,5 +1,7 @@
 package org.scantling.loads;
 
+import org.scantling.quantity.Require;
+
 /**
  * The three factors that turn ground snow into roof snow.
  *
@@ -10,8 +12,8 @@ package org.scantling.loads;
  */
 public record SnowFactors(double exposureFactor, double thermalFactor, double importanceFactor) {
   public SnowFactors {
-    Argument.positive("exposure factor C_e", exposureFactor);
-    Argument.positive("thermal factor C_t", thermalFactor);
-    Argument.positive("importance factor I_s", importanceFactor);
+    Require.positive("exposure factor C_e", exposureFactor, "");
+    Require.positive("thermal factor C_t", thermalFactor, "");
+    Require.positive("importance factor I_s", importanceFactor, "");
   }
 }

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.scantling.quantity.Require;
 
 /**
  * One way snow may lie on a continuous beam: full on some spans, half on the others.
@@ -23,7 +24,7 @@ public record SnowPattern(List<Double> spanFactors) {
     if (spanFactors.isEmpty()) {
       throw new IllegalArgumentException("a snow pattern has 0 spans and must have at least 1");
     }
-    spanFactors.forEach(factor -> Argument.share("span factor of a snow pattern", factor));
+    spanFactors.forEach(factor -> Require.share("span factor of a snow pattern", factor));
     spanFactors = List.copyOf(spanFactors);
   }
 

@@ -1,6 +1,7 @@
 package org.scantling.loads;
 
 import java.util.List;
+import org.scantling.quantity.Require;
 
 /**
  * Force coefficients of open frames by how solid they are.
@@ -19,13 +20,13 @@ public record SolidityBands(List<Band> bands, double openUpToRatio) {
    */
   public record Band(double fromRatio, double cfFactor) {
     public Band {
-      Argument.share("solidity band start", fromRatio);
-      Argument.positive("force coefficient C_f", cfFactor);
+      Require.share("solidity band start", fromRatio);
+      Require.positive("force coefficient C_f", cfFactor, "");
     }
   }
 
   public SolidityBands {
-    Argument.share("most solid open panel", openUpToRatio);
+    Require.share("most solid open panel", openUpToRatio);
     if (bands.isEmpty() || bands.get(0).fromRatio() > 0) {
       throw new IllegalArgumentException("solidity bands " + bands + " must begin at 0");
     }
@@ -47,7 +48,7 @@ public record SolidityBands(List<Band> bands, double openUpToRatio) {
    *     <p>Worked number: solidity 0.153 falls in the band from 0.1, C_f 1.8.
    */
   public double cfFactor(double solidityRatio) {
-    Argument.zeroOrMore("solidity", solidityRatio);
+    Require.zeroOrMore("solidity", solidityRatio, "");
     if (solidityRatio > openUpToRatio) {
       throw new IllegalArgumentException(
           "solidity "

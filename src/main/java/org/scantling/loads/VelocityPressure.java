@@ -1,5 +1,7 @@
 package org.scantling.loads;
 
+import org.scantling.quantity.Require;
+
 /**
  * Pressure of the wind at a height, before any shape.
  *
@@ -14,8 +16,8 @@ public record VelocityPressure(
   private static final double PSF_PER_MPH_SQUARED = 0.00256;
 
   public VelocityPressure {
-    Argument.zeroOrMore("wind speed (mph)", windSpeedMph);
-    Argument.positive("exposure coefficient K_z", kzFactor);
+    Require.zeroOrMore("wind speed", windSpeedMph, "mph");
+    Require.positive("exposure coefficient K_z", kzFactor, "");
   }
 
   /**

@@ -1,5 +1,7 @@
 package org.scantling.loads;
 
+import org.scantling.quantity.Require;
+
 /**
  * What the standard gives for wind on a solid freestanding wall.
  *
@@ -10,8 +12,8 @@ package org.scantling.loads;
  */
 public record WallRule(double cfFactor, double gustFactor, double minimumPsf) {
   public WallRule {
-    Argument.positive("force coefficient C_f", cfFactor);
-    Argument.positive("gust factor G", gustFactor);
-    Argument.zeroOrMore("minimum wind pressure (psf)", minimumPsf);
+    Require.positive("force coefficient C_f", cfFactor, "");
+    Require.positive("gust factor G", gustFactor, "");
+    Require.zeroOrMore("minimum wind pressure", minimumPsf, "psf");
   }
 }

@@ -1,5 +1,7 @@
 package org.scantling.loads;
 
+import org.scantling.quantity.Require;
+
 /**
  * The site's own factors on wind pressure, besides height and exposure.
  *
@@ -11,8 +13,8 @@ package org.scantling.loads;
 public record WindFactors(
     double topographicFactor, double directionalityFactor, double elevationFactor) {
   public WindFactors {
-    Argument.positive("topographic factor K_zt", topographicFactor);
-    Argument.positive("directionality factor K_d", directionalityFactor);
-    Argument.positive("elevation factor K_e", elevationFactor);
+    Require.positive("topographic factor K_zt", topographicFactor, "");
+    Require.positive("directionality factor K_d", directionalityFactor, "");
+    Require.positive("elevation factor K_e", elevationFactor, "");
   }
 }

@@ -1,5 +1,7 @@
 package org.scantling.loads;
 
+import org.scantling.quantity.Require;
+
 /**
  * One side or frame as the wind sees it.
  *
@@ -8,9 +10,9 @@ package org.scantling.loads;
  */
 public record WindPanel(double solidAreaIn2, double grossAreaIn2) {
   public WindPanel {
-    Argument.positive("solid area (sq in)", solidAreaIn2);
-    Argument.positive("gross area (sq in)", grossAreaIn2);
-    Argument.atMost("solid area (sq in)", solidAreaIn2, "gross area (sq in)", grossAreaIn2);
+    Require.positive("solid area", solidAreaIn2, "in²");
+    Require.positive("gross area", grossAreaIn2, "in²");
+    Require.atMost("solid area", solidAreaIn2, "in²", "gross area", grossAreaIn2);
   }
 
   /** Solid over gross area, the solidity ε of the wind figures. */

@@ -6,7 +6,8 @@
  * factors, exposure constants) is handed in by the caller, and every result keeps its working.
  *
  * <p>May depend on: {@code org.scantling.quantity}. Entry points: {@link
- * org.scantling.loads.OpenTopSnow}, {@link org.scantling.loads.VelocityPressure}, {@link
- * org.scantling.loads.LatticeWind}, {@link org.scantling.loads.LoadEffects}.
+ * org.scantling.loads.FlatRoofSnow}, {@link org.scantling.loads.OpenTop}, {@link
+ * org.scantling.loads.VelocityPressure}, {@link org.scantling.loads.LatticeWind}, {@link
+ * org.scantling.loads.LoadCombination}.
  */
 package org.scantling.loads;

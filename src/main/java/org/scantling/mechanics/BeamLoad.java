@@ -1,5 +1,7 @@
 package org.scantling.mechanics;
 
+import org.scantling.quantity.Require;
+
 /** One load on a beam; downwards is positive, uplift negative. */
 public sealed interface BeamLoad {
 
@@ -12,9 +14,9 @@ public sealed interface BeamLoad {
    */
   record Uniform(double fromIn, double toIn, double forceLbPerIn) implements BeamLoad {
     public Uniform {
-      Numbers.finite("load start", fromIn);
-      Numbers.finite("load end", toIn);
-      Numbers.finite("uniform load", forceLbPerIn);
+      Require.finite("load start", fromIn, "in");
+      Require.finite("load end", toIn, "in");
+      Require.finite("uniform load", forceLbPerIn, "lb/in");
       if (fromIn >= toIn) {
         throw new IllegalArgumentException(
             "uniform load from " + fromIn + " in to " + toIn + " in must end beyond its start");
@@ -30,8 +32,8 @@ public sealed interface BeamLoad {
    */
   record Point(double atIn, double forceLb) implements BeamLoad {
     public Point {
-      Numbers.finite("load position", atIn);
-      Numbers.finite("point load", forceLb);
+      Require.finite("load position", atIn, "in");
+      Require.finite("point load", forceLb, "lb");
     }
   }
 }

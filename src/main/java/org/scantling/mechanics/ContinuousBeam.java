@@ -3,6 +3,7 @@ package org.scantling.mechanics;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.scantling.quantity.Require;
 
 /**
  * What does a beam of one size throughout, over two or more supports, do under its loads?
@@ -45,7 +46,7 @@ public final class ContinuousBeam {
    *     or off the beam
    */
   public static ContinuousBeam of(double lengthIn, double... supportsIn) {
-    Numbers.positive("beam length", lengthIn);
+    Require.positive("beam length", lengthIn, "in");
     if (supportsIn.length < 2) {
       throw new IllegalArgumentException(
           "a beam on " + supportsIn.length + " support(s) can turn over; it must have 2 or more");

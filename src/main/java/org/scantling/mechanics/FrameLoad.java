@@ -1,5 +1,7 @@
 package org.scantling.mechanics;
 
+import org.scantling.quantity.Require;
+
 /**
  * One load on a frame; positive along the axes (so weight is negative y), turning anticlockwise.
  */
@@ -15,9 +17,9 @@ public sealed interface FrameLoad {
    */
   record AtNode(String node, double xLb, double yLb, double momentInLb) implements FrameLoad {
     public AtNode {
-      Numbers.finite("x force at node " + node, xLb);
-      Numbers.finite("y force at node " + node, yLb);
-      Numbers.finite("moment at node " + node, momentInLb);
+      Require.finite("x force at node " + node, xLb, "lb");
+      Require.finite("y force at node " + node, yLb, "lb");
+      Require.finite("moment at node " + node, momentInLb, "in·lb");
     }
   }
 
@@ -35,9 +37,9 @@ public sealed interface FrameLoad {
       String member, Axes axes, double fromIn, double toIn, double xLbPerIn, double yLbPerIn)
       implements FrameLoad {
     public Uniform {
-      Numbers.finite("load start on member " + member, fromIn);
-      Numbers.finite("uniform x load on member " + member, xLbPerIn);
-      Numbers.finite("uniform y load on member " + member, yLbPerIn);
+      Require.finite("load start on member " + member, fromIn, "in");
+      Require.finite("uniform x load on member " + member, xLbPerIn, "lb/in");
+      Require.finite("uniform y load on member " + member, yLbPerIn, "lb/in");
       if (!(toIn > fromIn)) {
         throw new IllegalArgumentException(
             "uniform load on member "
@@ -67,9 +69,9 @@ public sealed interface FrameLoad {
    */
   record Point(String member, Axes axes, double atIn, double xLb, double yLb) implements FrameLoad {
     public Point {
-      Numbers.finite("load position on member " + member, atIn);
-      Numbers.finite("x force on member " + member, xLb);
-      Numbers.finite("y force on member " + member, yLb);
+      Require.finite("load position on member " + member, atIn, "in");
+      Require.finite("x force on member " + member, xLb, "lb");
+      Require.finite("y force on member " + member, yLb, "lb");
     }
   }
 }

@@ -1,5 +1,7 @@
 package org.scantling.mechanics;
 
+import org.scantling.quantity.Require;
+
 /**
  * A joint or end of a plane frame.
  *
@@ -10,8 +12,8 @@ package org.scantling.mechanics;
  */
 public record FrameNode(String name, double xIn, double yIn, Support support) {
   public FrameNode {
-    Numbers.finite("x of node " + name, xIn);
-    Numbers.finite("y of node " + name, yIn);
+    Require.finite("x of node " + name, xIn, "in");
+    Require.finite("y of node " + name, yIn, "in");
   }
 
   /** A joint that is not held. */

@@ -1,5 +1,7 @@
 package org.scantling.mechanics;
 
+import org.scantling.quantity.Require;
+
 /**
  * How stiff a frame member is.
  *
@@ -15,8 +17,8 @@ package org.scantling.mechanics;
  */
 public record MemberStiffness(double axialLb, double bendingLbIn2, double shearLb) {
   public MemberStiffness {
-    Numbers.positive("axial stiffness", axialLb);
-    Numbers.positive("bending stiffness", bendingLbIn2);
+    Require.positive("axial stiffness", axialLb, "lb");
+    Require.positive("bending stiffness", bendingLbIn2, "lb·in²");
     if (!(shearLb > 0)) {
       throw new IllegalArgumentException("shear stiffness " + shearLb + " must be above zero");
     }

@@ -8,18 +8,13 @@ package org.scantling.mechanics;
  * in line with its length.
  */
 final class ProfileFactor {
-  /** A pivot this small beside its own diagonal calls for a closer look. */
-  private static final double SUSPICIOUS_RATIO = 1e-6;
-
   /**
-   * A movement that meets so little of the resistance of its freedoms taken singly meets none: what
-   * is left is rounding, which random mechanisms put as high as 1e-10 of that sum; a walk that
-   * stands keeps 1e-5.
+   * A pivot this small beside its own diagonal is rounding. Frames that stand keep 1e-5, so there
+   * is room on both sides; what slips through is caught by the softest movement.
    */
-  private static final double SINGULAR_RATIO = 1e-10;
+  private static final double LOST_PIVOT_RATIO = 1e-11;
 
   private final double[][] rows;
-  private final double[] diagonal;
   private final double[] pivot;
 
   /**
@@ -27,45 +22,35 @@ final class ProfileFactor {
    *
    * @param rows row i holds the entries from its first column that is not zero up to the diagonal;
    *     the array is taken over and overwritten
-   * @throws SingularException if a freedom is held by nothing
+   * @throws SingularException if some movement is held by nothing
    */
   ProfileFactor(double[][] rows) {
+    SoftestMovement softest = new SoftestMovement(rows);
     this.rows = rows;
-    this.diagonal = new double[rows.length];
     this.pivot = new double[rows.length];
     for (int i = 0; i < rows.length; i++) {
       eliminate(i);
     }
+    softest.findWith(this).ifPresent(SingularException::raise);
   }
 
   private void eliminate(int i) {
     double[] row = rows[i];
     int first = i - row.length + 1;
-    diagonal[i] = row[row.length - 1];
+    double whole = row[row.length - 1];
     for (int j = first; j < i; j++) {
       row[j - first] -= dot(row, first, rows[j], j);
     }
-    double left = diagonal[i];
+    double left = whole;
     for (int j = first; j < i; j++) {
       double scaled = row[j - first] / pivot[j];
       left -= scaled * row[j - first];
       row[j - first] = scaled;
     }
-    if (!(left > SUSPICIOUS_RATIO * diagonal[i])) {
-      refuseIfLoose(i, left);
+    if (!(left > LOST_PIVOT_RATIO * whole)) {
+      throw new SingularException(looseShape(i));
     }
     pivot[i] = left;
-  }
-
-  private void refuseIfLoose(int i, double left) {
-    double[] shape = looseShape(i);
-    double singly = 0;
-    for (int k = 0; k <= i; k++) {
-      singly += diagonal[k] * shape[k] * shape[k];
-    }
-    if (!(left > SINGULAR_RATIO * singly)) {
-      throw new SingularException(shape);
-    }
   }
 
   /** Sum over the columns before j that both rows hold; row j is already scaled. */
@@ -129,6 +114,10 @@ final class ProfileFactor {
     SingularException(double[] shape) {
       super("the stiffness matrix is singular");
       this.shape = shape;
+    }
+
+    static void raise(double[] shape) {
+      throw new SingularException(shape);
     }
 
     double[] shape() {

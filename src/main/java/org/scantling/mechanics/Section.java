@@ -1,5 +1,7 @@
 package org.scantling.mechanics;
 
+import org.scantling.quantity.Require;
+
 /**
  * What does a rectangular piece of timber, of one or more plies side by side, offer against
  * bending, shear and axial force?
@@ -20,8 +22,8 @@ package org.scantling.mechanics;
  */
 public record Section(double breadthIn, double depthIn, int plyCount) {
   public Section {
-    Numbers.positive("section breadth", breadthIn);
-    Numbers.positive("section depth", depthIn);
+    Require.positive("section breadth", breadthIn, "in");
+    Require.positive("section depth", depthIn, "in");
     if (plyCount < 1) {
       throw new IllegalArgumentException("ply count " + plyCount + " must be 1 or more");
     }

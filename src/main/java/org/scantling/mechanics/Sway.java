@@ -1,5 +1,7 @@
 package org.scantling.mechanics;
 
+import org.scantling.quantity.Require;
+
 /**
  * By how much does vertical load make a sideways movement grow?
  *
@@ -23,11 +25,8 @@ public record Sway(double verticalLb, double criticalLb) {
   private static final double CURVATURE_RATIO = Math.PI * Math.PI / 12;
 
   public Sway {
-    if (!(verticalLb >= 0) || Double.isInfinite(verticalLb)) {
-      throw new IllegalArgumentException(
-          "vertical load " + verticalLb + " must be zero or more and finite");
-    }
-    Numbers.positive("critical load", criticalLb);
+    Require.zeroOrMore("vertical load", verticalLb, "lb");
+    Require.positive("critical load", criticalLb, "lb");
   }
 
   /**
@@ -51,8 +50,10 @@ public record Sway(double verticalLb, double criticalLb) {
   public static Sway ofDrift(
       double verticalLb, double sidewaysLb, double driftIn, double heightIn) {
     double stiffnessLbPerIn =
-        Numbers.positive("sideways force", sidewaysLb) / Numbers.positive("drift", driftIn);
-    double criticalLb = CURVATURE_RATIO * stiffnessLbPerIn * Numbers.positive("height", heightIn);
+        Require.positive("sideways force", sidewaysLb, "lb")
+            / Require.positive("drift", driftIn, "in");
+    double criticalLb =
+        CURVATURE_RATIO * stiffnessLbPerIn * Require.positive("height", heightIn, "in");
     return new Sway(verticalLb, criticalLb);
   }
 
@@ -68,8 +69,8 @@ public record Sway(double verticalLb, double criticalLb) {
    */
   public static Sway ofCantilever(
       double verticalLb, double bendingLbIn2, double effectiveLengthIn) {
-    double lengthIn = Numbers.positive("effective length", effectiveLengthIn);
-    double bending = Numbers.positive("bending stiffness", bendingLbIn2);
+    double lengthIn = Require.positive("effective length", effectiveLengthIn, "in");
+    double bending = Require.positive("bending stiffness", bendingLbIn2, "lb·in²");
     return new Sway(verticalLb, Math.PI * Math.PI * bending / (lengthIn * lengthIn));
   }
 

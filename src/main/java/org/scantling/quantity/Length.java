@@ -12,7 +12,6 @@ import java.util.Locale;
 public final class Length {
   private static final int PARTS = 16;
   private static final int PARTS_IN_A_FOOT = 12 * PARTS;
-  private static final double MM_IN_AN_INCH = 25.4;
   private static final double LONGEST_IN = 1e9;
 
   private Length() {}
@@ -64,7 +63,7 @@ public final class Length {
    * @return {@code 1.740 m} for 68.5; under a metre millimetres, {@code 450 mm}
    */
   public static String metric(double inches) {
-    long millimetres = awayFromZero(checked(inches) * MM_IN_AN_INCH);
+    long millimetres = awayFromZero(checked(inches) * Inches.IN_MILLIMETRES);
     if (Math.abs(millimetres) < 1000) {
       return millimetres + " mm";
     }

@@ -9,8 +9,6 @@ import java.util.regex.Pattern;
 
 /** The grammar of written lengths: feet, inches and trade fractions, or metric. */
 final class LengthText {
-  private static final double MM_IN_AN_INCH = 25.4;
-  private static final int INCHES_IN_A_FOOT = 12;
   private static final List<Integer> TAPE_FRACTIONS = List.of(2, 4, 8, 16, 32, 64);
 
   private static final String NUMBER =
@@ -34,10 +32,10 @@ final class LengthText {
     Matcher match = FEET_INCHES.matcher(plain);
     if (match.matches()) {
       double inches = number(match, 3, text);
-      if (inches >= INCHES_IN_A_FOOT) {
+      if (inches >= Inches.PER_FOOT) {
         throw refused(text, "inches after feet stay below 12");
       }
-      return signed(match, Integer.parseInt(match.group(2)) * INCHES_IN_A_FOOT + inches);
+      return signed(match, Integer.parseInt(match.group(2)) * Inches.PER_FOOT + inches);
     }
     match = INCHES.matcher(plain);
     if (match.matches()) {
@@ -45,12 +43,12 @@ final class LengthText {
     }
     match = FEET.matcher(plain);
     if (match.matches()) {
-      return signed(match, number(match, 2, text) * INCHES_IN_A_FOOT);
+      return signed(match, number(match, 2, text) * Inches.PER_FOOT);
     }
     match = METRIC.matcher(plain);
     if (match.matches()) {
       double millimetres = Double.parseDouble(match.group(2)) * MM.get(match.group(3));
-      return signed(match, millimetres / MM_IN_AN_INCH);
+      return signed(match, millimetres / Inches.IN_MILLIMETRES);
     }
     return Optional.empty();
   }

@@ -24,7 +24,7 @@ public final class MeasureText {
     double amount = measure.amount();
     return switch (measure.unit()) {
       case INCH -> length(amount, system);
-      case FOOT -> length(amount * 12, system);
+      case FOOT -> length(amount * Inches.PER_FOOT, system);
       case RATIO -> ratio(amount);
       case COUNT -> decimals(amount, 2);
       case YEAR -> decimals(amount, 0);

@@ -2,7 +2,7 @@ package org.scantling.quantity;
 
 /** The units in which numbers travel inside the program, and how metric readers see them. */
 public enum Unit {
-  INCH("in", "mm", 25.4),
+  INCH("in", "mm", Inches.IN_MILLIMETRES),
   FOOT("ft", "m", 0.3048),
   POUND("lb", "kN", 0.0044482216),
   /** What a piece weighs in the hand, which metric readers want in kilograms. */

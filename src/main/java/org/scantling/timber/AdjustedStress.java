@@ -2,6 +2,7 @@ package org.scantling.timber;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.scantling.quantity.Require;
 
 /**
  * A design value with every factor that was laid on it, so that it can be explained.

@@ -1,5 +1,7 @@
 package org.scantling.timber;
 
+import org.scantling.quantity.Require;
+
 /**
  * Everything that adjusts the reference values of a sawn piece, before stability and bearing.
  *

@@ -1,6 +1,7 @@
 package org.scantling.timber;
 
 import org.scantling.quantity.Check;
+import org.scantling.quantity.Require;
 
 /**
  * How hard a section is pulled or pressed where length does not matter.
@@ -23,7 +24,7 @@ public record AxialStress(
    *     <p>Source: NDS, 2018, 3.6.3 and 3.8.1. Worked: 2000 lb on 8.25 in² gives 242 psi.
    */
   public static AxialStress of(double forceLb, double areaIn2, AdjustedStress allowable) {
-    Require.notNegative("force along the grain", forceLb, "lb");
+    Require.zeroOrMore("force along the grain", forceLb, "lb");
     Require.positive("net area", areaIn2, "in²");
     return new AxialStress(forceLb, areaIn2, forceLb / areaIn2, allowable);
   }

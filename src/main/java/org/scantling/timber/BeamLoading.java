@@ -1,5 +1,7 @@
 package org.scantling.timber;
 
+import org.scantling.quantity.Require;
+
 /**
  * How a beam is loaded between the points that hold it upright, and the effective length that goes
  * with it.
@@ -44,7 +46,7 @@ public enum BeamLoading {
    *     481 in.
    */
   public double effectiveLengthIn(double unbracedLengthIn, double depthIn) {
-    Require.notNegative("unbraced length", unbracedLengthIn, "in");
+    Require.zeroOrMore("unbraced length", unbracedLengthIn, "in");
     double ratio = unbracedLengthIn / Require.positive("depth", depthIn, "in");
     if (ratio < STOCKY_RATIO) {
       return stockyLengths * unbracedLengthIn;

@@ -1,6 +1,7 @@
 package org.scantling.timber;
 
 import org.scantling.quantity.Check;
+import org.scantling.quantity.Require;
 
 /**
  * How much of its bending strength a beam keeps against rolling over sideways.
@@ -32,7 +33,7 @@ public record BeamStability(
    */
   public static BeamStability of(
       Rectangle section, double effectiveLengthIn, AdjustedValues values) {
-    Require.notNegative("effective length", effectiveLengthIn, "in");
+    Require.zeroOrMore("effective length", effectiveLengthIn, "in");
     double breadthIn = section.breadthIn();
     double slenderness = Math.sqrt(effectiveLengthIn * section.depthIn()) / breadthIn;
     double minimumPsi = values.elasticityMinimum().psi();

@@ -1,6 +1,7 @@
 package org.scantling.timber;
 
 import org.scantling.quantity.Check;
+import org.scantling.quantity.Require;
 
 /**
  * How hard one timber presses on another.
@@ -76,7 +77,7 @@ public record Bearing(
 
   private static Bearing of(
       double forceLb, double areaIn2, AdjustedStress allowable, double allowedPsi) {
-    Require.notNegative("bearing force", forceLb, "lb");
+    Require.zeroOrMore("bearing force", forceLb, "lb");
     Require.positive("contact area", areaIn2, "in²");
     return new Bearing(forceLb, areaIn2, forceLb / areaIn2, allowable, allowedPsi);
   }

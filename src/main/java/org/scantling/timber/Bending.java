@@ -1,6 +1,7 @@
 package org.scantling.timber;
 
 import org.scantling.quantity.Check;
+import org.scantling.quantity.Require;
 
 /**
  * How hard a beam is bent.

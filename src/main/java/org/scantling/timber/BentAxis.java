@@ -1,5 +1,7 @@
 package org.scantling.timber;
 
+import org.scantling.quantity.Require;
+
 /**
  * How a post is bent in one direction, for the combined check.
  *
@@ -11,7 +13,7 @@ package org.scantling.timber;
 public record BentAxis(Bending bending, double depthIn, double eccentricityIn) {
   public BentAxis {
     Require.positive("depth", depthIn, "in");
-    Require.notNegative("eccentricity", eccentricityIn, "in");
+    Require.zeroOrMore("eccentricity", eccentricityIn, "in");
   }
 
   /** 6e/d: what the axial stress is multiplied by to give the bending stress of its own offset. */

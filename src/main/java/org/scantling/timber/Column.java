@@ -1,6 +1,7 @@
 package org.scantling.timber;
 
 import org.scantling.quantity.Check;
+import org.scantling.quantity.Require;
 
 /**
  * How hard a post is pressed along its length.
@@ -33,7 +34,7 @@ public record Column(
    */
   public static Column of(
       double forceLb, Rectangle section, Bracing bracing, AdjustedValues values) {
-    Require.notNegative("load on the post", forceLb, "lb");
+    Require.zeroOrMore("load on the post", forceLb, "lb");
     double c = bracing.straightnessFactor();
     ColumnStability depth =
         ColumnStability.of(bracing.alongDepthIn(), section.depthIn(), values, c);
@@ -54,8 +55,8 @@ public record Column(
    */
   public record Bracing(double alongDepthIn, double alongBreadthIn, double straightnessFactor) {
     public Bracing {
-      Require.notNegative("buckling length along the depth", alongDepthIn, "in");
-      Require.notNegative("buckling length along the breadth", alongBreadthIn, "in");
+      Require.zeroOrMore("buckling length along the depth", alongDepthIn, "in");
+      Require.zeroOrMore("buckling length along the breadth", alongBreadthIn, "in");
       Require.positive("straightness factor c", straightnessFactor, "");
     }
   }

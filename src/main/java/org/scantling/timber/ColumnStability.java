@@ -1,6 +1,7 @@
 package org.scantling.timber;
 
 import org.scantling.quantity.Check;
+import org.scantling.quantity.Require;
 
 /**
  * How much of its strength a post keeps against bowing out about one axis.
@@ -33,9 +34,9 @@ public record ColumnStability(
    */
   public static ColumnStability of(
       double effectiveLengthIn, double depthIn, AdjustedValues values, double straightnessFactor) {
-    Require.notNegative("effective length", effectiveLengthIn, "in");
+    Require.zeroOrMore("effective length", effectiveLengthIn, "in");
     Require.positive("straightness factor c", straightnessFactor, "");
-    Require.within("straightness factor c", straightnessFactor, "", new double[] {0, 1});
+    Require.within("straightness factor c", straightnessFactor, "", 0, 1);
     double slenderness = effectiveLengthIn / Require.positive("depth", depthIn, "in");
     double minimumPsi = values.elasticityMinimum().psi();
     double criticalPsi = 0.822 * minimumPsi / (slenderness * slenderness);

@@ -1,6 +1,7 @@
 package org.scantling.timber;
 
 import org.scantling.quantity.Check;
+import org.scantling.quantity.Require;
 
 /**
  * How hard a joint's fasteners are worked.
@@ -12,7 +13,7 @@ import org.scantling.quantity.Check;
  */
 public record Connection(double forceLb, AdjustedForce single, int fastenerCount) {
   public Connection {
-    Require.notNegative("force on the joint", forceLb, "lb");
+    Require.zeroOrMore("force on the joint", forceLb, "lb");
     if (fastenerCount < 1) {
       throw new IllegalArgumentException(
           "a joint of " + fastenerCount + " fasteners must have 1 or more");

@@ -1,6 +1,7 @@
 package org.scantling.timber;
 
 import org.scantling.quantity.Check;
+import org.scantling.quantity.Require;
 
 /**
  * How far a timber sags in time.
@@ -13,9 +14,9 @@ public record Deflection(double permanentIn, double passingIn, double creepFacto
   private static final double TAIL_COUNTS_TWICE = 2;
 
   public Deflection {
-    Require.notNegative("permanent sag", permanentIn, "in");
-    Require.notNegative("passing sag", passingIn, "in");
-    Require.within("creep factor", creepFactor, "", new double[] {1, 10});
+    Require.zeroOrMore("permanent sag", permanentIn, "in");
+    Require.zeroOrMore("passing sag", passingIn, "in");
+    Require.within("creep factor", creepFactor, "", 1, 10);
   }
 
   /**

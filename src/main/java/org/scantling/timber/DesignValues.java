@@ -1,5 +1,7 @@
 package org.scantling.timber;
 
+import org.scantling.quantity.Require;
+
 /**
  * The reference design values of one species, grade and size class, before any factor.
  *

@@ -1,5 +1,7 @@
 package org.scantling.timber;
 
+import org.scantling.quantity.Require;
+
 /**
  * A dowel-type fastener: bolt, lag screw, wood screw or nail.
  *
@@ -13,9 +15,9 @@ public record Dowel(double nominalDiameterIn, double shankDiameterIn, double ben
 
   public Dowel {
     Require.positive("fastener diameter", nominalDiameterIn, "in");
-    Require.within("fastener diameter", nominalDiameterIn, "in", new double[] {0, THICKEST_IN});
+    Require.within("fastener diameter", nominalDiameterIn, "in", 0, THICKEST_IN);
     Require.positive("shank diameter", shankDiameterIn, "in");
-    Require.within("shank diameter", shankDiameterIn, "in", new double[] {0, nominalDiameterIn});
+    Require.within("shank diameter", shankDiameterIn, "in", 0, nominalDiameterIn);
     Require.positive("bending yield Fyb", bendingYieldPsi, "psi");
   }
 

@@ -1,5 +1,7 @@
 package org.scantling.timber;
 
+import org.scantling.quantity.Require;
+
 /**
  * One of the pieces that a fastener holds together.
  *
@@ -11,7 +13,7 @@ public record DowelMember(double bearingLengthIn, double bearingPsi, double angl
   public DowelMember {
     Require.positive("length of the fastener in the piece", bearingLengthIn, "in");
     Require.positive("dowel bearing strength", bearingPsi, "psi");
-    Require.within("angle to the grain", angleDegrees, "degrees", new double[] {0, 90});
+    Require.within("angle to the grain", angleDegrees, "degrees", 0, 90);
   }
 
   /** A wooden piece, with its dowel bearing strength at the load's angle to the grain. */

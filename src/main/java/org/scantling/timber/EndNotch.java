@@ -1,5 +1,7 @@
 package org.scantling.timber;
 
+import org.scantling.quantity.Require;
+
 /**
  * A square notch at a beam's end.
  *
@@ -9,7 +11,7 @@ package org.scantling.timber;
  */
 public record EndNotch(double depthIn, double reachIn) {
   public EndNotch {
-    Require.notNegative("notch depth", depthIn, "in");
-    Require.notNegative("reach of the notch", reachIn, "in");
+    Require.zeroOrMore("notch depth", depthIn, "in");
+    Require.zeroOrMore("reach of the notch", reachIn, "in");
   }
 }

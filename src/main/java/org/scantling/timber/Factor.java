@@ -1,6 +1,7 @@
 package org.scantling.timber;
 
 import java.util.List;
+import org.scantling.quantity.Require;
 
 /**
  * One named factor on a reference value, such as C_D 1.15.

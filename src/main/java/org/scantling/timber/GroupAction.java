@@ -1,5 +1,7 @@
 package org.scantling.timber;
 
+import org.scantling.quantity.Require;
+
 /**
  * C_g: how evenly the fasteners of one row share their load.
  *

@@ -1,5 +1,7 @@
 package org.scantling.timber;
 
+import org.scantling.quantity.Require;
+
 /**
  * Strength at an angle to the grain, between along and across.
  *
@@ -22,7 +24,7 @@ public final class Hankinson {
   public static double at(double along, double across, double angleDegrees) {
     Require.positive("strength along the grain", along, "");
     Require.positive("strength across the grain", across, "");
-    Require.within("angle to the grain", angleDegrees, "degrees", new double[] {0, 90});
+    Require.within("angle to the grain", angleDegrees, "degrees", 0, 90);
     double sine = Math.sin(Math.toRadians(angleDegrees));
     double sine2 = sine * sine;
     return along * across / (along * sine2 + across * (1 - sine2));

@@ -3,6 +3,7 @@ package org.scantling.timber;
 import java.util.ArrayList;
 import java.util.List;
 import org.scantling.quantity.Check;
+import org.scantling.quantity.Require;
 
 /**
  * The prescriptive limits on notches in sawn bending members.

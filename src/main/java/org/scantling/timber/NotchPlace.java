@@ -1,5 +1,7 @@
 package org.scantling.timber;
 
+import org.scantling.quantity.Require;
+
 /** Where along a bending member a notch lies. */
 public enum NotchPlace {
   /** At the very end, over its bearing. */
@@ -20,9 +22,9 @@ public enum NotchPlace {
    *     MIDDLE_THIRD.
    */
   public static NotchPlace along(double fromIn, double toIn, double spanIn) {
-    Require.notNegative("start of the notch", fromIn, "in");
+    Require.zeroOrMore("start of the notch", fromIn, "in");
     Require.positive("span", spanIn, "in");
-    Require.within("other side of the notch", toIn, "in", new double[] {fromIn, spanIn});
+    Require.within("other side of the notch", toIn, "in", fromIn, spanIn);
     if (toIn > spanIn / 3 && fromIn < spanIn * 2 / 3) {
       return MIDDLE_THIRD;
     }

@@ -1,6 +1,7 @@
 package org.scantling.timber;
 
 import org.scantling.quantity.Check;
+import org.scantling.quantity.Require;
 
 /**
  * What shear a beam can bring to a support where it is notched or hung from bolts.
@@ -90,8 +91,8 @@ public record NotchedShear(
    */
   public record FastenerPlace(double toUnloadedEdgeIn, double toEndIn) {
     public FastenerPlace {
-      Require.notNegative("distance to the unloaded edge", toUnloadedEdgeIn, "in");
-      Require.notNegative("distance to the end", toEndIn, "in");
+      Require.zeroOrMore("distance to the unloaded edge", toUnloadedEdgeIn, "in");
+      Require.zeroOrMore("distance to the end", toEndIn, "in");
     }
   }
 

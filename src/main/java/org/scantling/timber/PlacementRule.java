@@ -1,5 +1,7 @@
 package org.scantling.timber;
 
+import org.scantling.quantity.Require;
+
 /**
  * How far from something a fastener must be, in diameters: end distance, edge distance, spacing, or
  * how deep it must go in.
@@ -10,7 +12,7 @@ package org.scantling.timber;
  */
 public record PlacementRule(String what, double minimumDiameters, double fullDiameters) {
   public PlacementRule {
-    Require.notNegative("least " + what, minimumDiameters, "diameters");
+    Require.zeroOrMore("least " + what, minimumDiameters, "diameters");
     if (!(fullDiameters > 0 && fullDiameters >= minimumDiameters)) {
       throw new IllegalArgumentException(
           what

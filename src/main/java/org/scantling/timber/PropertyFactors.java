@@ -1,5 +1,7 @@
 package org.scantling.timber;
 
+import org.scantling.quantity.Require;
+
 /**
  * One adjustment (wet service, temperature, incising) with its factor on each property.
  *

@@ -1,5 +1,7 @@
 package org.scantling.timber;
 
+import org.scantling.quantity.Require;
+
 /**
  * A sawn section as the load sees it, in dressed inches.
  *
@@ -39,7 +41,7 @@ public record Rectangle(double breadthIn, double depthIn) {
    * @return the section that is left
    */
   public Rectangle notched(double notchDepthIn) {
-    Require.notNegative("notch depth", notchDepthIn, "in");
+    Require.zeroOrMore("notch depth", notchDepthIn, "in");
     Require.below("notch depth", notchDepthIn, "in", depthIn);
     return new Rectangle(breadthIn, depthIn - notchDepthIn);
   }

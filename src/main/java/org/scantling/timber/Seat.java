@@ -1,5 +1,7 @@
 package org.scantling.timber;
 
+import org.scantling.quantity.Require;
+
 /**
  * Where one timber bears on another across the grain.
  *
@@ -15,7 +17,7 @@ public record Seat(double breadthIn, double lengthIn, double toEndIn) {
   public Seat {
     Require.positive("seat breadth", breadthIn, "in");
     Require.positive("seat length", lengthIn, "in");
-    Require.notNegative("distance of the seat to the end", toEndIn, "in");
+    Require.zeroOrMore("distance of the seat to the end", toEndIn, "in");
   }
 
   /** Contact area in square inches. */

@@ -1,6 +1,7 @@
 package org.scantling.timber;
 
 import org.scantling.quantity.Check;
+import org.scantling.quantity.Require;
 
 /**
  * How hard a beam is sheared along the grain.
@@ -40,8 +41,8 @@ public record Shear(double shearLb, double areaIn2, double stressPsi, AdjustedSt
    *     <p>Source: NDS, 2018, 3.4.3.1. Worked: 500 lb, 10 lb/in, 5.5 in deep gives 445 lb.
    */
   public static double oneDepthAwayLb(double supportShearLb, double loadLbPerIn, double depthIn) {
-    Require.notNegative("shear at the support", supportShearLb, "lb");
-    Require.notNegative("even load", loadLbPerIn, "lb/in");
+    Require.zeroOrMore("shear at the support", supportShearLb, "lb");
+    Require.zeroOrMore("even load", loadLbPerIn, "lb/in");
     Require.positive("depth", depthIn, "in");
     return Math.max(0, supportShearLb - loadLbPerIn * depthIn);
   }

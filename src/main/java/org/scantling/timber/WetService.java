@@ -1,5 +1,7 @@
 package org.scantling.timber;
 
+import org.scantling.quantity.Require;
+
 /**
  * What wet service (over 19 percent moisture) takes away, with the two steps of the tables.
  *
@@ -18,8 +20,8 @@ public record WetService(
   private static final double SLACK = 1e-9;
 
   public WetService {
-    Require.notNegative("threshold of C_M on Fb", bendingThresholdPsi, "psi");
-    Require.notNegative("threshold of C_M on Fc", compressionThresholdPsi, "psi");
+    Require.zeroOrMore("threshold of C_M on Fb", bendingThresholdPsi, "psi");
+    Require.zeroOrMore("threshold of C_M on Fc", compressionThresholdPsi, "psi");
   }
 
   /** Dry service: no wet service factor. */

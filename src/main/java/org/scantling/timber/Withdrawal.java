@@ -1,6 +1,7 @@
 package org.scantling.timber;
 
 import java.util.List;
+import org.scantling.quantity.Require;
 
 /**
  * What one fastener in side grain holds against being pulled out, before factors.

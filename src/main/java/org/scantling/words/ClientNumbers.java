@@ -1,5 +1,6 @@
 package org.scantling.words;
 
+import org.scantling.quantity.Inches;
 import org.scantling.quantity.Length;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.MeasureText;
@@ -8,10 +9,9 @@ import org.scantling.quantity.UnitSystem;
 /** Numbers that somebody outside the trade can picture. */
 final class ClientNumbers {
   /** Water weighs 62.4 lb a cubic foot, so an inch of it 5.2 psf. */
-  private static final double PSF_PER_INCH_OF_WATER = 62.4 / 12;
+  private static final double PSF_PER_INCH_OF_WATER = 62.4 / Inches.PER_FOOT;
 
   private static final double SEEN_IN = 1.0 / 16;
-  private static final double MM_PER_INCH = 25.4;
   private static final int INCHES_PER_FOOT = 12;
 
   private final UnitSystem units;
@@ -48,8 +48,9 @@ final class ClientNumbers {
   }
 
   private static String centimetres(double inches) {
-    long cm = Math.round(inches * MM_PER_INCH / 10);
-    return about(inches, cm * 10 / MM_PER_INCH) + (cm < 100 ? cm + " cm" : cm / 100.0 + " m");
+    long cm = Math.round(inches * Inches.IN_MILLIMETRES / 10);
+    return about(inches, cm * 10 / Inches.IN_MILLIMETRES)
+        + (cm < 100 ? cm + " cm" : cm / 100.0 + " m");
   }
 
   private static String about(double trueIn, double saidIn) {
@@ -75,7 +76,7 @@ final class ClientNumbers {
     double inches = psf / PSF_PER_INCH_OF_WATER;
     String depth =
         units == UnitSystem.METRIC
-            ? Math.max(1, Math.round(inches * MM_PER_INCH / 10)) + " cm"
+            ? Math.max(1, Math.round(inches * Inches.IN_MILLIMETRES / 10)) + " cm"
             : halved(Math.max(1, Math.round(inches * 2))) + " in";
     return "as heavy as water standing " + depth + " deep";
   }

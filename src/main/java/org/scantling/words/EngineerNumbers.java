@@ -2,6 +2,7 @@ package org.scantling.words;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import org.scantling.quantity.Inches;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.MeasureText;
 import org.scantling.quantity.Unit;
@@ -11,7 +12,6 @@ import org.scantling.quantity.UnitSystem;
 final class EngineerNumbers {
   private static final int PARTS = 16;
   private static final double ON_THE_TAPE_IN = 1e-4;
-  private static final double MM_PER_INCH = 25.4;
 
   private final UnitSystem units;
 
@@ -27,7 +27,7 @@ final class EngineerNumbers {
       return MeasureText.print(measure, units);
     }
     return units == UnitSystem.METRIC
-        ? decimals(amount * MM_PER_INCH, 1) + " mm"
+        ? decimals(amount * Inches.IN_MILLIMETRES, 1) + " mm"
         : decimals(amount, 3) + " in";
   }
 

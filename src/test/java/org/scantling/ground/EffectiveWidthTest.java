@@ -32,8 +32,8 @@ class EffectiveWidthTest {
   @Test
   void it_refuses_a_post_without_width() {
     assertThatThrownBy(() -> EffectiveWidth.squarePost(0, 3.5))
-        .hasMessage("post breadth (in) 0.0 must be above zero and finite");
+        .hasMessage("post breadth 0.0 in must be above zero and finite");
     assertThatThrownBy(() -> EffectiveWidth.concreteCollar(-12))
-        .hasMessage("effective width (in) -12.0 must be above zero and finite");
+        .hasMessage("effective width -12.0 in must be above zero and finite");
   }
 }

@@ -34,7 +34,6 @@ class EmbedmentTest {
     NonConstrainedEmbedment free = NonConstrainedEmbedment.of(new LateralLoad(0, 60), FOOT, SAND);
     assertThat(free.depthIn()).isZero();
     assertThat(free.iterationCount()).isZero();
-    assertThat(ConstrainedEmbedment.of(new LateralLoad(0, 60), FOOT, SAND).depthIn()).isZero();
   }
 
   @Test
@@ -43,17 +42,6 @@ class EmbedmentTest {
     NonConstrainedEmbedment found = NonConstrainedEmbedment.of(heavy, FOOT, SAND);
     assertThat(found.depthIn()).isGreaterThan(144);
     assertThat(found.s1Psf()).isCloseTo(600, within(1e-9));
-    ConstrainedEmbedment held = ConstrainedEmbedment.of(heavy, FOOT, SAND);
-    assertThat(held.s3Psf()).isCloseTo(1800, within(1e-9));
-    assertThat(held.depthIn()).isCloseTo(12 * Math.sqrt(4.25 * 5000 * 20 / 1800.0), within(1e-9));
-  }
-
-  @Test
-  void a_floor_at_the_surface_makes_the_post_shallower() {
-    LateralLoad push = new LateralLoad(150, 60);
-    ConstrainedEmbedment held = ConstrainedEmbedment.of(push, FOOT, SAND);
-    assertThat(held.depthIn()).isCloseTo(33.2, within(0.05));
-    assertThat(held.s3Psf()).isCloseTo(150 * held.depthIn() / 12, within(1e-9));
   }
 
   @Test
@@ -68,10 +56,10 @@ class EmbedmentTest {
   @Test
   void it_refuses_pushes_that_cannot_be() {
     assertThatThrownBy(() -> new LateralLoad(-1, 60))
-        .hasMessage("lateral force (lb) -1.0 must be zero or more and finite");
+        .hasMessage("lateral force -1.0 lb must be zero or more and finite");
     assertThatThrownBy(() -> new LateralLoad(1, -60))
-        .hasMessage("height of the lateral force (in) -60.0 must be zero or more and finite");
+        .hasMessage("height of the lateral force -60.0 in must be zero or more and finite");
     assertThatThrownBy(() -> NonConstrainedEmbedment.onePass(new LateralLoad(1, 60), FOOT, 0))
-        .hasMessage("S1 (psf) 0.0 must be above zero and finite");
+        .hasMessage("S1 0.0 psf must be above zero and finite");
   }
 }

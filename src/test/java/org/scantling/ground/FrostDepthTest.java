@@ -37,7 +37,7 @@ class FrostDepthTest {
             "mean annual temperature 31.9 F must be 32 or more; colder ground stays frozen and is"
                 + " a case for an engineer");
     assertThatThrownBy(() -> new FrostWinter(0, 0.7, 100, 47))
-        .hasMessage("air-freezing index (F-days) 0.0 must be above zero and finite");
+        .hasMessage("air-freezing index 0.0 °F·days must be above zero and finite");
     assertThatThrownBy(() -> new FrostSoil(100, 0, 0.76))
         .hasMessage("water content 0.0 must be above zero and finite");
   }

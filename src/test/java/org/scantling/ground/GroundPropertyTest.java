@@ -36,23 +36,6 @@ class GroundPropertyTest {
   }
 
   @Property
-  void a_held_post_also_goes_deeper_with_load_and_shallower_with_soil(
-      @ForAll @DoubleRange(min = 1, max = 50000) double forceLb,
-      @ForAll @DoubleRange(min = 0, max = 240) double heightIn,
-      @ForAll @DoubleRange(min = 1, max = 3) double timesFactor) {
-    EffectiveWidth width = EffectiveWidth.concreteCollar(12);
-    LateralLoad push = new LateralLoad(forceLb, heightIn);
-    LateralLoad harder = new LateralLoad(forceLb * timesFactor, heightIn);
-    double depthIn = ConstrainedEmbedment.of(push, width, new LateralResistance(150, 1)).depthIn();
-    assertThat(ConstrainedEmbedment.of(harder, width, new LateralResistance(150, 1)).depthIn())
-        .isGreaterThanOrEqualTo(depthIn * SLACK);
-    assertThat(
-            ConstrainedEmbedment.of(push, width, new LateralResistance(150, timesFactor)).depthIn()
-                * SLACK)
-        .isLessThanOrEqualTo(depthIn);
-  }
-
-  @Property
   void a_harder_winter_freezes_deeper_and_never_past_stefan(
       @ForAll @DoubleRange(min = 10, max = 5000) double indexFDays,
       @ForAll @DoubleRange(min = 1, max = 1000) double moreFDays,

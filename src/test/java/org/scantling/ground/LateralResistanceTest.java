@@ -28,15 +28,15 @@ class LateralResistanceTest {
   @Test
   void it_refuses_soil_that_pushes_back_with_nothing() {
     assertThatThrownBy(() -> new LateralResistance(0, 1))
-        .hasMessage("soil lateral bearing (psf per ft) 0.0 must be above zero and finite");
+        .hasMessage("soil lateral bearing 0.0 psf/ft must be above zero and finite");
     assertThatThrownBy(() -> new LateralResistance(100, 0))
         .hasMessage("lateral bearing increase 0.0 must be above zero and finite");
     assertThatThrownBy(() -> LateralResistance.tabulated(SAND).pressurePsf(-1, 1))
-        .hasMessage("embedment (in) -1.0 must be zero or more and finite");
+        .hasMessage("embedment -1.0 in must be zero or more and finite");
     assertThatThrownBy(() -> LateralResistance.tabulated(SAND).pressurePsf(36, 1.5))
         .hasMessage("share of the embedment 1.5 must be between 0 and 1");
     assertThatThrownBy(() -> new PresumptiveSoil(0, 100, 0, 130))
-        .hasMessage("soil bearing (psf) 0.0 must be above zero and finite");
+        .hasMessage("soil bearing 0.0 psf must be above zero and finite");
     assertThatThrownBy(() -> new PresumptiveSoil(1500, 100, -0.1, 130))
         .hasMessage("soil friction -0.1 must be zero or more and finite");
   }

@@ -59,15 +59,14 @@ class UpliftTest {
   @Test
   void it_refuses_footings_that_cannot_be() {
     assertThatThrownBy(() -> new BuriedFooting(36, 12, 40, 0, POST_IN2))
-        .hasMessage("collar thickness (in) 40.0 must be not more than the embedment (in) 36.0");
+        .hasMessage("collar thickness 40.0 in must be at most the embedment, 36.0 in");
     assertThatThrownBy(() -> new BuriedFooting(36, 12, 10, 14, POST_IN2))
-        .hasMessage("shaft diameter (in) 14.0 must be not more than the collar diameter (in) 12.0");
+        .hasMessage("shaft diameter 14.0 in must be at most the collar diameter, 12.0 in");
     assertThatThrownBy(() -> new BallastWeights(0, 100, 0))
-        .hasMessage("unit weight of concrete (pcf) 0.0 must be above zero and finite");
+        .hasMessage("unit weight of concrete 0.0 pcf must be above zero and finite");
     assertThatThrownBy(() -> Uplift.of(-1, 0, BuriedFooting.none(36, POST_IN2), WEIGHTS))
-        .hasMessage("wind uplift (lb) -1.0 must be zero or more and finite");
+        .hasMessage("wind uplift -1.0 lb must be zero or more and finite");
     assertThatThrownBy(() -> Uplift.of(1, -1, BuriedFooting.none(36, POST_IN2), WEIGHTS))
-        .hasMessage(
-            "weight of the structure on the post (lb) -1.0 must be zero or more and finite");
+        .hasMessage("weight of the structure on the post -1.0 lb must be zero or more and finite");
   }
 }

@@ -26,12 +26,12 @@ class VerticalBearingTest {
   @Test
   void it_refuses_footings_that_cannot_be() {
     assertThatThrownBy(() -> VerticalBearing.of(-1, 100, 2000))
-        .hasMessage("vertical load (lb) -1.0 must be zero or more and finite");
+        .hasMessage("vertical load -1.0 lb must be zero or more and finite");
     assertThatThrownBy(() -> VerticalBearing.of(1, 0, 2000))
-        .hasMessage("bearing area (sq in) 0.0 must be above zero and finite");
+        .hasMessage("bearing area 0.0 in² must be above zero and finite");
     assertThatThrownBy(() -> VerticalBearing.of(1, 100, 0))
-        .hasMessage("soil bearing (psf) 0.0 must be above zero and finite");
+        .hasMessage("soil bearing 0.0 psf must be above zero and finite");
     assertThatThrownBy(() -> VerticalBearing.circleIn2(-1))
-        .hasMessage("diameter (in) -1.0 must be zero or more and finite");
+        .hasMessage("diameter -1.0 in must be zero or more and finite");
   }
 }

@@ -27,7 +27,7 @@ class FlatRoofSnowTest {
   void it_refuses_snow_and_factors_that_cannot_be() {
     SnowFactors factors = new SnowFactors(1, 1.2, 0.8);
     assertThatThrownBy(() -> FlatRoofSnow.of(-1, factors))
-        .hasMessage("ground snow (psf) -1.0 must be zero or more and finite");
+        .hasMessage("ground snow -1.0 psf must be zero or more and finite");
     assertThatThrownBy(() -> new SnowFactors(0, 1, 1))
         .hasMessage("exposure factor C_e 0.0 must be above zero and finite");
     assertThatThrownBy(() -> new SnowFactors(1, Double.POSITIVE_INFINITY, 1))

@@ -31,8 +31,8 @@ class FoliageWindTest {
     assertThatThrownBy(() -> new FoliageCover(1, -0.5))
         .hasMessage("foliage drag factor -0.5 must be zero or more and finite");
     assertThatThrownBy(() -> FoliageWind.on(-1, 10, cover, cover))
-        .hasMessage("foliage area (sq in) -1.0 must be zero or more and finite");
+        .hasMessage("foliage area -1.0 in² must be zero or more and finite");
     assertThatThrownBy(() -> FoliageWind.on(1, -10, cover, cover))
-        .hasMessage("velocity pressure (psf) -10.0 must be zero or more and finite");
+        .hasMessage("velocity pressure -10.0 psf must be zero or more and finite");
   }
 }

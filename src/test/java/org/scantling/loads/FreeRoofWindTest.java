@@ -44,6 +44,6 @@ class FreeRoofWindTest {
     assertThatThrownBy(() -> new NetPressureCoefficients(Double.NaN, 0))
         .hasMessage("net pressure coefficient, windward NaN must be finite");
     assertThatThrownBy(() -> FreeRoofWind.insideFigureLimits(96, 0))
-        .hasMessage("length (in) 0.0 must be above zero and finite");
+        .hasMessage("length 0.0 in must be above zero and finite");
   }
 }

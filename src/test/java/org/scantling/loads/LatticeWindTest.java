@@ -49,7 +49,7 @@ class LatticeWindTest {
             "solidity 0.75 must be at most 0.7 for an open frame; a more solid panel is a"
                 + " freestanding wall");
     assertThatThrownBy(() -> new WindPanel(110, 100))
-        .hasMessage("solid area (sq in) 110.0 must be not more than the gross area (sq in) 100.0");
+        .hasMessage("solid area 110.0 in² must be at most the gross area, 100.0 in²");
   }
 
   @Test

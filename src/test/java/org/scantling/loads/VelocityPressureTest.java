@@ -27,13 +27,12 @@ class VelocityPressureTest {
   @Test
   void it_refuses_heights_and_speeds_that_cannot_be() {
     assertThatThrownBy(() -> EXPOSURE_C.kzFactor(-1))
-        .hasMessage("height above ground (in) -1.0 must be zero or more and finite");
+        .hasMessage("height above ground -1.0 in must be zero or more and finite");
     assertThatThrownBy(() -> EXPOSURE_C.kzFactor(10801))
         .hasMessage(
-            "height above ground (in) 10801.0 must be not more than the gradient height (in)"
-                + " 10800.0");
+            "height above ground 10801.0 in must be at most the gradient height, 10800.0 in");
     assertThatThrownBy(() -> VelocityPressure.of(-90, 1, new WindFactors(1, 0.85, 1)))
-        .hasMessage("wind speed (mph) -90.0 must be zero or more and finite");
+        .hasMessage("wind speed -90.0 mph must be zero or more and finite");
     assertThatThrownBy(() -> VelocityPressure.of(90, 0, new WindFactors(1, 0.85, 1)))
         .hasMessage("exposure coefficient K_z 0.0 must be above zero and finite");
   }

@@ -15,18 +15,10 @@ class WeightTest {
   }
 
   @Test
-  void a_strip_gathers_its_area_load_and_keeps_the_sign() {
-    assertThat(TributaryLoad.of(20, 18).loadLbPerIn()).isCloseTo(2.5, within(1e-12));
-    assertThat(TributaryLoad.of(-8, 18).loadLbPerIn()).isCloseTo(-1, within(1e-12));
-  }
-
-  @Test
-  void it_refuses_timbers_and_strips_that_cannot_be() {
+  void it_refuses_timbers_that_cannot_be() {
     assertThatThrownBy(() -> MemberWeight.of(3.5, 3.5, 0))
-        .hasMessage("unit weight (pcf) 0.0 must be above zero and finite");
+        .hasMessage("unit weight 0.0 pcf must be above zero and finite");
     assertThatThrownBy(() -> MemberWeight.of(3.5, 3.5, 45).weightLb(-1))
-        .hasMessage("length (in) -1.0 must be zero or more and finite");
-    assertThatThrownBy(() -> TributaryLoad.of(20, -18))
-        .hasMessage("tributary width (in) -18.0 must be zero or more and finite");
+        .hasMessage("length -1.0 in must be zero or more and finite");
   }
 }

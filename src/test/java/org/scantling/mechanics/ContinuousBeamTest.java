@@ -27,7 +27,7 @@ class ContinuousBeamTest {
     assertThatThrownBy(() -> ContinuousBeam.of(100, 20, 120))
         .hasMessage("support 2 at 120.0 in must be on the beam, 0 to 100.0 in");
     assertThatThrownBy(() -> ContinuousBeam.of(0, 20, 120))
-        .hasMessage("beam length 0.0 must be above zero and finite");
+        .hasMessage("beam length 0.0 in must be above zero and finite");
   }
 
   @Test
@@ -41,7 +41,7 @@ class ContinuousBeamTest {
     assertThatThrownBy(() -> new BeamLoad.Uniform(10, 10, 1))
         .hasMessage("uniform load from 10.0 in to 10.0 in must end beyond its start");
     assertThatThrownBy(() -> new BeamLoad.Point(10, Double.NaN))
-        .hasMessage("point load NaN must be a finite number");
+        .hasMessage("point load NaN lb must be finite");
     assertThatThrownBy(() -> HEADER.solve().momentInLb(300))
         .hasMessage("place 300.0 in must be on the beam, 0 to 264.0 in");
   }

@@ -258,7 +258,7 @@ class FramePropertyTest {
     assertThat(there).isCloseTo(back, within(1e-9));
   }
 
-  @Property(tries = 1000, seed = "20261125")
+  @Property
   void a_chain_of_hinged_pieces_is_refused_however_it_lies(
       @ForAll @DoubleRange(min = 0, max = 6.2) double turn,
       @ForAll @DoubleRange(min = 20, max = 150) double run,

@@ -146,7 +146,7 @@ class FrameTest {
   @Test
   void it_refuses_what_is_no_stiffness() {
     assertThatThrownBy(() -> MemberStiffness.slender(0, 1))
-        .hasMessage("axial stiffness 0.0 must be above zero and finite");
+        .hasMessage("axial stiffness 0.0 lb must be above zero and finite");
     assertThatThrownBy(() -> new MemberStiffness(1, 1, 0))
         .hasMessage("shear stiffness 0.0 must be above zero");
     assertThatThrownBy(() -> new Support(0, -1, 0))

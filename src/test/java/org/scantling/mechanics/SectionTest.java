@@ -42,9 +42,9 @@ class SectionTest {
   @Test
   void it_refuses_what_is_no_section() {
     assertThatThrownBy(() -> new Section(0, 3.5, 1))
-        .hasMessage("section breadth 0.0 must be above zero and finite");
+        .hasMessage("section breadth 0.0 in must be above zero and finite");
     assertThatThrownBy(() -> new Section(1.5, Double.NaN, 1))
-        .hasMessage("section depth NaN must be above zero and finite");
+        .hasMessage("section depth NaN in must be above zero and finite");
     assertThatThrownBy(() -> new Section(1.5, 3.5, 0)).hasMessage("ply count 0 must be 1 or more");
   }
 }

@@ -26,18 +26,18 @@ class SwayTest {
   @Test
   void it_refuses_what_makes_no_sense() {
     assertThatThrownBy(() -> new Sway(-1, 10))
-        .hasMessage("vertical load -1.0 must be zero or more and finite");
+        .hasMessage("vertical load -1.0 lb must be zero or more and finite");
     assertThatThrownBy(() -> new Sway(1, 0))
-        .hasMessage("critical load 0.0 must be above zero and finite");
+        .hasMessage("critical load 0.0 lb must be above zero and finite");
     assertThatThrownBy(() -> Sway.ofDrift(1, 1, 0, 1))
-        .hasMessage("drift 0.0 must be above zero and finite");
+        .hasMessage("drift 0.0 in must be above zero and finite");
     assertThatThrownBy(() -> Sway.ofDrift(1, 0, 1, 1))
-        .hasMessage("sideways force 0.0 must be above zero and finite");
+        .hasMessage("sideways force 0.0 lb must be above zero and finite");
     assertThatThrownBy(() -> Sway.ofDrift(1, 1, 1, -1))
-        .hasMessage("height -1.0 must be above zero and finite");
+        .hasMessage("height -1.0 in must be above zero and finite");
     assertThatThrownBy(() -> Sway.ofCantilever(1, 0, 1))
-        .hasMessage("bending stiffness 0.0 must be above zero and finite");
+        .hasMessage("bending stiffness 0.0 lb·in² must be above zero and finite");
     assertThatThrownBy(() -> Sway.ofCantilever(1, 1, 0))
-        .hasMessage("effective length 0.0 must be above zero and finite");
+        .hasMessage("effective length 0.0 in must be above zero and finite");
   }
 }

@@ -136,26 +136,26 @@ class AdjustedValuesTest {
   @Test
   void it_refuses_what_is_no_design_value() {
     assertThatThrownBy(() -> new DesignValues(0, 1, 1, 1, 1, 2, 1, 0.5))
-        .hasMessage("Fb 0.0 psi must be above 0 and finite");
+        .hasMessage("Fb 0.0 psi must be above zero and finite");
     assertThatThrownBy(() -> new DesignValues(1, 1, 1, 1, 1, 2, 3, 0.5))
         .hasMessage("E_min 3.0 psi must not be above E 2.0 psi");
     assertThatThrownBy(() -> new DesignValues(1, 1, 1, 1, 1, 2, 1, 33))
         .hasMessage("specific gravity 33.0 must be below 1.5");
     assertThatThrownBy(() -> Adjustments.none().lasting(-1.6))
-        .hasMessage("C_D -1.6 must be above 0 and finite");
+        .hasMessage("C_D -1.6 must be above zero and finite");
     assertThatThrownBy(() -> Adjustments.none().repeated(Double.NaN))
-        .hasMessage("C_r NaN must be above 0 and finite");
+        .hasMessage("C_r NaN must be above zero and finite");
     assertThatThrownBy(() -> Adjustments.none().laidFlat(0))
-        .hasMessage("C_fu 0.0 must be above 0 and finite");
+        .hasMessage("C_fu 0.0 must be above zero and finite");
     assertThatThrownBy(() -> new PropertyFactors(1, 1, 1, 1, 1, 0))
-        .hasMessage("factor on E 0.0 must be above 0 and finite");
+        .hasMessage("factor on E 0.0 must be above zero and finite");
     assertThatThrownBy(() -> new SizeFactors(1, 1, -1))
-        .hasMessage("C_F on Fc -1.0 must be above 0 and finite");
+        .hasMessage("C_F on Fc -1.0 must be above zero and finite");
     assertThatThrownBy(() -> new WetService(PropertyFactors.none(), -1, 0))
-        .hasMessage("threshold of C_M on Fb -1.0 psi must be 0 or more and finite");
+        .hasMessage("threshold of C_M on Fb -1.0 psi must be zero or more and finite");
     assertThatThrownBy(() -> new Factor(" ", 1))
         .hasMessage("a factor must have a symbol, such as C_D");
     assertThatThrownBy(() -> SizeFactors.ofTimber(0))
-        .hasMessage("depth 0.0 in must be above 0 and finite");
+        .hasMessage("depth 0.0 in must be above zero and finite");
   }
 }

@@ -21,13 +21,13 @@ class BeamTest {
   @Test
   void a_section_refuses_what_cannot_be_sawn() {
     assertThatThrownBy(() -> new Rectangle(0, 5.5))
-        .hasMessage("breadth 0.0 in must be above 0 and finite");
+        .hasMessage("breadth 0.0 in must be above zero and finite");
     assertThatThrownBy(() -> new Rectangle(1.5, Double.POSITIVE_INFINITY))
-        .hasMessage("depth Infinity in must be above 0 and finite");
+        .hasMessage("depth Infinity in must be above zero and finite");
     assertThatThrownBy(() -> Sample.TWO_BY_SIX.notched(5.5))
         .hasMessage("notch depth 5.5 in must be below 5.5");
     assertThatThrownBy(() -> Sample.TWO_BY_SIX.notched(-1))
-        .hasMessage("notch depth -1.0 in must be 0 or more and finite");
+        .hasMessage("notch depth -1.0 in must be zero or more and finite");
   }
 
   @Test
@@ -52,7 +52,7 @@ class BeamTest {
     assertThat(BeamLoading.UNIFORM.effectiveLengthIn(150, 10)).isCloseTo(274.5, within(1e-9));
     assertThat(BeamLoading.UNIFORM.effectiveLengthIn(0, 10)).isZero();
     assertThatThrownBy(() -> BeamLoading.UNIFORM.effectiveLengthIn(-1, 10))
-        .hasMessage("unbraced length -1.0 in must be 0 or more and finite");
+        .hasMessage("unbraced length -1.0 in must be zero or more and finite");
   }
 
   @Test
@@ -131,7 +131,7 @@ class BeamTest {
     assertThat(Shear.oneDepthAwayLb(500, 10, 5.5)).isCloseTo(445, within(1e-9));
     assertThat(Shear.oneDepthAwayLb(10, 10, 5.5)).isZero();
     assertThatThrownBy(() -> Shear.oneDepthAwayLb(-1, 10, 5.5))
-        .hasMessage("shear at the support -1.0 lb must be 0 or more and finite");
+        .hasMessage("shear at the support -1.0 lb must be zero or more and finite");
   }
 
   @Test
@@ -141,7 +141,7 @@ class BeamTest {
     assertThatThrownBy(() -> Shear.of(Double.NaN, Sample.TWO_BY_SIX, Sample.stress(180)))
         .hasMessage("shear force NaN lb must be finite");
     assertThatThrownBy(() -> BeamStability.of(Sample.TWO_BY_SIX, -1, Sample.plain()))
-        .hasMessage("effective length -1.0 in must be 0 or more and finite");
+        .hasMessage("effective length -1.0 in must be zero or more and finite");
   }
 
   @Test
@@ -157,14 +157,14 @@ class BeamTest {
   @Test
   void sag_refuses_negative_parts_and_creep_that_shrinks() {
     assertThatThrownBy(() -> new Deflection(-0.1, 0, 2))
-        .hasMessage("permanent sag -0.1 in must be 0 or more and finite");
+        .hasMessage("permanent sag -0.1 in must be zero or more and finite");
     assertThatThrownBy(() -> new Deflection(0, -0.1, 2))
-        .hasMessage("passing sag -0.1 in must be 0 or more and finite");
+        .hasMessage("passing sag -0.1 in must be zero or more and finite");
     assertThatThrownBy(() -> new Deflection(0, 0, 0.9))
         .hasMessage("creep factor 0.9 must be from 1.0 to 10.0");
     assertThatThrownBy(() -> new Deflection(0, 0, 1).check(0, 180))
-        .hasMessage("span 0.0 in must be above 0 and finite");
+        .hasMessage("span 0.0 in must be above zero and finite");
     assertThatThrownBy(() -> new Deflection(0, 0, 1).check(90, 0))
-        .hasMessage("span divisor 0.0 must be above 0 and finite");
+        .hasMessage("span divisor 0.0 must be above zero and finite");
   }
 }

@@ -45,20 +45,20 @@ class BearingTest {
   @Test
   void bearing_refuses_no_contact_and_no_angle() {
     assertThatThrownBy(() -> new Seat(0, 1.5, 0))
-        .hasMessage("seat breadth 0.0 in must be above 0 and finite");
+        .hasMessage("seat breadth 0.0 in must be above zero and finite");
     assertThatThrownBy(() -> new Seat(3.5, 0, 0))
-        .hasMessage("seat length 0.0 in must be above 0 and finite");
+        .hasMessage("seat length 0.0 in must be above zero and finite");
     assertThatThrownBy(() -> new Seat(3.5, 1.5, -1))
-        .hasMessage("distance of the seat to the end -1.0 in must be 0 or more and finite");
+        .hasMessage("distance of the seat to the end -1.0 in must be zero or more and finite");
     assertThatThrownBy(() -> Bearing.onEndGrain(-1, 1, Sample.stress(1000)))
-        .hasMessage("bearing force -1.0 lb must be 0 or more and finite");
+        .hasMessage("bearing force -1.0 lb must be zero or more and finite");
     assertThatThrownBy(() -> Bearing.onEndGrain(1, 0, Sample.stress(1000)))
-        .hasMessage("contact area 0.0 in² must be above 0 and finite");
+        .hasMessage("contact area 0.0 in² must be above zero and finite");
     assertThatThrownBy(() -> Hankinson.at(1500, 625, 91))
         .hasMessage("angle to the grain 91.0 degrees must be from 0.0 to 90.0");
     assertThatThrownBy(() -> Hankinson.at(0, 625, 9))
-        .hasMessage("strength along the grain 0.0 must be above 0 and finite");
+        .hasMessage("strength along the grain 0.0 must be above zero and finite");
     assertThatThrownBy(() -> Hankinson.at(1, 0, 9))
-        .hasMessage("strength across the grain 0.0 must be above 0 and finite");
+        .hasMessage("strength across the grain 0.0 must be above zero and finite");
   }
 }

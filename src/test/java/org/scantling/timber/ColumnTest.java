@@ -56,22 +56,22 @@ class ColumnTest {
   @Test
   void columns_refuse_what_cannot_stand() {
     assertThatThrownBy(() -> ColumnStability.of(-1, 3.5, VALUES, SAWN))
-        .hasMessage("effective length -1.0 in must be 0 or more and finite");
+        .hasMessage("effective length -1.0 in must be zero or more and finite");
     assertThatThrownBy(() -> ColumnStability.of(96, 0, VALUES, SAWN))
-        .hasMessage("depth 0.0 in must be above 0 and finite");
+        .hasMessage("depth 0.0 in must be above zero and finite");
     assertThatThrownBy(() -> ColumnStability.of(96, 3.5, VALUES, 1.1))
         .hasMessage("straightness factor c 1.1 must be from 0.0 to 1.0");
     assertThatThrownBy(() -> new Bracing(96, 96, 0))
-        .hasMessage("straightness factor c 0.0 must be above 0 and finite");
+        .hasMessage("straightness factor c 0.0 must be above zero and finite");
     assertThatThrownBy(() -> new Bracing(-96, 96, SAWN))
-        .hasMessage("buckling length along the depth -96.0 in must be 0 or more and finite");
+        .hasMessage("buckling length along the depth -96.0 in must be zero or more and finite");
     assertThatThrownBy(() -> new Bracing(96, -96, SAWN))
-        .hasMessage("buckling length along the breadth -96.0 in must be 0 or more and finite");
+        .hasMessage("buckling length along the breadth -96.0 in must be zero or more and finite");
     assertThatThrownBy(() -> Column.of(-1, Sample.FOUR_BY_FOUR, new Bracing(96, 96, SAWN), VALUES))
-        .hasMessage("load on the post -1.0 lb must be 0 or more and finite");
+        .hasMessage("load on the post -1.0 lb must be zero or more and finite");
     assertThatThrownBy(() -> AxialStress.of(-1, 1, Sample.stress(575)))
-        .hasMessage("force along the grain -1.0 lb must be 0 or more and finite");
+        .hasMessage("force along the grain -1.0 lb must be zero or more and finite");
     assertThatThrownBy(() -> AxialStress.of(1, 0, Sample.stress(575)))
-        .hasMessage("net area 0.0 in² must be above 0 and finite");
+        .hasMessage("net area 0.0 in² must be above zero and finite");
   }
 }

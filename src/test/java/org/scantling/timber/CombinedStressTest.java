@@ -124,8 +124,8 @@ class CombinedStressTest {
   void an_axis_refuses_a_negative_offset() {
     Bending bending = Bending.of(1, SECTION, Sample.stress(900));
     assertThatThrownBy(() -> new BentAxis(bending, 5.5, -0.1))
-        .hasMessage("eccentricity -0.1 in must be 0 or more and finite");
+        .hasMessage("eccentricity -0.1 in must be zero or more and finite");
     assertThatThrownBy(() -> new BentAxis(bending, 0, 0))
-        .hasMessage("depth 0.0 in must be above 0 and finite");
+        .hasMessage("depth 0.0 in must be above zero and finite");
   }
 }

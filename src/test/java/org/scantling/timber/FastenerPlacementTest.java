@@ -57,11 +57,11 @@ class FastenerPlacementTest {
             "spacing for the full value, 3.0 diameters, must be above 0 and not under the least,"
                 + " 4.0");
     assertThatThrownBy(() -> new PlacementRule("spacing", -1, 3))
-        .hasMessage("least spacing -1.0 diameters must be 0 or more and finite");
+        .hasMessage("least spacing -1.0 diameters must be zero or more and finite");
     assertThatThrownBy(() -> SPACING.at(0, 0.5))
-        .hasMessage("spacing in a row 0.0 in must be above 0 and finite");
+        .hasMessage("spacing in a row 0.0 in must be above zero and finite");
     assertThatThrownBy(() -> SPACING.at(2, 0))
-        .hasMessage("fastener diameter 0.0 in must be above 0 and finite");
+        .hasMessage("fastener diameter 0.0 in must be above zero and finite");
     assertThatThrownBy(() -> new GeometryFactor(List.of()))
         .hasMessage("a geometry factor must look at one distance or more, found none");
   }
@@ -95,15 +95,15 @@ class FastenerPlacementTest {
     assertThatThrownBy(() -> Row.inWood(0, 2, 0.5))
         .hasMessage("a row of 0 fasteners must have 1 or more");
     assertThatThrownBy(() -> Row.onSteel(2, 0, 0.5))
-        .hasMessage("spacing in the row 0.0 in must be above 0 and finite");
+        .hasMessage("spacing in the row 0.0 in must be above zero and finite");
     assertThatThrownBy(() -> Row.inWood(2, 2, 0))
-        .hasMessage("fastener diameter 0.0 in must be above 0 and finite");
+        .hasMessage("fastener diameter 0.0 in must be above zero and finite");
     assertThatThrownBy(() -> new Row(2, 2, 0))
-        .hasMessage("load over slip 0.0 lb/in must be above 0 and finite");
+        .hasMessage("load over slip 0.0 lb/in must be above zero and finite");
     Row row = Row.inWood(2, 2, 0.5);
     assertThatThrownBy(() -> GroupAction.of(row, 0, 1))
-        .hasMessage("stiffness E·A of the main piece 0.0 lb must be above 0 and finite");
+        .hasMessage("stiffness E·A of the main piece 0.0 lb must be above zero and finite");
     assertThatThrownBy(() -> GroupAction.of(row, 1, 0))
-        .hasMessage("stiffness E·A of the side piece 0.0 lb must be above 0 and finite");
+        .hasMessage("stiffness E·A of the side piece 0.0 lb must be above zero and finite");
   }
 }

@@ -113,19 +113,19 @@ class FastenerTest {
     assertThatThrownBy(() -> Dowel.smooth(1.25, 45_000))
         .hasMessage("fastener diameter 1.25 in must be from 0.0 to 1.0");
     assertThatThrownBy(() -> Dowel.smooth(0, 45_000))
-        .hasMessage("fastener diameter 0.0 in must be above 0 and finite");
+        .hasMessage("fastener diameter 0.0 in must be above zero and finite");
     assertThatThrownBy(() -> new Dowel(0.25, 0.3, 45_000))
         .hasMessage("shank diameter 0.3 in must be from 0.0 to 0.25");
     assertThatThrownBy(() -> new Dowel(0.25, 0.2, 0))
-        .hasMessage("bending yield Fyb 0.0 psi must be above 0 and finite");
+        .hasMessage("bending yield Fyb 0.0 psi must be above zero and finite");
     assertThatThrownBy(() -> new DowelMember(0, 5000, 0))
-        .hasMessage("length of the fastener in the piece 0.0 in must be above 0 and finite");
+        .hasMessage("length of the fastener in the piece 0.0 in must be above zero and finite");
     assertThatThrownBy(() -> new DowelMember(1, 0, 0))
-        .hasMessage("dowel bearing strength 0.0 psi must be above 0 and finite");
+        .hasMessage("dowel bearing strength 0.0 psi must be above zero and finite");
     assertThatThrownBy(() -> new DowelMember(1, 5000, 91))
         .hasMessage("angle to the grain 91.0 degrees must be from 0.0 to 90.0");
     assertThatThrownBy(() -> DowelBearing.of(0, 0.5))
-        .hasMessage("specific gravity 0.0 must be above 0 and finite");
+        .hasMessage("specific gravity 0.0 must be above zero and finite");
     assertThatThrownBy(() -> DowelBearing.of(33.6, 0.5))
         .hasMessage("specific gravity 33.6 must be below 1.5");
   }
@@ -137,11 +137,11 @@ class FastenerTest {
     assertThat(Withdrawal.ofLag(0.5, 0.5, 3).perInchLb()).isCloseTo(378, within(0.5));
     assertThat(Withdrawal.ofWoodScrew(0.5, 0.190, 1).perInchLb()).isCloseTo(135, within(0.5));
     assertThatThrownBy(() -> Withdrawal.ofNail(0.5, 0.162, 0))
-        .hasMessage("grip of the fastener 0.0 in must be above 0 and finite");
+        .hasMessage("grip of the fastener 0.0 in must be above zero and finite");
     assertThatThrownBy(() -> Withdrawal.ofLag(-0.5, 0.162, 1))
-        .hasMessage("specific gravity -0.5 must be above 0 and finite");
+        .hasMessage("specific gravity -0.5 must be above zero and finite");
     assertThatThrownBy(() -> Withdrawal.ofWoodScrew(0.5, 0, 1))
-        .hasMessage("fastener diameter 0.0 in must be above 0 and finite");
+        .hasMessage("fastener diameter 0.0 in must be above zero and finite");
   }
 
   @Test
@@ -158,9 +158,9 @@ class FastenerTest {
     assertThatThrownBy(() -> new Connection(1, bolt, 0))
         .hasMessage("a joint of 0 fasteners must have 1 or more");
     assertThatThrownBy(() -> new Connection(-1, bolt, 1))
-        .hasMessage("force on the joint -1.0 lb must be 0 or more and finite");
+        .hasMessage("force on the joint -1.0 lb must be zero or more and finite");
     assertThatThrownBy(() -> new AdjustedForce("Z", 0, List.of()))
-        .hasMessage("Z 0.0 lb must be above 0 and finite");
+        .hasMessage("Z 0.0 lb must be above zero and finite");
   }
 
   @Test
@@ -169,6 +169,6 @@ class FastenerTest {
     assertThat(nail.sideIn()).isCloseTo(1.17, within(0.005));
     assertThat(nail.penetrationIn()).isCloseTo(1.86, within(0.005));
     assertThatThrownBy(() -> new ToeNail(0))
-        .hasMessage("nail length 0.0 in must be above 0 and finite");
+        .hasMessage("nail length 0.0 in must be above zero and finite");
   }
 }

@@ -80,13 +80,13 @@ class NotchTest {
             () -> NotchedShear.onTensionFace(1, TWO_BY_EIGHT, new EndNotch(7.25, 0), SHEAR))
         .hasMessage("notch depth 7.25 in must be below 7.25");
     assertThatThrownBy(() -> new EndNotch(-1, 0))
-        .hasMessage("notch depth -1.0 in must be 0 or more and finite");
+        .hasMessage("notch depth -1.0 in must be zero or more and finite");
     assertThatThrownBy(() -> new EndNotch(1, -2))
-        .hasMessage("reach of the notch -2.0 in must be 0 or more and finite");
+        .hasMessage("reach of the notch -2.0 in must be zero or more and finite");
     assertThatThrownBy(() -> new FastenerPlace(-1, 0))
-        .hasMessage("distance to the unloaded edge -1.0 in must be 0 or more and finite");
+        .hasMessage("distance to the unloaded edge -1.0 in must be zero or more and finite");
     assertThatThrownBy(() -> new FastenerPlace(1, -1))
-        .hasMessage("distance to the end -1.0 in must be 0 or more and finite");
+        .hasMessage("distance to the end -1.0 in must be zero or more and finite");
     assertThatThrownBy(
             () -> NotchedShear.onTensionFace(Double.NaN, TWO_BY_EIGHT, new EndNotch(1, 0), SHEAR))
         .hasMessage("shear force NaN lb must be finite");
@@ -155,15 +155,15 @@ class NotchTest {
   @Test
   void notch_limits_refuse_what_is_no_notch_and_no_limit() {
     assertThatThrownBy(() -> new Notch(NotchPlace.END, true, 0, 1))
-        .hasMessage("notch depth 0.0 in must be above 0 and finite");
+        .hasMessage("notch depth 0.0 in must be above zero and finite");
     assertThatThrownBy(() -> new Notch(NotchPlace.END, true, 1, -1))
-        .hasMessage("notch length -1.0 in must be above 0 and finite");
+        .hasMessage("notch length -1.0 in must be above zero and finite");
     assertThatThrownBy(() -> new NotchLimits(0, 1, 1, 4))
-        .hasMessage("end notch depth ratio 0.0 must be above 0 and finite");
+        .hasMessage("end notch depth ratio 0.0 must be above zero and finite");
     Notch notch = new Notch(NotchPlace.END, true, 1, 1);
     assertThatThrownBy(() -> LIMITS.review(notch, 0, 2))
-        .hasMessage("depth 0.0 in must be above 0 and finite");
+        .hasMessage("depth 0.0 in must be above zero and finite");
     assertThatThrownBy(() -> LIMITS.review(notch, 5.5, 0))
-        .hasMessage("nominal thickness 0.0 in must be above 0 and finite");
+        .hasMessage("nominal thickness 0.0 in must be above zero and finite");
   }
 }
