@@ -73,7 +73,7 @@ final class Bench {
     return switch (question) {
       case CROSSBEAM_SIZE -> crossbeams().of(material);
       case HEADER_SIZE -> headers().of(material);
-      case POST_SIZE -> braced().isEmpty() ? posts().of(material) : List.of();
+      case POST_SIZE -> onBrackets() ? List.of() : posts().of(material);
       default -> List.of();
     };
   }
@@ -81,6 +81,11 @@ final class Bench {
   /** The walk as frames with knee braces, where it stands on brackets. */
   Optional<BracedWalk> braced() {
     return BraceBench.walk(this);
+  }
+
+  /** False on brackets without braces that find room: nothing holds such posts upright. */
+  boolean upright() {
+    return !onBrackets() || BraceBench.stands(this);
   }
 
   boolean onBrackets() {
@@ -156,7 +161,8 @@ final class Bench {
 
   PostChecks.Standing standing() {
     WindOnWalk wind = wind();
-    boolean railed = answers.has(RAIL_SIZE);
+    // No check of a post is worked before the housing of its rail is known.
+    boolean railed = answers.has(RAIL_SIZE) && answers.has(RAIL_NOTCH);
     return new PostChecks.Standing(
         wind.across(),
         wind.along(),

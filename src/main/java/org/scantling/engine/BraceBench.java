@@ -30,12 +30,16 @@ final class BraceBench {
    * Posts in the ground stand by themselves, and braces between them are not counted on.
    */
   static Optional<BracedWalk> walk(Bench bench) {
+    return stands(bench)
+        ? bench.material(bench.answers().option(BRACE_SIZE)).map(brace -> walk(bench, brace))
+        : Optional.empty();
+  }
+
+  /** True for a walk on brackets with braces that find room both ways. */
+  static boolean stands(Bench bench) {
     Answers answers = bench.answers();
     boolean known = bench.onBrackets() && answers.has(BRACE_SIZE) && answers.has(BRACE_LEG);
-    if (!known || !BracedWalk.fits(bench.geometry(), answers.number(BRACE_LEG))) {
-      return Optional.empty();
-    }
-    return bench.material(answers.option(BRACE_SIZE)).map(brace -> walk(bench, brace));
+    return known && BracedWalk.fits(bench.geometry(), answers.number(BRACE_LEG));
   }
 
   private static BracedWalk walk(Bench bench, Material brace) {

@@ -110,9 +110,8 @@ final class Desk {
 
   private void sizes(Question question) {
     Bench bench = new Bench(job.tables(), job.stock(), answers);
-    boolean paired = answers.option(HEADER_STYLE).equals("paired");
     List<String> sold = new ArrayList<>();
-    for (String option : job.stock().options(question, paired)) {
+    for (String option : tried(question)) {
       if (bench.material(option).isPresent()) {
         sold.add(option);
         facts.add(job.stock().candidate(question, option));
@@ -122,6 +121,14 @@ final class Desk {
       }
     }
     options.put(question, sold);
+  }
+
+  /** Every size that the yard sells, or the one that is given. */
+  private List<String> tried(Question question) {
+    boolean paired = answers.option(HEADER_STYLE).equals("paired");
+    return job.fixed(question, answers)
+        .map(given -> List.of(given.option()))
+        .orElseGet(() -> job.stock().options(question, paired));
   }
 
   private void size(Answer answer) {

@@ -1,6 +1,7 @@
 package org.scantling.reasons;
 
 import org.scantling.quantity.Measure;
+import org.scantling.quantity.Unit;
 
 /**
  * What one rule found. Rules never set an answer: they bound it, prefer one, or reject an option,
@@ -39,7 +40,7 @@ public sealed interface Finding {
    * The option cannot be the answer.
    *
    * @param check the check or table row that stopped it
-   * @param ratio what is asked over what is allowed; above 1
+   * @param ratio what is asked over what is allowed; above 1, or 1 for what is never allowed
    */
   record Reject(
       Question question, String rule, String option, String check, double ratio, Evidence evidence)
@@ -55,6 +56,13 @@ public sealed interface Finding {
    * @param ratio what is asked over what is covered; above 1, or 1 for a use that is never covered
    */
   record Refuse(String rule, String demand, double ratio, Evidence evidence) implements Finding {}
+
+  /**
+   * The check may be worked harder than published, up to {@code ratio}.
+   *
+   * @param ratio greatest demand over capacity, above the limit of the check's row
+   */
+  record Ease(String check, String rule, double ratio, Evidence evidence) implements Finding {}
 
   static AtLeast atLeast(Question question, String rule, double number, Evidence evidence) {
     return new AtLeast(question, rule, number, evidence);
@@ -108,6 +116,15 @@ public sealed interface Finding {
             .and("limit", new Measure(limit.amount(), demand.unit()))
             .row(limit);
     return new Refuse(rule, demand.path(), asked / limit.amount(), evidence);
+  }
+
+  /** A check that may be worked as hard as the base design itself has been. */
+  static Ease ease(ProvenCheck own, String rule, Cited limit) {
+    Evidence evidence =
+        Evidence.saw("record", Measure.ratio(own.ratio()))
+            .and("since", new Measure(own.sinceYear(), Unit.YEAR))
+            .row(limit);
+    return new Ease(own.check(), rule, own.ratio(), evidence);
   }
 
   /** An option that a structural check forbids. */
