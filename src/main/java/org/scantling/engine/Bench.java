@@ -23,6 +23,7 @@ import org.scantling.loads.DurationFactors;
 import org.scantling.loads.FoliageCover;
 import org.scantling.loads.LatticeRule;
 import org.scantling.loads.SolidityBands;
+import org.scantling.loads.WallRule;
 import org.scantling.reasons.Answer;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Question;
@@ -190,7 +191,16 @@ final class Bench {
         new LatticeRule(bands(), wind("wind.gust"), wind("wind.least-pressure")),
         new FoliageCover(vine.sideFillLeafRatio(), vine.dragFactor()),
         new FoliageCover(vine.sideFillBareRatio(), vine.dragFactor()),
-        new WindOnWalk.Shelter(thumb("wind.sheltered-share"), thumb("wind.sheltered-depths")));
+        new WindOnWalk.Shelter(thumb("wind.sheltered-share"), thumb("wind.sheltered-depths")),
+        wall());
+  }
+
+  /** What a closed side counts as: a wall as long as the shorter way through, which is cautious. */
+  private WallRule wall() {
+    double shorterIn = Math.min(geometry().headerLengthIn(), geometry().crossbeamLengthIn());
+    double lengthRatio = shorterIn / geometry().overallHeightIn();
+    return new WallRule(
+        tables.windWall(lengthRatio).amount(), wind("wind.gust"), wind("wind.least-pressure"));
   }
 
   private SolidityBands bands() {

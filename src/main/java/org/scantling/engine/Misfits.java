@@ -3,6 +3,7 @@ package org.scantling.engine;
 import java.util.ArrayList;
 import java.util.List;
 import org.scantling.design.BaseDesign;
+import org.scantling.design.Geometry;
 import org.scantling.design.Misfit;
 import org.scantling.design.Site;
 import org.scantling.quantity.Length;
@@ -11,18 +12,26 @@ import org.scantling.tables.Tables;
 
 /** What of a design cannot be put together, or not worked out in the timber of the site. */
 final class Misfits {
+  private static final double HAIR_IN = 1e-6;
+
   private final BaseDesign design;
   private final Stock stock;
+  private final double picketIn;
   private final List<Misfit> found = new ArrayList<>();
 
-  private Misfits(BaseDesign design, Stock stock) {
+  private Misfits(BaseDesign design, Stock stock, Tables tables) {
     this.design = design;
     this.stock = stock;
+    this.picketIn = tables.thumb("picket.breadth").amount();
   }
 
   static List<Misfit> of(BaseDesign design, Site site, Tables tables) {
     String market = site.materials().market().orElse(tables.defaults().row("market").word());
-    Misfits misfits = new Misfits(design, new Stock(tables, market));
+    Stock stock = new Stock(tables, market);
+    Misfits misfits = new Misfits(design, stock, tables);
+    double marginIn = tables.thumb("crossbeam.end-margin").amount();
+    misfits.crossbeams(new BaseRecord(design, stock, marginIn).geometry());
+    misfits.square();
     misfits.plan();
     misfits.notches();
     misfits.sides();
@@ -46,12 +55,53 @@ final class Misfits {
             width -> over("posts.hole-diameter", width, breadthIn, "the post in it is broad"));
   }
 
+  /** The checks know square posts alone. */
+  private void square() {
+    SizeRow row = stock.row(design.posts().size());
+    if (Math.abs(row.thicknessIn() - row.widthIn()) > HAIR_IN) {
+      found.add(new Misfit("posts.size", design.posts().size(), "a square size, such as 4x4"));
+    }
+  }
+
+  private void crossbeams(Geometry laidOut) {
+    if (laidOut.crossbeamSpacingIn() <= laidOut.crossbeams().breadthIn()) {
+      found.add(
+          new Misfit(
+              "crossbeams.count",
+              Integer.toString(design.crossbeams().count()),
+              "few enough that a gap is left between them"));
+    }
+  }
+
   private void notches() {
     under("headers.notch", design.headers().notchIn(), design.headers().size());
     under("crossbeams.notch", design.crossbeams().notchIn(), design.crossbeams().size());
   }
 
   private void sides() {
+    pickets();
+    rail();
+  }
+
+  private void pickets() {
+    double freeIn = design.posts().bayIn() - stock.row(design.posts().size()).thicknessIn();
+    design
+        .sidePanels()
+        .filter(panels -> panels.pickets() * picketIn >= freeIn)
+        .ifPresent(
+            panels ->
+                found.add(
+                    new Misfit(
+                        "side-panels.pickets",
+                        Integer.toString(panels.pickets()),
+                        "fewer than fill the "
+                            + Length.feetAndInches(freeIn)
+                            + " between two posts, each "
+                            + Length.feetAndInches(picketIn)
+                            + " broad")));
+  }
+
+  private void rail() {
     design
         .sidePanels()
         .filter(panels -> panels.railHeightIn() >= design.posts().heightIn())

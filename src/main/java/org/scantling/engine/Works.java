@@ -185,6 +185,7 @@ final class Works {
 
   private List<Fact> sides() {
     List<Fact> facts = new ArrayList<>(job.tables().checks().rows());
+    facts.add(braceRoom());
     job.site()
         .base()
         .sidePanels()
@@ -202,6 +203,18 @@ final class Works {
                           .and("bay", Measure.inches(bayIn))));
             });
     return facts;
+  }
+
+  /** The leg at which two braces meet, or one reaches the ground. */
+  private Worked braceRoom() {
+    Geometry geometry = geometry();
+    double apartIn = Math.min(geometry.plan().bayIn(), geometry.plan().rowSpacingIn());
+    double heightIn = geometry.headerTopIn() - geometry.headers().depthIn() / 2;
+    return geometry(
+        "brace.leg-room",
+        BRACE_LEG,
+        Math.min(apartIn / 2, heightIn),
+        Evidence.saw("apart", Measure.inches(apartIn)).and("height", Measure.inches(heightIn)));
   }
 
   private List<Fact> footings() {

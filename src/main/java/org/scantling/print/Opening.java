@@ -39,7 +39,8 @@ final class Opening {
             + " under the crossbeams. "
             + changes()
             + " "
-            + new Passing(voice, proposal.yardstick()).sentence(proposal.checks()));
+            + new Passing(voice, proposal.yardstick())
+                .sentence("All " + proposal.checks().size() + " checks", proposal.checks()));
   }
 
   private static String bays(int bays) {

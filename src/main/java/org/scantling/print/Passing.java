@@ -18,13 +18,16 @@ final class Passing {
     this.line = new CheckLine(voice, yardstick);
   }
 
-  String sentence(List<Checked> checks) {
+  /**
+   * @param every how all of them are called, such as "All 33 checks"
+   */
+  String sentence(String every, List<Checked> checks) {
     List<Checked> byRecord = checks.stream().filter(yardstick::byRecord).toList();
     Optional<Checked> tightest =
         checks.stream()
             .filter(each -> !yardstick.byRecord(each))
             .max(Comparator.comparingDouble(each -> each.check().ratio()));
-    String all = "All " + checks.size() + " checks pass";
+    String all = every + " pass";
     return byRecord.isEmpty()
         ? all + "; the tightest uses " + tightest.map(this::tight).orElse("nothing") + "."
         : all

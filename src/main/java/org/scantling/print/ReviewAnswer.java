@@ -35,7 +35,11 @@ final class ReviewAnswer {
     List<Checked> failing = review.failing();
     int all = review.checks().size();
     if (failing.isEmpty()) {
-      return new Passing(voice, review.yardstick()).sentence(review.checks());
+      String every =
+          review.unworked().isEmpty()
+              ? "All " + all + " checks"
+              : "The " + all + " checks that could be worked";
+      return new Passing(voice, review.yardstick()).sentence(every, review.checks());
     }
     Checked worst = failing.get(0);
     return failing.size()
