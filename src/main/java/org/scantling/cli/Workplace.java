@@ -1,13 +1,17 @@
 package org.scantling.cli;
 
+import java.nio.file.Path;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.scantling.engine.Engine;
+import org.scantling.intake.DesignIntake;
+import org.scantling.intake.DesignReader;
 import org.scantling.intake.Intake;
 import org.scantling.intake.SiteReader;
 import org.scantling.intake.Vocabulary;
 import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Review;
 import org.scantling.rulebase.RuleBase;
 import org.scantling.tables.Table;
 import org.scantling.tables.TableRow;
@@ -16,6 +20,7 @@ import org.scantling.tables.Tables;
 /** Tables, rules and reader, put together for one run. */
 final class Workplace {
   private final Tables tables;
+  private Engine engine;
 
   private Workplace(Tables tables) {
     this.tables = tables;
@@ -34,7 +39,25 @@ final class Workplace {
   }
 
   Proposal propose(Intake intake) {
-    return new Engine(RuleBase.load(), tables).propose(intake.site(), intake.defaulted());
+    return engine().propose(intake.site(), intake.defaulted());
+  }
+
+  /** A design file that can be put together in the timber of the site. */
+  DesignIntake readDesign(Path file, Intake site) {
+    return new DesignReader(vocabulary())
+        .read(file, design -> engine().misfits(design, site.site()));
+  }
+
+  Review check(Intake site, DesignIntake design) {
+    return engine().check(site.site(), design.design(), design.defaulted(), site.defaulted());
+  }
+
+  /** Put together when it is first needed: a file with a slip in it is refused sooner. */
+  private Engine engine() {
+    if (engine == null) {
+      engine = new Engine(RuleBase.load(), tables);
+    }
+    return engine;
   }
 
   private Vocabulary vocabulary() {

@@ -3,8 +3,10 @@ package org.scantling.confirm;
 import org.scantling.design.Geometry;
 import org.scantling.loads.FoliageCover;
 import org.scantling.loads.FoliageWind;
+import org.scantling.loads.FreestandingWallWind;
 import org.scantling.loads.LatticeRule;
 import org.scantling.loads.LatticeWind;
+import org.scantling.loads.WallRule;
 import org.scantling.loads.WindPanel;
 
 /**
@@ -32,13 +34,23 @@ public final class WindOnWalk {
    * @param inLeaf how leaves fill the sides
    * @param bare how stems fill them in winter
    * @param shelter what one crossbeam takes off the next
+   * @param wall what a side so closed that it is no open frame counts as
    */
   public record Rules(
       double pressurePsf,
       LatticeRule lattice,
       FoliageCover inLeaf,
       FoliageCover bare,
-      Shelter shelter) {}
+      Shelter shelter,
+      WallRule wall) {}
+
+  /** What the wind does to a side, and the timber it does that to. */
+  private record Side(double forceLb, double solidIn2) {
+    /** The share of the force that falls on some of the timber. */
+    double onLb(double areaIn2) {
+      return forceLb * areaIn2 / solidIn2;
+    }
+  }
 
   /**
    * @param shareRatio share of the full wind that is left in the lee of a crossbeam
@@ -68,14 +80,14 @@ public final class WindOnWalk {
     double uprightIn2 = postIn2() + railIn2 + picketIn2;
     double grossIn2 = Math.max(shareIn, headerShareIn()) * geometry.overallHeightIn();
     double openIn2 = Math.max(0, shareIn * heightIn - uprightIn2);
-    LatticeWind frame = lattice(headerIn2 + endsIn2 + uprightIn2, grossIn2);
+    Side frame = side(headerIn2 + endsIn2 + uprightIn2, grossIn2);
     double leavesLb =
         FoliageWind.on(openIn2, rules.pressurePsf(), rules.inLeaf(), rules.bare()).worstLb();
     double topIn2 = headerIn2 + endsIn2;
     return new SidePush(
-        pressed(frame, topIn2),
+        frame.onLb(topIn2),
         (headerIn2 * headerMiddleIn() + endsIn2 * crossbeamMiddleIn()) / topIn2,
-        pressed(frame, uprightIn2) + leavesLb,
+        frame.onLb(uprightIn2) + leavesLb,
         heightIn);
   }
 
@@ -83,18 +95,18 @@ public final class WindOnWalk {
   public SidePush along() {
     double topLb = onCrossbeamLb() * windwardCount() / geometry.postCount();
     double heightIn = geometry.posts().heightIn();
-    return new SidePush(topLb, crossbeamMiddleIn(), pressed(gable(), postIn2()), heightIn);
+    return new SidePush(topLb, crossbeamMiddleIn(), gable().onLb(postIn2()), heightIn);
   }
 
   /** Wind along the walk on one crossbeam in full wind, strength level. */
   public double onCrossbeamLb() {
-    return pressed(gable(), crossbeamIn2());
+    return gable().onLb(crossbeamIn2());
   }
 
   /** One crossbeam with its two posts, seen along the walk. */
-  private LatticeWind gable() {
+  private Side gable() {
     double frameIn2 = geometry.crossbeamLengthIn() * geometry.overallHeightIn();
-    return lattice(crossbeamIn2() + 2 * postIn2(), frameIn2);
+    return side(crossbeamIn2() + 2 * postIn2(), frameIn2);
   }
 
   private double crossbeamIn2() {
@@ -123,12 +135,14 @@ public final class WindOnWalk {
     return 1 + share * (geometry.crossbeamCount() - 1);
   }
 
-  private LatticeWind lattice(double solidIn2, double grossIn2) {
-    return LatticeWind.on(new WindPanel(solidIn2, grossIn2), rules.pressurePsf(), rules.lattice());
-  }
-
-  private static double pressed(LatticeWind wind, double areaIn2) {
-    return wind.forceLb() * areaIn2 / wind.panel().solidAreaIn2();
+  /** Pieces that cross cover the same ground, so a side is never more than closed. */
+  private Side side(double solidIn2, double grossIn2) {
+    WindPanel panel = new WindPanel(Math.min(solidIn2, grossIn2), grossIn2);
+    double forceLb =
+        panel.solidityRatio() > rules.lattice().bands().openUpToRatio()
+            ? FreestandingWallWind.on(panel, rules.pressurePsf(), rules.wall()).forceLb()
+            : LatticeWind.on(panel, rules.pressurePsf(), rules.lattice()).forceLb();
+    return new Side(forceLb, solidIn2);
   }
 
   /** Length of side that leans on the hardest-pressed post. */

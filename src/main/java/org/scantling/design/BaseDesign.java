@@ -1,5 +1,6 @@
 package org.scantling.design;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -22,6 +23,23 @@ public record BaseDesign(
     Crossbeams crossbeams,
     Optional<SidePanels> sidePanels,
     Optional<Braces> braces) {
+
+  /**
+   * The same design with the side panels and the braces of another, where its file does not speak
+   * of them.
+   *
+   * @param unsaid paths that the file leaves out
+   */
+  public BaseDesign completedBy(BaseDesign other, List<String> unsaid) {
+    return new BaseDesign(
+        title,
+        proven,
+        posts,
+        headers,
+        crossbeams,
+        unsaid.contains("side-panels") ? other.sidePanels() : sidePanels,
+        unsaid.contains("braces") ? other.braces() : braces);
+  }
 
   /**
    * Where the base has stood.

@@ -17,8 +17,11 @@ import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
+import org.scantling.reasons.Review;
+import org.scantling.reasons.Shortfall;
+import org.scantling.reasons.Yardstick;
 
-/** Turns the last pass into a proposal. */
+/** Turns the last pass into a proposal, or into a review of a design that was given. */
 final class Assembly {
   private final Job job;
   private final Pass pass;
@@ -39,16 +42,49 @@ final class Assembly {
         job.site().base().title(),
         done ? new Proposal.Result.Proposed(structure()) : refusal(),
         decisions(),
-        done ? checks() : List.of(),
+        done ? pass.confirmation().checks() : List.of(),
         cautions(),
-        assumptions);
+        assumptions,
+        pass.yardstick());
+  }
+
+  /** The same pass, in which every question that a design answers was held against the findings. */
+  Review review(String designTitle, List<String> unsaid) {
+    boolean done = pass.broken().isEmpty();
+    return new Review(
+        job.site().title(),
+        designTitle,
+        job.site().base().title(),
+        done ? Optional.empty() : Optional.of(refusal()),
+        done ? worstFirst(pass.confirmation().checks()) : List.of(),
+        done ? gravestFirst(pass.shortfalls()) : List.of(),
+        done ? pass.confirmation().unworked() : List.of(),
+        decisions(),
+        cautions(),
+        assumptions,
+        unsaid,
+        pass.yardstick());
+  }
+
+  private List<Checked> worstFirst(List<Checked> checks) {
+    Yardstick yardstick = pass.yardstick();
+    Comparator<Checked> byRatio =
+        Comparator.comparingDouble(each -> each.check().ratio() / yardstick.limitRatio(each));
+    return checks.stream().sorted(byRatio.reversed()).toList();
+  }
+
+  private static List<Shortfall> gravestFirst(List<Shortfall> shortfalls) {
+    Comparator<Shortfall> byKind = Comparator.comparing(Shortfall::kind);
+    return shortfalls.stream()
+        .sorted(byKind.thenComparing(each -> -each.ratio().orElse(Double.POSITIVE_INFINITY)))
+        .toList();
   }
 
   private Structure structure() {
     return new Parts(job, pass.answers()).structure();
   }
 
-  private Proposal.Result refusal() {
+  private Proposal.Result.NeedsEngineer refusal() {
     Verdict.Unanswerable broken = pass.broken().orElseThrow();
     Reason closest = broken.closest();
     String demand =
@@ -85,39 +121,6 @@ final class Assembly {
         verdict.reasons(),
         verdict.rejected(),
         explained ? movers.of(question, governing) : List.of());
-  }
-
-  private List<Checked> checks() {
-    Bench bench = job.bench(pass.answers());
-    List<Checked> checks = new ArrayList<>();
-    for (Question question : List.of(CROSSBEAM_SIZE, HEADER_SIZE, POST_SIZE)) {
-      checks.addAll(bench.checks(question, pass.answers().option(question)));
-    }
-    if (bench.braced().isPresent()) {
-      checks.addAll(bench.checks(BRACE_SIZE, pass.answers().option(BRACE_SIZE)));
-    }
-    checks.addAll(
-        bench.footingChecks(
-            pass.answers().number(FOOTING_DEPTH), pass.answers().number(HOLE_DIAMETER)));
-    JointBench joints = new JointBench(bench);
-    for (Question question : List.of(CROSSBEAM_JOINT, HEADER_JOINT, BRACE_JOINT)) {
-      if (pass.verdicts().containsKey(question)) {
-        checks.addAll(joints.checks(job.tables().joints().row(pass.answers().option(question))));
-      }
-    }
-    return worst(checks);
-  }
-
-  /** One entry a check: several joints may ask for the same distance. */
-  private static List<Checked> worst(List<Checked> checks) {
-    Map<String, Checked> byId = new LinkedHashMap<>();
-    checks.forEach(
-        each ->
-            byId.merge(
-                each.id(),
-                each,
-                (one, other) -> one.check().ratio() >= other.check().ratio() ? one : other));
-    return new ArrayList<>(byId.values());
   }
 
   /** Gravest first, then in the order of their rows; each text once. */

@@ -23,6 +23,7 @@ import org.scantling.loads.DurationFactors;
 import org.scantling.loads.FoliageCover;
 import org.scantling.loads.LatticeRule;
 import org.scantling.loads.SolidityBands;
+import org.scantling.loads.WallRule;
 import org.scantling.reasons.Answer;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Question;
@@ -122,6 +123,11 @@ final class Bench {
     return braced.get();
   }
 
+  /** False on brackets without braces that find room: nothing holds such posts upright. */
+  boolean upright() {
+    return !onBrackets() || BraceBench.stands(this);
+  }
+
   boolean onBrackets() {
     return answers.has(FOOTING_KIND) && answers.option(FOOTING_KIND).equals("bracket");
   }
@@ -218,7 +224,8 @@ final class Bench {
 
   private PostChecks.Standing stands() {
     WindOnWalk wind = wind();
-    boolean railed = answers.has(RAIL_SIZE);
+    // No check of a post is worked before the housing of its rail is known.
+    boolean railed = answers.has(RAIL_SIZE) && answers.has(RAIL_NOTCH);
     return new PostChecks.Standing(
         wind.across(),
         wind.along(),
@@ -250,7 +257,16 @@ final class Bench {
         new LatticeRule(bands(), wind("wind.gust"), wind("wind.least-pressure")),
         new FoliageCover(vine.sideFillLeafRatio(), vine.dragFactor()),
         new FoliageCover(vine.sideFillBareRatio(), vine.dragFactor()),
-        new WindOnWalk.Shelter(thumb("wind.sheltered-share"), thumb("wind.sheltered-depths")));
+        new WindOnWalk.Shelter(thumb("wind.sheltered-share"), thumb("wind.sheltered-depths")),
+        wall());
+  }
+
+  /** What a closed side counts as: a wall as long as the shorter way through, which is cautious. */
+  private WallRule wall() {
+    double shorterIn = Math.min(geometry().headerLengthIn(), geometry().crossbeamLengthIn());
+    double lengthRatio = shorterIn / geometry().overallHeightIn();
+    return new WallRule(
+        tables.windWall(lengthRatio).amount(), wind("wind.gust"), wind("wind.least-pressure"));
   }
 
   private SolidityBands bands() {

@@ -34,6 +34,13 @@ final class BraceBench {
         .map(timbers -> bench.ledger().walk(given(bench, timbers), () -> walk(bench, timbers)));
   }
 
+  /** True for a walk on brackets with braces that find room both ways. */
+  static boolean stands(Bench bench) {
+    Answers answers = bench.answers();
+    boolean known = bench.onBrackets() && answers.has(BRACE_SIZE) && answers.has(BRACE_LEG);
+    return known && BracedWalk.fits(bench.geometry(), answers.number(BRACE_LEG));
+  }
+
   private static BracedWalk walk(Bench bench, BracedTimbers timbers) {
     return new BracedWalk(
         bench.geometry(), timbers, bench.headers(), bench.topLoads(), bench.standing());
@@ -61,8 +68,7 @@ final class BraceBench {
   /** The timbers of a braced walk; none where it does not stand by its braces. */
   static Optional<BracedTimbers> timbers(Bench bench) {
     Answers answers = bench.answers();
-    boolean known = bench.onBrackets() && answers.has(BRACE_SIZE) && answers.has(BRACE_LEG);
-    if (!known || !BracedWalk.fits(bench.geometry(), answers.number(BRACE_LEG))) {
+    if (!stands(bench)) {
       return Optional.empty();
     }
     return bench

@@ -110,8 +110,7 @@ final class Desk {
   }
 
   private void sizes(Question question) {
-    boolean paired = answers.option(HEADER_STYLE).equals("paired");
-    List<String> offered = job.offer().sizes(question, paired);
+    List<String> offered = tried(question);
     for (String option : offered) {
       facts.add(job.stock().candidate(question, option));
       if (bench.material(option).isEmpty()) {
@@ -122,6 +121,14 @@ final class Desk {
       }
     }
     options.put(question, offered);
+  }
+
+  /** Every size that the yard sells, or the one that is given. */
+  private List<String> tried(Question question) {
+    boolean paired = answers.option(HEADER_STYLE).equals("paired");
+    return job.fixed(question, answers)
+        .map(given -> List.of(given.option()))
+        .orElseGet(() -> job.offer().sizes(question, paired));
   }
 
   private void size(Answer answer) {

@@ -4,20 +4,27 @@ import static org.scantling.reasons.Question.BAYS;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.function.Predicate;
+import org.scantling.design.BaseDesign;
+import org.scantling.design.Misfit;
 import org.scantling.design.Site;
 import org.scantling.reasons.BayTrial;
 import org.scantling.reasons.DeadEnd;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Proposal;
+import org.scantling.reasons.ProvenCheck;
+import org.scantling.reasons.Review;
+import org.scantling.reasons.TrackRecord;
 import org.scantling.rulebase.RuleBase;
 import org.scantling.rulebase.RuleBaseFault;
 import org.scantling.tables.Tables;
 
 /**
  * Proposes the resized structure for a site: runs the phases until nothing changes, and another
- * number of bays where one leads to a dead end.
+ * number of bays where one leads to a dead end. Checks a given design by the same phases, with its
+ * answers fixed.
  */
 public final class Engine {
   private static final int MOST_PASSES = 24;
@@ -52,7 +59,8 @@ public final class Engine {
    * @param assumptions paths of the site file that were left out
    */
   public Proposal propose(Site site, List<String> assumptions) {
-    Job job = new Job(site, tables, new Ledger());
+    Ledger ledger = new Ledger();
+    Job job = new Job(site, tables, ledger).withRecord(record(site, ledger));
     job = job.withTrials(trials(job));
     List<DeadEnd> deadEnds = new ArrayList<>();
     Pass first = settle(job, deadEnds);
@@ -70,6 +78,49 @@ public final class Engine {
       deadEnds.add(end);
       last = settle(job, deadEnds);
     }
+  }
+
+  /**
+   * Every check of a design on a site, and every limit of the rules that it breaks; resizes
+   * nothing.
+   *
+   * <p>Side panels and braces that the design file does not speak of are taken from the site's
+   * base.
+   *
+   * @param design the fixed design, without {@link #misfits}
+   * @param unsaid paths of the design file that were left out
+   * @param assumptions paths of the site file that were left out
+   */
+  public Review check(Site site, BaseDesign design, List<String> unsaid, List<String> assumptions) {
+    Ledger ledger = new Ledger();
+    Job job =
+        new Job(site, tables, ledger)
+            .withRecord(record(site, ledger))
+            .withDesign(design.completedBy(site.base(), unsaid));
+    return new Assembly(job, settle(job, List.of()), assumptions).review(design.title(), unsaid);
+  }
+
+  /** What of a design cannot be put together, or not worked out in the timber of the site. */
+  public List<Misfit> misfits(BaseDesign design, Site site) {
+    return Misfits.of(design, site, tables);
+  }
+
+  /** The base's own checks where it has stood, by the same path as any fixed design. */
+  private Optional<TrackRecord> record(Site site, Ledger ledger) {
+    return OwnPlace.of(site)
+        .filter(place -> misfits(site.base(), place).isEmpty())
+        .map(place -> new Job(place, tables, ledger).withDesign(site.base()))
+        .map(job -> settle(job, List.of()))
+        .filter(pass -> pass.broken().isEmpty())
+        .map(pass -> record(site.base().proven().orElseThrow().builtYear(), pass));
+  }
+
+  private static TrackRecord record(int sinceYear, Pass pass) {
+    return new TrackRecord(
+        sinceYear,
+        pass.confirmation().checks().stream()
+            .map(each -> new ProvenCheck(each.id(), each.check().ratio(), sinceYear))
+            .toList());
   }
 
   /**
@@ -94,7 +145,7 @@ public final class Engine {
   /** Runs passes until the answers stay as they are, or one question has no answer. */
   private Pass settle(Job job, List<DeadEnd> deadEnds) {
     Rulings rulings = new Rulings(rules, allowed, rows, job);
-    Answers answers = job.base().answers();
+    Answers answers = job.start();
     Pass before = null;
     for (int count = 1; count <= MOST_PASSES; count++) {
       Pass pass = new Pass(job, rulings, answers, before, deadEnds);

@@ -3,11 +3,15 @@ package org.scantling.engine;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import org.scantling.design.BaseDesign;
 import org.scantling.design.Site;
+import org.scantling.reasons.Answer;
 import org.scantling.reasons.BayTrial;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Question;
+import org.scantling.reasons.TrackRecord;
 import org.scantling.tables.Tables;
 import org.scantling.tables.VineRow;
 
@@ -20,50 +24,114 @@ final class Job {
 
   private final Site site;
   private final Tables tables;
+  private final Terms terms;
   private final String market;
   private final Stock stock;
   private final BaseRecord base;
   private final Offer offer;
   private final Ledger ledger;
   private final List<Fact> facts = new ArrayList<>();
-  private final List<Integer> bayCounts;
+
+  /**
+   * What is laid down besides the site and the tables.
+   *
+   * @param bayCounts every number of bays that is to be tried
+   * @param trials what came of trying each of them
+   * @param fixed the answers that a given design fixes
+   * @param record how the base has stood, where that is known
+   */
+  private record Terms(
+      List<Integer> bayCounts, List<BayTrial> trials, Fixed fixed, Optional<TrackRecord> record) {}
 
   /**
    * @param ledger what was worked out before, with the same tables
    */
   Job(Site site, Tables tables, Ledger ledger) {
-    this(site, tables, ledger, possibleBays(site, tables), List.of());
+    this(
+        site,
+        tables,
+        ledger,
+        new Terms(possibleBays(site, tables), List.of(), Fixed.nothing(), Optional.empty()));
   }
 
-  private Job(
-      Site site, Tables tables, Ledger ledger, List<Integer> bayCounts, List<BayTrial> trials) {
-    this.bayCounts = bayCounts;
+  private Job(Site site, Tables tables, Ledger ledger, Terms terms) {
     this.ledger = ledger;
     this.site = site;
     this.tables = tables;
+    this.terms = terms;
     this.market = site.materials().market().orElse(tables.defaults().row("market").word());
     this.stock = new Stock(tables, market);
-    this.base = new BaseRecord(site.base(), stock, tables.thumb("crossbeam.end-margin").amount());
+    this.base = record(site.base());
     this.offer = new Offer(stock, base.facts());
     facts.addAll(SiteFacts.of(site, tables));
     facts.addAll(base.facts());
     facts.addAll(offer.matches());
-    facts.addAll(trials);
+    facts.addAll(terms.trials());
+    terms.record().ifPresent(record -> facts.addAll(record.checks()));
   }
 
   /** The same job with what came of trying every number of bays. */
   Job withTrials(List<BayTrial> trials) {
-    return trials.isEmpty() ? this : new Job(site, tables, ledger, bayCounts, trials);
+    return trials.isEmpty()
+        ? this
+        : with(new Terms(terms.bayCounts(), trials, terms.fixed(), terms.record()));
   }
 
   /** The same job with that number of bays and no other. */
   Job withBays(int bays) {
-    return new Job(site, tables, ledger, List.of(bays), List.of());
+    return with(new Terms(List.of(bays), List.of(), terms.fixed(), terms.record()));
+  }
+
+  /** The same job with how the base has stood. */
+  Job withRecord(Optional<TrackRecord> record) {
+    return with(new Terms(terms.bayCounts(), terms.trials(), terms.fixed(), record));
+  }
+
+  /** The same job with a structure that is decided already. */
+  Job withDesign(BaseDesign design) {
+    return with(
+        new Terms(
+            List.of(design.posts().bays()), List.of(), Fixed.by(record(design)), terms.record()));
+  }
+
+  private Job with(Terms others) {
+    return new Job(site, tables, ledger, others);
+  }
+
+  private BaseRecord record(BaseDesign design) {
+    return new BaseRecord(design, stock, tables.thumb("crossbeam.end-margin").amount());
+  }
+
+  /** What a given design fixes; nothing where the structure is yet to be decided. */
+  Fixed fixed() {
+    return terms.fixed();
+  }
+
+  /** How a given design answers a question, if it does. */
+  Optional<Answer> fixed(Question question, Answers soFar) {
+    return terms.fixed().any()
+        ? terms.fixed().answer(question, soFar, fallIn(soFar))
+        : Optional.empty();
+  }
+
+  /** How the base has stood, where that is known. */
+  Optional<TrackRecord> record() {
+    return terms.record();
+  }
+
+  /** Where the first pass starts: the given design, else the base. */
+  Answers start() {
+    return terms.fixed().any() ? terms.fixed().start() : base.answers();
+  }
+
+  /** What the ground falls along one bay. */
+  double fallIn(Answers soFar) {
+    return site.ground().slopePercent() / 100 * soFar.number(Question.BAY);
   }
 
   /** Every number of equal bays that could divide the walk. */
   List<Integer> bayCounts() {
-    return bayCounts;
+    return terms.bayCounts();
   }
 
   private static List<Integer> possibleBays(Site site, Tables tables) {
@@ -112,7 +180,9 @@ final class Job {
   }
 
   boolean railed() {
-    return site.base().sidePanels().isPresent();
+    return terms.fixed().any()
+        ? terms.fixed().has(Question.RAIL_SIZE)
+        : site.base().sidePanels().isPresent();
   }
 
   /** The words that answer a question, least demanding first. */

@@ -2,20 +2,32 @@ package org.scantling.engine;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.scantling.quantity.Unit;
+import org.scantling.reasons.Answer;
+import org.scantling.reasons.Confirmed;
 import org.scantling.reasons.DeadEnd;
+import org.scantling.reasons.Eased;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Phase;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Relied;
+import org.scantling.reasons.Shortfall;
+import org.scantling.reasons.Yardstick;
 import org.scantling.rulebase.Fired;
+import org.scantling.tables.CheckRow;
 
-/** One run through all phases, starting from the answers of the run before. */
+/**
+ * One run through all phases, starting from the answers of the run before. What a design fixes is
+ * not answered but held against the findings.
+ */
 final class Pass {
   private final Job job;
   private final Rulings rulings;
@@ -23,7 +35,9 @@ final class Pass {
   private final Pass before;
   private final List<DeadEnd> deadEnds;
   private final Map<Question, Verdict.Answered> verdicts = new EnumMap<>(Question.class);
+  private final Map<Question, List<Shortfall>> held = new EnumMap<>(Question.class);
   private final List<Reason> cautions = new ArrayList<>();
+  private final List<Eased> eased = new ArrayList<>();
   private Answers answers;
   private Verdict.Unanswerable broken;
   private Reason refusal;
@@ -75,6 +89,35 @@ final class Pass {
     return verdicts.containsKey(question);
   }
 
+  /** Every check of the answers. */
+  Confirmation confirmation() {
+    Set<Question> asked = EnumSet.noneOf(Question.class);
+    asked.addAll(verdicts.keySet());
+    asked.addAll(held.keySet());
+    return new Confirmation(job, answers, asked);
+  }
+
+  /** What forbids the answers that were not the rules' to give, in the order of the questions. */
+  List<Shortfall> shortfalls() {
+    return held.values().stream().flatMap(List::stream).toList();
+  }
+
+  /** The limits of all checks, with those that the base's record has eased. */
+  Yardstick yardstick() {
+    Map<String, Double> limits = new HashMap<>();
+    for (CheckRow row : job.tables().checks().rows()) {
+      if (row.limitRatio() < 1) {
+        limits.put(row.id(), row.limitRatio());
+      }
+    }
+    Map<String, Double> published = new HashMap<>();
+    for (Eased each : eased) {
+      limits.put(each.check(), each.ratio());
+      published.put(each.check(), job.tables().check(each.check()).limitRatio());
+    }
+    return new Yardstick(limits, published, job.record());
+  }
+
   Map<Question, Verdict.Answered> verdicts() {
     return verdicts;
   }
@@ -94,9 +137,11 @@ final class Pass {
     Desk desk = new Desk(job, answers, phase);
     List<Fact> facts = new ArrayList<>(desk.facts());
     facts.addAll(deadEnds);
+    facts.addAll(eased);
     if (phase == Phase.CAUTIONS) {
       facts.addAll(job.tables().cautions().rows());
       facts.addAll(relied());
+      facts.addAll(beyondPublished());
     }
     List<Fired> fired = rulings.on(phase, facts);
     fired.forEach(this::noteIfGeneral);
@@ -112,22 +157,50 @@ final class Pass {
       cautions.add(new Reason(fired.finding(), fired.note(), false, fired.because()));
     } else if (fired.finding() instanceof Finding.Refuse && refusal == null) {
       refusal = new Reason(fired.finding(), fired.note(), true, fired.because());
+    } else if (fired.finding() instanceof Finding.Ease ease) {
+      eased.add(new Eased(ease.check(), ease.ratio()));
     }
   }
 
   private void answer(Question question, Desk desk, List<Fired> findings) {
-    Verdict verdict =
-        question.numeric()
-            ? new NumberResolver(question, rounding(question), findings).resolve()
-            : new OptionResolver(question, desk.options(question), findings, floor(question, desk))
-                .keeping(left(question))
-                .resolve();
+    Optional<Answer> given = job.fixed(question, answers);
+    if (given.isPresent()) {
+      hold(given.get(), findings);
+      return;
+    }
+    Verdict verdict = resolve(question, desk, findings);
     if (verdict instanceof Verdict.Answered answered) {
       verdicts.put(question, answered);
       answers = answers.with(answered.answer());
+    } else if (job.fixed().any()) {
+      // A given design is not tried otherwise: what comes closest shows by how much it fails.
+      hold(((Verdict.Unanswerable) verdict).closestAnswer(), findings);
     } else {
       broken = (Verdict.Unanswerable) verdict;
     }
+  }
+
+  private Verdict resolve(Question question, Desk desk, List<Fired> findings) {
+    return question.numeric()
+        ? new NumberResolver(question, rounding(question), findings).resolve()
+        : new OptionResolver(question, desk.options(question), findings, floor(question, desk))
+            .keeping(left(question))
+            .resolve();
+  }
+
+  private void hold(Answer answer, List<Fired> findings) {
+    held.put(answer.question(), new Audit(job.tables(), answer).of(findings));
+    answers = answers.with(answer);
+  }
+
+  /** What a rule needs to tell which checks pass by the base's record alone. */
+  private List<Fact> beyondPublished() {
+    List<Fact> facts = new ArrayList<>();
+    if (!eased.isEmpty()) {
+      facts.addAll(job.tables().checks().rows());
+      confirmation().checks().forEach(each -> facts.add(new Confirmed(each)));
+    }
+    return facts;
   }
 
   private static List<Fired> about(Question question, List<Fired> fired) {

@@ -2,6 +2,7 @@ package org.scantling.engine;
 
 import java.util.List;
 import org.scantling.reasons.Answer;
+import org.scantling.reasons.Finding;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
 
@@ -15,6 +16,13 @@ sealed interface Verdict {
    *
    * @param closest what stopped the option or value that came closest
    */
-  record Unanswerable(Question question, Reason closest, List<Reason> rejected)
-      implements Verdict {}
+  record Unanswerable(Question question, Reason closest, List<Reason> rejected) implements Verdict {
+
+    /** The option or the value that came closest, forbidden as it is. */
+    Answer closestAnswer() {
+      return closest.finding() instanceof Finding.AtLeast least
+          ? Answer.number(question, least.number())
+          : Answer.option(question, ((Finding.Reject) closest.finding()).option());
+    }
+  }
 }

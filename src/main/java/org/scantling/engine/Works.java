@@ -4,12 +4,14 @@ import static org.scantling.reasons.Question.*;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.scantling.confirm.FootingWork;
 import org.scantling.design.Geometry;
 import org.scantling.ground.NonConstrainedEmbedment;
 import org.scantling.ground.VerticalBearing;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
+import org.scantling.reasons.Answer;
 import org.scantling.reasons.Candidate;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Fact;
@@ -40,7 +42,7 @@ final class Works {
       case CLEARANCE -> List.of(job.tables().vine(answers.option(VINE)));
       case RHYTHM -> rhythm();
       case CROSSBEAMS -> crossbeams();
-      case HEADERS, POSTS -> new ArrayList<>(job.tables().checks().rows());
+      case HEADERS, SUPPORT, POSTS -> new ArrayList<>(job.tables().checks().rows());
       case HEIGHT -> height();
       case SIDES -> sides();
       case FOOTINGS -> footings();
@@ -50,26 +52,23 @@ final class Works {
     };
   }
 
-  /** The walk divided by every number of bays. */
+  /** The walk divided by every number of bays, or a given design as it is divided. */
   List<Candidate.Parts> bayParts() {
-    double lengthIn = job.site().walkway().lengthIn();
     double provenIn = job.site().base().posts().bayIn();
     List<Candidate.Parts> parts = new ArrayList<>();
     for (int count : job.bayCounts()) {
-      double bayIn = lengthIn / count;
+      double bayIn = bayIn(count);
       parts.add(new Candidate.Parts(BAYS, Integer.toString(count), count, bayIn, bayIn / provenIn));
     }
     return parts;
   }
 
-  /** Every number of equal spaces that could divide a bay. */
+  /** Every number of equal spaces that could divide a bay, or the one that is given. */
   List<Candidate.Parts> spacingParts() {
-    double bayIn = bayIn();
+    double bayIn = bayIn(Integer.parseInt(answers.option(BAYS)));
     double provenIn = job.base().geometry().crossbeamSpacingIn();
-    double leastIn = job.tables().thumb("crossbeam.spacing-least").amount();
-    int most = Math.max(1, (int) Math.ceil(bayIn / leastIn));
     List<Candidate.Parts> parts = new ArrayList<>();
-    for (int count = 1; count <= most; count++) {
+    for (int count : spacings(bayIn)) {
       double spacingIn = bayIn / count;
       parts.add(
           new Candidate.Parts(
@@ -78,8 +77,19 @@ final class Works {
     return parts;
   }
 
-  private double bayIn() {
-    return job.site().walkway().lengthIn() / Integer.parseInt(answers.option(BAYS));
+  private List<Integer> spacings(double bayIn) {
+    double leastIn = job.tables().thumb("crossbeam.spacing-least").amount();
+    int most = Math.max(1, (int) Math.ceil(bayIn / leastIn));
+    return job.fixed(CROSSBEAMS_PER_BAY, answers)
+        .map(given -> List.of(Integer.parseInt(given.option())))
+        .orElseGet(() -> IntStream.rangeClosed(1, most).boxed().toList());
+  }
+
+  /** A bay as given, else the walk divided evenly. */
+  private double bayIn(int bays) {
+    return job.fixed(BAY, answers)
+        .map(Answer::number)
+        .orElseGet(() -> job.site().walkway().lengthIn() / bays);
   }
 
   private List<Fact> rhythm() {
@@ -87,7 +97,8 @@ final class Works {
     Evidence divided =
         Evidence.saw("length", Measure.inches(job.site().walkway().lengthIn()))
             .and("bays", Measure.count(Integer.parseInt(answers.option(BAYS))));
-    facts.add(geometry("bay.even", BAY, bayIn(), divided));
+    double evenIn = job.site().walkway().lengthIn() / Integer.parseInt(answers.option(BAYS));
+    facts.add(geometry("bay.even", BAY, evenIn, divided));
     Geometry base = job.base().geometry();
     double spanIn = answers.number(ROW_SPACING);
     double wantedIn = base.crossbeams().overhangIn() * spanIn / base.plan().rowSpacingIn();
@@ -153,7 +164,7 @@ final class Works {
     Geometry geometry = geometry();
     double stackIn = geometry.headroomIn() - geometry.posts().heightIn();
     double headroomIn = answers.number(HEADROOM);
-    double fallIn = job.site().ground().slopePercent() / 100 * answers.number(BAY);
+    double fallIn = job.fallIn(answers);
     return List.of(
         geometry(
             "post.height.headroom",
@@ -176,6 +187,7 @@ final class Works {
 
   private List<Fact> sides() {
     List<Fact> facts = new ArrayList<>(job.tables().checks().rows());
+    facts.add(braceRoom());
     job.site()
         .base()
         .sidePanels()
@@ -193,6 +205,18 @@ final class Works {
                           .and("bay", Measure.inches(bayIn))));
             });
     return facts;
+  }
+
+  /** The leg at which two braces meet, or one reaches the ground. */
+  private Worked braceRoom() {
+    Geometry geometry = geometry();
+    double apartIn = Math.min(geometry.plan().bayIn(), geometry.plan().rowSpacingIn());
+    double heightIn = geometry.headerTopIn() - geometry.headers().depthIn() / 2;
+    return geometry(
+        "brace.leg-room",
+        BRACE_LEG,
+        Math.min(apartIn / 2, heightIn),
+        Evidence.saw("apart", Measure.inches(apartIn)).and("height", Measure.inches(heightIn)));
   }
 
   private List<Fact> footings() {
@@ -216,7 +240,6 @@ final class Works {
     facts.add(
         worked(
             "footing.bearing",
-            "footing.bearing-diameter",
             HOLE_DIAMETER,
             borne.neededDiameterIn(),
             Evidence.saw("load", new Measure(borne.loadLb(), Unit.POUND))
@@ -258,13 +281,9 @@ final class Works {
     return bench.geometry();
   }
 
+  /** What a check asks for; it bears the name of the check. */
   private Worked worked(String check, Question question, double number, Evidence evidence) {
-    return worked(check, check, question, number, evidence);
-  }
-
-  private Worked worked(
-      String check, String id, Question question, double number, Evidence evidence) {
-    return new Worked(id, question, number, evidence, job.tables().check(check).source());
+    return new Worked(check, question, number, evidence, job.tables().check(check).source());
   }
 
   private static Worked geometry(String id, Question question, double number, Evidence evidence) {

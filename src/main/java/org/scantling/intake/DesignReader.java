@@ -1,7 +1,11 @@
 package org.scantling.intake;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import org.scantling.design.BaseDesign;
+import org.scantling.design.Misfit;
 
 /** Reads a design file: the proven base, or a fixed design that is to be checked. */
 public final class DesignReader {
@@ -23,6 +27,46 @@ public final class DesignReader {
     Optional<DesignIntake> design = read(file, file.toString(), problems);
     problems.throwIfAny();
     return design.orElseThrow();
+  }
+
+  /**
+   * Reads a design file and holds it against what somebody else knows to be impossible.
+   *
+   * @param file a YAML or JSON file
+   * @param misfits what of a design cannot be
+   * @return the design and what the file left out
+   * @throws IntakeException with all problems of the file, else with all misfits, each on its line
+   */
+  public DesignIntake read(Path file, Function<BaseDesign, List<Misfit>> misfits) {
+    Problems problems = new Problems();
+    SourceText source = SourceFile.read(file, file.toString(), problems);
+    Optional<DesignIntake> design = read(source, problems);
+    problems.throwIfAny();
+    Node.Group written = TreeReader.readGroup(source, problems);
+    for (Misfit misfit : misfits.apply(design.orElseThrow().design())) {
+      problems.add(
+          origin(written, misfit.field())
+              .problem(misfit.field(), misfit.found(), misfit.accepted()));
+    }
+    problems.throwIfAny();
+    return design.orElseThrow();
+  }
+
+  /** Where a field stands, or the group that lacks it. */
+  private static Origin origin(Node.Group file, String field) {
+    Node.Group group = file;
+    Origin origin = file.origin();
+    for (String key : field.split("\\.")) {
+      Node.Member member = group.members().get(key);
+      if (member == null) {
+        return origin;
+      }
+      origin = member.value().origin();
+      if (member.value() instanceof Node.Group below) {
+        group = below;
+      }
+    }
+    return origin;
   }
 
   /**

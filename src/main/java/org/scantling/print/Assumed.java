@@ -5,38 +5,43 @@ import java.util.List;
 import java.util.Optional;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Finding;
-import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Reasoned;
 import org.scantling.reasons.Weight;
 import org.scantling.words.SubjectRow;
 import org.scantling.words.Subjects;
 import org.scantling.words.Voice;
+import org.scantling.words.Words;
 
 /** What the site file left open and a rule filled from outside both files. */
 final class Assumed {
-  private final Proposal proposal;
+  private final Reasoned answer;
   private final Subjects subjects;
   private final Voice voice;
 
   Assumed(Told told) {
-    this.proposal = told.proposal();
-    this.subjects = told.words().subjects();
-    this.voice = told.voice();
+    this(told.proposal(), told.words(), told.voice());
+  }
+
+  Assumed(Reasoned answer, Words words, Voice voice) {
+    this.answer = answer;
+    this.subjects = words.subjects();
+    this.voice = voice;
   }
 
   /** True where a fact about the place or the timber was neither given nor kept from the base. */
   boolean is(Decision decision) {
     SubjectRow row = subjects.row(decision.question());
     return row.place()
-        && proposal.assumptions().contains(row.path())
+        && answer.assumptions().contains(row.path())
         && weight(decision).filter(weight -> weight == Weight.KEPT).isEmpty();
   }
 
   void write(Page page) {
     List<Block.Item> items = new ArrayList<>();
     for (SubjectRow row : subjects.rows()) {
-      proposal.decision(row.question()).filter(this::is).ifPresent(each -> items.add(item(each)));
+      answer.decision(row.question()).filter(this::is).ifPresent(each -> items.add(item(each)));
     }
-    for (String path : proposal.assumptions()) {
+    for (String path : answer.assumptions()) {
       voice
           .absent(path)
           .ifPresent(words -> items.add(new Block.Item("", Sentence.capital(words) + ".")));

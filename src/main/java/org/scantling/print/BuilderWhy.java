@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import org.scantling.quantity.Measure;
-import org.scantling.quantity.Unit;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Reason;
@@ -17,11 +15,13 @@ final class BuilderWhy {
 
   private final Told told;
   private final Voice voice;
+  private final CheckLine line;
   private final Drivers drivers;
 
   BuilderWhy(Told told) {
     this.told = told;
     this.voice = told.voice();
+    this.line = new CheckLine(voice, told.proposal().yardstick());
     this.drivers = new Drivers(told.proposal(), told.words());
   }
 
@@ -113,15 +113,16 @@ final class BuilderWhy {
   }
 
   private Block.Item worked(Checked checked) {
+    String asked = line.asked(checked);
+    String amounts = asked.isEmpty() ? "" : ", " + asked + " of " + line.there(checked);
     return new Block.Item(
-        voice.say(Measure.ratio(checked.check().ratio())),
-        voice.check(checked.id()) + amounts(checked) + " (" + voice.source(checked.source()) + ")");
-  }
-
-  /** A bare ratio is said already. */
-  private String amounts(Checked checked) {
-    boolean bare = checked.unit() == Unit.RATIO && checked.check().capacity() < 1 + 1e-9;
-    return bare ? "" : ", " + voice.say(checked.demand()) + " of " + voice.say(checked.capacity());
+        line.used(checked),
+        voice.check(checked.id())
+            + amounts
+            + " ("
+            + voice.source(checked.source())
+            + ")"
+            + line.besideBase(checked));
   }
 
   private Block.Item item(Decision decision) {

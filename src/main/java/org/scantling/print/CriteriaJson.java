@@ -17,21 +17,21 @@ import static org.scantling.reasons.Question.WIND_SPEED;
 import java.util.Optional;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Outcome;
-import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
+import org.scantling.reasons.Reasoned;
 import tools.jackson.databind.node.ObjectNode;
 
 /** What the structure is designed for, as far as it was decided. */
 final class CriteriaJson {
-  private final Proposal proposal;
+  private final Reasoned answer;
   private final ObjectNode node = JsonText.object();
 
-  private CriteriaJson(Proposal proposal) {
-    this.proposal = proposal;
+  private CriteriaJson(Reasoned answer) {
+    this.answer = answer;
   }
 
-  static ObjectNode of(Proposal proposal) {
-    CriteriaJson criteria = new CriteriaJson(proposal);
+  static ObjectNode of(Reasoned answer) {
+    CriteriaJson criteria = new CriteriaJson(answer);
     criteria.number("frostDepthIn", FROST_DEPTH);
     criteria.number("groundSnowPsf", GROUND_SNOW);
     criteria.number("windSpeedMph", WIND_SPEED);
@@ -71,6 +71,6 @@ final class CriteriaJson {
   }
 
   private Optional<Outcome> proposed(Question question) {
-    return proposal.decision(question).map(Decision::proposed);
+    return answer.decision(question).map(Decision::proposed);
   }
 }

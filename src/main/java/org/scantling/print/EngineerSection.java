@@ -15,7 +15,11 @@ final class EngineerSection {
   private final Voice voice;
 
   EngineerSection(Told told) {
-    this.voice = told.voice();
+    this(told.voice());
+  }
+
+  EngineerSection(Voice voice) {
+    this.voice = voice;
   }
 
   void write(Page page, Result.NeedsEngineer result) {

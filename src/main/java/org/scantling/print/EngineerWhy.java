@@ -94,7 +94,8 @@ final class EngineerWhy {
             "C_D",
             "demand",
             "capacity",
-            "ratio"));
+            "ratio",
+            "base"));
     checks.forEach(each -> rows.add(row(each)));
     page.heading("Checks of the answer").add(new Block.Grid(rows));
     Map<String, List<String>> clauses = new LinkedHashMap<>();
@@ -115,7 +116,8 @@ final class EngineerWhy {
         voice.say(Measure.ratio(checked.loadDurationFactor())),
         voice.say(checked.demand()),
         voice.say(checked.capacity()),
-        voice.say(Measure.ratio(checked.check().ratio())));
+        voice.say(Measure.ratio(checked.check().ratio())),
+        new CheckLine(voice, told.proposal().yardstick()).base(checked));
   }
 
   private Block.Item other(Decision decision) {

@@ -1,12 +1,10 @@
 package org.scantling.print;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.scantling.design.Geometry;
 import org.scantling.design.Structure;
 import org.scantling.quantity.Measure;
-import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Proposal;
 import org.scantling.words.SubjectRow;
@@ -41,7 +39,8 @@ final class Opening {
             + " free under the lowest timber. "
             + changes()
             + " "
-            + hardest());
+            + new Passing(voice, proposal.yardstick())
+                .sentence("All " + proposal.checks().size() + " checks", proposal.checks()));
   }
 
   private static String bays(int bays) {
@@ -69,25 +68,6 @@ final class Opening {
         + voice.say(decision.question(), decision.base().orElseThrow())
         + " to "
         + voice.say(decision.question(), decision.proposed());
-  }
-
-  private String hardest() {
-    return proposal.checks().stream()
-        .max(Comparator.comparingDouble(each -> each.check().ratio()))
-        .map(this::hardest)
-        .orElse("");
-  }
-
-  private String hardest(Checked check) {
-    return "All "
-        + proposal.checks().size()
-        + " checks pass; the tightest uses "
-        + voice.say(Measure.ratio(check.check().ratio()))
-        + " of what there is ("
-        + check.role()
-        + ": "
-        + voice.check(check.id())
-        + ").";
   }
 
   private String inches(double amount) {

@@ -26,8 +26,8 @@ public final class ProposalJson {
     root.put("schema", SCHEMA);
     root.put("status", proposal.proposed() ? "proposed" : "needs-engineer");
     root.put("title", proposal.title());
-    root.putObject("base").put("title", proposal.baseTitle());
     ReasonJson reasons = new ReasonJson(words, Reader.BUILDER);
+    root.set("base", reasons.base(proposal.baseTitle(), proposal.yardstick()));
     if (proposal.result() instanceof Result.NeedsEngineer broken) {
       root.set("broken", reasons.broken(broken));
     }
@@ -38,7 +38,7 @@ public final class ProposalJson {
       root.set("members", structure.members());
       root.set("footings", structure.footings());
     }
-    root.set("checks", reasons.checks(proposal.checks()));
+    root.set("checks", reasons.checks(proposal.checks(), proposal.yardstick()));
     root.set("decisions", reasons.decisions(proposal.decisions()));
     root.set("cautions", reasons.cautions(proposal.cautions()));
     root.putArray("turningPoints");

@@ -17,6 +17,8 @@ final class ProposalPage {
       new Opening(told).write(page, done.structure());
       new ThenAndNow(told).write(page);
       new WhySection(told).write(page);
+      new BesideBase(told.voice(), proposal.yardstick())
+          .write(page, proposal.baseTitle(), proposal.checks());
     } else {
       new EngineerSection(told).write(page, (Result.NeedsEngineer) proposal.result());
     }

@@ -13,6 +13,7 @@ import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal.Result;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Source;
+import org.scantling.reasons.Yardstick;
 import org.scantling.words.Reader;
 import org.scantling.words.Voice;
 import org.scantling.words.Words;
@@ -51,10 +52,19 @@ final class ReasonJson {
     return node;
   }
 
-  ArrayNode checks(List<Checked> checks) {
+  /** Each check with its limit, and beside the base's own ratio where that is known. */
+  ArrayNode checks(List<Checked> checks, Yardstick yardstick) {
     ArrayNode nodes = array();
-    checks.forEach(each -> nodes.add(check(each)));
+    checks.forEach(each -> nodes.add(check(each, yardstick)));
     return nodes;
+  }
+
+  /** The base design and since when it has stood. */
+  ObjectNode base(String title, Yardstick yardstick) {
+    ObjectNode node = JsonText.object();
+    node.put("title", title);
+    yardstick.record().ifPresent(record -> node.put("sinceYear", record.sinceYear()));
+    return node;
   }
 
   ArrayNode cautions(List<Reason> cautions) {
@@ -87,7 +97,7 @@ final class ReasonJson {
     return node;
   }
 
-  private ObjectNode check(Checked checked) {
+  private static ObjectNode check(Checked checked, Yardstick yardstick) {
     ObjectNode node = JsonText.object();
     node.put("id", checked.id());
     node.put("role", checked.role());
@@ -97,6 +107,12 @@ final class ReasonJson {
     node.put("capacity", JsonText.rounded(checked.check().capacity()));
     node.put("unit", unit(checked));
     node.put("ratio", JsonText.rounded(checked.check().ratio()));
+    node.put("limitRatio", JsonText.rounded(yardstick.limitRatio(checked)));
+    yardstick
+        .baseRatio(checked)
+        .ifPresentOrElse(
+            ratio -> node.put("baseRatio", JsonText.rounded(ratio)),
+            () -> node.putNull("baseRatio"));
     node.set("source", source(checked.source()));
     return node;
   }
@@ -136,7 +152,7 @@ final class ReasonJson {
     return node;
   }
 
-  private static void put(ObjectNode node, String key, Outcome outcome) {
+  static void put(ObjectNode node, String key, Outcome outcome) {
     if (outcome instanceof Outcome.Amount amount) {
       amount(node, key, amount.measure());
     } else {
@@ -153,7 +169,7 @@ final class ReasonJson {
     }
   }
 
-  private static ObjectNode source(Source source) {
+  static ObjectNode source(Source source) {
     ObjectNode node = JsonText.object();
     node.put("kind", source.kind().word());
     node.put("citation", source.text());

@@ -1,6 +1,7 @@
 package org.scantling.reasons;
 
 import org.scantling.quantity.Measure;
+import org.scantling.quantity.Unit;
 
 /**
  * What one rule found. Rules never set an answer: they bound it, prefer one, or reject an option,
@@ -57,6 +58,13 @@ public sealed interface Finding {
    */
   record Refuse(String rule, String demand, double ratio, Evidence evidence) implements Finding {}
 
+  /**
+   * The check may be worked harder than published, up to {@code ratio}.
+   *
+   * @param ratio greatest demand over capacity, above the limit of the check's row
+   */
+  record Ease(String check, String rule, double ratio, Evidence evidence) implements Finding {}
+
   static AtLeast atLeast(Question question, String rule, double number, Evidence evidence) {
     return new AtLeast(question, rule, number, evidence);
   }
@@ -109,6 +117,15 @@ public sealed interface Finding {
             .and("limit", new Measure(limit.amount(), demand.unit()))
             .row(limit);
     return new Refuse(rule, demand.path(), asked / limit.amount(), evidence);
+  }
+
+  /** A check that may be worked as hard as the base design itself has been. */
+  static Ease ease(ProvenCheck own, String rule, Cited limit) {
+    Evidence evidence =
+        Evidence.saw("record", Measure.ratio(own.ratio()))
+            .and("since", new Measure(own.sinceYear(), Unit.YEAR))
+            .row(limit);
+    return new Ease(own.check(), rule, own.ratio(), evidence);
   }
 
   /** An option that a structural check forbids. */

@@ -15,6 +15,7 @@ import org.scantling.design.Structure;
  * @param checks every structural check of the chosen sizes, worst combination each
  * @param cautions what a person must be told, gravest first
  * @param assumptions paths of the site file that were left out and decided by a rule
+ * @param yardstick what the checks are held against
  */
 public record Proposal(
     String title,
@@ -23,13 +24,27 @@ public record Proposal(
     List<Decision> decisions,
     List<Checked> checks,
     List<Reason> cautions,
-    List<String> assumptions) {
+    List<String> assumptions,
+    Yardstick yardstick)
+    implements Reasoned {
 
   public Proposal {
     decisions = List.copyOf(decisions);
     checks = List.copyOf(checks);
     cautions = List.copyOf(cautions);
     assumptions = List.copyOf(assumptions);
+  }
+
+  /** A proposal held against the published limits alone. */
+  public Proposal(
+      String title,
+      String baseTitle,
+      Result result,
+      List<Decision> decisions,
+      List<Checked> checks,
+      List<Reason> cautions,
+      List<String> assumptions) {
+    this(title, baseTitle, result, decisions, checks, cautions, assumptions, Yardstick.plain());
   }
 
   /** A structure, or none. */
@@ -50,9 +65,5 @@ public record Proposal(
 
   public boolean proposed() {
     return result instanceof Result.Proposed;
-  }
-
-  public Optional<Decision> decision(Question question) {
-    return decisions.stream().filter(each -> each.question() == question).findFirst();
   }
 }

@@ -7,6 +7,9 @@ import org.scantling.reasons.Source;
  * A structural check: how hard a thing may be worked, and how it is told.
  *
  * @param limitRatio greatest demand over capacity
+ * @param easedByRecord whether the record of a base that has stood may ease the limit: how deep
+ *     posts stand and how far they sway, with the leaves that push them, never the strength of a
+ *     member
  * @param unit of demand and capacity
  * @param nature what it keeps from happening
  * @param clientWords what passing means to the client
@@ -15,6 +18,7 @@ import org.scantling.reasons.Source;
 public record CheckRow(
     String id,
     double limitRatio,
+    boolean easedByRecord,
     Unit unit,
     CheckNature nature,
     String clientWords,
@@ -30,11 +34,21 @@ public record CheckRow(
     return new CheckRow(
         row.text("id"),
         row.positive("limit_ratio"),
+        eased(row),
         row.unit(),
         CheckNature.read(row),
         row.text("client_words"),
         row.text("builder_words"),
         row.source(),
         row.optional("note"));
+  }
+
+  /** Depths and sways are in inches; strength is a stress, a force or a share. */
+  private static boolean eased(Row row) {
+    boolean eased = row.yes("eased_by_record");
+    if (eased && row.unit() != Unit.INCH) {
+      throw row.refuse("eased_by_record", "no: strength is never eased");
+    }
+    return eased;
   }
 }

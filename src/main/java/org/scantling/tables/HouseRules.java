@@ -2,7 +2,7 @@ package org.scantling.tables;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import tools.jackson.core.exc.JacksonIOException;
 
 /** A folder of tables that lay their rows over ours: data only, never code. */
 record HouseRules(Map<TableFile, CsvFile> tables, Optional<CsvFile> sources) {
@@ -34,8 +35,8 @@ record HouseRules(Map<TableFile, CsvFile> tables, Optional<CsvFile> sources) {
       }
     } catch (NotDirectoryException | NoSuchFileException e) {
       throw new TableException(folder.toString(), 0, "", "no folder", "a folder of tables");
-    } catch (IOException e) {
-      throw new UncheckedIOException(folder + " cannot be read", e);
+    } catch (IOException | DirectoryIteratorException e) {
+      throw unreadable(folder.toString(), e, "a folder of tables that can be read");
     }
     Optional<CsvFile> sources = Optional.ofNullable(files.remove(TableFile.SOURCES));
     Map<TableFile, CsvFile> tables = new EnumMap<>(TableFile.class);
@@ -48,13 +49,20 @@ record HouseRules(Map<TableFile, CsvFile> tables, Optional<CsvFile> sources) {
     return new HouseRules(tables, sources);
   }
 
-  private static CsvFile known(Path entry, String name) throws IOException {
+  private static TableException unreadable(String file, Exception why, String accepted) {
+    String found = "unreadable (" + why.getClass().getSimpleName() + ")";
+    return new TableException(file, 0, "", found, accepted);
+  }
+
+  private static CsvFile known(Path entry, String name) {
     if (!Files.isRegularFile(entry) || !names().contains(name)) {
       throw new TableException(
           name, 0, "", name, "tables of these names only: " + String.join(", ", names()));
     }
     try (InputStream in = Files.newInputStream(entry)) {
       return CsvFile.read(name, in);
+    } catch (IOException | JacksonIOException e) {
+      throw unreadable(entry.toString(), e, "a table that can be read");
     }
   }
 

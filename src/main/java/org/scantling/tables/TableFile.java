@@ -74,7 +74,10 @@ enum TableFile {
       "id,type,name,diameter_in,length_in,root_diameter_in,bending_yield_psi"),
   THUMB("thumb.csv", NumberRow.class, false, "id,value,unit,statement"),
   CHECKS(
-      "checks.csv", CheckRow.class, false, "id,limit_ratio,unit,nature,client_words,builder_words"),
+      "checks.csv",
+      CheckRow.class,
+      false,
+      "id,limit_ratio,eased_by_record,unit,nature,client_words,builder_words"),
   DEFAULTS("defaults.csv", DefaultWord.class, false, "id,word,statement"),
   JOINTS(
       "joints.csv",

@@ -41,6 +41,7 @@ final class Blanks {
     String text = ((Evidence.Seen.Word) seen).text();
     return switch (seen.name()) {
       case "combination" -> voice.combination(text);
+      case "check" -> voice.check(text);
       case "broken" -> voice.label(Question.of(text));
       case "exposure", "vine", "soil" -> voice.word("criteria." + seen.name(), text);
       case "text", "fasteners" -> voice.metric(text);
@@ -67,6 +68,9 @@ final class Blanks {
     }
     if (finding instanceof Finding.Reject reject) {
       return rejected(name, reject);
+    }
+    if (finding instanceof Finding.Ease ease) {
+      return over(name, ease.ratio());
     }
     return finding instanceof Finding.Refuse refuse ? over(name, refuse.ratio()) : Optional.empty();
   }

@@ -13,6 +13,7 @@ import org.scantling.loads.DurationFactors;
 import org.scantling.loads.FoliageCover;
 import org.scantling.loads.LatticeRule;
 import org.scantling.loads.SolidityBands;
+import org.scantling.loads.WallRule;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
@@ -63,6 +64,10 @@ final class SmallArbour {
 
   /** Velocity pressure 15 psf, so 15 · 0.85 · 1.8 = 22.95 psf on timber in the middle band. */
   static WindOnWalk wind(Geometry geometry) {
+    return wind(geometry, 1);
+  }
+
+  static WindOnWalk wind(Geometry geometry, int pickets) {
     SolidityBands bands =
         new SolidityBands(
             List.of(
@@ -72,13 +77,14 @@ final class SmallArbour {
             0.7);
     return new WindOnWalk(
         geometry,
-        new WindOnWalk.Sides(3.5, 1, 1.5),
+        new WindOnWalk.Sides(3.5, pickets, 1.5),
         new WindOnWalk.Rules(
             15,
             new LatticeRule(bands, 0.85, 16),
             new FoliageCover(0.5, 0.5),
             new FoliageCover(0.15, 0.5),
-            new WindOnWalk.Shelter(0.3, 10)));
+            new WindOnWalk.Shelter(0.3, 10),
+            new WallRule(1.8, 0.85, 16)));
   }
 
   /** Rails housed 1 in deep, 24 in up. */

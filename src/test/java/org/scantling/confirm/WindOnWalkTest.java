@@ -55,6 +55,15 @@ class WindOnWalkTest {
   }
 
   @Test
+  void a_side_that_pickets_all_but_close_is_a_wall() {
+    // 30 half pickets of 67.5 in² for one make 2025 in², 2557.5 of 3456 in²: 0.74 solid. A wall of
+    // C_f 1.8 takes 15 · 0.85 · 1.8 · (1 − 0.26^1.5) = 19.908 psf on all of its 24 ft².
+    SidePush closed = SmallArbour.wind(SmallArbour.geometry(), 30).across();
+    assertThat(closed.topLb()).isCloseTo(477.79 * 144 / 2557.5, within(0.01));
+    assertThat(closed.spreadLb()).isCloseTo(477.79 * 2413.5 / 2557.5, within(0.01));
+  }
+
+  @Test
   void a_push_above_the_top_of_the_post_turns_it_as_well() {
     // h 90 in, EI 1e6, 10 lb at 96 in: 10 · 90³/3 + 10 · 6 · 90²/2 = 2 430 000 + 243 000 lb·in³.
     assertThat(new SidePush(10, 96, 0, 90).swayIn(1e6)).isCloseTo(2.673, within(1e-9));

@@ -72,6 +72,11 @@ public final class Scenarios {
     }
   }
 
+  /** The words that site and design files may use. */
+  Vocabulary vocabulary() {
+    return vocabulary(Tables.load());
+  }
+
   private static Vocabulary vocabulary(Tables tables) {
     return new Vocabulary(
         words(tables.designValues(), row -> row.species()),

@@ -11,13 +11,16 @@ import org.scantling.reasons.BayTrial;
 import org.scantling.reasons.Candidate;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Chosen;
+import org.scantling.reasons.Confirmed;
 import org.scantling.reasons.DeadEnd;
 import org.scantling.reasons.Demand;
+import org.scantling.reasons.Eased;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Given;
 import org.scantling.reasons.OptionCheck;
 import org.scantling.reasons.Proven;
+import org.scantling.reasons.ProvenCheck;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Relied;
 import org.scantling.reasons.SizeOf;
@@ -51,6 +54,7 @@ final class FactReader {
     kinds.put("worked", FactReader::worked);
     kinds.put("parts", FactReader::parts);
     kinds.put("candidate", this::candidate);
+    kinds.put("plain", e -> new Candidate.Plain(question(e, "plain"), e.word("option")));
     kinds.put("size", this::size);
     kinds.put("check", FactReader::check);
     kinds.put("dead-end", FactReader::deadEnd);
@@ -59,6 +63,11 @@ final class FactReader {
     kinds.put("ungraded", FactReader::ungraded);
     kinds.put("bay-trial", FactReader::bayTrial);
     kinds.put("relied", e -> new Relied(e.word("relied")));
+    kinds.put(
+        "proven-check",
+        e -> new ProvenCheck(e.word("proven-check"), e.number("ratio"), e.count("since")));
+    kinds.put("eased", e -> new Eased(e.word("eased"), e.number("ratio")));
+    kinds.put("confirmed", e -> new Confirmed(checked(e, "confirmed")));
   }
 
   Fact read(String where, JsonNode node) {
@@ -138,10 +147,13 @@ final class FactReader {
   }
 
   private static Fact check(Entry entry) {
+    return new OptionCheck(
+        question(entry, "question"), entry.word("option"), checked(entry, "check"));
+  }
+
+  private static Checked checked(Entry entry, String key) {
     Check check = new Check(entry.number("demand"), entry.number("capacity"));
-    Checked checked =
-        new Checked(entry.word("check"), "a member", "D + S", 1, check, Unit.PSI, CASE);
-    return new OptionCheck(question(entry, "question"), entry.word("option"), checked);
+    return new Checked(entry.word(key), "a member", "D + S", 1, check, Unit.PSI, CASE);
   }
 
   private static Fact deadEnd(Entry entry) {

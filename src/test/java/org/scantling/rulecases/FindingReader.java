@@ -25,6 +25,7 @@ final class FindingReader {
       kinds.put(word, e -> prefer(e, word));
     }
     kinds.put("reject", FindingReader::reject);
+    kinds.put("ease", e -> Found.ease(rule(e), e.word("ease"), e.number("ratio")));
     kinds.put(
         "caution",
         e -> Found.caution(rule(e), severity(e.word("severity")).word(), e.word("caution")));

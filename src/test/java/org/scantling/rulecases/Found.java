@@ -36,6 +36,10 @@ record Found(String rule, String says) implements Comparable<Found> {
     return new Found(rule, "refuse " + demand + " at ratio " + text(ratio));
   }
 
+  static Found ease(String rule, String check, double ratio) {
+    return new Found(rule, "ease " + check + " to ratio " + text(ratio));
+  }
+
   /** Six significant figures: more than any table has, less than the last bits of arithmetic. */
   static String text(double number) {
     return String.format(Locale.ROOT, "%.5e", number + 0.0);
@@ -59,6 +63,8 @@ record Found(String rule, String says) implements Comparable<Found> {
     } else if (finding instanceof Finding.Caution f) {
       String row = f.evidence().rows().get(0).id();
       return caution(f.rule(), f.severity().word(), row).says;
+    } else if (finding instanceof Finding.Ease f) {
+      return ease(f.rule(), f.check(), f.ratio()).says;
     }
     Finding.Refuse f = (Finding.Refuse) finding;
     return refuse(f.rule(), f.demand(), f.ratio()).says;

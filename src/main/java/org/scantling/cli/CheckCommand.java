@@ -1,0 +1,71 @@
+package org.scantling.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.scantling.intake.DesignIntake;
+import org.scantling.intake.Intake;
+import org.scantling.print.PrintOptions;
+import org.scantling.print.ReviewJson;
+import org.scantling.print.ReviewMarkdown;
+import org.scantling.print.ReviewText;
+import org.scantling.reasons.Review;
+import org.scantling.words.Words;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Checks a fixed design. */
+@Command(
+    name = "check",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Every check of a fixed design on a site, worst first, and an honest list of what fails; resizes"
+          + " nothing.",
+      "The design file is what a base design is, and what `propose --format yaml` writes. Exit status 0"
+          + " whether it passes or fails: the first line says which, and `status` in the JSON.",
+    })
+final class CheckCommand implements Callable<Integer> {
+  enum Format {
+    TEXT,
+    JSON,
+    MARKDOWN
+  }
+
+  @Spec private CommandSpec spec;
+  @Mixin private SiteOptions options;
+
+  @Option(
+      names = "--design",
+      paramLabel = "FILE",
+      required = true,
+      description = "The design file, YAML or JSON, that is to be checked as it stands.")
+  private Path design;
+
+  @Option(
+      names = "--format",
+      paramLabel = "text|json|markdown",
+      description = "How the answer is written.")
+  private Format format = Format.TEXT;
+
+  @Override
+  public Integer call() {
+    Workplace workplace = Workplace.of(options);
+    Intake site = workplace.read(options);
+    DesignIntake given = workplace.readDesign(design, site);
+    Review review = workplace.check(site, given);
+    spec.commandLine().getOut().print(written(review, site, workplace));
+    return review.refusal().isEmpty() ? ExitStatus.ANSWERED : ExitStatus.NEEDS_ENGINEER;
+  }
+
+  private String written(Review review, Intake site, Workplace workplace) {
+    Words words = Words.load(workplace.tables());
+    PrintOptions how = options.printing(site);
+    return switch (format) {
+      case TEXT -> ReviewText.of(review, words, how);
+      case MARKDOWN -> ReviewMarkdown.of(review, words, how);
+      case JSON -> ReviewJson.of(review, words);
+    };
+  }
+}

@@ -1,0 +1,76 @@
+package org.scantling.engine;
+
+import static org.scantling.reasons.Question.*;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import org.scantling.reasons.Answer;
+import org.scantling.reasons.Phase;
+import org.scantling.reasons.Proven;
+import org.scantling.reasons.Question;
+
+/**
+ * The answers that a given design fixes: no rule may change them, only find fault with them. What a
+ * design leaves open, and what only the site can say, is answered as ever.
+ */
+final class Fixed {
+  private final Map<Question, Answer> answers = new EnumMap<>(Question.class);
+  private final Answers start;
+
+  private Fixed(Answers start) {
+    this.start = start;
+  }
+
+  /** A structure that is yet to be decided: everything is open. */
+  static Fixed nothing() {
+    return new Fixed(Answers.of(Map.of()));
+  }
+
+  /** A structure that is decided already. */
+  static Fixed by(BaseRecord design) {
+    Fixed fixed = new Fixed(design.answers());
+    for (Proven each : design.facts()) {
+      if (each.question().phase().compareTo(Phase.LOADS) > 0) {
+        design.answers().find(each.question()).ifPresent(fixed::fix);
+      }
+    }
+    // On a bracket the file may leave the depth of the pier at nothing, which is no depth.
+    if (!(fixed.start.number(FOOTING_DEPTH) > 0)) {
+      fixed.answers.remove(FOOTING_DEPTH);
+    }
+    return fixed;
+  }
+
+  private void fix(Answer answer) {
+    answers.put(answer.question(), answer);
+  }
+
+  /** True where there is a design at all. */
+  boolean any() {
+    return !answers.isEmpty();
+  }
+
+  boolean has(Question question) {
+    return answers.containsKey(question);
+  }
+
+  /** Where the first pass starts. */
+  Answers start() {
+    return start;
+  }
+
+  /**
+   * How the design answers a question.
+   *
+   * @param fallIn what the ground falls along a bay; where the top is stepped, that much of the
+   *     headroom is lost at the upper end of a step
+   */
+  Optional<Answer> answer(Question question, Answers soFar, double fallIn) {
+    Optional<Answer> fixed = Optional.ofNullable(answers.get(question));
+    boolean stepped = soFar.has(TOP_LINE) && soFar.option(TOP_LINE).equals("stepped");
+    return question == HEADROOM && stepped
+        ? fixed.map(full -> Answer.number(HEADROOM, full.number() - fallIn))
+        : fixed;
+  }
+}

@@ -1,0 +1,66 @@
+package org.scantling.print;
+
+import java.util.Comparator;
+import java.util.List;
+import org.scantling.reasons.Checked;
+import org.scantling.reasons.TrackRecord;
+import org.scantling.reasons.Yardstick;
+import org.scantling.words.Voice;
+
+/** Which checks are worked harder here than in the base at its own place. */
+final class BesideBase {
+  private static final int MOST_SHOWN = 4;
+
+  /** Half of the last figure that is shown. */
+  private static final double SEEN_RATIO = 0.005;
+
+  private final Yardstick yardstick;
+  private final CheckLine line;
+
+  BesideBase(Voice voice, Yardstick yardstick) {
+    this.yardstick = yardstick;
+    this.line = new CheckLine(voice, yardstick);
+  }
+
+  void write(Page page, String base, List<Checked> checks) {
+    yardstick.record().ifPresent(record -> write(page, base, record, checks));
+  }
+
+  private void write(Page page, String base, TrackRecord record, List<Checked> checks) {
+    List<Checked> harder =
+        checks.stream()
+            .filter(each -> more(each) > SEEN_RATIO)
+            .sorted(Comparator.comparingDouble(this::more).reversed())
+            .toList();
+    page.heading("Beside the " + base + ", which has stood since " + record.sinceYear());
+    if (harder.isEmpty()) {
+      page.paragraph("No check is worked harder here than there, at its own place.");
+      return;
+    }
+    page.paragraph(
+        harder.size()
+            + " of "
+            + checks.size()
+            + " checks "
+            + (harder.size() == 1 ? "is" : "are")
+            + " worked harder here than there, at its own place"
+            + (harder.size() > 1 ? "; by most:" : ":"));
+    page.items(harder.stream().limit(MOST_SHOWN).map(this::item).toList());
+  }
+
+  private Block.Item item(Checked check) {
+    return new Block.Item(
+        "",
+        Sentence.capital(line.name(check))
+            + ", "
+            + line.used(check)
+            + " here, "
+            + line.base(check)
+            + " there.");
+  }
+
+  /** How much more of what there is it uses here; none where the base has no such check. */
+  private double more(Checked check) {
+    return check.check().ratio() - yardstick.baseRatio(check).orElse(Double.POSITIVE_INFINITY);
+  }
+}

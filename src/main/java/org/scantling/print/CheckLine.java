@@ -1,0 +1,104 @@
+package org.scantling.print;
+
+import java.util.OptionalDouble;
+import org.scantling.quantity.Measure;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Checked;
+import org.scantling.reasons.TrackRecord;
+import org.scantling.reasons.Yardstick;
+import org.scantling.words.Voice;
+
+/** How a worked check is told: its name, its numbers, and how the base itself does in it. */
+final class CheckLine {
+  private static final double BARE = 1 + 1e-9;
+  private static final double TENTHS = 10;
+
+  /** What a tape still shows. */
+  private static final double SMALLEST_IN = 1.0 / 16;
+
+  private final Voice voice;
+  private final Yardstick yardstick;
+
+  CheckLine(Voice voice, Yardstick yardstick) {
+    this.voice = voice;
+    this.yardstick = yardstick;
+  }
+
+  /** The member and what is checked of it. */
+  String name(Checked checked) {
+    return checked.role() + ": " + voice.check(checked.id());
+  }
+
+  /** How much of what there is it uses. */
+  String used(Checked checked) {
+    return voice.say(Measure.ratio(checked.check().ratio()));
+  }
+
+  /** True where the numbers say no more than the ratio does. */
+  boolean bare(Checked checked) {
+    return checked.unit() == Unit.RATIO && checked.check().capacity() < BARE;
+  }
+
+  /** What is asked, or empty where it says no more than the ratio does. */
+  String asked(Checked checked) {
+    return bare(checked) ? "" : amount(checked.demand());
+  }
+
+  /** What is there, or empty where it says no more than the ratio does. */
+  String there(Checked checked) {
+    return bare(checked) ? "" : amount(checked.capacity());
+  }
+
+  /** A slenderness is a number, not a share; a sag may be less than a tape shows. */
+  private String amount(Measure measure) {
+    if (measure.unit() == Unit.RATIO) {
+      return voice.say(Measure.count(Math.round(measure.amount() * TENTHS) / TENTHS));
+    }
+    boolean small = measure.unit() == Unit.INCH && measure.amount() < SMALLEST_IN / 2;
+    return small && measure.amount() > 0
+        ? "under " + voice.say(Measure.inches(SMALLEST_IN))
+        : voice.say(measure);
+  }
+
+  /** How much of it the base itself uses, or empty where that is not known. */
+  String base(Checked checked) {
+    OptionalDouble ratio = yardstick.baseRatio(checked);
+    return ratio.isPresent() ? voice.say(Measure.ratio(ratio.getAsDouble())) : "";
+  }
+
+  /** The same as the end of a sentence. */
+  String besideBase(Checked checked) {
+    String base = base(checked);
+    return base.isEmpty()
+        ? ""
+        : "; the base itself uses "
+            + base
+            + " at its own place since "
+            + yardstick.record().map(TrackRecord::sinceYear).orElseThrow();
+  }
+
+  /** How far over its limit it is. */
+  String over(Checked checked) {
+    return voice.over(checked.check().ratio() / yardstick.limitRatio(checked));
+  }
+
+  /** The whole of a check that fails, after its member. */
+  String failing(Checked checked) {
+    String amounts =
+        bare(checked)
+            ? used(checked) + " of what there is"
+            : asked(checked) + " where " + there(checked) + " is there";
+    return voice.check(checked.id())
+        + ": "
+        + amounts
+        + ", "
+        + over(checked)
+        + ", under "
+        + voice.combination(checked.combination())
+        + " ("
+        + voice.source(checked.source())
+        + ")"
+        + besideBase(checked)
+        + ".";
+  }
+}

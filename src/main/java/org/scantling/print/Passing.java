@@ -1,0 +1,67 @@
+package org.scantling.print;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.scantling.reasons.Checked;
+import org.scantling.reasons.TrackRecord;
+import org.scantling.reasons.Yardstick;
+import org.scantling.words.Voice;
+
+/** How checks that all pass are summed up: the tightest, and what passes by the base's record. */
+final class Passing {
+  private final Yardstick yardstick;
+  private final CheckLine line;
+
+  Passing(Voice voice, Yardstick yardstick) {
+    this.yardstick = yardstick;
+    this.line = new CheckLine(voice, yardstick);
+  }
+
+  /**
+   * @param every how all of them are called, such as "All 33 checks"
+   */
+  String sentence(String every, List<Checked> checks) {
+    List<Checked> byRecord = checks.stream().filter(yardstick::byRecord).toList();
+    Optional<Checked> tightest =
+        checks.stream()
+            .filter(each -> !yardstick.byRecord(each))
+            .max(Comparator.comparingDouble(each -> each.check().ratio()));
+    String all = every + " pass";
+    return byRecord.isEmpty()
+        ? all + "; the tightest uses " + tightest.map(this::tight).orElse("nothing") + "."
+        : all
+            + ", "
+            + only(byRecord)
+            + " The tightest of the others uses "
+            + tightest.map(this::tight).orElse("nothing")
+            + ".";
+  }
+
+  private String tight(Checked check) {
+    return line.used(check)
+        + " of what there is ("
+        + line.name(check)
+        + line.besideBase(check)
+        + ")";
+  }
+
+  private String only(List<Checked> byRecord) {
+    String count = byRecord.size() == 1 ? "one" : Integer.toString(byRecord.size());
+    return count
+        + " of them only by the record of the base, which has stood since "
+        + yardstick.record().map(TrackRecord::sinceYear).orElseThrow()
+        + ": "
+        + String.join("; ", byRecord.stream().map(this::byRecord).toList())
+        + ".";
+  }
+
+  private String byRecord(Checked check) {
+    return line.name(check)
+        + ", "
+        + line.used(check)
+        + " of the published limit (the base itself "
+        + line.base(check)
+        + ")";
+  }
+}

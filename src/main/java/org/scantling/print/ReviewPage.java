@@ -1,0 +1,160 @@
+package org.scantling.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scantling.quantity.UnitSystem;
+import org.scantling.reasons.Checked;
+import org.scantling.reasons.Decision;
+import org.scantling.reasons.Review;
+import org.scantling.reasons.Shortfall;
+import org.scantling.reasons.Shortfall.Kind;
+import org.scantling.words.Reader;
+import org.scantling.words.Voice;
+import org.scantling.words.Words;
+
+/** The page of a check, for the builder: the answer, what fails, then everything. */
+final class ReviewPage {
+  private final Review review;
+  private final Words words;
+  private final Voice voice;
+  private final CheckLine line;
+  private final Page page = new Page();
+
+  private ReviewPage(Review review, Words words, UnitSystem units) {
+    this.review = review;
+    this.words = words;
+    this.voice = words.voice(Reader.BUILDER, units);
+    this.line = new CheckLine(voice, review.yardstick());
+  }
+
+  static Page of(Review review, Words words, UnitSystem units) {
+    return new ReviewPage(review, words, units).page();
+  }
+
+  private Page page() {
+    if (review.refusal().isPresent()) {
+      new EngineerSection(voice).write(page, review.refusal().get());
+      what();
+    } else {
+      page.paragraph(new ReviewAnswer(review, voice).text());
+      what();
+      failing();
+      limits("What does not meet a limit", Kind.DOES_NOT_MEET);
+      limits("What the site file asks otherwise", Kind.NOT_AS_ASKED);
+      limits("Out of habit, which is no matter of strength", Kind.OUT_OF_HABIT);
+      limits("Taken otherwise in the checks", Kind.TAKEN_OTHERWISE);
+      all();
+      open();
+    }
+    cautions();
+    new Assumed(review, words, voice).write(page);
+    return page;
+  }
+
+  private void what() {
+    page.paragraph(
+        "The design \"" + review.designTitle() + "\" on the site \"" + review.title() + "\".");
+  }
+
+  private void failing() {
+    List<Block.Item> items =
+        review.failing().stream()
+            .map(each -> new Block.Item(Sentence.capital(each.role()), line.failing(each)))
+            .toList();
+    if (!items.isEmpty()) {
+      page.heading("What fails").items(items);
+    }
+  }
+
+  private void limits(String heading, Kind kind) {
+    List<Block.Item> items = review.limits(kind).stream().map(this::limit).toList();
+    if (!items.isEmpty()) {
+      page.heading(heading).items(items);
+    }
+  }
+
+  private Block.Item limit(Shortfall limit) {
+    return new Block.Item(
+        Sentence.capital(voice.label(limit.question())),
+        "here "
+            + voice.say(limit.question(), limit.found())
+            + ". "
+            + voice.sentence(limit.reason())
+            + " ("
+            + voice.source(limit.reason().source())
+            + ")");
+  }
+
+  private void all() {
+    boolean beside = review.yardstick().record().isPresent();
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(row(beside, "used", "base", "check", "asked", "there"));
+    for (Checked each : review.checks()) {
+      rows.add(
+          row(
+              beside,
+              line.used(each),
+              line.base(each),
+              line.name(each),
+              line.asked(each),
+              line.there(each)));
+    }
+    page.heading("All checks, the worst first").add(new Block.Grid(rows));
+    if (beside) {
+      page.paragraph(
+          "\"base\" is how hard the "
+              + review.baseTitle()
+              + " itself is worked at its own place, where it has stood since "
+              + review.yardstick().record().get().sinceYear()
+              + ".");
+    }
+  }
+
+  private static List<String> row(boolean beside, String used, String base, String... rest) {
+    List<String> row = new ArrayList<>(List.of(used));
+    if (beside) {
+      row.add(base);
+    }
+    row.addAll(List.of(rest));
+    return row;
+  }
+
+  /** What a structure needs and the file does not hold. */
+  private void open() {
+    List<Block.Item> items = new ArrayList<>();
+    for (String group : List.of("side-panels", "braces")) {
+      if (review.unsaid().contains(group)) {
+        items.add(
+            new Block.Item(
+                Sentence.capital(group.replace('-', ' ')),
+                "taken as the " + review.baseTitle() + " has them."));
+      }
+    }
+    for (Decision decision : review.decisions()) {
+      if (!words.subjects().row(decision.question()).given()) {
+        items.add(open(decision));
+      }
+    }
+    if (!items.isEmpty()) {
+      page.heading("Not in the design file, so taken for it").items(items);
+    }
+  }
+
+  private Block.Item open(Decision decision) {
+    return new Block.Item(
+        Sentence.capital(voice.label(decision.question())),
+        voice.say(decision.question(), decision.proposed())
+            + ". "
+            + voice.sentence(decision.governing(), decision)
+            + " ("
+            + voice.source(decision.governing().source())
+            + ")");
+  }
+
+  private void cautions() {
+    if (!review.cautions().isEmpty()) {
+      page.heading("Take care");
+      page.add(Block.Items.of(review.cautions().stream().map(voice::sentence).toList()));
+    }
+  }
+}
