@@ -94,7 +94,7 @@ final class EngineerWhy {
             "C_D",
             "demand",
             "capacity",
-            "ratio",
+            "used",
             "base"));
     checks.forEach(each -> rows.add(row(each)));
     page.heading("Checks of the answer").add(new Block.Grid(rows));

@@ -77,7 +77,10 @@ class ContractTest {
     assertThat(checks).hasSizeGreaterThan(20);
     for (JsonNode check : checks) {
       keys(check, "id", "role", "combination", "loadDuration", "demand", "capacity", "unit");
-      assertThat(check.get("ratio").asDouble()).as(check.toString()).isLessThanOrEqualTo(1);
+      keys(check, "limitRatio", "baseRatio");
+      assertThat(check.get("ratio").asDouble())
+          .as(check.toString())
+          .isLessThanOrEqualTo(check.get("limitRatio").asDouble());
       assertThat(check.get("source").toString()).isNotBlank();
     }
   }

@@ -91,6 +91,8 @@ class ProposalJsonTest {
             "capacity",
             "unit",
             "ratio",
+            "limitRatio",
+            "baseRatio",
             "source");
   }
 
