@@ -81,7 +81,7 @@ public final class RuleBase {
    * off.
    */
   public List<Fired> run(Phase phase, Collection<? extends Fact> facts, Predicate<String> allowed) {
-    return runInOrder(phase, RuleSession.sorted(read(phase, facts)), allowed);
+    return runInOrder(phase, RuleSession.sorted(facts), allowed);
   }
 
   /**
@@ -101,7 +101,7 @@ public final class RuleBase {
     return read;
   }
 
-  /** A run with all the facts, inserted as they come; for tests that shuffle them. */
+  /** The same with the facts inserted as they come; for tests that shuffle them. */
   List<Fired> runInOrder(Phase phase, List<? extends Fact> facts, Predicate<String> allowed) {
     return RuleSession.run(base(phase), notes, facts, allowed);
   }
