@@ -16,6 +16,7 @@ import org.scantling.tables.Tables;
 /** Tables, rules and reader, put together for one run. */
 final class Workplace {
   private final Tables tables;
+  private Ahead<RuleBase> rules;
 
   private Workplace(Tables tables) {
     this.tables = tables;
@@ -29,12 +30,31 @@ final class Workplace {
     return tables;
   }
 
+  /** Reads the site; whoever does will ask the rules, which are made ready meanwhile. */
   Intake read(SiteOptions options) {
+    rules();
     return new SiteReader(vocabulary()).read(options.site(), options.settings());
   }
 
   Proposal propose(Intake intake) {
-    return new Engine(RuleBase.load(), tables).propose(intake.site(), intake.defaulted());
+    return new Engine(rules().get(), tables).propose(intake.site(), intake.defaulted());
+  }
+
+  private Ahead<RuleBase> rules() {
+    if (rules == null) {
+      rules = Ahead.of(Workplace::load);
+    }
+    return rules;
+  }
+
+  private static RuleBase load() {
+    RuleBase rules = RuleBase.load();
+    Ahead.of(
+        () -> {
+          rules.makeReady();
+          return rules;
+        });
+    return rules;
   }
 
   private Vocabulary vocabulary() {
