@@ -11,14 +11,19 @@ public final class Main {
   public static void main(String[] args) {
     PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    int status = commandLine(out, err).execute(args);
+    int status = commandLine(out, err, args).execute(args);
     out.flush();
     System.exit(status);
   }
 
-  /** The whole command line, writing where it is told; tests run it in process. */
-  static CommandLine commandLine(PrintWriter out, PrintWriter err) {
+  /**
+   * The command line, writing where it is told; tests run it in process.
+   *
+   * @param args what will be executed; none for the whole command line
+   */
+  static CommandLine commandLine(PrintWriter out, PrintWriter err, String... args) {
     CommandLine commands = new CommandLine(new Scantling());
+    Commands.add(commands, args);
     commands.setOut(out);
     commands.setErr(err);
     commands.setCaseInsensitiveEnumValuesAllowed(true);

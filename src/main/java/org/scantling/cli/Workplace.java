@@ -20,6 +20,7 @@ import org.scantling.tables.Tables;
 /** Tables, rules and reader, put together for one run. */
 final class Workplace {
   private final Tables tables;
+  private Ahead<RuleBase> rules;
   private Engine engine;
 
   private Workplace(Tables tables) {
@@ -34,7 +35,9 @@ final class Workplace {
     return tables;
   }
 
+  /** Reads the site; whoever does will ask the rules, which are made ready meanwhile. */
   Intake read(SiteOptions options) {
+    rules();
     return new SiteReader(vocabulary()).read(options.site(), options.settings());
   }
 
@@ -55,9 +58,26 @@ final class Workplace {
   /** Put together when it is first needed: a file with a slip in it is refused sooner. */
   private Engine engine() {
     if (engine == null) {
-      engine = new Engine(RuleBase.load(), tables);
+      engine = new Engine(rules().get(), tables);
     }
     return engine;
+  }
+
+  private Ahead<RuleBase> rules() {
+    if (rules == null) {
+      rules = Ahead.of(Workplace::load);
+    }
+    return rules;
+  }
+
+  private static RuleBase load() {
+    RuleBase rules = RuleBase.load();
+    Ahead.of(
+        () -> {
+          rules.makeReady();
+          return rules;
+        });
+    return rules;
   }
 
   private Vocabulary vocabulary() {

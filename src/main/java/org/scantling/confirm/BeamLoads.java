@@ -1,5 +1,6 @@
 package org.scantling.confirm;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.scantling.mechanics.BeamLoad;
 
@@ -21,4 +22,31 @@ record BeamLoads(
     List<BeamLoad> people,
     List<List<BeamLoad>> snowBySpan,
     List<BeamLoad> windDown,
-    List<BeamLoad> windUp) {}
+    List<BeamLoad> windUp) {
+
+  /** All of it in numbers, each list after its length: equal where the loads are the same. */
+  List<Double> numbers() {
+    List<Double> numbers = new ArrayList<>();
+    add(numbers, dead);
+    add(numbers, vines);
+    numbers.add((double) liveBySpan.size());
+    liveBySpan.forEach(span -> add(numbers, span));
+    add(numbers, people);
+    numbers.add((double) snowBySpan.size());
+    snowBySpan.forEach(span -> add(numbers, span));
+    add(numbers, windDown);
+    add(numbers, windUp);
+    return numbers;
+  }
+
+  private static void add(List<Double> numbers, List<BeamLoad> loads) {
+    numbers.add((double) loads.size());
+    for (BeamLoad load : loads) {
+      if (load instanceof BeamLoad.Uniform uniform) {
+        numbers.addAll(List.of(uniform.fromIn(), uniform.toIn(), uniform.forceLbPerIn()));
+      } else if (load instanceof BeamLoad.Point point) {
+        numbers.addAll(List.of(Double.NaN, point.atIn(), point.forceLb()));
+      }
+    }
+  }
+}

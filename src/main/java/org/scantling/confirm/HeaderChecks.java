@@ -85,9 +85,13 @@ public final class HeaderChecks {
     return new BeamChecks(loaded, seating, limits, sources).of(material.onePly());
   }
 
-  /** The heaviest load on any post and the strongest lift, by combination. */
+  /**
+   * The heaviest load on any post and the strongest lift, of all ways in which the loads of a
+   * combination may lie: one entry a combination, since more load is never easier on a post, its
+   * joint or its hole.
+   */
   List<PostLoad> onPosts(Material material) {
-    List<PostLoad> all = new ArrayList<>();
+    Map<LoadCombination, PostLoad> worst = new EnumMap<>(LoadCombination.class);
     double[] vinesLb = loaded.vines().reactionsLb();
     for (SupportCase one : loaded.onSupports(material.weightLbPerIn())) {
       double leastLb = Double.POSITIVE_INFINITY;
@@ -96,9 +100,10 @@ public final class HeaderChecks {
         double helpLb = one.vines() ? Math.max(0, vinesLb[post]) : 0;
         leastLb = Math.min(leastLb, one.reactionLb(post) - helpLb);
       }
-      all.add(new PostLoad(one.combination(), one.mostLb(), Math.max(0, -leastLb)));
+      PostLoad load = new PostLoad(one.combination(), one.mostLb(), Math.max(0, -leastLb));
+      worst.merge(one.combination(), load, PostLoad::most);
     }
-    return all;
+    return List.copyOf(worst.values());
   }
 
   Geometry geometry() {
@@ -147,7 +152,11 @@ public final class HeaderChecks {
    * @param downLb heaviest load on a post
    * @param upLb strongest lift
    */
-  record PostLoad(LoadCombination combination, double downLb, double upLb) {}
+  record PostLoad(LoadCombination combination, double downLb, double upLb) {
+    private PostLoad most(PostLoad other) {
+      return new PostLoad(combination, Math.max(downLb, other.downLb), Math.max(upLb, other.upLb));
+    }
+  }
 
   /** Centres of the posts from the tip of the header. */
   private double[] posts() {

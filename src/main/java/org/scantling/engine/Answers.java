@@ -15,38 +15,49 @@ final class Answers {
   private final Map<Question, Answer> byQuestion;
   private final Consumer<Question> watcher;
 
-  private Answers(Map<Question, Answer> answers, Consumer<Question> watcher) {
-    this.byQuestion =
-        answers.isEmpty()
-            ? Collections.emptyMap()
-            : Collections.unmodifiableMap(new EnumMap<>(answers));
+  private Answers(Map<Question, Answer> byQuestion, Consumer<Question> watcher) {
+    this.byQuestion = byQuestion;
     this.watcher = watcher;
   }
 
   static Answers of(Map<Question, Answer> answers) {
-    return new Answers(answers, NOBODY);
+    return new Answers(unchanging(answers), NOBODY);
   }
 
-  /** The same answers; whoever reads one of them is noted. */
+  private static Map<Question, Answer> unchanging(Map<Question, Answer> answers) {
+    return answers.isEmpty()
+        ? Collections.emptyMap()
+        : Collections.unmodifiableMap(new EnumMap<>(answers));
+  }
+
+  /** The same answers, which tell of every question that is looked up in them. */
   Answers watched(Consumer<Question> watcher) {
     return new Answers(byQuestion, watcher);
   }
 
+  /** The answer that is given here is nobody's to be told of when it is looked up. */
   Answers with(Answer answer) {
     Map<Question, Answer> more = new EnumMap<>(Question.class);
     more.putAll(byQuestion);
     more.put(answer.question(), answer);
-    return new Answers(more, watcher);
+    return new Answers(
+        unchanging(more), watcher == NOBODY ? NOBODY : allBut(answer.question(), watcher));
+  }
+
+  private static Consumer<Question> allBut(Question given, Consumer<Question> watcher) {
+    return question -> {
+      if (question != given) {
+        watcher.accept(question);
+      }
+    };
   }
 
   Optional<Answer> find(Question question) {
-    watcher.accept(question);
-    return Optional.ofNullable(byQuestion.get(question));
+    return Optional.ofNullable(look(question));
   }
 
   boolean has(Question question) {
-    watcher.accept(question);
-    return byQuestion.containsKey(question);
+    return look(question) != null;
   }
 
   /**
@@ -63,13 +74,18 @@ final class Answers {
     return get(question).option();
   }
 
+  /** All of them, which tells no watcher. */
   Iterable<Answer> all() {
     return byQuestion.values();
   }
 
-  private Answer get(Question question) {
+  private Answer look(Question question) {
     watcher.accept(question);
-    Answer answer = byQuestion.get(question);
+    return byQuestion.get(question);
+  }
+
+  private Answer get(Question question) {
+    Answer answer = look(question);
     if (answer == null) {
       throw new IllegalStateException(question.id() + " is not answered yet");
     }

@@ -51,7 +51,7 @@ final class Bench {
 
   /** A bench that remembers nothing from before. */
   Bench(Tables tables, Stock stock, Answers answers) {
-    this(tables, stock, new Ledger(), answers);
+    this(tables, stock, new Ledger(Ledger.Keeps.ONE_RUN), answers);
   }
 
   Bench(Tables tables, Stock stock, Ledger ledger, Answers answers) {

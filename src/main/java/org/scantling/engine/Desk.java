@@ -6,16 +6,13 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import org.scantling.reasons.Answer;
 import org.scantling.reasons.Candidate;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.OptionCheck;
 import org.scantling.reasons.Phase;
 import org.scantling.reasons.Question;
-import org.scantling.reasons.SizeOf;
 import org.scantling.tables.JointRow;
-import org.scantling.tables.SizeRow;
 
 /**
  * Lays out, for one phase, the facts that its rules read and the options that its questions have.
@@ -33,10 +30,6 @@ final class Desk {
     this.answers = answers;
     this.bench = job.bench(answers);
     this.works = new Works(job, bench);
-    for (Answer answer : answers.all()) {
-      facts.add(answer);
-      size(answer);
-    }
     facts.addAll(works.facts(phase));
     questions(phase).forEach(this::layOut);
   }
@@ -129,19 +122,5 @@ final class Desk {
     return job.fixed(question, answers)
         .map(given -> List.of(given.option()))
         .orElseGet(() -> job.offer().sizes(question, paired));
-  }
-
-  private void size(Answer answer) {
-    switch (answer.question()) {
-      case CROSSBEAM_SIZE, HEADER_SIZE, POST_SIZE, RAIL_SIZE, BRACE_SIZE -> {
-        SizeRow row = job.stock().row(answer.option());
-        facts.add(
-            new SizeOf(
-                answer.question(), Stock.plies(answer.option()), row.thicknessIn(), row.widthIn()));
-      }
-      default -> {
-        // Only sizes have dimensions.
-      }
-    }
   }
 }

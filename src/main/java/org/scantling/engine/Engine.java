@@ -59,7 +59,15 @@ public final class Engine {
    * @param assumptions paths of the site file that were left out
    */
   public Proposal propose(Site site, List<String> assumptions) {
-    Ledger ledger = new Ledger();
+    return propose(site, assumptions, new Ledger(Ledger.Keeps.ONE_RUN));
+  }
+
+  /**
+   * The same, with what runs of this engine have worked out before.
+   *
+   * @param ledger from no other engine
+   */
+  Proposal propose(Site site, List<String> assumptions, Ledger ledger) {
     Job job = new Job(site, tables, ledger).withRecord(record(site, ledger));
     job = job.withTrials(trials(job));
     List<DeadEnd> deadEnds = new ArrayList<>();
@@ -92,7 +100,7 @@ public final class Engine {
    * @param assumptions paths of the site file that were left out
    */
   public Review check(Site site, BaseDesign design, List<String> unsaid, List<String> assumptions) {
-    Ledger ledger = new Ledger();
+    Ledger ledger = new Ledger(Ledger.Keeps.ONE_RUN);
     Job job =
         new Job(site, tables, ledger)
             .withRecord(record(site, ledger))
@@ -144,11 +152,11 @@ public final class Engine {
 
   /** Runs passes until the answers stay as they are, or one question has no answer. */
   private Pass settle(Job job, List<DeadEnd> deadEnds) {
-    Rulings rulings = new Rulings(rules, allowed, rows, job);
+    Sheets sheets = new Sheets(rules, allowed, rows, job);
     Answers answers = job.start();
     Pass before = null;
     for (int count = 1; count <= MOST_PASSES; count++) {
-      Pass pass = new Pass(job, rulings, answers, before, deadEnds);
+      Pass pass = new Pass(job, sheets, answers, before, deadEnds);
       pass.run();
       if (pass.broken().isPresent() || pass.answers().equals(answers)) {
         settled.accept(count);

@@ -10,40 +10,67 @@ import org.scantling.reasons.Phase;
 import org.scantling.rulebase.Fired;
 
 /**
- * What was worked out already, so that a pass that asks the same again is answered from here.
+ * What was worked out already, so that the same is not worked out twice.
  *
  * <p>The tables and the rules stay as they are for as long as a ledger lives, and no key names
- * them; whatever else a result depends on is in its key, by value. An engine run owns one; runs of
- * one engine for sites that differ in one demand may share one.
+ * them; whatever else a result depends on is in its key, by value. Not safe to share between
+ * threads.
  */
 final class Ledger {
   private static final int MOST_CHECKS = 2_000;
-  private static final int MOST_FINDINGS = 500;
+  private static final int MOST_FINDINGS = 1_000;
   private static final int MOST_WALKS = 8;
 
+  private final Keeps keeps;
   private final Memo<List<Object>, List<Checked>> checks = new Memo<>(MOST_CHECKS);
   private final Memo<Asked, List<Fired>> findings = new Memo<>(MOST_FINDINGS);
   private final Memo<List<Object>, BracedWalk> walks = new Memo<>(MOST_WALKS);
   private final SolvedBeams beams = new SolvedBeams();
 
+  /** How much is kept. */
+  enum Keeps {
+    /** Nothing at all: everything is worked out anew. For tests that compare. */
+    NOTHING,
+
+    /**
+     * What several checks of one run share. A run seldom asks for the same checks and findings
+     * again, since a phase for which nothing changed is not worked again.
+     */
+    ONE_RUN,
+
+    /** Checks and findings too: runs for sites that differ in one demand ask the same often. */
+    MANY_RUNS
+  }
+
   private record Asked(Phase phase, List<Fact> facts) {}
+
+  Ledger(Keeps keeps) {
+    this.keeps = keeps;
+  }
+
+  /**
+   * True where a phase for which nothing changed since the pass before need not be worked again.
+   */
+  boolean keepsPhases() {
+    return keeps != Keeps.NOTHING;
+  }
 
   /** The checks of one candidate, by all that they were given. */
   List<Checked> checks(List<Object> given, Supplier<List<Checked>> work) {
-    return checks.of(given, work);
-  }
-
-  /** The frames of a braced walk, by all that they were given. */
-  BracedWalk walk(List<Object> given, Supplier<BracedWalk> work) {
-    return walks.of(given, work);
+    return keeps == Keeps.MANY_RUNS ? checks.of(given, work) : work.get();
   }
 
   /** The findings of a phase, by the facts that its rules read. */
   List<Fired> findings(Phase phase, List<Fact> facts, Supplier<List<Fired>> work) {
-    return findings.of(new Asked(phase, facts), work);
+    return keeps == Keeps.MANY_RUNS ? findings.of(new Asked(phase, facts), work) : work.get();
+  }
+
+  /** The frames of a braced walk, by all that they were given. */
+  BracedWalk walk(List<Object> given, Supplier<BracedWalk> work) {
+    return keeps == Keeps.NOTHING ? work.get() : walks.of(given, work);
   }
 
   SolvedBeams beams() {
-    return beams;
+    return keeps == Keeps.NOTHING ? new SolvedBeams() : beams;
   }
 }

@@ -20,9 +20,11 @@ import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Relied;
 import org.scantling.reasons.Shortfall;
+import org.scantling.reasons.SizeOf;
 import org.scantling.reasons.Yardstick;
 import org.scantling.rulebase.Fired;
 import org.scantling.tables.CheckRow;
+import org.scantling.tables.SizeRow;
 
 /**
  * One run through all phases, starting from the answers of the run before. What a design fixes is
@@ -30,7 +32,7 @@ import org.scantling.tables.CheckRow;
  */
 final class Pass {
   private final Job job;
-  private final Rulings rulings;
+  private final Sheets sheets;
   private final Answers start;
   private final Pass before;
   private final List<DeadEnd> deadEnds;
@@ -46,9 +48,9 @@ final class Pass {
    * @param before the run before, below whose sizes this one does not go; null for the first
    * @param deadEnds options that were tried and led nowhere
    */
-  Pass(Job job, Rulings rulings, Answers start, Pass before, List<DeadEnd> deadEnds) {
+  Pass(Job job, Sheets sheets, Answers start, Pass before, List<DeadEnd> deadEnds) {
     this.job = job;
-    this.rulings = rulings;
+    this.sheets = sheets;
     this.start = start;
     this.answers = start;
     this.before = before;
@@ -128,28 +130,49 @@ final class Pass {
 
   /** The answers with the loads that the rules make of them. */
   Answers loaded(Answers from) {
-    Pass again = new Pass(job, rulings, from, null, List.of());
+    Pass again = new Pass(job, sheets, from, null, List.of());
     again.run(Phase.LOADS);
     return again.answers();
   }
 
   private void run(Phase phase) {
-    Desk desk = new Desk(job, answers, phase);
-    List<Fact> facts = new ArrayList<>(desk.facts());
-    facts.addAll(deadEnds);
-    facts.addAll(eased);
-    if (phase == Phase.CAUTIONS) {
-      facts.addAll(job.tables().cautions().rows());
-      facts.addAll(relied());
-      facts.addAll(beyondPublished());
-    }
-    List<Fired> fired = rulings.on(phase, facts);
+    Sheet sheet = sheets.of(phase, told(phase), answers);
+    Desk desk = sheet.desk();
+    List<Fired> fired = sheet.fired();
     fired.forEach(this::noteIfGeneral);
     for (Question question : desk.questions(phase)) {
       if (broken == null && refusal == null) {
         answer(question, desk, about(question, fired));
       }
     }
+  }
+
+  /** What this pass has to tell the rules, apart from what is worked out from it. */
+  private List<Fact> told(Phase phase) {
+    List<Fact> told = new ArrayList<>();
+    for (Answer answer : answers.all()) {
+      told.add(answer);
+      size(answer).ifPresent(told::add);
+    }
+    told.addAll(deadEnds);
+    told.addAll(eased);
+    if (phase == Phase.CAUTIONS) {
+      told.addAll(relied());
+      told.addAll(beyondPublished());
+    }
+    return told;
+  }
+
+  /** The timber behind the answer to a size question. */
+  private Optional<SizeOf> size(Answer answer) {
+    return switch (answer.question()) {
+      case CROSSBEAM_SIZE, HEADER_SIZE, POST_SIZE, RAIL_SIZE, BRACE_SIZE -> {
+        SizeRow row = job.stock().row(answer.option());
+        int plies = Stock.plies(answer.option());
+        yield Optional.of(new SizeOf(answer.question(), plies, row.thicknessIn(), row.widthIn()));
+      }
+      default -> Optional.empty();
+    };
   }
 
   private void noteIfGeneral(Fired fired) {

@@ -28,9 +28,7 @@ final class Stock {
 
   private final Tables tables;
   private final String market;
-  private final Map<Timber, Optional<Material>> materials = new HashMap<>();
-
-  private record Timber(String option, String species, String grade) {}
+  private final Map<List<String>, Optional<Material>> materials = new HashMap<>();
 
   Stock(Tables tables, String market) {
     this.tables = tables;
@@ -78,18 +76,18 @@ final class Stock {
 
   /** The option in that species and grade outdoors; empty where the standard has no such grade. */
   Optional<Material> material(String option, String species, String grade) {
-    return materials.computeIfAbsent(new Timber(option, species, grade), this::material);
+    return materials.computeIfAbsent(
+        List.of(option, species, grade), key -> looked(option, species, grade));
   }
 
-  private Optional<Material> material(Timber timber) {
-    SizeRow size = row(timber.option());
+  private Optional<Material> looked(String option, String species, String grade) {
+    SizeRow size = row(option);
     return tables.designValues().rows().stream()
-        .filter(row -> row.species().equals(timber.species()))
-        .filter(row -> row.grade().equals(timber.grade()))
+        .filter(row -> row.species().equals(species) && row.grade().equals(grade))
         .filter(row -> row.memberClass() == size.memberClass())
         .filter(row -> row.nominalWidth().holds(size.nominalWidthIn()))
         .findFirst()
-        .map(row -> material(timber.option(), size, row));
+        .map(row -> material(option, size, row));
   }
 
   private Material material(String option, SizeRow size, DesignValueRow row) {

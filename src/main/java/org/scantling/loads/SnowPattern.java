@@ -42,7 +42,7 @@ public record SnowPattern(List<Double> spanFactors) {
     if (spanCount < 1) {
       throw new IllegalArgumentException("span count " + spanCount + " must be at least 1");
     }
-    Set<SnowPattern> patterns = new LinkedHashSet<>();
+    Set<List<Double>> patterns = new LinkedHashSet<>();
     patterns.add(pattern(spanCount, FULL, FULL, 0, spanCount));
     if (spanCount > 1) {
       int last = spanCount - 1;
@@ -54,13 +54,13 @@ public record SnowPattern(List<Double> spanFactors) {
         patterns.add(pattern(spanCount, FULL, HALF, left, left + 2));
       }
     }
-    return List.copyOf(patterns);
+    return patterns.stream().map(SnowPattern::new).toList();
   }
 
-  private static SnowPattern pattern(
+  private static List<Double> pattern(
       int spanCount, double inside, double outside, int from, int to) {
     List<Double> factors = new ArrayList<>(Collections.nCopies(spanCount, outside));
     Collections.fill(factors.subList(from, to), inside);
-    return new SnowPattern(factors);
+    return factors;
   }
 }

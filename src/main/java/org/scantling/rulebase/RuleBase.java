@@ -17,8 +17,6 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.drools.model.Model;
-import org.drools.modelcompiler.KieBaseBuilder;
-import org.kie.api.KieBase;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Phase;
 import org.scantling.reasons.RuleNote;
@@ -26,7 +24,8 @@ import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
 
 /**
- * The rules as they were compiled, one knowledge base a phase, built when the phase is first run.
+ * The rules as they were compiled, one knowledge base a phase, built when the phase is first run;
+ * safe to share between threads.
  *
  * <p>Built straight from the generated models: no parser, no compiler and no XML at run time.
  */
@@ -34,13 +33,11 @@ public final class RuleBase {
   private static final String MODELS = "/META-INF/kie/org.scantling/scantling/drools-model";
   private static final String PACKAGE = "org.scantling.rules.";
 
-  private final Map<Phase, Model> models;
-  private final Map<Phase, KieBase> bases = new EnumMap<>(Phase.class);
-  private final Map<Phase, PhaseReads> reads = new EnumMap<>(Phase.class);
+  private final Map<Phase, PhaseRules> phases;
   private final SortedMap<String, RuleNote> notes;
 
-  private RuleBase(Map<Phase, Model> models, SortedMap<String, RuleNote> notes) {
-    this.models = models;
+  private RuleBase(Map<Phase, PhaseRules> phases, SortedMap<String, RuleNote> notes) {
+    this.phases = phases;
     this.notes = notes;
   }
 
@@ -49,16 +46,16 @@ public final class RuleBase {
    *     lists
    */
   public static RuleBase load() {
-    Map<Phase, Model> models = new EnumMap<>(Phase.class);
+    Map<Phase, PhaseRules> phases = new EnumMap<>(Phase.class);
     SortedMap<String, RuleNote> notes = new TreeMap<>();
     for (String name : modelNames()) {
       Model model = instantiate(name);
       Phase phase = phaseOf(model.getPackageName());
-      models.put(phase, model);
+      phases.put(phase, new PhaseRules(model));
       model.getRules().forEach(rule -> add(notes, note(phase, rule)));
     }
     RuleManifest.compare(RuleManifest.read(), new TreeSet<>(notes.keySet()));
-    return new RuleBase(models, notes);
+    return new RuleBase(phases, notes);
   }
 
   /** Every rule, by id. */
@@ -81,7 +78,7 @@ public final class RuleBase {
    * off.
    */
   public List<Fired> run(Phase phase, Collection<? extends Fact> facts, Predicate<String> allowed) {
-    return runInOrder(phase, RuleSession.sorted(read(phase, facts)), allowed);
+    return runInOrder(phase, RuleSession.sorted(facts), allowed);
   }
 
   /**
@@ -91,7 +88,7 @@ public final class RuleBase {
    * @return in the order given
    */
   public <T extends Fact> List<T> read(Phase phase, Collection<? extends T> facts) {
-    PhaseReads reads = reads(phase);
+    PhaseReads reads = phase(phase).reads();
     List<T> read = new ArrayList<>();
     for (T fact : facts) {
       if (reads.reads(fact)) {
@@ -101,30 +98,24 @@ public final class RuleBase {
     return read;
   }
 
-  /** A run with all the facts, inserted as they come; for tests that shuffle them. */
+  /** The same with the facts inserted as they come; for tests that shuffle them. */
   List<Fired> runInOrder(Phase phase, List<? extends Fact> facts, Predicate<String> allowed) {
-    return RuleSession.run(base(phase), notes, facts, allowed);
+    return RuleSession.run(phase(phase).base(), notes, facts, allowed);
   }
 
-  private KieBase base(Phase phase) {
-    synchronized (bases) {
-      return bases.computeIfAbsent(
-          phase, each -> KieBaseBuilder.createKieBaseFromModel(model(each)));
-    }
+  /**
+   * Makes every phase ready now, in the order of work, for a thread that has nothing else to do.
+   */
+  public void makeReady() {
+    phases.values().forEach(PhaseRules::makeReady);
   }
 
-  private PhaseReads reads(Phase phase) {
-    synchronized (reads) {
-      return reads.computeIfAbsent(phase, each -> new PhaseReads(model(each)));
-    }
-  }
-
-  private Model model(Phase phase) {
-    Model model = models.get(phase);
-    if (model == null) {
+  private PhaseRules phase(Phase phase) {
+    PhaseRules rules = phases.get(phase);
+    if (rules == null) {
       throw new RuleBaseFault("phase " + phase.folder() + " has no rules");
     }
-    return model;
+    return rules;
   }
 
   private static List<String> modelNames() {

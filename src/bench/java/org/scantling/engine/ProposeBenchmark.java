@@ -1,0 +1,69 @@
+package org.scantling.engine;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import org.scantling.intake.Intake;
+import org.scantling.intake.SiteReader;
+import org.scantling.intake.Vocabulary;
+import org.scantling.reasons.Proposal;
+import org.scantling.rulebase.RuleBase;
+import org.scantling.tables.Table;
+import org.scantling.tables.TableRow;
+import org.scantling.tables.Tables;
+
+/** One proposal, everything warm: what each step of a search for turning points costs at most. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Warmup(iterations = 3, time = 5)
+@Measurement(iterations = 3, time = 5)
+@Fork(1)
+public class ProposeBenchmark {
+  @Param({"long-walk", "mower-lane", "windy-hill", "everything-at-once", "stone-terrace"})
+  public String scenario;
+
+  private Engine engine;
+  private Intake intake;
+
+  @Setup
+  public void read() {
+    Tables tables = Tables.load();
+    engine = new Engine(RuleBase.load(), tables);
+    intake = new SiteReader(vocabulary(tables)).read(Path.of("scenarios", scenario + ".yaml"));
+  }
+
+  @Benchmark
+  public Proposal propose() {
+    return engine.propose(intake.site(), intake.defaulted());
+  }
+
+  static Vocabulary vocabulary(Tables tables) {
+    return new Vocabulary(
+        words(tables.designValues(), row -> row.species()),
+        words(tables.designValues(), row -> row.grade()),
+        words(tables.soils(), TableRow::id),
+        words(tables.vines(), TableRow::id),
+        words(tables.users(), TableRow::id),
+        words(tables.sizes(), TableRow::id));
+  }
+
+  private static <T extends TableRow> Set<String> words(
+      Table<T> table, Function<? super T, String> word) {
+    return table.rows().stream().map(word).collect(Collectors.toSet());
+  }
+}

@@ -1,0 +1,39 @@
+package org.scantling.cli;
+
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.function.Supplier;
+
+/**
+ * Something that will be needed soon, worked out on another core meanwhile. A fault in it shows
+ * when it is asked for, and not at all if nobody asks.
+ */
+final class Ahead<T> {
+  private final FutureTask<T> task;
+
+  private Ahead(FutureTask<T> task) {
+    this.task = task;
+  }
+
+  static <T> Ahead<T> of(Supplier<T> work) {
+    FutureTask<T> task = new FutureTask<>(work::get);
+    Thread thread = new Thread(task, "ahead");
+    thread.setDaemon(true);
+    thread.start();
+    return new Ahead<>(task);
+  }
+
+  T get() {
+    try {
+      return task.get();
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof RuntimeException fault) {
+        throw fault;
+      }
+      throw new IllegalStateException(e.getCause());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("interrupted while waiting for what was begun", e);
+    }
+  }
+}

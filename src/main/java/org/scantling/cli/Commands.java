@@ -1,0 +1,39 @@
+package org.scantling.cli;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Supplier;
+import picocli.CommandLine;
+
+/**
+ * The commands by name, in the order in which help lists them. Where the command line names one,
+ * only that one is built: each that is read from its annotations costs milliseconds at start.
+ */
+final class Commands {
+  private static final Map<String, Supplier<Object>> BY_NAME = new LinkedHashMap<>();
+
+  static {
+    BY_NAME.put("propose", ProposeCommand::new);
+    BY_NAME.put("why", WhyCommand::new);
+    BY_NAME.put("check", CheckCommand::new);
+  }
+
+  private Commands() {}
+
+  /**
+   * @param args what was typed; the first word is the name of a command, or all are added so that
+   *     help and near misses know them
+   */
+  static void add(CommandLine root, String... args) {
+    Supplier<Object> named = args.length > 0 ? BY_NAME.get(args[0]) : null;
+    if (named != null) {
+      root.addSubcommand(args[0], named.get());
+    } else {
+      BY_NAME.forEach((name, command) -> root.addSubcommand(name, command.get()));
+    }
+  }
+
+  static Iterable<String> names() {
+    return BY_NAME.keySet();
+  }
+}

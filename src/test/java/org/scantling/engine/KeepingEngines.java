@@ -1,0 +1,31 @@
+package org.scantling.engine;
+
+import java.util.List;
+import org.scantling.design.Site;
+import org.scantling.reasons.Proposal;
+import org.scantling.rulebase.RuleBase;
+import org.scantling.tables.Tables;
+
+/** The same engine with nothing kept, with what one run keeps, and with what many runs share. */
+public final class KeepingEngines {
+  private final Engine engine;
+  private final Ledger shared = new Ledger(Ledger.Keeps.MANY_RUNS);
+
+  public KeepingEngines(RuleBase rules, Tables tables) {
+    this.engine = new Engine(rules, tables);
+  }
+
+  /** Everything is worked out anew, in every pass. */
+  public Proposal anew(Site site) {
+    return engine.propose(site, List.of(), new Ledger(Ledger.Keeps.NOTHING));
+  }
+
+  public Proposal oneRun(Site site) {
+    return engine.propose(site, List.of());
+  }
+
+  /** With what all earlier sites have left. */
+  public Proposal manyRuns(Site site) {
+    return engine.propose(site, List.of(), shared);
+  }
+}

@@ -1,0 +1,44 @@
+package org.scantling.property;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.scantling.engine.KeepingEngines;
+import org.scantling.reasons.Proposal;
+
+/**
+ * What the engine keeps from pass to pass and from run to run changes no answer, no reason and no
+ * digit. Sites come in pairs that differ in one demand, as a search for turning points tries them.
+ */
+class KeptResultsPropertyTest {
+  private static final KeepingEngines ENGINES = new KeepingEngines(House.RULES, House.TABLES);
+
+  @Provide
+  Arbitrary<Wish> wishes() {
+    return RandomWish.any();
+  }
+
+  @Provide
+  Arbitrary<MoreAsked> demands() {
+    return Arbitraries.of(MoreAsked.values());
+  }
+
+  @Property(tries = 60, seed = "20110611", edgeCases = EdgeCasesMode.NONE)
+  void what_is_kept_changes_nothing(
+      @ForAll("wishes") Wish wish, @ForAll("demands") MoreAsked demand) {
+    check(wish);
+    demand.of(wish, 0.5).ifPresent(KeptResultsPropertyTest::check);
+  }
+
+  private static void check(Wish wish) {
+    Proposal anew = ENGINES.anew(wish.over(House.herbGarden()));
+    assertThat(ENGINES.oneRun(wish.over(House.herbGarden()))).isEqualTo(anew);
+    assertThat(ENGINES.manyRuns(wish.over(House.herbGarden()))).isEqualTo(anew);
+    assertThat(ENGINES.manyRuns(wish.over(House.herbGarden()))).isEqualTo(anew);
+  }
+}
