@@ -50,8 +50,9 @@ class ImportOrderTest {
         "tables",
         "confirm",
         "rulebase");
+    may("spans", "quantity", "reasons", "loads", "tables", "confirm");
     may("words", "quantity", "design", "reasons", "tables");
-    may("print", "quantity", "design", "reasons", "tables", "words");
+    may("print", "quantity", "design", "reasons", "tables", "words", "spans");
     may("shop", "quantity", "design", "reasons", "tables", "words");
     may("drawing", "quantity", "design", "reasons", "tables", "words");
     may("sheets", "quantity", "design", "reasons", "tables", "words");
