@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "spans",
     mixinStandardHelpOptions = true,
+    abbreviateSynopsis = true,
     description =
         "A span table from the program's own checks, under stated loads and assumptions; the end of"
             + " it says all of them, so that a published table can be matched.")
