@@ -39,6 +39,7 @@ final class RulesPage {
         }
       }
     }
+    rules.section("Eased limits", book.that(Verdict.EASES));
     rules.section("Refusals", book.that(Verdict.REFUSES));
     rules.section("Cautions", book.that(Verdict.TELLS));
     return rules.page;
@@ -62,7 +63,9 @@ final class RulesPage {
     for (RuleEntry rule : rules) {
       items.add(new Block.Item(rule.id(), told(rule)));
     }
-    page.heading(heading).items(items);
+    if (!items.isEmpty()) {
+      page.heading(heading).items(items);
+    }
   }
 
   private String told(RuleEntry rule) {

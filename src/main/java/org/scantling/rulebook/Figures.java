@@ -31,6 +31,7 @@ final class Figures {
     byFact.put("VineRow", List.of(tables.vines()));
     byFact.put("UserRow", List.of(tables.users()));
     byFact.put("ZoneRow", List.of(tables.zones()));
+    byFact.put("StockLengthRow", List.of(tables.stockLengths()));
     byFact.put("JointRow", List.of(tables.joints()));
     byFact.put("CautionRow", List.of(tables.cautions()));
   }

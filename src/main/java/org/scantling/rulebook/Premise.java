@@ -19,7 +19,8 @@ import org.scantling.reasons.Question;
 record Premise(boolean absent, String bound, String fact, String body) {
   private static final Pattern HEAD =
       Pattern.compile(
-          "^\\s*(not\\s+)?(?:(\\$\\w+)\\s*:\\s*)?([A-Z][A-Za-z.]*)\\(", Pattern.MULTILINE);
+          "^\\s*(not\\s+)?(?:exists\\s+)?(?:(\\$\\w+)\\s*:\\s*)?([A-Z][A-Za-z.]*)\\(",
+          Pattern.MULTILINE);
   private static final Pattern ID = Pattern.compile("\\bid == \"([^\"]+)\"");
   private static final Pattern QUESTION = Pattern.compile("\\bQuestion\\.([A-Z_]+)");
   private static final Pattern DEMAND = Pattern.compile("\\bDemand\\.([A-Z_]+)");

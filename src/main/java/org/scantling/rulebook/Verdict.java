@@ -11,6 +11,7 @@ public enum Verdict {
   ASKS("takes what is asked for"),
   REJECTS("rejects an option"),
   REFUSES("refuses the site"),
+  EASES("eases a limit"),
   TELLS("tells people something"),
   NONE("finds nothing");
 
@@ -34,6 +35,7 @@ public enum Verdict {
       case "asked" -> ASKS;
       case "reject" -> REJECTS;
       case "refuse" -> REFUSES;
+      case "ease" -> EASES;
       case "caution" -> TELLS;
       default -> NONE;
     };
