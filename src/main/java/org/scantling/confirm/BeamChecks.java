@@ -1,12 +1,16 @@
 package org.scantling.confirm;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
+import org.scantling.loads.LoadCombination;
 import org.scantling.mechanics.BeamResult;
 import org.scantling.quantity.Check;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Source;
+import org.scantling.timber.AdjustedStress;
 import org.scantling.timber.AdjustedValues;
 import org.scantling.timber.BeamLoading;
 import org.scantling.timber.BeamStability;
@@ -28,8 +32,6 @@ final class BeamChecks {
   private final Seating seating;
   private final Limits limits;
   private final Function<String, Source> sources;
-
-  /** The sag of each span under a load; the permanent load comes with every combination. */
 
   /**
    * How the beam sits on its supports.
@@ -66,106 +68,100 @@ final class BeamChecks {
 
   List<Checked> of(Material material) {
     WorstChecks worst = new WorstChecks(seating.role(), limits, sources);
-    Sags permanent = null;
-    for (BeamCase each : loaded.cases(material.weightLbPerIn())) {
-      AdjustedValues values = material.lasting(limits.duration().of(each.combination()));
-      strength(worst, each, material, values);
-      if (each.spread()) {
-        // Nearly all combinations share one permanent load; its sag is worked once.
-        permanent = Sags.of(each.permanent(), loaded.beam(), permanent);
-        sag(worst, each, permanent, values.elasticity().psi() * stiffIn4(material));
-      }
+    List<BeamCase> cases = loaded.cases(material.weightLbPerIn());
+    Map<LoadCombination, BeamDemand> demands = new EnumMap<>(LoadCombination.class);
+    for (BeamCase each : cases) {
+      demands.merge(each.combination(), BeamDemand.of(each.all()), BeamDemand::most);
     }
+    demands.forEach((combination, demand) -> strength(worst, combination, demand, material));
+    sags(worst, cases, material);
     return worst.list();
   }
 
-  private static double stiffIn4(Material material) {
-    return material.whole().secondMomentIn4();
-  }
-
   private void strength(
-      WorstChecks worst, BeamCase each, Material material, AdjustedValues values) {
+      WorstChecks worst, LoadCombination combination, BeamDemand demand, Material material) {
+    AdjustedValues values = material.lasting(limits.duration().of(combination));
+    BeamStability stability = stability(material, values);
     Rectangle whole = material.whole();
     Rectangle seat = whole.notched(seating.notchIn());
-    BeamStability stability =
-        BeamStability.of(
-            material.section(),
-            BeamLoading.UNIFORM.effectiveLengthIn(
-                seating.unbracedIn(), material.section().depthIn()),
-            values);
-    BeamResult all = each.all();
-    double sagging = Math.max(0, all.mostSagging().amount());
-    double hogging = Math.max(0, -all.mostHogging().amount());
-    double shearLb = Math.abs(all.largestShear().amount());
-    worst.add(
-        "bending",
-        each.combination(),
-        Bending.of(sagging, whole, values, stability).check(),
-        Unit.PSI);
-    worst.add(
-        "seat-bending",
-        each.combination(),
-        Bending.of(hogging, seat, values, stability).check(),
-        Unit.PSI);
-    worst.addLasting("stability", each.combination(), stability.check(), Unit.RATIO);
-    worst.add(
-        "shear", each.combination(), Shear.of(shearLb, whole, values.shear()).check(), Unit.PSI);
-    if (seating.notchIn() > 0) {
-      worst.add(
-          "notched-shear",
-          each.combination(),
-          NotchedShear.onTensionFace(
-                  shearLb, whole, new EndNotch(seating.notchIn(), 0), values.shear())
-              .check(),
-          Unit.POUND);
-    }
+    Bending sagging = Bending.of(demand.saggingInLb(), whole, values, stability);
+    Bending hogging = Bending.of(demand.hoggingInLb(), seat, values, stability);
+    worst.add("bending", combination, sagging.check(), Unit.PSI);
+    worst.add("seat-bending", combination, hogging.check(), Unit.PSI);
+    worst.addLasting("stability", combination, stability.check(), Unit.RATIO);
+    shear(worst, combination, demand.shearLb(), whole, values.shear());
     if (seating.bears()) {
       Seat contact = seating.under(whole.breadthIn());
-      worst.addLasting(
-          "bearing",
-          each.combination(),
-          Bearing.across(mostDownLb(all), contact, values.bearing()).check(),
-          Unit.PSI);
+      Bearing pressed = Bearing.across(demand.seatLb(), contact, values.bearing());
+      worst.addLasting("bearing", combination, pressed.check(), Unit.PSI);
+    }
+  }
+
+  private BeamStability stability(Material material, AdjustedValues values) {
+    Rectangle ply = material.section();
+    double lengthIn = BeamLoading.UNIFORM.effectiveLengthIn(seating.unbracedIn(), ply.depthIn());
+    return BeamStability.of(ply, lengthIn, values);
+  }
+
+  private void shear(
+      WorstChecks worst,
+      LoadCombination combination,
+      double shearLb,
+      Rectangle whole,
+      AdjustedStress allowable) {
+    Shear full = Shear.of(shearLb, whole, allowable);
+    worst.add("shear", combination, full.check(), Unit.PSI);
+    if (seating.notchIn() > 0) {
+      EndNotch notch = new EndNotch(seating.notchIn(), 0);
+      NotchedShear left = NotchedShear.onTensionFace(shearLb, whole, notch, allowable);
+      worst.add("notched-shear", combination, left.check(), Unit.POUND);
+    }
+  }
+
+  private void sags(WorstChecks worst, List<BeamCase> cases, Material material) {
+    double stiffness = material.lasting(1).elasticity().psi() * material.whole().secondMomentIn4();
+    BeamResult still = null;
+    Sags permanent = null;
+    for (BeamCase each : cases) {
+      if (each.passing().spread()) {
+        // Nearly all combinations share one permanent load; its sag is worked once.
+        if (each.permanent() != still) {
+          still = each.permanent();
+          permanent = Sags.of(still, loaded.beam());
+        }
+        sag(worst, each, permanent, stiffness);
+      }
     }
   }
 
   private void sag(WorstChecks worst, BeamCase each, Sags permanent, double stiffness) {
-    Sags passing = Sags.of(each.passing(), loaded.beam(), null);
+    LoadCombination combination = each.combination();
+    Sags passing = each.passing().sags();
     for (int span = 0; span < loaded.beam().spanCount(); span++) {
       double spanIn = loaded.beam().supportAtIn(span + 1) - loaded.beam().supportAtIn(span);
-      Deflection deflection = deflection(permanent.span(span), passing.span(span), stiffness);
-      add(worst, each, "deflection", deflection, spanIn);
+      Deflection sag = deflection(permanent.span(span), passing.span(span), stiffness);
+      worst.addLasting("deflection-total", combination, total(sag, spanIn), Unit.INCH);
+      worst.addLasting("deflection-live", combination, live(sag, spanIn), Unit.INCH);
     }
     if (seating.tailIn() > 0) {
+      // Twice a tail's length counts as span.
+      double spanIn = 2 * seating.tailIn();
       Deflection tip = deflection(permanent.tip(), passing.tip(), stiffness);
-      add(worst, each, "tail-deflection", tip, 2 * seating.tailIn());
+      worst.addLasting("tail-deflection-total", combination, total(tip, spanIn), Unit.INCH);
+      worst.addLasting("tail-deflection-live", combination, live(tip, spanIn), Unit.INCH);
     }
   }
 
-  private void add(
-      WorstChecks worst, BeamCase each, String name, Deflection deflection, double spanIn) {
-    worst.addLasting(
-        name + "-total",
-        each.combination(),
-        deflection.check(spanIn, limits.totalDeflectionDivisor()),
-        Unit.INCH);
-    worst.addLasting(
-        name + "-live",
-        each.combination(),
-        new Check(deflection.passingIn(), spanIn / limits.passingDeflectionDivisor()),
-        Unit.INCH);
+  private Check total(Deflection deflection, double spanIn) {
+    return deflection.check(spanIn, limits.totalDeflectionDivisor());
+  }
+
+  private Check live(Deflection deflection, double spanIn) {
+    return new Check(deflection.passingIn(), spanIn / limits.passingDeflectionDivisor());
   }
 
   private Deflection deflection(double permanentLbIn3, double passingLbIn3, double stiffness) {
     return new Deflection(
         permanentLbIn3 / stiffness, passingLbIn3 / stiffness, limits.creepFactor());
-  }
-
-  private static double mostDownLb(BeamResult result) {
-    double most = 0;
-    for (double reaction : result.reactionsLb()) {
-      most = Math.max(most, reaction);
-    }
-    return most;
   }
 }

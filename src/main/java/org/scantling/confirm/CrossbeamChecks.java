@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.function.Function;
 import org.scantling.design.Geometry;
 import org.scantling.mechanics.BeamLoad;
-import org.scantling.mechanics.ContinuousBeam;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Source;
 
@@ -20,11 +19,22 @@ public final class CrossbeamChecks {
 
   public CrossbeamChecks(
       Geometry geometry, TopLoads loads, Limits limits, Function<String, Source> sources) {
+    this(geometry, loads, limits, sources, new SolvedBeams());
+  }
+
+  /**
+   * @param beams what was solved before, for who checks many
+   */
+  public CrossbeamChecks(
+      Geometry geometry,
+      TopLoads loads,
+      Limits limits,
+      Function<String, Source> sources,
+      SolvedBeams beams) {
     this.geometry = geometry;
     double tailIn = geometry.crossbeamTailIn();
-    double spanIn = geometry.plan().rowSpacingIn();
-    ContinuousBeam beam = ContinuousBeam.of(geometry.crossbeamLengthIn(), tailIn, tailIn + spanIn);
-    LoadedBeam loaded = new LoadedBeam(beam, strip(loads));
+    double[] seats = {tailIn, tailIn + geometry.plan().rowSpacingIn()};
+    LoadedBeam loaded = beams.of(geometry.crossbeamLengthIn(), seats, strip(loads));
     this.checks =
         new BeamChecks(
             loaded,
@@ -35,7 +45,7 @@ public final class CrossbeamChecks {
                 geometry.headerLengthIn(),
                 true,
                 tailIn,
-                spanIn),
+                geometry.plan().rowSpacingIn()),
             limits,
             sources);
   }
@@ -43,21 +53,6 @@ public final class CrossbeamChecks {
   /** Every check of that stock size, each with its worst combination. */
   public List<Checked> of(Material material) {
     return checks.of(material);
-  }
-
-  /** What one crossbeam puts on one header, load by load. */
-  HeaderLoad onHeader(Material material, TopLoads loads) {
-    double halfLengthIn = geometry.crossbeamLengthIn() / 2;
-    double strip = geometry.crossbeamSpacingIn() * halfLengthIn;
-    return new HeaderLoad(
-        material.weightLbPerIn() * halfLengthIn,
-        TopLoads.lbPerIn(loads.vinePsf(), strip),
-        TopLoads.lbPerIn(loads.livePsf(), strip),
-        TopLoads.lbPerIn(loads.snowPsf(), strip),
-        TopLoads.lbPerIn(loads.windDownPsf(), strip),
-        TopLoads.lbPerIn(loads.windUpPsf(), strip),
-        // At the tip of a tail a person levers more than their weight onto the near header.
-        loads.personLb() * (1 + geometry.crossbeamTailIn() / geometry.plan().rowSpacingIn()));
   }
 
   /** Paired headers are thin: the inner board of the pair takes the crossbeam. */

@@ -1,7 +1,9 @@
 package org.scantling.confirm;
 
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import org.scantling.ground.BallastWeights;
 import org.scantling.ground.BuriedFooting;
@@ -85,8 +87,18 @@ public final class FootingWork {
         List.of(lateral(standing.across()), lateral(standing.along())),
         heaviest.combination(),
         heaviest.downLb() + postWeightLb,
-        loads,
+        strongest(loads),
         postWeightLb);
+  }
+
+  /** The strongest lift of every combination; the weaker ones are held where it is. */
+  private static List<HeaderChecks.PostLoad> strongest(List<HeaderChecks.PostLoad> loads) {
+    Map<LoadCombination, HeaderChecks.PostLoad> strongest = new EnumMap<>(LoadCombination.class);
+    for (HeaderChecks.PostLoad each : loads) {
+      strongest.merge(
+          each.combination(), each, (one, other) -> one.upLb() >= other.upLb() ? one : other);
+    }
+    return List.copyOf(strongest.values());
   }
 
   private static LateralLoad lateral(SidePush push) {

@@ -9,7 +9,6 @@ import org.scantling.design.Geometry;
 import org.scantling.loads.LoadCombination;
 import org.scantling.loads.LoadKind;
 import org.scantling.mechanics.BeamLoad;
-import org.scantling.mechanics.ContinuousBeam;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Source;
 
@@ -35,11 +34,34 @@ public final class HeaderChecks {
       TopLoads loads,
       Limits limits,
       Function<String, Source> sources) {
+    this(geometry, HeaderLoad.of(geometry, crossbeam, loads), limits, sources, new SolvedBeams());
+  }
+
+  /**
+   * @param crossbeam the crossbeams that were decided
+   * @param beams what was solved before, for who checks many
+   */
+  public HeaderChecks(
+      Geometry geometry,
+      Material crossbeam,
+      TopLoads loads,
+      Limits limits,
+      Function<String, Source> sources,
+      SolvedBeams beams) {
+    this(geometry, HeaderLoad.of(geometry, crossbeam, loads), limits, sources, beams);
+  }
+
+  private HeaderChecks(
+      Geometry geometry,
+      HeaderLoad each,
+      Limits limits,
+      Function<String, Source> sources,
+      SolvedBeams beams) {
     this.geometry = geometry;
     this.limits = limits;
     this.sources = sources;
-    this.each = new CrossbeamChecks(geometry, loads, limits, sources).onHeader(crossbeam, loads);
-    this.loaded = new LoadedBeam(beam(), seats());
+    this.each = each;
+    this.loaded = beams.of(geometry.headerLengthIn(), posts(), seats());
   }
 
   /**
@@ -67,35 +89,16 @@ public final class HeaderChecks {
   List<PostLoad> onPosts(Material material) {
     List<PostLoad> all = new ArrayList<>();
     double[] vinesLb = loaded.vines().reactionsLb();
-    for (BeamCase one : loaded.cases(material.weightLbPerIn())) {
-      double[] reactionsLb = one.all().reactionsLb();
-      double mostLb = 0;
+    for (SupportCase one : loaded.onSupports(material.weightLbPerIn())) {
       double leastLb = Double.POSITIVE_INFINITY;
-      for (int post = 0; post < reactionsLb.length; post++) {
+      for (int post = 0; post < one.supportCount(); post++) {
         // Vines may be cut back: where they hold a post down, they do not count.
         double helpLb = one.vines() ? Math.max(0, vinesLb[post]) : 0;
-        mostLb = Math.max(mostLb, reactionsLb[post]);
-        leastLb = Math.min(leastLb, reactionsLb[post] - helpLb);
+        leastLb = Math.min(leastLb, one.reactionLb(post) - helpLb);
       }
-      all.add(new PostLoad(one.combination(), mostLb, Math.max(0, -leastLb)));
+      all.add(new PostLoad(one.combination(), one.mostLb(), Math.max(0, -leastLb)));
     }
     return all;
-  }
-
-  private static double mostLb(BeamCase one) {
-    double mostLb = 0;
-    for (double reactionLb : one.all().reactionsLb()) {
-      mostLb = Math.max(mostLb, reactionLb);
-    }
-    return mostLb;
-  }
-
-  private static double leastLb(BeamCase one) {
-    double leastLb = Double.POSITIVE_INFINITY;
-    for (double reactionLb : one.all().reactionsLb()) {
-      leastLb = Math.min(leastLb, reactionLb);
-    }
-    return leastLb;
   }
 
   Geometry geometry() {
@@ -113,9 +116,9 @@ public final class HeaderChecks {
    */
   Map<LoadCombination, Double> besidesCrossbeamLb(Material material) {
     Map<LoadCombination, Double> besides = new EnumMap<>(LoadCombination.class);
-    for (BeamCase one : loaded.cases(material.weightLbPerIn())) {
+    for (SupportCase one : loaded.onSupports(material.weightLbPerIn())) {
       boolean lifts = one.combination() == LoadCombination.UPLIFT;
-      double besideLb = (lifts ? leastLb(one) : mostLb(one)) - seatLb(one.combination());
+      double besideLb = (lifts ? one.leastLb() : one.mostLb()) - seatLb(one.combination());
       besides.merge(one.combination(), besideLb, lifts ? Math::min : Math::max);
     }
     return besides;
@@ -146,12 +149,13 @@ public final class HeaderChecks {
    */
   record PostLoad(LoadCombination combination, double downLb, double upLb) {}
 
-  private ContinuousBeam beam() {
+  /** Centres of the posts from the tip of the header. */
+  private double[] posts() {
     double[] posts = new double[geometry.plan().bays() + 1];
     for (int i = 0; i < posts.length; i++) {
       posts[i] = geometry.headerTailIn() + i * geometry.plan().bayIn();
     }
-    return ContinuousBeam.of(geometry.headerLengthIn(), posts);
+    return posts;
   }
 
   private BeamLoads seats() {

@@ -1,5 +1,7 @@
 package org.scantling.confirm;
 
+import org.scantling.design.Geometry;
+
 /**
  * What one crossbeam puts on one header, by kind of load, in pounds.
  *
@@ -18,4 +20,25 @@ record HeaderLoad(
     double snowLb,
     double windDownLb,
     double windUpLb,
-    double personLb) {}
+    double personLb) {
+
+  /**
+   * What a crossbeam of that timber puts on one of its two headers.
+   *
+   * @param material the crossbeam
+   * @param loads on the open top
+   */
+  static HeaderLoad of(Geometry geometry, Material material, TopLoads loads) {
+    double halfLengthIn = geometry.crossbeamLengthIn() / 2;
+    double strip = geometry.crossbeamSpacingIn() * halfLengthIn;
+    return new HeaderLoad(
+        material.weightLbPerIn() * halfLengthIn,
+        TopLoads.lbPerIn(loads.vinePsf(), strip),
+        TopLoads.lbPerIn(loads.livePsf(), strip),
+        TopLoads.lbPerIn(loads.snowPsf(), strip),
+        TopLoads.lbPerIn(loads.windDownPsf(), strip),
+        TopLoads.lbPerIn(loads.windUpPsf(), strip),
+        // At the tip of a tail a person levers more than their weight onto the near header.
+        loads.personLb() * (1 + geometry.crossbeamTailIn() / geometry.plan().rowSpacingIn()));
+  }
+}

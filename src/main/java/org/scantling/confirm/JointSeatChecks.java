@@ -1,6 +1,9 @@
 package org.scantling.confirm;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import org.scantling.loads.LoadCombination;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Checked;
 import org.scantling.timber.Placement;
@@ -43,8 +46,9 @@ public final class JointSeatChecks {
   /** Lift and side push of a crossbeam. */
   public List<Checked> crossbeam(JointFix fix) {
     WorstChecks worst = new WorstChecks("joint", rules.limits(), rules.sources());
+    Map<LoadCombination, JointHold> holds = new EnumMap<>(LoadCombination.class);
     for (JointForce force : forces) {
-      JointHold hold = hold(fix, force);
+      JointHold hold = holds.computeIfAbsent(force.combination(), one -> hold(fix, one));
       worst.add("crossbeam", force.combination(), hold.together(force), Unit.POUND);
       depths(worst, force, hold);
     }
@@ -54,8 +58,9 @@ public final class JointSeatChecks {
   /** Side push of a header, and lift together with it. */
   public List<Checked> header(JointFix fix) {
     WorstChecks worst = new WorstChecks("joint", rules.limits(), rules.sources());
+    Map<LoadCombination, JointHold> holds = new EnumMap<>(LoadCombination.class);
     for (JointForce force : forces) {
-      JointHold hold = hold(fix, force);
+      JointHold hold = holds.computeIfAbsent(force.combination(), one -> hold(fix, one));
       worst.add("header", force.combination(), hold.sideways(force), Unit.POUND);
       worst.add("header-uplift", force.combination(), hold.together(force), Unit.POUND);
       depths(worst, force, hold);
@@ -63,9 +68,9 @@ public final class JointSeatChecks {
     return worst.list();
   }
 
-  private JointHold hold(JointFix fix, JointForce force) {
-    return JointHold.of(
-        fix, rules.factors(), wood, rules.limits().duration().of(force.combination()));
+  /** What the fix holds for as long as the loads of a combination last. */
+  private JointHold hold(JointFix fix, LoadCombination combination) {
+    return JointHold.of(fix, rules.factors(), wood, rules.limits().duration().of(combination));
   }
 
   private static void depths(WorstChecks worst, JointForce force, JointHold hold) {

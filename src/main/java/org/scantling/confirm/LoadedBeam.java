@@ -21,11 +21,12 @@ final class LoadedBeam {
   private final BeamResult ownWeight;
   private final BeamResult dead;
   private final BeamResult vines;
-  private final List<BeamResult> live;
   private final BeamResult windDown;
   private final BeamResult windUp;
+  private final List<BeamResult> live;
   private final List<BeamResult> people;
   private final List<BeamResult> snow;
+  private final List<Passing> passing = new ArrayList<>();
 
   LoadedBeam(ContinuousBeam beam, BeamLoads loads) {
     this.beam = beam;
@@ -48,6 +49,9 @@ final class LoadedBeam {
     live = alternating(solved.subList(5, 5 + spans));
     snow = patterns(solved.subList(5 + spans, 5 + 2 * spans));
     people = solved.subList(5 + 2 * spans, solved.size());
+    for (LoadCombination combination : LoadCombination.values()) {
+      addPassing(combination);
+    }
   }
 
   ContinuousBeam beam() {
@@ -60,55 +64,66 @@ final class LoadedBeam {
 
   /** Every combination worth checking for a beam of that weight. */
   List<BeamCase> cases(double ownWeightLbPerIn) {
+    BeamResult permanent = permanent(ownWeightLbPerIn);
+    BeamResult lifted = lifted(ownWeightLbPerIn);
     List<BeamCase> cases = new ArrayList<>();
-    BeamResult permanent = sum(List.of(ownWeight, dead, vines), ownWeightLbPerIn, 1, 1);
-    for (LoadCombination combination : LoadCombination.values()) {
-      if (combination == LoadCombination.UPLIFT) {
-        cases.add(uplift(ownWeightLbPerIn));
-      } else {
-        passing(combination).forEach(each -> cases.add(together(combination, permanent, each)));
-      }
+    for (Passing each : passing) {
+      BeamResult still = lifts(each) ? lifted : permanent;
+      BeamResult all = BeamResult.combine(List.of(still, each.result()), 1, 1);
+      cases.add(new BeamCase(all, still, each));
     }
     return cases;
   }
 
-  private record Passing(BeamResult result, boolean spread) {}
+  /** The same combinations, only what they do to the supports. */
+  List<SupportCase> onSupports(double ownWeightLbPerIn) {
+    BeamResult permanent = permanent(ownWeightLbPerIn);
+    BeamResult lifted = lifted(ownWeightLbPerIn);
+    List<SupportCase> cases = new ArrayList<>();
+    for (Passing each : passing) {
+      BeamResult still = lifts(each) ? lifted : permanent;
+      double[] allLb = BeamResult.combineReactionsLb(List.of(still, each.result()), 1, 1);
+      cases.add(new SupportCase(each.combination(), allLb));
+    }
+    return cases;
+  }
 
-  private List<Passing> passing(LoadCombination combination) {
+  private BeamResult permanent(double ownWeightLbPerIn) {
+    return BeamResult.combine(List.of(ownWeight, dead, vines), ownWeightLbPerIn, 1, 1);
+  }
+
+  /** Vines hold the top down, so they are left out. */
+  private BeamResult lifted(double ownWeightLbPerIn) {
+    double deadFactor = LoadCombination.UPLIFT.factor(LoadKind.DEAD);
+    return BeamResult.combine(List.of(ownWeight, dead), deadFactor * ownWeightLbPerIn, deadFactor);
+  }
+
+  private static boolean lifts(Passing passing) {
+    return passing.combination() == LoadCombination.UPLIFT;
+  }
+
+  private void addPassing(LoadCombination combination) {
     double windFactor = combination.factor(LoadKind.WIND);
     double liveFactor = combination.factor(LoadKind.ROOF_LIVE);
     double snowFactor = combination.factor(LoadKind.SNOW);
-    List<Passing> all = new ArrayList<>();
-    if (liveFactor > 0) {
-      live.forEach(
-          pattern ->
-              all.add(new Passing(sum(List.of(windDown, pattern), windFactor, liveFactor), true)));
-      people.forEach(
-          person ->
-              all.add(new Passing(sum(List.of(windDown, person), windFactor, liveFactor), false)));
+    if (combination == LoadCombination.UPLIFT) {
+      add(combination, BeamResult.combine(List.of(windUp), windFactor), true);
+    } else if (liveFactor > 0) {
+      live.forEach(pattern -> add(combination, withWind(windFactor, pattern, liveFactor), true));
+      people.forEach(person -> add(combination, withWind(windFactor, person, liveFactor), false));
     } else if (snowFactor > 0) {
-      snow.forEach(
-          pattern ->
-              all.add(new Passing(sum(List.of(windDown, pattern), windFactor, snowFactor), true)));
+      snow.forEach(pattern -> add(combination, withWind(windFactor, pattern, snowFactor), true));
     } else {
-      all.add(new Passing(sum(List.of(windDown), windFactor), true));
+      add(combination, BeamResult.combine(List.of(windDown), windFactor), true);
     }
-    return all;
   }
 
-  private BeamCase uplift(double ownWeightLbPerIn) {
-    LoadCombination combination = LoadCombination.UPLIFT;
-    double deadFactor = combination.factor(LoadKind.DEAD);
-    // Vines hold the top down, so they are left out.
-    BeamResult permanent = sum(List.of(ownWeight, dead), deadFactor * ownWeightLbPerIn, deadFactor);
-    BeamResult wind = sum(List.of(windUp), combination.factor(LoadKind.WIND));
-    return together(combination, permanent, new Passing(wind, true));
+  private BeamResult withWind(double windFactor, BeamResult other, double factor) {
+    return BeamResult.combine(List.of(windDown, other), windFactor, factor);
   }
 
-  private static BeamCase together(
-      LoadCombination combination, BeamResult permanent, Passing passing) {
-    BeamResult all = sum(List.of(permanent, passing.result()), 1, 1);
-    return new BeamCase(combination, all, permanent, passing.result(), passing.spread());
+  private void add(LoadCombination combination, BeamResult result, boolean spread) {
+    passing.add(new Passing(combination, beam, result, spread));
   }
 
   /**
@@ -139,9 +154,5 @@ final class LoadedBeam {
       patterns.add(BeamResult.combine(bySpan, factors));
     }
     return patterns;
-  }
-
-  private static BeamResult sum(List<BeamResult> results, double... factors) {
-    return BeamResult.combine(results, factors);
   }
 }

@@ -5,12 +5,10 @@ import org.scantling.mechanics.ContinuousBeam;
 
 /** How far each span of a beam and its worse tip move under one load, for EI = 1, without sign. */
 final class Sags {
-  private final BeamResult result;
   private final double[] spans;
   private final double tip;
 
   private Sags(BeamResult result, ContinuousBeam beam) {
-    this.result = result;
     this.spans = new double[beam.spanCount()];
     for (int span = 0; span < spans.length; span++) {
       spans[span] = Math.abs(result.largestSpanDeflection(span).amount());
@@ -20,9 +18,8 @@ final class Sags {
             Math.abs(result.leftTipDeflectionLbIn3()), Math.abs(result.rightTipDeflectionLbIn3()));
   }
 
-  /** The sags of a result; those at hand if they are of the same one. */
-  static Sags of(BeamResult result, ContinuousBeam beam, Sags atHand) {
-    return atHand != null && atHand.result == result ? atHand : new Sags(result, beam);
+  static Sags of(BeamResult result, ContinuousBeam beam) {
+    return new Sags(result, beam);
   }
 
   /** Largest movement inside a span, lb·in³. */

@@ -36,11 +36,11 @@ final class WorstChecks {
 
   private void add(
       String name, LoadCombination combination, double duration, Check check, Unit unit) {
-    String id = role + "." + name;
-    Checked before = worst.get(id);
+    Checked before = worst.get(name);
     if (before == null || check.ratio() > before.check().ratio()) {
+      String id = role + "." + name;
       worst.put(
-          id, new Checked(id, role, combination.id(), duration, check, unit, sources.apply(id)));
+          name, new Checked(id, role, combination.id(), duration, check, unit, sources.apply(id)));
     }
   }
 

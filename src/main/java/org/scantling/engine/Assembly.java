@@ -100,7 +100,7 @@ final class Assembly {
   }
 
   private List<Checked> checks() {
-    Bench bench = new Bench(job.tables(), job.stock(), pass.answers());
+    Bench bench = job.bench(pass.answers());
     List<Checked> checks = new ArrayList<>();
     for (Question question : List.of(CROSSBEAM_SIZE, HEADER_SIZE, POST_SIZE)) {
       checks.addAll(bench.checks(question, pass.answers().option(question)));

@@ -32,25 +32,45 @@ import org.scantling.tables.SoilRow;
 import org.scantling.tables.Tables;
 import org.scantling.tables.VineRow;
 
-/** Works the checks for candidates, with everything else as answered so far. */
+/**
+ * Works the checks for candidates, with everything else as answered so far. What several checks
+ * need is worked out once; what was worked out for an earlier pass is looked up in the ledger.
+ */
 final class Bench {
   private final Tables tables;
   private final Stock stock;
+  private final Ledger ledger;
   private final Answers answers;
+  private final Once<Geometry> geometry = new Once<>(this::laidOut);
+  private final Once<TopLoads> topLoads = new Once<>(this::onTop);
+  private final Once<WindOnWalk> wind = new Once<>(this::blowing);
+  private final Once<PostChecks.Standing> standing = new Once<>(this::stands);
+  private final Once<HeaderChecks> headers = new Once<>(this::loaded);
+  private final Once<Optional<BracedWalk>> braced = new Once<>(() -> BraceBench.walk(this));
 
+  /** A bench that remembers nothing from before. */
   Bench(Tables tables, Stock stock, Answers answers) {
+    this(tables, stock, new Ledger(), answers);
+  }
+
+  Bench(Tables tables, Stock stock, Ledger ledger, Answers answers) {
     this.tables = tables;
     this.stock = stock;
+    this.ledger = ledger;
     this.answers = answers;
   }
 
   Geometry geometry() {
+    return geometry.get();
+  }
+
+  private Geometry laidOut() {
     return Frame.of(answers, stock, thumb("crossbeam.end-margin"));
   }
 
   /** The same bench with one question answered otherwise. */
   private Bench with(Question question, String option) {
-    return new Bench(tables, stock, answers.with(Answer.option(question, option)));
+    return new Bench(tables, stock, ledger, answers.with(Answer.option(question, option)));
   }
 
   /** The timber of an option; empty where the standard has no such grade in that size. */
@@ -66,22 +86,40 @@ final class Bench {
     }
     Bench tried = with(question, option);
     List<Checked> checks = new ArrayList<>(tried.alone(question, material.get()));
-    tried.braced().ifPresent(walk -> checks.addAll(new BraceBench(tried, walk).checks(question)));
+    checks.addAll(BraceBench.checks(tried, question));
     return checks;
   }
 
   private List<Checked> alone(Question question, Material material) {
     return switch (question) {
-      case CROSSBEAM_SIZE -> crossbeams().of(material);
-      case HEADER_SIZE -> headers().of(material);
-      case POST_SIZE -> braced().isEmpty() ? posts().of(material) : List.of();
+      case CROSSBEAM_SIZE ->
+          ledger.checks(
+              List.of(question, geometry(), topLoads(), material), () -> crossbeams().of(material));
+      case HEADER_SIZE ->
+          ledger.checks(
+              List.of(question, geometry(), topLoads(), timber(CROSSBEAM_SIZE), material),
+              () -> headers().of(material));
+      case POST_SIZE -> BraceBench.timbers(this).isPresent() ? List.of() : post(material);
       default -> List.of();
     };
   }
 
+  private List<Checked> post(Material material) {
+    return ledger.checks(
+        List.of(
+            POST_SIZE,
+            geometry(),
+            topLoads(),
+            timber(CROSSBEAM_SIZE),
+            timber(HEADER_SIZE),
+            standing(),
+            material),
+        () -> posts().of(material));
+  }
+
   /** The walk as frames with knee braces, where it stands on brackets. */
   Optional<BracedWalk> braced() {
-    return BraceBench.walk(this);
+    return braced.get();
   }
 
   boolean onBrackets() {
@@ -93,11 +131,16 @@ final class Bench {
   }
 
   CrossbeamChecks crossbeams() {
-    return new CrossbeamChecks(geometry(), topLoads(), limits(), sources());
+    return new CrossbeamChecks(geometry(), topLoads(), limits(), sources(), ledger.beams());
   }
 
   HeaderChecks headers() {
-    return new HeaderChecks(geometry(), timber(CROSSBEAM_SIZE), topLoads(), limits(), sources());
+    return headers.get();
+  }
+
+  private HeaderChecks loaded() {
+    return new HeaderChecks(
+        geometry(), timber(CROSSBEAM_SIZE), topLoads(), limits(), sources(), ledger.beams());
   }
 
   PostChecks posts() {
@@ -126,6 +169,10 @@ final class Bench {
   }
 
   TopLoads topLoads() {
+    return topLoads.get();
+  }
+
+  private TopLoads onTop() {
     double pressurePsf = answers.number(WIND_PRESSURE) * wind("wind.gust") * coveredInLeaf();
     return new TopLoads(
         answers.number(VINE_LOAD),
@@ -160,6 +207,10 @@ final class Bench {
   }
 
   PostChecks.Standing standing() {
+    return standing.get();
+  }
+
+  private PostChecks.Standing stands() {
     WindOnWalk wind = wind();
     boolean railed = answers.has(RAIL_SIZE);
     return new PostChecks.Standing(
@@ -171,6 +222,10 @@ final class Bench {
   }
 
   WindOnWalk wind() {
+    return wind.get();
+  }
+
+  private WindOnWalk blowing() {
     return new WindOnWalk(geometry(), sides(), windRules());
   }
 
@@ -222,6 +277,10 @@ final class Bench {
 
   Answers answers() {
     return answers;
+  }
+
+  Ledger ledger() {
+    return ledger;
   }
 
   Tables tables() {

@@ -31,8 +31,7 @@ final class Blame {
 
   /** True where the size that comes closest would serve, but nobody has graded it so. */
   private boolean ungraded(Question broken, String option) {
-    return broken.attribute().equals("size")
-        && new Bench(job.tables(), job.stock(), answers).material(option).isEmpty();
+    return broken.attribute().equals("size") && job.bench(answers).material(option).isEmpty();
   }
 
   private String most(Question broken) {

@@ -2,6 +2,7 @@ package org.scantling.engine;
 
 import static org.scantling.reasons.Question.*;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.scantling.confirm.BracedBeamChecks;
@@ -10,7 +11,6 @@ import org.scantling.confirm.BracedPostChecks;
 import org.scantling.confirm.BracedRules;
 import org.scantling.confirm.BracedTimbers;
 import org.scantling.confirm.BracedWalk;
-import org.scantling.confirm.Material;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Question;
 import org.scantling.tables.Tables;
@@ -20,7 +20,7 @@ final class BraceBench {
   private final Bench bench;
   private final BracedWalk walk;
 
-  BraceBench(Bench bench, BracedWalk walk) {
+  private BraceBench(Bench bench, BracedWalk walk) {
     this.bench = bench;
     this.walk = walk;
   }
@@ -30,27 +30,54 @@ final class BraceBench {
    * Posts in the ground stand by themselves, and braces between them are not counted on.
    */
   static Optional<BracedWalk> walk(Bench bench) {
+    return timbers(bench)
+        .map(timbers -> bench.ledger().walk(given(bench, timbers), () -> walk(bench, timbers)));
+  }
+
+  private static BracedWalk walk(Bench bench, BracedTimbers timbers) {
+    return new BracedWalk(
+        bench.geometry(), timbers, bench.headers(), bench.topLoads(), bench.standing());
+  }
+
+  /** The checks that braces add to those of a size; none where the walk has no braces to count. */
+  static List<Checked> checks(Bench bench, Question question) {
+    Optional<BracedTimbers> timbers = timbers(bench);
+    if (timbers.isEmpty()) {
+      return List.of();
+    }
+    List<Object> given = new ArrayList<>(given(bench, timbers.get()));
+    given.add(question);
+    given.add(boltIn(bench));
+    return bench
+        .ledger()
+        .checks(given, () -> new BraceBench(bench, bench.braced().orElseThrow()).checks(question));
+  }
+
+  /** All that the frames depend on; the headers follow from it. */
+  private static List<Object> given(Bench bench, BracedTimbers timbers) {
+    return List.of(bench.geometry(), timbers, bench.topLoads(), bench.standing());
+  }
+
+  /** The timbers of a braced walk; none where it does not stand by its braces. */
+  static Optional<BracedTimbers> timbers(Bench bench) {
     Answers answers = bench.answers();
     boolean known = bench.onBrackets() && answers.has(BRACE_SIZE) && answers.has(BRACE_LEG);
     if (!known || !BracedWalk.fits(bench.geometry(), answers.number(BRACE_LEG))) {
       return Optional.empty();
     }
-    return bench.material(answers.option(BRACE_SIZE)).map(brace -> walk(bench, brace));
+    return bench
+        .material(answers.option(BRACE_SIZE))
+        .map(
+            brace ->
+                new BracedTimbers(
+                    bench.timber(POST_SIZE),
+                    bench.timber(HEADER_SIZE),
+                    bench.timber(CROSSBEAM_SIZE),
+                    brace,
+                    answers.number(BRACE_LEG)));
   }
 
-  private static BracedWalk walk(Bench bench, Material brace) {
-    BracedTimbers timbers =
-        new BracedTimbers(
-            bench.timber(POST_SIZE),
-            bench.timber(HEADER_SIZE),
-            bench.timber(CROSSBEAM_SIZE),
-            brace,
-            bench.answers().number(BRACE_LEG));
-    return new BracedWalk(
-        bench.geometry(), timbers, bench.headers(), bench.topLoads(), bench.standing());
-  }
-
-  List<Checked> checks(Question question) {
+  private List<Checked> checks(Question question) {
     return switch (question) {
       case CROSSBEAM_SIZE ->
           BracedBeamChecks.ofCrossbeam(walk, bench.limits(), bench.sources()).list();
@@ -67,13 +94,13 @@ final class BraceBench {
     Tables tables = bench.tables();
     return new BracedRules(
         tables.factor("effective-length.pinned-both").amount(),
-        boltIn() + tables.factor("bolt-hole.over-most").amount(),
+        boltIn(bench) + tables.factor("bolt-hole.over-most").amount(),
         tables.thumb("post.eccentricity-share").amount(),
         tables.thumb("brace.sway-share").amount());
   }
 
   /** The bolt that the braces have, or before that is decided the one the trade takes. */
-  private double boltIn() {
+  private static double boltIn(Bench bench) {
     Tables tables = bench.tables();
     return bench
         .answers()

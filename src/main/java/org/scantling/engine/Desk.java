@@ -24,14 +24,15 @@ final class Desk {
   private final Job job;
   private final Answers answers;
   private final Works works;
+  private final Bench bench;
   private final List<Fact> facts = new ArrayList<>();
   private final Map<Question, List<String>> options = new EnumMap<>(Question.class);
 
   Desk(Job job, Answers answers, Phase phase) {
     this.job = job;
     this.answers = answers;
-    this.works = new Works(job, answers);
-    facts.addAll(job.facts());
+    this.bench = job.bench(answers);
+    this.works = new Works(job, bench);
     for (Answer answer : answers.all()) {
       facts.add(answer);
       size(answer);
@@ -94,13 +95,13 @@ final class Desk {
   }
 
   private void joints(Question question) {
-    JointBench bench = new JointBench(new Bench(job.tables(), job.stock(), answers));
+    JointBench joints = new JointBench(bench);
     List<String> ways = new ArrayList<>();
     for (JointRow row : job.tables().joints().rows()) {
       if (row.question() == question && row.fits(answers.option(HEADER_STYLE))) {
         ways.add(row.id());
         facts.add(new Candidate.Plain(question, row.id()));
-        for (Checked checked : bench.checks(row)) {
+        for (Checked checked : joints.checks(row)) {
           facts.add(new OptionCheck(question, row.id(), checked));
         }
       }
@@ -109,7 +110,6 @@ final class Desk {
   }
 
   private void sizes(Question question) {
-    Bench bench = new Bench(job.tables(), job.stock(), answers);
     boolean paired = answers.option(HEADER_STYLE).equals("paired");
     List<String> offered = job.offer().sizes(question, paired);
     for (String option : offered) {

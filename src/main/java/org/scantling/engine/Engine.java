@@ -4,6 +4,7 @@ import static org.scantling.reasons.Question.BAYS;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntConsumer;
 import java.util.function.Predicate;
 import org.scantling.design.Site;
 import org.scantling.reasons.BayTrial;
@@ -23,7 +24,9 @@ public final class Engine {
 
   private final RuleBase rules;
   private final Tables tables;
+  private final CommonRows rows;
   private final Predicate<String> allowed;
+  private final IntConsumer settled;
 
   public Engine(RuleBase rules, Tables tables) {
     this(rules, tables, id -> true);
@@ -31,9 +34,16 @@ public final class Engine {
 
   /** An engine in which only some rules may fire; for tests that switch rules off. */
   Engine(RuleBase rules, Tables tables, Predicate<String> allowed) {
+    this(rules, tables, allowed, passes -> {});
+  }
+
+  /** An engine that tells how many passes each settling took; for tests that count them. */
+  Engine(RuleBase rules, Tables tables, Predicate<String> allowed, IntConsumer settled) {
     this.rules = rules;
     this.tables = tables;
+    this.rows = new CommonRows(rules, tables);
     this.allowed = allowed;
+    this.settled = settled;
   }
 
   /**
@@ -42,7 +52,7 @@ public final class Engine {
    * @param assumptions paths of the site file that were left out
    */
   public Proposal propose(Site site, List<String> assumptions) {
-    Job job = new Job(site, tables);
+    Job job = new Job(site, tables, new Ledger());
     job = job.withTrials(trials(job));
     List<DeadEnd> deadEnds = new ArrayList<>();
     Pass first = settle(job, deadEnds);
@@ -83,12 +93,14 @@ public final class Engine {
 
   /** Runs passes until the answers stay as they are, or one question has no answer. */
   private Pass settle(Job job, List<DeadEnd> deadEnds) {
+    Rulings rulings = new Rulings(rules, allowed, rows, job);
     Answers answers = job.base().answers();
     Pass before = null;
-    for (int count = 0; count < MOST_PASSES; count++) {
-      Pass pass = new Pass(job, rules, allowed, answers, before, deadEnds);
+    for (int count = 1; count <= MOST_PASSES; count++) {
+      Pass pass = new Pass(job, rulings, answers, before, deadEnds);
       pass.run();
       if (pass.broken().isPresent() || pass.answers().equals(answers)) {
+        settled.accept(count);
         return pass;
       }
       answers = pass.answers();

@@ -24,15 +24,21 @@ final class Job {
   private final Stock stock;
   private final BaseRecord base;
   private final Offer offer;
+  private final Ledger ledger;
   private final List<Fact> facts = new ArrayList<>();
   private final List<Integer> bayCounts;
 
-  Job(Site site, Tables tables) {
-    this(site, tables, possibleBays(site, tables), List.of());
+  /**
+   * @param ledger what was worked out before, with the same tables
+   */
+  Job(Site site, Tables tables, Ledger ledger) {
+    this(site, tables, ledger, possibleBays(site, tables), List.of());
   }
 
-  private Job(Site site, Tables tables, List<Integer> bayCounts, List<BayTrial> trials) {
+  private Job(
+      Site site, Tables tables, Ledger ledger, List<Integer> bayCounts, List<BayTrial> trials) {
     this.bayCounts = bayCounts;
+    this.ledger = ledger;
     this.site = site;
     this.tables = tables;
     this.market = site.materials().market().orElse(tables.defaults().row("market").word());
@@ -42,19 +48,17 @@ final class Job {
     facts.addAll(SiteFacts.of(site, tables));
     facts.addAll(base.facts());
     facts.addAll(offer.matches());
-    facts.addAll(tables.defaults().rows());
-    facts.addAll(tables.thumbs().rows());
     facts.addAll(trials);
   }
 
   /** The same job with what came of trying every number of bays. */
   Job withTrials(List<BayTrial> trials) {
-    return trials.isEmpty() ? this : new Job(site, tables, bayCounts, trials);
+    return trials.isEmpty() ? this : new Job(site, tables, ledger, bayCounts, trials);
   }
 
   /** The same job with that number of bays and no other. */
   Job withBays(int bays) {
-    return new Job(site, tables, List.of(bays), List.of());
+    return new Job(site, tables, ledger, List.of(bays), List.of());
   }
 
   /** Every number of equal bays that could divide the walk. */
@@ -88,7 +92,16 @@ final class Job {
     return base;
   }
 
-  /** The site's demands, the base's answers and the rows that any rule may read. */
+  Ledger ledger() {
+    return ledger;
+  }
+
+  /** The bench on which checks are worked, with the answers so far. */
+  Bench bench(Answers answers) {
+    return new Bench(tables, stock, ledger, answers);
+  }
+
+  /** The site's demands and the base's answers. */
   List<Fact> facts() {
     return facts;
   }

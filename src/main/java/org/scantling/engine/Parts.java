@@ -29,7 +29,7 @@ final class Parts {
   Parts(Job job, Answers answers) {
     this.job = job;
     this.answers = answers;
-    this.geometry = new Bench(job.tables(), job.stock(), answers).geometry();
+    this.geometry = job.bench(answers).geometry();
   }
 
   /** What the whole comes to: its timber and how many sizes differ from the base. */

@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.DeadEnd;
 import org.scantling.reasons.Fact;
@@ -15,13 +14,12 @@ import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Relied;
 import org.scantling.rulebase.Fired;
-import org.scantling.rulebase.RuleBase;
 
 /** One run through all phases, starting from the answers of the run before. */
 final class Pass {
   private final Job job;
-  private final RuleBase rules;
-  private final Predicate<String> allowed;
+  private final Rulings rulings;
+  private final Answers start;
   private final Pass before;
   private final List<DeadEnd> deadEnds;
   private final Map<Question, Verdict.Answered> verdicts = new EnumMap<>(Question.class);
@@ -34,16 +32,10 @@ final class Pass {
    * @param before the run before, below whose sizes this one does not go; null for the first
    * @param deadEnds options that were tried and led nowhere
    */
-  Pass(
-      Job job,
-      RuleBase rules,
-      Predicate<String> allowed,
-      Answers start,
-      Pass before,
-      List<DeadEnd> deadEnds) {
+  Pass(Job job, Rulings rulings, Answers start, Pass before, List<DeadEnd> deadEnds) {
     this.job = job;
-    this.rules = rules;
-    this.allowed = allowed;
+    this.rulings = rulings;
+    this.start = start;
     this.answers = start;
     this.before = before;
     this.deadEnds = deadEnds;
@@ -51,6 +43,10 @@ final class Pass {
 
   void run() {
     for (Phase phase : Phase.values()) {
+      if (phase == Phase.CAUTIONS && !answers.equals(start)) {
+        // Cautions answer nothing: they are for the pass in which nothing changes any more.
+        return;
+      }
       run(phase);
       if (broken != null || refusal != null) {
         return;
@@ -95,7 +91,7 @@ final class Pass {
       facts.addAll(job.tables().cautions().rows());
       facts.addAll(relied());
     }
-    List<Fired> fired = rules.run(phase, facts, allowed);
+    List<Fired> fired = rulings.on(phase, facts);
     fired.forEach(this::noteIfGeneral);
     for (Question question : desk.questions(phase)) {
       if (broken == null && refusal == null) {

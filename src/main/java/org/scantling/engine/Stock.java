@@ -1,7 +1,9 @@
 package org.scantling.engine;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.scantling.confirm.Material;
 import org.scantling.confirm.Materials;
@@ -20,6 +22,9 @@ final class Stock {
 
   private final Tables tables;
   private final String market;
+  private final Map<Timber, Optional<Material>> materials = new HashMap<>();
+
+  private record Timber(String option, String species, String grade) {}
 
   Stock(Tables tables, String market) {
     this.tables = tables;
@@ -67,8 +72,17 @@ final class Stock {
 
   /** The option in that species and grade outdoors; empty where the standard has no such grade. */
   Optional<Material> material(String option, String species, String grade) {
+    return materials.computeIfAbsent(new Timber(option, species, grade), this::material);
+  }
+
+  private Optional<Material> material(Timber timber) {
     return new Materials(tables)
-        .find(row(option), plies(option), species, grade, outdoors(species));
+        .find(
+            row(timber.option()),
+            plies(timber.option()),
+            timber.species(),
+            timber.grade(),
+            outdoors(timber.species()));
   }
 
   /** Wet, treated as this species is sold, and alone under its load. */

@@ -24,11 +24,13 @@ final class Works {
   private static final Source GEOMETRY = new Source(SourceKind.CALCULATION, "geometry", false);
 
   private final Job job;
+  private final Bench bench;
   private final Answers answers;
 
-  Works(Job job, Answers answers) {
+  Works(Job job, Bench bench) {
     this.job = job;
-    this.answers = answers;
+    this.bench = bench;
+    this.answers = bench.answers();
   }
 
   List<Fact> facts(Phase phase) {
@@ -194,7 +196,7 @@ final class Works {
   }
 
   private List<Fact> footings() {
-    FootingWork footing = new Bench(job.tables(), job.stock(), answers).footing();
+    FootingWork footing = bench.footing();
     double diameterIn = answers.find(HOLE_DIAMETER).map(each -> each.number()).orElse(leastHole());
     NonConstrainedEmbedment held = footing.embedment(diameterIn);
     VerticalBearing borne = footing.bearing(diameterIn);
@@ -247,7 +249,7 @@ final class Works {
   }
 
   private Geometry geometry() {
-    return new Bench(job.tables(), job.stock(), answers).geometry();
+    return bench.geometry();
   }
 
   private Worked worked(String check, Question question, double number, Evidence evidence) {

@@ -31,25 +31,39 @@ public final class BeamResult {
    * @throws IllegalArgumentException if the counts differ or the cases come from different calls
    */
   public static BeamResult combine(List<BeamResult> cases, double... factors) {
+    double[] reactions = combineReactionsLb(cases, factors);
+    BeamResult first = cases.get(0);
+    LineCurve sum = first.curve.blank();
+    for (int i = 0; i < factors.length; i++) {
+      sum.add(cases.get(i).curve, factors[i]);
+    }
+    return new BeamResult(sum, first.supports, reactions);
+  }
+
+  /**
+   * The reactions of {@link #combine} alone, lb, for who asks no more: a long beam has far more
+   * stations than supports.
+   *
+   * @throws IllegalArgumentException as {@link #combine} does
+   */
+  public static double[] combineReactionsLb(List<BeamResult> cases, double... factors) {
     if (cases.isEmpty() || cases.size() != factors.length) {
       throw new IllegalArgumentException(
           cases.size() + " cases and " + factors.length + " factors must be as many, 1 or more");
     }
     BeamResult first = cases.get(0);
-    LineCurve sum = first.curve.blank();
     double[] reactions = new double[first.reactionsLb.length];
     for (int i = 0; i < factors.length; i++) {
       BeamResult part = cases.get(i);
-      if (part.curve.stations() != sum.stations()) {
+      if (part.curve.stations() != first.curve.stations()) {
         throw new IllegalArgumentException(
             "case " + (i + 1) + " must come from the same call of solve as the first");
       }
-      sum.add(part.curve, factors[i]);
       for (int support = 0; support < reactions.length; support++) {
         reactions[support] += factors[i] * part.reactionsLb[support];
       }
     }
-    return new BeamResult(sum, first.supports, reactions);
+    return reactions;
   }
 
   /** Upward force of a support on the beam, lb; supports count from 0. Negative is uplift. */

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.kie.api.event.rule.AgendaEventListener;
 import org.kie.api.event.rule.BeforeMatchFiredEvent;
 import org.kie.api.event.rule.DefaultAgendaEventListener;
@@ -48,10 +50,27 @@ final class FiringLog {
     };
   }
 
-  /** In an order that does not depend on the agenda. */
+  /** By rule, and those of one rule by what they say: an order that no agenda changes. */
   List<Fired> findings() {
-    Comparator<Fired> byRule = Comparator.comparing(each -> each.finding().rule());
-    return fired.stream().sorted(byRule.thenComparing(each -> each.finding().toString())).toList();
+    SortedMap<String, List<Fired>> byRule = new TreeMap<>();
+    for (Fired each : fired) {
+      byRule.computeIfAbsent(each.finding().rule(), rule -> new ArrayList<>()).add(each);
+    }
+    List<Fired> sorted = new ArrayList<>(fired.size());
+    for (List<Fired> ofOneRule : byRule.values()) {
+      sorted.addAll(ofOneRule.size() == 1 ? ofOneRule : byText(ofOneRule));
+    }
+    return List.copyOf(sorted);
+  }
+
+  /** Each finding is written out once, because that is slow. */
+  private static List<Fired> byText(List<Fired> findings) {
+    record Written(Fired fired, String text) {}
+    return findings.stream()
+        .map(each -> new Written(each, each.finding().toString()))
+        .sorted(Comparator.comparing(Written::text))
+        .map(Written::fired)
+        .toList();
   }
 
   String lastRule() {

@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
@@ -35,6 +36,7 @@ public final class RuleBase {
 
   private final Map<Phase, Model> models;
   private final Map<Phase, KieBase> bases = new EnumMap<>(Phase.class);
+  private final Map<Phase, PhaseReads> reads = new EnumMap<>(Phase.class);
   private final SortedMap<String, RuleNote> notes;
 
   private RuleBase(Map<Phase, Model> models, SortedMap<String, RuleNote> notes) {
@@ -79,17 +81,50 @@ public final class RuleBase {
    * off.
    */
   public List<Fired> run(Phase phase, Collection<? extends Fact> facts, Predicate<String> allowed) {
-    return runInOrder(phase, RuleSession.sorted(facts), allowed);
+    return runInOrder(phase, RuleSession.sorted(read(phase, facts)), allowed);
   }
 
-  /** The same with the facts inserted as they come; for tests that shuffle them. */
+  /**
+   * Of these facts, those that some rule of the phase can match: the findings of a run depend on
+   * them and on no others.
+   *
+   * @return in the order given
+   */
+  public <T extends Fact> List<T> read(Phase phase, Collection<? extends T> facts) {
+    PhaseReads reads = reads(phase);
+    List<T> read = new ArrayList<>();
+    for (T fact : facts) {
+      if (reads.reads(fact)) {
+        read.add(fact);
+      }
+    }
+    return read;
+  }
+
+  /** A run with all the facts, inserted as they come; for tests that shuffle them. */
   List<Fired> runInOrder(Phase phase, List<? extends Fact> facts, Predicate<String> allowed) {
-    if (!models.containsKey(phase)) {
+    return RuleSession.run(base(phase), notes, facts, allowed);
+  }
+
+  private KieBase base(Phase phase) {
+    synchronized (bases) {
+      return bases.computeIfAbsent(
+          phase, each -> KieBaseBuilder.createKieBaseFromModel(model(each)));
+    }
+  }
+
+  private PhaseReads reads(Phase phase) {
+    synchronized (reads) {
+      return reads.computeIfAbsent(phase, each -> new PhaseReads(model(each)));
+    }
+  }
+
+  private Model model(Phase phase) {
+    Model model = models.get(phase);
+    if (model == null) {
       throw new RuleBaseFault("phase " + phase.folder() + " has no rules");
     }
-    KieBase base =
-        bases.computeIfAbsent(phase, p -> KieBaseBuilder.createKieBaseFromModel(models.get(p)));
-    return RuleSession.run(base, notes, facts, allowed);
+    return model;
   }
 
   private static List<String> modelNames() {

@@ -1,5 +1,6 @@
 package org.scantling.rulebase;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
@@ -46,9 +47,18 @@ final class RuleSession {
 
   /** In an order that does not depend on who laid the facts out. */
   static List<? extends Fact> sorted(Collection<? extends Fact> facts) {
-    Comparator<Fact> byReference = Comparator.comparing(Fact::reference);
-    return facts.stream()
-        .sorted(byReference.thenComparing(fact -> fact.getClass().getName()))
-        .toList();
+    List<Placed> placed = new ArrayList<>(facts.size());
+    for (Fact fact : facts) {
+      placed.add(new Placed(fact, fact.reference()));
+    }
+    placed.sort(Placed.ORDER);
+    return placed.stream().map(Placed::fact).toList();
+  }
+
+  /** A fact with its reference, which some facts put together each time they are asked. */
+  private record Placed(Fact fact, String reference) {
+    static final Comparator<Placed> ORDER =
+        Comparator.comparing(Placed::reference)
+            .thenComparing(placed -> placed.fact().getClass().getName());
   }
 }

@@ -17,6 +17,10 @@ public record Factor(String symbol, double value) {
   }
 
   static double product(List<Factor> factors) {
-    return factors.stream().mapToDouble(Factor::value).reduce(1, (a, b) -> a * b);
+    double product = 1;
+    for (Factor factor : factors) {
+      product *= factor.value();
+    }
+    return product;
   }
 }

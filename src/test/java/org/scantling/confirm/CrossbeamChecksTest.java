@@ -18,11 +18,11 @@ import org.scantling.reasons.Checked;
  * <p>An even load w everywhere: over the seat w t²/2 = 98 w, at mid-span w (L²/8 − t²/2) = 480 w.
  */
 class CrossbeamChecksTest {
-  private final CrossbeamChecks crossbeams =
-      new CrossbeamChecks(
-          SmallArbour.geometry(), SmallArbour.TOP, SmallArbour.LIMITS, SmallArbour.SOURCES);
   private final Map<String, Checked> checks =
-      SmallArbour.byId(crossbeams.of(SmallArbour.TWO_BY_FOUR));
+      SmallArbour.byId(
+          new CrossbeamChecks(
+                  SmallArbour.geometry(), SmallArbour.TOP, SmallArbour.LIMITS, SmallArbour.SOURCES)
+              .of(SmallArbour.TWO_BY_FOUR));
 
   /*
    * C_L: l_u/d = 68/3.5 > 7, so le = 1.63 · 68 + 3 · 3.5 = 121.34 in; R_B² = 121.34 · 3.5/1.5² = 188.75;
@@ -84,7 +84,8 @@ class CrossbeamChecksTest {
 
   @Test
   void each_header_takes_half_a_crossbeam_and_a_person_on_the_tip_levers_more() {
-    HeaderLoad each = crossbeams.onHeader(SmallArbour.TWO_BY_FOUR, SmallArbour.TOP);
+    HeaderLoad each =
+        HeaderLoad.of(SmallArbour.geometry(), SmallArbour.TWO_BY_FOUR, SmallArbour.TOP);
     // Half the length is 48 in, half the strip 10.5 · 48/144 = 3.5 ft².
     assertThat(each.deadLb()).isCloseTo(5.8333, within(1e-3));
     assertThat(each.vinesLb()).isCloseTo(7, within(1e-9));

@@ -43,7 +43,7 @@ class BracketProposalTest {
     // Two frames across the walk with two braces each, two rows along it with two braces each.
     assertThat(brace.count()).isEqualTo(8);
     // Long points of a 45 degree brace: the sloping leg and once its depth.
-    double legIn = 0.25 * walk.geometry().plan().bayIn();
+    double legIn = 0.4 * walk.geometry().plan().bayIn();
     assertThat(brace.lengthIn()).isCloseTo(legIn * Math.sqrt(2) + brace.depthIn(), within(0.1));
     assertThat(walk.footings().kind()).isEqualTo("bracket");
     assertThat(walk.footings().backfill()).isEqualTo("concrete");
