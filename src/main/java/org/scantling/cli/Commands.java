@@ -1,6 +1,7 @@
 package org.scantling.cli;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import picocli.CommandLine;
@@ -16,6 +17,8 @@ final class Commands {
     BY_NAME.put("propose", ProposeCommand::new);
     BY_NAME.put("why", WhyCommand::new);
     BY_NAME.put("check", CheckCommand::new);
+    BY_NAME.put("spans", SpansCommand::new);
+    BY_NAME.put("rules", RulesCommand::new);
   }
 
   private Commands() {}
@@ -31,6 +34,13 @@ final class Commands {
     } else {
       BY_NAME.forEach((name, command) -> root.addSubcommand(name, command.get()));
     }
+  }
+
+  /** All of them in a sentence. */
+  static String listed() {
+    List<String> names = List.copyOf(BY_NAME.keySet());
+    int last = names.size() - 1;
+    return String.join(", ", names.subList(0, last)) + " or " + names.get(last);
   }
 
   static Iterable<String> names() {

@@ -27,6 +27,6 @@ final class Scantling implements Runnable {
   @Override
   public void run() {
     throw new CommandLine.ParameterException(
-        spec.commandLine(), "Name a command: propose, why or check.");
+        spec.commandLine(), "Name a command: " + Commands.listed() + ".");
   }
 }

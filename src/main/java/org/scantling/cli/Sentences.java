@@ -22,7 +22,8 @@ final class Sentences implements IExecutionExceptionHandler {
         exception instanceof IntakeException
             || exception instanceof TableException
             || exception instanceof QuantityException
-            || exception instanceof UnknownSubject;
+            || exception instanceof UnknownSubject
+            || exception instanceof WrongOption;
     err.println(theirs ? exception.getMessage() : fault(exception));
     if (SiteOptions.verbose(parsed)) {
       exception.printStackTrace(err);

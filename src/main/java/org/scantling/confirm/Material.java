@@ -33,8 +33,13 @@ public record Material(
   }
 
   /** One board of the pair. */
-  Material onePly() {
+  public Material onePly() {
     return new Material(section, 1, reference, adjustments, unitWeightPcf);
+  }
+
+  /** The same timber without weight, where the stated dead load holds its own weight already. */
+  public Material weightless() {
+    return new Material(section, plies, reference, adjustments, 0);
   }
 
   double weightLbPerIn() {

@@ -1,5 +1,6 @@
 package org.scantling.confirm;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 import org.scantling.loads.LoadCombination;
@@ -56,10 +57,43 @@ public final class PostChecks {
       Standing standing,
       Limits limits,
       Function<String, Source> sources) {
-    this.loads = headers.onPosts(header);
+    this(headers.onPosts(header), standing, limits, sources);
+  }
+
+  private PostChecks(
+      List<HeaderChecks.PostLoad> loads,
+      Standing standing,
+      Limits limits,
+      Function<String, Source> sources) {
+    this.loads = loads;
     this.standing = standing;
     this.limits = limits;
     this.sources = sources;
+  }
+
+  /**
+   * A post by itself under stated loads: what a table of posts is about.
+   *
+   * @param deadLb permanent load on its top
+   * @param liveLb load on its top that comes and goes
+   */
+  public static PostChecks under(
+      double deadLb,
+      double liveLb,
+      Standing standing,
+      Limits limits,
+      Function<String, Source> sources) {
+    List<HeaderChecks.PostLoad> loads =
+        Arrays.stream(LoadCombination.values())
+            .map(
+                each ->
+                    new HeaderChecks.PostLoad(
+                        each,
+                        each.factor(LoadKind.DEAD) * deadLb
+                            + each.factor(LoadKind.ROOF_LIVE) * liveLb,
+                        0))
+            .toList();
+    return new PostChecks(loads, standing, limits, sources);
   }
 
   /** Every check of that stock size, each with its worst combination. */

@@ -21,7 +21,7 @@ public record TopLoads(
   private static final double SQUARE_INCHES_PER_SQUARE_FOOT = 144;
 
   /** A pressure on a strip of the top, as a line load. */
-  static double lbPerIn(double pressurePsf, double stripIn) {
+  public static double lbPerIn(double pressurePsf, double stripIn) {
     return pressurePsf * stripIn / SQUARE_INCHES_PER_SQUARE_FOOT;
   }
 }

@@ -6,18 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.scantling.confirm.Material;
+import org.scantling.confirm.Materials;
+import org.scantling.confirm.Service;
 import org.scantling.reasons.Candidate;
 import org.scantling.reasons.Question;
-import org.scantling.tables.DesignValueRow;
-import org.scantling.tables.Factors;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.Tables;
-import org.scantling.timber.Adjustments;
-import org.scantling.timber.DesignValues;
-import org.scantling.timber.PropertyFactors;
-import org.scantling.timber.Rectangle;
-import org.scantling.timber.SizeFactors;
-import org.scantling.timber.WetService;
 
 /**
  * What the yard sells, by the option names the rules use: {@code 4x4}, or {@code 2-2x6} for a pair
@@ -81,68 +75,14 @@ final class Stock {
   }
 
   private Optional<Material> looked(String option, String species, String grade) {
-    SizeRow size = row(option);
-    return tables.designValues().rows().stream()
-        .filter(row -> row.species().equals(species) && row.grade().equals(grade))
-        .filter(row -> row.memberClass() == size.memberClass())
-        .filter(row -> row.nominalWidth().holds(size.nominalWidthIn()))
-        .findFirst()
-        .map(row -> material(option, size, row));
+    return new Materials(tables)
+        .find(row(option), plies(option), species, grade, outdoors(species));
   }
 
-  private Material material(String option, SizeRow size, DesignValueRow row) {
-    return new Material(
-        new Rectangle(size.thicknessIn(), size.widthIn()),
-        plies(option),
-        new DesignValues(
-            row.bendingPsi(),
-            row.tensionPsi(),
-            row.shearPsi(),
-            row.bearingPsi(),
-            row.compressionPsi(),
-            row.elasticityPsi(),
-            row.stabilityElasticityPsi(),
-            row.specificGravityRatio()),
-        adjustments(size, row.species()),
-        row.wetWeightPcf());
-  }
-
-  private Adjustments adjustments(SizeRow size, String species) {
-    Factors factors = tables.factors();
-    Factors.Size sized = factors.size(species, size);
-    return Adjustments.none()
-        .sized(
-            new SizeFactors(
-                sized.bendingFactor(), sized.tensionFactor(), sized.compressionFactor()))
-        .wet(wet(factors.wetService(species, size.memberClass())))
-        .incised(incised(size, species));
-  }
-
-  private static WetService wet(Factors.WetService wet) {
-    return new WetService(
-        new PropertyFactors(
-            wet.bendingFactor(),
-            wet.tensionFactor(),
-            wet.shearFactor(),
-            wet.bearingFactor(),
-            wet.compressionFactor(),
-            wet.elasticityFactor()),
-        wet.bendingUnityUpToPsi(),
-        wet.compressionUnityUpToPsi());
-  }
-
-  private PropertyFactors incised(SizeRow size, String species) {
-    if (!tables.defaults().row("incised." + species).word().equals("yes")) {
-      return PropertyFactors.none();
-    }
-    Factors.Incising cuts = tables.factors().incising(size.memberClass());
-    return new PropertyFactors(
-        cuts.strengthFactor(),
-        cuts.strengthFactor(),
-        cuts.strengthFactor(),
-        cuts.bearingFactor(),
-        cuts.strengthFactor(),
-        cuts.elasticityFactor());
+  /** Wet, treated as this species is sold, and alone under its load. */
+  private Service outdoors(String species) {
+    boolean incised = tables.defaults().row("incised." + species).word().equals("yes");
+    return new Service(true, incised, 1);
   }
 
   private List<String> names(String role, String prefix) {

@@ -6,19 +6,19 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the word that was probably meant. */
-final class NearMiss {
+public final class NearMiss {
   private static final int LONGEST = 60;
   private static final int SHORTEST = 3;
 
   private NearMiss() {}
 
   /** Advice such as {@code Maybe clear-width?}, or empty where no single word is near. */
-  static String advice(String written, Collection<String> known) {
+  public static String advice(String written, Collection<String> known) {
     return nearest(written, known).map(word -> "Maybe " + word + "?").orElse("");
   }
 
   /** The one known word nearest to the written one, if it is near enough and alone at that. */
-  static Optional<String> nearest(String written, Collection<String> known) {
+  public static Optional<String> nearest(String written, Collection<String> known) {
     String plain = plain(written);
     if (plain.isEmpty() || plain.length() > LONGEST) {
       return Optional.empty();

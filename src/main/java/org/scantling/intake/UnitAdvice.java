@@ -39,6 +39,8 @@ final class UnitAdvice {
       case PERCENT -> Stream.of("%");
       case DEGREE_DAYS -> Stream.of("F-days", "C-days");
       case TEMPERATURE -> Stream.of("F", "C");
+      case FORCE -> Stream.of("lb", "kN");
+      case AREA -> Stream.of("sq ft", "m2");
     };
   }
 }

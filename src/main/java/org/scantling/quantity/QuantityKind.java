@@ -14,7 +14,9 @@ public enum QuantityKind {
   WIND_SPEED("a wind speed", "115 mph", "185 km/h or 51 m/s"),
   PERCENT("a percentage", "3 %", ""),
   DEGREE_DAYS("degree-days", "1500 F-days", "830 C-days"),
-  TEMPERATURE("a temperature", "44 F", "7 C");
+  TEMPERATURE("a temperature", "44 F", "7 C"),
+  FORCE("a force", "200 lb", "0.9 kN"),
+  AREA("an area", "40 sq ft", "3.7 m2");
 
   private static final Pattern NUMBER_AND_UNIT =
       Pattern.compile("(-?\\d{1,9}(?:\\.\\d{1,20})?)\\s*([^\\s\\d.,-].{0,19})");
@@ -36,7 +38,7 @@ public enum QuantityKind {
 
   /**
    * The number in the unit used inside: inches, psf, mph, per cent, Fahrenheit degree-days, degrees
-   * Fahrenheit.
+   * Fahrenheit, pounds, square feet.
    *
    * @param text the number with its unit, as people write it
    * @return the amount, finite, possibly negative

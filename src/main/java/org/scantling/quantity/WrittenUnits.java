@@ -15,6 +15,8 @@ final class WrittenUnits {
   private static final Scale SAME = new Scale(1, 0);
   private static final Scale KILOPASCAL = new Scale(1 / Unit.PSF.toMetric(1), 0);
 
+  private static final Scale SQUARE_METRE = new Scale(1 / Unit.SQUARE_FOOT.toMetric(1), 0);
+
   private static final Map<QuantityKind, Map<String, Scale>> SCALES =
       Map.of(
           QuantityKind.LENGTH,
@@ -31,7 +33,11 @@ final class WrittenUnits {
           QuantityKind.DEGREE_DAYS,
           Map.of("f-days", SAME, "c-days", new Scale(1.8, 0)),
           QuantityKind.TEMPERATURE,
-          Map.of("f", SAME, "c", new Scale(1.8, 32)));
+          Map.of("f", SAME, "c", new Scale(1.8, 32)),
+          QuantityKind.FORCE,
+          Map.of("lb", SAME, "lbf", SAME, "kn", new Scale(1 / Unit.POUND.toMetric(1), 0)),
+          QuantityKind.AREA,
+          Map.of("sq ft", SAME, "ft2", SAME, "ft²", SAME, "m2", SQUARE_METRE, "m²", SQUARE_METRE));
 
   private WrittenUnits() {}
 

@@ -25,6 +25,10 @@ public final class Table<T extends TableRow> {
     }
   }
 
+  public String fileName() {
+    return fileName;
+  }
+
   public List<T> rows() {
     return rows;
   }

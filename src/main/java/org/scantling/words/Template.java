@@ -26,6 +26,10 @@ final class Template {
     this.text = text;
   }
 
+  String text() {
+    return text;
+  }
+
   /**
    * The sentence.
    *

@@ -47,6 +47,13 @@ public final class Words {
     return wording.rules();
   }
 
+  /** How a rule's finding is told, with its blanks unfilled; empty where it has no words. */
+  public Optional<String> written(String rule, Reader reader) {
+    return wording.rules().contains(rule)
+        ? Optional.of(wording.template(rule, reader).text())
+        : Optional.empty();
+  }
+
   /** A row of one of the tables of bare numbers, if a reference names one. */
   Optional<NumberRow> numbers(String reference) {
     return Stream.of(tables.thumbs(), tables.live(), tables.snow())

@@ -50,8 +50,10 @@ class ImportOrderTest {
         "tables",
         "confirm",
         "rulebase");
+    may("spans", "quantity", "reasons", "loads", "tables", "confirm");
     may("words", "quantity", "design", "reasons", "tables");
-    may("print", "quantity", "design", "reasons", "tables", "words");
+    may("rulebook", "quantity", "reasons", "tables", "words");
+    may("print", "quantity", "design", "reasons", "tables", "words", "spans", "rulebook");
     may("shop", "quantity", "design", "reasons", "tables", "words");
     may("drawing", "quantity", "design", "reasons", "tables", "words");
     may("sheets", "quantity", "design", "reasons", "tables", "words");

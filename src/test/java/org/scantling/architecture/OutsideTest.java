@@ -34,7 +34,7 @@ class OutsideTest {
             .that(
                 not(
                     resideInAnyPackage(
-                        rooms("intake", "tables", "words", "print", "sheets", "cli"))))
+                        rooms("intake", "tables", "words", "rulebook", "print", "sheets", "cli"))))
             .and(not(resideInAnyPackage(rooms("drawing"))))
             .should()
             .dependOnClassesThat()

@@ -12,8 +12,8 @@ import java.io.StringWriter;
  * @param out standard output
  * @param err standard error
  */
-record Run(int status, String out, String err) {
-  static Run of(String... args) {
+public record Run(int status, String out, String err) {
+  public static Run of(String... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     int status =
@@ -22,7 +22,7 @@ record Run(int status, String out, String err) {
   }
 
   /** The same run, which must have ended so; if not, both streams are shown. */
-  Run endedWith(int expected) {
+  public Run endedWith(int expected) {
     assertThat(status).as("%s%n%s", out, err).isEqualTo(expected);
     return this;
   }

@@ -1,0 +1,62 @@
+package org.scantling.cli;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.scantling.print.PrintOptions;
+import org.scantling.quantity.UnitSystem;
+import picocli.CommandLine.Option;
+
+/** The options of every command. */
+final class GeneralOptions {
+  private static final int WIDTH = 80;
+
+  /** When headings are set off by colour. */
+  enum Colour {
+    AUTO,
+    ALWAYS,
+    NEVER
+  }
+
+  @Option(
+      names = "--units",
+      paramLabel = "imperial|metric",
+      description = "Units of the answer; as the site file writes its length if not given.")
+  private UnitSystem units;
+
+  @Option(
+      names = "--house-rules",
+      paramLabel = "DIR",
+      description = "A folder of table rows that override rows of the rule base by their id.")
+  private Path houseRules;
+
+  @Option(
+      names = "--color",
+      paramLabel = "auto|always|never",
+      description = "Whether headings are set off by colour; auto asks the terminal.")
+  private Colour colour = Colour.AUTO;
+
+  @Option(
+      names = {"-v", "--verbose"},
+      description = "Show the trace of a fault.")
+  private boolean verbose;
+
+  Optional<Path> houseRules() {
+    return Optional.ofNullable(houseRules);
+  }
+
+  UnitSystem units(UnitSystem otherwise) {
+    return units == null ? otherwise : units;
+  }
+
+  PrintOptions printing(UnitSystem otherwise) {
+    return new PrintOptions(units(otherwise), coloured(), WIDTH);
+  }
+
+  private boolean coloured() {
+    return switch (colour) {
+      case ALWAYS -> true;
+      case NEVER -> false;
+      case AUTO -> System.console() != null && System.getenv("NO_COLOR") == null;
+    };
+  }
+}

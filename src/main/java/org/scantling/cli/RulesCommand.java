@@ -1,0 +1,117 @@
+package org.scantling.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.concurrent.Callable;
+import org.scantling.intake.NearMiss;
+import org.scantling.print.RulesJson;
+import org.scantling.print.RulesText;
+import org.scantling.quantity.UnitSystem;
+import org.scantling.reasons.RuleNote;
+import org.scantling.rulebase.RuleBase;
+import org.scantling.rulebook.Lint;
+import org.scantling.rulebook.LintReport;
+import org.scantling.rulebook.RuleEntry;
+import org.scantling.rulebook.Rulebook;
+import org.scantling.tables.Tables;
+import org.scantling.words.Topic;
+import org.scantling.words.UnknownSubject;
+import org.scantling.words.Words;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** The rule base in words. */
+@Command(
+    name = "rules",
+    mixinStandardHelpOptions = true,
+    description =
+        "The rule base in words: every rule, its numbers and its source; one rule in full; or the"
+            + " proof that all of it is complete and consistent.")
+final class RulesCommand implements Callable<Integer> {
+  enum Format {
+    TEXT,
+    JSON,
+    MARKDOWN
+  }
+
+  @Spec private CommandSpec spec;
+  @Mixin private GeneralOptions general;
+
+  @Parameters(
+      index = "0",
+      arity = "0..1",
+      paramLabel = "ID",
+      description = "A rule, such as posts.size.tall, or what rules are about, such as posts.")
+  private String id;
+
+  @Option(
+      names = "--lint",
+      description = "Prove the rule base complete and consistent; exit status 2 if it is not.")
+  private boolean lint;
+
+  @Option(
+      names = "--format",
+      paramLabel = "text|json|markdown",
+      description = "How the answer is written.")
+  private Format format = Format.TEXT;
+
+  private Tables tables;
+  private Words words;
+
+  @Override
+  public Integer call() {
+    tables = general.houseRules().map(Tables::load).orElseGet(Tables::load);
+    words = Words.load(tables);
+    SortedMap<String, RuleNote> notes = RuleBase.load().notes();
+    if (lint) {
+      LintReport report = Lint.of(notes.keySet(), tables, words);
+      print(format == Format.JSON ? RulesJson.of(report) : text().lint(report));
+      return report.clean() ? ExitStatus.ANSWERED : ExitStatus.WRONG_INPUT;
+    }
+    Rulebook book = Rulebook.read(notes, tables, words);
+    print(id == null ? all(book) : asked(book));
+    return ExitStatus.ANSWERED;
+  }
+
+  private String all(Rulebook book) {
+    return format == Format.JSON ? RulesJson.of(book.rules()) : text().all(book);
+  }
+
+  private String asked(Rulebook book) {
+    Optional<RuleEntry> rule = book.rule(id);
+    if (rule.isPresent()) {
+      return format == Format.JSON ? RulesJson.of(List.of(rule.get())) : text().one(rule.get());
+    }
+    Topic topic = topic(book);
+    List<RuleEntry> rules = new ArrayList<>();
+    topic.questions().forEach(question -> rules.addAll(book.about(question)));
+    return format == Format.JSON
+        ? RulesJson.of(rules.stream().distinct().toList())
+        : text().about(topic.questions(), book);
+  }
+
+  private Topic topic(Rulebook book) {
+    try {
+      return words.subjects().find(id);
+    } catch (UnknownSubject unknown) {
+      String maybe = NearMiss.advice(id, book.rules().stream().map(RuleEntry::id).toList());
+      throw maybe.isEmpty()
+          ? unknown
+          : new WrongOption("'" + id + "' is no rule. " + maybe + " `rules` lists all of them.");
+    }
+  }
+
+  private RulesText text() {
+    return new RulesText(words, general.printing(UnitSystem.IMPERIAL), format == Format.MARKDOWN);
+  }
+
+  private void print(String text) {
+    spec.commandLine().getOut().print(text);
+  }
+}

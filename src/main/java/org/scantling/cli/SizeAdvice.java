@@ -1,0 +1,63 @@
+package org.scantling.cli;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.scantling.quantity.UnitSystem;
+import org.scantling.spans.Role;
+import org.scantling.tables.SizeRow;
+import org.scantling.tables.Tables;
+
+/** What somebody is told who names a size that nobody sells. */
+final class SizeAdvice {
+  private static final Pattern NUMBERS = Pattern.compile(".*?(\\d{1,4})\\D+(\\d{1,4})\\D*");
+
+  private SizeAdvice() {}
+
+  static String of(String written, Tables tables, Role role, UnitSystem units) {
+    String near = near(written, tables.sizes().rows());
+    return written.strip()
+        + " is no size of the table. "
+        + (near.isEmpty() ? "" : "Maybe " + near + "? ")
+        + "For "
+        + role.word()
+        + " there are "
+        + tables.sizes(role.member(), market(units)).stream()
+            .map(SizeRow::id)
+            .collect(Collectors.joining(", "))
+        + "; 2-2x8 is a pair of boards.";
+  }
+
+  static String market(UnitSystem units) {
+    return units == UnitSystem.METRIC ? "metric" : "north-america";
+  }
+
+  /** The next smaller and the next wider of the same thickness. */
+  private static String near(String written, List<SizeRow> rows) {
+    Matcher match = NUMBERS.matcher(written);
+    if (!match.matches()) {
+      return "";
+    }
+    int thick = Integer.parseInt(match.group(1));
+    int wide = Integer.parseInt(match.group(2));
+    List<SizeRow> alike = rows.stream().filter(row -> row.id().startsWith(thick + "x")).toList();
+    return Stream.concat(
+            alike.stream()
+                .filter(row -> width(row) <= wide)
+                .max(Comparator.comparingInt(SizeAdvice::width))
+                .stream(),
+            alike.stream()
+                .filter(row -> width(row) > wide)
+                .min(Comparator.comparingInt(SizeAdvice::width))
+                .stream())
+        .map(SizeRow::id)
+        .collect(Collectors.joining(" or "));
+  }
+
+  private static int width(SizeRow row) {
+    return Integer.parseInt(row.id().substring(row.id().indexOf('x') + 1));
+  }
+}

@@ -1,0 +1,110 @@
+package org.scantling.cli;
+
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.scantling.quantity.QuantityKind;
+import org.scantling.spans.Assumptions;
+import org.scantling.tables.Tables;
+import picocli.CommandLine.Option;
+
+/** What presses on the members of a span table, and how far they may bend. */
+final class SpanLoadOptions {
+  @Option(
+      names = "--dead",
+      defaultValue = "10 psf",
+      paramLabel = "LOAD",
+      description = "Permanent load; ${DEFAULT-VALUE} if not given.")
+  private String dead;
+
+  @Option(
+      names = "--live",
+      defaultValue = "20 psf",
+      paramLabel = "LOAD",
+      description = "Load that comes and goes, people or snow; ${DEFAULT-VALUE} if not given.")
+  private String live;
+
+  @Option(
+      names = "--duration",
+      paramLabel = "FACTOR",
+      description =
+          "Load duration factor of the live load: 1.0 floors, 1.15 snow, 1.25 roofs (if not"
+              + " given).")
+  private String duration;
+
+  @Option(
+      names = "--own-weight",
+      defaultValue = "included",
+      paramLabel = "included|added",
+      description = "Whether the dead load holds the timber's own weight; ${DEFAULT-VALUE}.")
+  private String ownWeight;
+
+  @Option(
+      names = "--person",
+      defaultValue = "0 lb",
+      paramLabel = "FORCE",
+      description = "One person at the worst place instead of the live load; none if not given.")
+  private String person;
+
+  @Option(
+      names = "--deflection-live",
+      paramLabel = "DIVISOR|none",
+      description = "Span over sag under live load alone; 240 if not given.")
+  private String liveDivisor;
+
+  @Option(
+      names = "--deflection-total",
+      paramLabel = "DIVISOR|none",
+      description = "Span over sag under everything, creep counted; 180 if not given.")
+  private String totalDivisor;
+
+  @Option(
+      names = "--creep",
+      paramLabel = "FACTOR",
+      description = "How much permanent sag grows; the standard's for the service if not given.")
+  private String creep;
+
+  Assumptions.Loads loads(OptionReader reader, Tables tables) {
+    Assumptions.Loads loads =
+        new Assumptions.Loads(
+            reader.amount("--dead", QuantityKind.LOAD, dead),
+            reader.amount("--live", QuantityKind.LOAD, live),
+            duration == null
+                ? tables.factors().loadDuration("roof-live").amount()
+                : factor(reader, tables),
+            reader.amount("--person", QuantityKind.FORCE, person),
+            reader.word("--own-weight", ownWeight, Set.of("included", "added")).equals("added"));
+    if (!(loads.deadPsf() + loads.livePsf() + loads.personLb() > 0)) {
+      reader.misplaced("--dead, --live", "both are 0, so that there is nothing to carry");
+    }
+    return loads;
+  }
+
+  /** From permanent to impact; nothing lasts longer or shorter. */
+  private double factor(OptionReader reader, Tables tables) {
+    double least = tables.factors().loadDuration("dead").amount();
+    double most = tables.factors().loadDuration("impact").amount();
+    double factor = reader.bare("--duration", duration, 0);
+    if (factor < least || factor > most) {
+      reader.complain("--duration", duration, "a factor from " + least + " to " + most);
+      return most;
+    }
+    return factor;
+  }
+
+  Assumptions.Sag sag(OptionReader reader, Tables tables, boolean wet) {
+    return new Assumptions.Sag(
+        divisor(reader, tables, "--deflection-live", liveDivisor, "deflection.live-share"),
+        divisor(reader, tables, "--deflection-total", totalDivisor, "deflection.total-share"),
+        creep == null
+            ? tables.factor(wet ? "creep.wet" : "creep.seasoned").amount()
+            : reader.bare("--creep", creep, 1));
+  }
+
+  private static OptionalDouble divisor(
+      OptionReader reader, Tables tables, String option, String text, String row) {
+    // The rows are shares with six digits; a divisor is a whole number.
+    return text == null
+        ? OptionalDouble.of(Math.rint(1 / tables.thumb(row).amount()))
+        : reader.divisor(option, text);
+  }
+}

@@ -1,0 +1,132 @@
+package org.scantling.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.scantling.quantity.UnitSystem;
+import org.scantling.spans.Assumptions;
+import org.scantling.spans.Role;
+import org.scantling.spans.TimberGrade;
+import org.scantling.spans.TimberSize;
+import org.scantling.tables.DesignValueRow;
+import org.scantling.tables.SizeRow;
+import org.scantling.tables.Tables;
+import picocli.CommandLine.Option;
+
+/** What timber a span table is about, and how it is used. */
+final class SpanTimberOptions {
+  private static final Pattern SIZE = Pattern.compile("(?:([1-9])-)?(\\d+x\\d+)");
+  private static final String ALL = "all";
+
+  @Option(
+      names = "--size",
+      split = ",",
+      defaultValue = ALL,
+      paramLabel = "2x6,2x8|all",
+      description = "Sizes; 3-2x8 is three boards; all that the role has if not given.")
+  private List<String> sizes;
+
+  @Option(
+      names = "--species",
+      split = ",",
+      defaultValue = "southern-pine",
+      paramLabel = "KEY",
+      description = "Species, or several with commas; ${DEFAULT-VALUE} if not given.")
+  private List<String> species;
+
+  @Option(
+      names = "--grade",
+      split = ",",
+      defaultValue = "No.2",
+      paramLabel = "GRADE",
+      description = "Grade, or several with commas; ${DEFAULT-VALUE} if not given.")
+  private List<String> grades;
+
+  @Option(
+      names = "--service",
+      defaultValue = "wet",
+      paramLabel = "dry|wet",
+      description = "How wet the timber stays; ${DEFAULT-VALUE} (outdoors) if not given.")
+  private String service;
+
+  @Option(names = "--incised", description = "The timber is incised for its preservative.")
+  private boolean incised;
+
+  @Option(
+      names = "--repetitive",
+      description = "Three or more pieces close together share their load.")
+  private boolean repetitive;
+
+  @Option(
+      names = "--repetitive-factor",
+      paramLabel = "1.15",
+      description = "The factor for that, where a table takes another than the standard's.")
+  private String repetitiveFactor;
+
+  Assumptions.Use use(OptionReader reader, Tables tables) {
+    boolean wet = reader.word("--service", service, Set.of("dry", "wet")).equals("wet");
+    double shared = repetitive ? tables.factor("repetitive.bending").amount() : 1;
+    if (repetitiveFactor != null) {
+      shared = reader.bare("--repetitive-factor", repetitiveFactor, 1);
+    }
+    return new Assumptions.Use(wet, incised, shared);
+  }
+
+  List<TimberGrade> timbers(OptionReader reader, Tables tables) {
+    List<DesignValueRow> rows = tables.designValues().rows();
+    Set<String> kinds = rows.stream().map(DesignValueRow::species).collect(Collectors.toSet());
+    Set<String> ranks = rows.stream().map(DesignValueRow::grade).collect(Collectors.toSet());
+    List<TimberGrade> timbers = new ArrayList<>();
+    for (String kind : species) {
+      reader.word("--species", kind, kinds);
+      for (String rank : grades) {
+        timbers.add(new TimberGrade(kind.strip(), rank.strip()));
+      }
+    }
+    grades.forEach(rank -> reader.word("--grade", rank, ranks));
+    return timbers;
+  }
+
+  List<TimberSize> sizes(OptionReader reader, Tables tables, Role role, UnitSystem units) {
+    List<TimberSize> read = new ArrayList<>();
+    for (String size : sizes) {
+      if (size.strip().equals(ALL)) {
+        read.addAll(all(tables, role, units));
+      } else {
+        size(tables, size.strip())
+            .ifPresentOrElse(
+                read::add,
+                () -> reader.misplaced("--size", SizeAdvice.of(size, tables, role, units)));
+      }
+    }
+    return read;
+  }
+
+  /** Every size the role has; for headers then pairs of boards. */
+  private static List<TimberSize> all(Tables tables, Role role, UnitSystem units) {
+    List<TimberSize> all = new ArrayList<>();
+    String market = SizeAdvice.market(units);
+    for (SizeRow row : tables.sizes(role.member(), market)) {
+      all.add(new TimberSize(row.id(), 1, row));
+    }
+    if (role == Role.HEADERS) {
+      for (SizeRow row : tables.sizes("board", market)) {
+        all.add(new TimberSize("2-" + row.id(), 2, row));
+      }
+    }
+    return all;
+  }
+
+  private static Optional<TimberSize> size(Tables tables, String text) {
+    Matcher match = SIZE.matcher(text);
+    if (!match.matches()) {
+      return Optional.empty();
+    }
+    int plies = match.group(1) == null ? 1 : Integer.parseInt(match.group(1));
+    return tables.sizes().find(match.group(2)).map(row -> new TimberSize(text, plies, row));
+  }
+}

@@ -1,0 +1,93 @@
+package org.scantling.print;
+
+import java.util.List;
+import java.util.Locale;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Question;
+import org.scantling.reasons.Source;
+import org.scantling.rulebook.Figure;
+import org.scantling.rulebook.LintReport;
+import org.scantling.rulebook.RuleEntry;
+import org.scantling.words.Reader;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** The rule base for programs. */
+public final class RulesJson {
+  private RulesJson() {}
+
+  public static String of(List<RuleEntry> rules) {
+    ObjectNode node = JsonText.object();
+    node.put("schema", "scantling/rules/1");
+    ArrayNode all = node.putArray("rules");
+    rules.forEach(rule -> all.add(rule(rule)));
+    return JsonText.print(node);
+  }
+
+  public static String of(LintReport report) {
+    ObjectNode node = JsonText.object();
+    node.put("schema", "scantling/lint/1");
+    node.put("status", report.clean() ? "clean" : "wrong");
+    ArrayNode complaints = node.putArray("complaints");
+    report
+        .complaints()
+        .forEach(
+            each -> complaints.addObject().put("where", each.where()).put("what", each.what()));
+    ArrayNode proofs = node.putArray("proofs");
+    report
+        .proofs()
+        .forEach(
+            each -> proofs.addObject().put("count", each.count()).put("what", each.sentence()));
+    return JsonText.print(node);
+  }
+
+  private static ObjectNode rule(RuleEntry rule) {
+    ObjectNode node = JsonText.object();
+    node.put("id", rule.id());
+    node.put("phase", rule.note().phase().folder());
+    rule.questions().stream().map(Question::id).forEach(node.putArray("questions")::add);
+    node.put("finds", rule.verdict().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    node.put("outcome", rule.outcome());
+    node.set("source", source(rule.note().source()));
+    rule.reads().forEach(node.putArray("reads")::add);
+    ArrayNode rows = node.putArray("rows");
+    rule.figures().forEach(figure -> rows.add(row(figure)));
+    ObjectNode words = node.putObject("words");
+    for (Reader reader : Reader.values()) {
+      words.put(reader.name().toLowerCase(Locale.ROOT), rule.words().getOrDefault(reader, ""));
+    }
+    rule.cases().forEach(node.putArray("cases")::add);
+    node.put("file", "rules/" + rule.place() + ".drl");
+    return node;
+  }
+
+  private static ObjectNode row(Figure figure) {
+    ObjectNode node = JsonText.object();
+    node.put("table", figure.table());
+    node.put("id", figure.id());
+    figure
+        .measure()
+        .ifPresent(
+            measure -> {
+              node.put("value", measure.amount());
+              node.put("unit", unit(measure.unit()));
+            });
+    if (!figure.word().isEmpty()) {
+      node.put("word", figure.word());
+    }
+    node.put("words", figure.words());
+    node.set("source", source(figure.source()));
+    node.put("status", figure.status());
+    return node;
+  }
+
+  private static String unit(Unit unit) {
+    return unit.imperialSymbol().isEmpty()
+        ? unit.name().toLowerCase(Locale.ROOT)
+        : unit.imperialSymbol();
+  }
+
+  private static ObjectNode source(Source source) {
+    return JsonText.object().put("kind", source.kind().word()).put("citation", source.text());
+  }
+}

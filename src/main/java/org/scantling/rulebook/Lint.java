@@ -1,0 +1,227 @@
+package org.scantling.rulebook;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.scantling.reasons.Question;
+import org.scantling.tables.JointRow;
+import org.scantling.tables.TableException;
+import org.scantling.tables.Tables;
+import org.scantling.tables.VineRow;
+import org.scantling.words.FactWords;
+import org.scantling.words.Reader;
+import org.scantling.words.Words;
+
+/**
+ * Proves the rule base complete and consistent: every question has a rule; every rule has cases,
+ * words for every reader and something to lean on; every row exists and says its source; ids are
+ * unique; no bound from below is above its bound from above.
+ */
+public final class Lint {
+  private final List<RuleFile> files;
+  private final Set<String> running;
+  private final Tables tables;
+  private final Words words;
+  private final Figures figures;
+  private final Map<String, RuleText> rules = new LinkedHashMap<>();
+  private final List<LintReport.Proof> proofs = new ArrayList<>();
+  private final List<LintReport.Complaint> complaints = new ArrayList<>();
+
+  Lint(List<RuleFile> files, Set<String> running, Tables tables, Words words) {
+    this.files = files;
+    this.running = running;
+    this.tables = tables;
+    this.words = words;
+    this.figures = new Figures(tables);
+  }
+
+  /**
+   * @param running ids of the rules that the program runs
+   */
+  public static LintReport of(Set<String> running, Tables tables, Words words) {
+    return new Lint(RuleFile.all(), running, tables, words).report();
+  }
+
+  LintReport report() {
+    ids();
+    questions();
+    cases();
+    sentences();
+    support();
+    tables();
+    bounds();
+    return new LintReport(proofs, complaints);
+  }
+
+  private void ids() {
+    for (RuleFile file : files) {
+      for (RuleText rule : RuleText.in(file)) {
+        RuleText other = rules.put(rule.id(), rule);
+        if (other != null) {
+          complain(file.place(), "the id " + rule.id() + " is taken in " + other.place());
+        }
+        if (rule.verdict() == Verdict.NONE) {
+          complain(rule, "finds nothing");
+        }
+      }
+    }
+    differences(running, rules.keySet(), "runs, but is in no file of rules");
+    differences(rules.keySet(), running, "is written, but does not run: is it in MANIFEST.csv?");
+    proved("rules have an id of their own, and are both written and run", rules.size());
+  }
+
+  private void differences(Set<String> these, Set<String> those, String what) {
+    SortedSet<String> only = new TreeSet<>(these);
+    only.removeAll(those);
+    only.forEach(id -> complain(id, what));
+  }
+
+  private void questions() {
+    Set<Question> asked = new TreeSet<>();
+    rules.values().forEach(rule -> asked.addAll(rule.questions()));
+    // One rule speaks for all joints: the row of each fastening names its question.
+    tables.joints().rows().stream().map(JointRow::question).forEach(asked::add);
+    for (Question question : Question.values()) {
+      if (!asked.contains(question)) {
+        complain(question.id(), "no rule finds anything about this question");
+      }
+      if (words.subjects().rows().stream().noneMatch(row -> row.question() == question)) {
+        complain(question.id(), "has no row in subjects.csv");
+      }
+    }
+    proved("questions have a rule and a name", Question.values().length);
+  }
+
+  private void cases() {
+    int count = 0;
+    for (RuleFile file : files) {
+      Cases cases = Cases.of(file);
+      if (!cases.fault().isEmpty()) {
+        complain(file.place(), "its cases cannot be read: " + cases.fault());
+      }
+      Set<String> own = new TreeSet<>(RuleText.in(file).stream().map(RuleText::id).toList());
+      own.forEach(id -> shown(id, cases, file));
+      cases.rules().stream()
+          .filter(id -> !own.contains(id))
+          .forEach(id -> complain(file.place(), "a case names " + id + ", which is not in it"));
+      count += cases.count();
+    }
+    proved("cases show every rule fire, and every rule keep silent", count);
+  }
+
+  private void shown(String id, Cases cases, RuleFile file) {
+    if (cases.firing(id).isEmpty()) {
+      complain(id, "no case shows it fire; write one beside " + file.place());
+    } else if (!cases.silent(id)) {
+      complain(id, "no case shows it keep silent; write one beside " + file.place());
+    }
+  }
+
+  private void sentences() {
+    int count = 0;
+    for (String id : rules.keySet()) {
+      for (Reader reader : Reader.values()) {
+        if (words.written(id, reader).filter(text -> !text.isBlank()).isEmpty()) {
+          complain(id, "has no words for the " + reader.name().toLowerCase(Locale.ROOT));
+        } else {
+          count++;
+        }
+      }
+    }
+    differences(words.rules(), rules.keySet(), "has a row in words.csv, but is no rule");
+    proved("sentences tell the rules to client, builder and engineer", count);
+  }
+
+  /** What a rule leans on: rows that exist, or facts of the site, the base and the work before. */
+  private void support() {
+    Set<String> known = FactWords.read(words).known();
+    int rows = 0;
+    for (RuleText rule : rules.values()) {
+      if (rule.premises().stream().allMatch(Premise::absent)) {
+        complain(rule, "reads nothing that it could lean on");
+      }
+      for (Premise premise : rule.premises()) {
+        if (!known.contains(premise.fact())) {
+          complain(rule, "reads " + premise.fact() + ", which has no row in facts.csv");
+        }
+        boolean row = figures.rows(premise);
+        if (row && figures.of(premise).isEmpty()) {
+          complain(rule, "reads the row " + premise.id().orElse("") + ", which no table has");
+        }
+        rows += row ? 1 : 0;
+      }
+    }
+    proved("times a rule reads rows of the tables, and they are there", rows);
+  }
+
+  /** Reading a table resolves the source of every row, or says which row has none. */
+  private void tables() {
+    try {
+      tables.readAll();
+      proved("rows that rules read say a source that is in SOURCES.csv", sourced());
+    } catch (TableException wrong) {
+      complain(wrong.file(), wrong.getMessage());
+    }
+  }
+
+  private int sourced() {
+    Set<Figure> read = new HashSet<>();
+    rules.values().forEach(rule -> rule.premises().forEach(each -> read.addAll(figures.of(each))));
+    return read.size();
+  }
+
+  private void bounds() {
+    List<Bounds.Pair> pairs = new ArrayList<>();
+    Arrays.asList(tables.thumbs(), tables.wind(), tables.snow(), tables.live())
+        .forEach(table -> pairs.addAll(Bounds.in(table)));
+    pairs.stream()
+        .filter(Bounds.Pair::crossed)
+        .forEach(
+            pair ->
+                complain(
+                    pair.low(),
+                    "bounds from below at "
+                        + pair.lowAmountRatio()
+                        + ", above "
+                        + pair.high()
+                        + " at "
+                        + pair.highAmountRatio()));
+    vines();
+    FixedBounds fixed = new FixedBounds(rules.values(), figures);
+    fixed.crossed().forEach(complaints::add);
+    proved("pairs of bounds from both sides do not cross", pairs.size() + fixed.count());
+  }
+
+  /** The weight that is counted lies between the lightest and the heaviest of its class. */
+  private void vines() {
+    for (VineRow vine : tables.vines().rows()) {
+      boolean between =
+          vine.wetLowPsf() <= vine.wetDesignPsf() && vine.wetDesignPsf() <= vine.wetHighPsf();
+      if (!between) {
+        complain(vine.id(), "weighs less or more in the design than its class is said to");
+      }
+    }
+  }
+
+  private void proved(String sentence, int count) {
+    if (count == 0) {
+      complain("the rule base", "nothing was looked at of: " + sentence);
+    }
+    proofs.add(new LintReport.Proof(sentence, count));
+  }
+
+  private void complain(RuleText rule, String what) {
+    complain(rule.id(), what);
+  }
+
+  private void complain(String where, String what) {
+    complaints.add(new LintReport.Complaint(where, what));
+  }
+}

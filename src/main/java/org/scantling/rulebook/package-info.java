@@ -1,0 +1,9 @@
+/**
+ * The rule base as something to read: every rule with what it reads and finds, its numbers, its
+ * cases and its words, from the files it is written in; and the proof that it is complete. Runs no
+ * rule.
+ *
+ * <p>May depend on: quantity, reasons, tables, words. Entry point: {@link
+ * org.scantling.rulebook.Rulebook}.
+ */
+package org.scantling.rulebook;

@@ -1,0 +1,102 @@
+package org.scantling.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.scantling.rulebase.RuleBase;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The rule base in words, from the command line. */
+class RulesCommandTest {
+  @Test
+  void the_rule_base_is_complete_and_consistent() {
+    Run run = Run.of("rules", "--lint").endedWith(ExitStatus.ANSWERED);
+    assertThat(run.out()).contains("Complete and consistent.");
+    JsonNode report = json("rules", "--lint", "--format", "json");
+    assertThat(report.get("status").asString()).isEqualTo("clean");
+    assertThat(report.get("complaints")).isEmpty();
+    assertThat(report.get("proofs"))
+        .hasSizeGreaterThan(6)
+        .allSatisfy(proof -> assertThat(proof.get("count").asInt()).isPositive());
+  }
+
+  @Test
+  void bounds_that_a_house_lets_cross_are_told_and_the_status_says_so(@TempDir Path house)
+      throws IOException {
+    Files.writeString(house.resolve("thumb.csv"), "id,value\nfooting.deepest,24\n");
+    Run run =
+        Run.of("rules", "--lint", "--house-rules", house.toString())
+            .endedWith(ExitStatus.WRONG_INPUT);
+    assertThat(run.out())
+        .contains("Not in order", "footing.depth: footings.depth.least asks for at least 30");
+  }
+
+  @Test
+  void every_rule_of_the_rule_base_is_listed() {
+    String text = Run.of("rules").endedWith(ExitStatus.ANSWERED).out();
+    assertThat(text).contains(RuleBase.load().notes().keySet());
+    assertThat(text.lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"posts.size.tall", "climate.frost.zone", "headers.size.check"})
+  void one_rule_is_told_in_full(String id) {
+    String text = Run.of("rules", id).endedWith(ExitStatus.ANSWERED).out();
+    Golden.compare("rules-" + id + ".txt", text);
+    assertThat(text.lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
+  void the_rules_about_one_thing_are_told_together() {
+    Golden.compare("rules-footings.txt", Run.of("rules", "footings").endedWith(0).out());
+    Golden.compare(
+        "rules-footings.md",
+        Run.of("rules", "footings", "--format", "markdown").endedWith(0).out());
+  }
+
+  @Test
+  void programs_get_every_rule_with_its_rows_and_their_sources() {
+    JsonNode rules = json("rules", "--format", "json").get("rules");
+    assertThat(rules).hasSize(RuleBase.load().notes().size());
+    for (JsonNode rule : rules) {
+      String id = rule.get("id").asString();
+      assertThat(rule.get("outcome").asString()).as(id).isNotBlank();
+      assertThat(rule.get("source").get("citation").asString()).as(id).isNotBlank();
+      assertThat(rule.get("reads")).as(id).isNotEmpty();
+      assertThat(rule.get("cases")).as(id).isNotEmpty();
+      assertThat(rule.get("words")).as(id).hasSize(3);
+      assertThat(rule.get("finds").asString()).as(id).isNotEqualTo("none");
+      rule.get("rows")
+          .forEach(row -> assertThat(row.get("status").asString()).isIn("seen", "memory", "none"));
+    }
+  }
+
+  @Test
+  void a_house_rule_shows_in_the_rule_that_reads_it(@TempDir Path house) throws IOException {
+    Files.writeString(house.resolve("thumb.csv"), "id,value\npost.height-4x4,84\n");
+    assertThat(
+            Run.of("rules", "posts.size.tall", "--house-rules", house.toString())
+                .endedWith(ExitStatus.ANSWERED)
+                .out())
+        .contains("7'-0\"", "house rule");
+  }
+
+  @Test
+  void a_mistyped_rule_is_told_with_the_near_one() {
+    assertThat(Run.of("rules", "posts.size.tal").endedWith(ExitStatus.WRONG_INPUT).err())
+        .contains("Maybe posts.size.tall?");
+    assertThat(Run.of("rules", "roof").endedWith(ExitStatus.WRONG_INPUT).err())
+        .contains("is nothing that is decided");
+  }
+
+  private static JsonNode json(String... words) {
+    return new JsonMapper().readTree(Run.of(words).endedWith(ExitStatus.ANSWERED).out());
+  }
+}
