@@ -24,6 +24,7 @@ class ImportOrderTest {
     may("timber", "quantity");
     may("loads", "quantity");
     may("ground", "quantity");
+    may("cutting");
     may("tables", "quantity", "reasons");
     may(
         "confirm",
@@ -52,7 +53,7 @@ class ImportOrderTest {
         "rulebase");
     may("words", "quantity", "design", "reasons", "tables");
     may("print", "quantity", "design", "reasons", "tables", "words");
-    may("shop", "quantity", "design", "reasons", "tables", "words");
+    may("shop", "quantity", "design", "reasons", "tables", "cutting", "print");
     may("drawing", "quantity", "design", "reasons", "tables", "words");
     may("sheets", "quantity", "design", "reasons", "tables", "words");
   }
