@@ -12,7 +12,7 @@ import java.util.Optional;
  * <p>Patterns to which another piece could be added are left out: the fuller ones do as well.
  */
 final class CheapPatterns {
-  private static final int MOST = 4_000;
+  private static final int MOST = 1_500;
   private static final double HAIR = 1e-6;
 
   private final CuttingProblem problem;
@@ -59,8 +59,8 @@ final class CheapPatterns {
 
   private void several(int stick) {
     int[] most = problem.demands().stream().mapToInt(Demand::count).toArray();
-    Knapsack knapsack = new Knapsack(problem, stick, values, most);
-    new Search(stick, knapsack, most).from(0, knapsack.room(), 0);
+    Knapsack knapsack = new Knapsack(problem, values, most);
+    new Search(stick, knapsack, most).from(0, knapsack.room(stick), 0);
   }
 
   /** Walks through the patterns of one stick, leaving branches that cannot bring in enough. */

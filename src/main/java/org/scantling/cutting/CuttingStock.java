@@ -1,8 +1,10 @@
 package org.scantling.cutting;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Finds the plan that costs least.
@@ -15,6 +17,7 @@ import java.util.Optional;
  * problem, Operations Research 9, 1961, for the prices and the bound (from memory).
  */
 public final class CuttingStock {
+  private static final int GREEDY_PLANS = 24;
   private static final double HAIR = 1e-6;
 
   private final CuttingProblem problem;
@@ -26,7 +29,7 @@ public final class CuttingStock {
   private CuttingStock(CuttingProblem problem) {
     this.problem = problem;
     this.unit = problem.sticks().stream().mapToLong(Stick::cost).reduce(0, CuttingStock::common);
-    this.prices = new Prices(problem);
+    this.prices = new Prices(problem, problem.demands().stream().mapToInt(Demand::count).toArray());
   }
 
   /**
@@ -43,9 +46,18 @@ public final class CuttingStock {
     List<Pattern> patterns = singles();
     prices.settle(patterns);
     bound = roundedUp(prices.bound());
-    sticks = new Greedy(problem, prices.values()).sticks();
+    Greedy greedy = new Greedy(problem, prices.values());
+    Set<Pattern> pool = new LinkedHashSet<>(patterns);
+    sticks = greedy.sticks();
+    for (int plan = 1; plan < GREEDY_PLANS && cost() > bound; plan++) {
+      List<Pattern> next = greedy.sticks();
+      if (cost(next) <= cost()) {
+        pool.addAll(next);
+      }
+      take(next);
+    }
     if (cost() > bound) {
-      new StickProgram(problem, patterns, unit)
+      new StickProgram(problem, new ArrayList<>(pool), unit)
           .solve(bound, cost() - unit)
           .sticks()
           .ifPresent(this::take);

@@ -3,38 +3,46 @@ package org.scantling.cutting;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A good plan at once: over and over the pattern that brings in most for what its stick costs. */
+/**
+ * A plan at once: over and over the pattern whose pieces are worth most for what its stick costs.
+ * What is left for the last sticks fits badly, so the worth of a piece is learned: after each plan
+ * a piece is worth what its share of its sticks came to, waste counted in, and pieces that ended up
+ * among much waste are taken earlier in the next.
+ *
+ * <p>Source: sequential value correction, after E. Mukhacheva and others (from memory).
+ */
 final class Greedy {
   private static final double HAIR = 1e-9;
+  private static final double LEARNT = 0.5;
+  private static final double LONG_FIRST = 1.02;
 
   private final CuttingProblem problem;
   private final double[] values;
-  private final int[] left;
 
+  /**
+   * @param values worth of a piece of each demand to begin with
+   */
   Greedy(CuttingProblem problem, double[] values) {
     this.problem = problem;
     this.values = values.clone();
-    this.left = problem.demands().stream().mapToInt(Demand::count).toArray();
-    // A piece that the prices make worthless must be cut all the same.
-    for (int i = 0; i < this.values.length; i++) {
-      this.values[i] = Math.max(this.values[i], HAIR * problem.demands().get(i).lengthTicks());
-    }
   }
 
-  /** Patterns, one a stick. */
+  /** The next plan, one pattern a stick. */
   List<Pattern> sticks() {
+    int[] left = problem.demands().stream().mapToInt(Demand::count).toArray();
     List<Pattern> taken = new ArrayList<>();
-    while (anyLeft()) {
-      Pattern pattern = next();
+    while (anyLeft(left)) {
+      Pattern pattern = next(left);
       for (int i = 0; i < left.length; i++) {
         left[i] -= pattern.count(i);
       }
       taken.add(pattern);
     }
+    learn(taken);
     return taken;
   }
 
-  private boolean anyLeft() {
+  private static boolean anyLeft(int[] left) {
     for (int count : left) {
       if (count > 0) {
         return true;
@@ -43,33 +51,50 @@ final class Greedy {
     return false;
   }
 
-  private Pattern next() {
+  private Pattern next(int[] left) {
     Pattern best = null;
-    double bestShare = -1;
+    double bestShare = 0;
+    Knapsack knapsack = new Knapsack(problem, values, left);
     for (int stick = 0; stick < problem.sticks().size(); stick++) {
-      for (Pattern pattern : candidates(stick)) {
-        double share = pattern.worth(values) / problem.sticks().get(stick).cost();
-        if (share > bestShare + HAIR) {
-          best = pattern;
-          bestShare = share;
-        }
+      Pattern pattern = best(knapsack.bestPattern(stick), left);
+      double share = pattern.worth(values) / problem.sticks().get(stick).cost();
+      if (pattern.pieces() > 0 && (best == null || share > bestShare * (1 + HAIR))) {
+        best = pattern;
+        bestShare = share;
       }
     }
     return best;
   }
 
-  private List<Pattern> candidates(int stick) {
-    List<Pattern> candidates = new ArrayList<>();
-    Pattern several = new Knapsack(problem, stick, values, left).bestPattern();
-    if (several.pieces() > 0) {
-      candidates.add(several);
-    }
+  /** That pattern, or a single piece that is worth more, for it may take the whole stick. */
+  private Pattern best(Pattern several, int[] left) {
+    Pattern best = several;
     for (int i = 0; i < left.length; i++) {
-      int length = problem.demands().get(i).lengthTicks();
-      if (left[i] > 0 && length <= problem.sticks().get(stick).lengthTicks()) {
-        candidates.add(Pattern.single(stick, i, left.length));
+      Pattern single = Pattern.single(several.stick(), i, left.length);
+      boolean better = best.pieces() == 0 || values[i] > best.worth(values) * (1 + HAIR);
+      if (left[i] > 0 && better && problem.fits(single)) {
+        best = single;
       }
     }
-    return candidates;
+    return best;
+  }
+
+  private void learn(List<Pattern> plan) {
+    double[] came = new double[values.length];
+    for (Pattern pattern : plan) {
+      double usedTicks = 0;
+      for (int i = 0; i < came.length; i++) {
+        usedTicks += (double) pattern.count(i) * problem.demands().get(i).lengthTicks();
+      }
+      double perTick = problem.sticks().get(pattern.stick()).cost() / usedTicks;
+      for (int i = 0; i < came.length; i++) {
+        Demand demand = problem.demands().get(i);
+        double each = perTick * Math.pow(demand.lengthTicks(), LONG_FIRST);
+        came[i] += pattern.count(i) * each / demand.count();
+      }
+    }
+    for (int i = 0; i < values.length; i++) {
+      values[i] = (1 - LEARNT) * values[i] + LEARNT * came[i];
+    }
   }
 }

@@ -1,65 +1,62 @@
 package org.scantling.cutting;
 
-import java.util.Arrays;
-
 /**
- * The most valuable ways of cutting one stick into several pieces, by dynamic programming over its
- * length.
+ * The most valuable ways of cutting sticks into several pieces, by dynamic programming over their
+ * length: one table serves every length of stick.
  */
 final class Knapsack {
   private static final double HAIR = 1e-12;
 
   private final CuttingProblem problem;
-  private final int stick;
-  private final int room;
   private final double[] values;
   private final int[] most;
   private final double[][] best;
 
   /**
-   * @param stick place of the stick in the problem
    * @param values worth of a piece of each demand, 0 or more
    * @param most pieces of each demand that may be taken
    */
-  Knapsack(CuttingProblem problem, int stick, double[] values, int[] most) {
+  Knapsack(CuttingProblem problem, double[] values, int[] most) {
     this.problem = problem;
-    this.stick = stick;
     this.values = values;
     this.most = most;
-    // A kerf goes with every piece, and one more kerf of room makes up for the last.
-    this.room =
-        Math.max(
-            0,
-            problem.allowance().roomTicks(problem.sticks().get(stick))
-                + problem.allowance().kerfTicks());
+    int room = 0;
+    for (int stick = 0; stick < problem.sticks().size(); stick++) {
+      room = Math.max(room, room(stick));
+    }
     this.best = new double[values.length + 1][room + 1];
     for (int i = values.length - 1; i >= 0; i--) {
-      fill(i);
+      fill(i, room);
     }
   }
 
   /** Takes a demand into the table of those after it. */
-  private void fill(int demand) {
+  private void fill(int demand, int room) {
     int size = size(demand);
     double[] after = best[demand + 1];
     double[] here = best[demand];
     System.arraycopy(after, 0, here, 0, room + 1);
-    for (int left = size; left <= room; left++) {
-      for (int count = 1; count <= most[demand] && count * size <= left; count++) {
-        double worth = after[left - count * size] + count * values[demand];
-        if (worth > here[left] + HAIR) {
-          here[left] = worth;
+    double worth = 0;
+    for (int count = 1; count <= most[demand] && count * size <= room; count++) {
+      worth += values[demand];
+      for (int left = count * size; left <= room; left++) {
+        double one = after[left - count * size] + worth;
+        if (one > here[left] + HAIR) {
+          here[left] = one;
         }
       }
     }
   }
 
+  /** What a piece takes up: its length and the kerf that goes with it. */
   int size(int demand) {
     return problem.demands().get(demand).lengthTicks() + problem.allowance().kerfTicks();
   }
 
-  int room() {
-    return room;
+  /** Room on a stick; one kerf more than it has makes up for the last piece, which needs none. */
+  int room(int stick) {
+    Allowance allowance = problem.allowance();
+    return Math.max(0, allowance.roomTicks(problem.sticks().get(stick)) + allowance.kerfTicks());
   }
 
   /** The most that demands from this one on can be worth on so much room. */
@@ -67,14 +64,14 @@ final class Knapsack {
     return best[demand][left];
   }
 
-  double bestWorth() {
-    return best[0][room];
+  double bestWorth(int stick) {
+    return best[0][room(stick)];
   }
 
   /** The pattern that is worth most; of equals the one with the most of the first demands. */
-  Pattern bestPattern() {
+  Pattern bestPattern(int stick) {
     int[] counts = new int[values.length];
-    int left = room;
+    int left = room(stick);
     for (int i = 0; i < counts.length; i++) {
       int count = Math.min(most[i], left / size(i));
       while (count > 0
@@ -85,10 +82,5 @@ final class Knapsack {
       left -= count * size(i);
     }
     return new Pattern(stick, counts);
-  }
-
-  @Override
-  public String toString() {
-    return "stick " + stick + ", values " + Arrays.toString(values);
   }
 }

@@ -15,13 +15,12 @@ final class PriceProgram {
   private final Variable[] prices;
   private int patterns;
 
-  PriceProgram(CuttingProblem problem) {
+  PriceProgram(CuttingProblem problem, int[] wanted) {
     this.problem = problem;
     this.prices = new Variable[problem.demands().size()];
     double dearest = problem.sticks().stream().mapToLong(Stick::cost).max().orElseThrow();
     for (int i = 0; i < prices.length; i++) {
-      int wanted = problem.demands().get(i).count();
-      prices[i] = model.addVariable("price " + i).lower(0).upper(dearest).weight(wanted);
+      prices[i] = model.addVariable("price " + i).lower(0).upper(dearest).weight(wanted[i]);
     }
   }
 

@@ -1,6 +1,7 @@
 package org.scantling.cutting;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 
 /**
@@ -15,17 +16,20 @@ final class Prices {
   private double[] values;
   private double bound;
 
-  Prices(CuttingProblem problem) {
+  /**
+   * @param wanted pieces of each demand, which may be fewer than the problem's
+   */
+  Prices(CuttingProblem problem, int[] wanted) {
     this.problem = problem;
-    this.most = problem.demands().stream().mapToInt(Demand::count).toArray();
+    this.most = wanted.clone();
   }
 
   /**
    * Finds prices and the patterns that hold them down, starting from the given patterns, to which
    * the found ones are added.
    */
-  void settle(List<Pattern> patterns) {
-    PriceProgram program = new PriceProgram(problem);
+  void settle(Collection<Pattern> patterns) {
+    PriceProgram program = new PriceProgram(problem, most);
     List<Pattern> fresh = new ArrayList<>(patterns);
     while (!fresh.isEmpty()) {
       fresh.forEach(program::holdDown);
@@ -51,12 +55,12 @@ final class Prices {
   private List<Pattern> tooDear() {
     List<Pattern> dear = new ArrayList<>();
     double excess = dearestSingle();
+    Knapsack knapsack = new Knapsack(problem, values, most);
     for (int stick = 0; stick < problem.sticks().size(); stick++) {
-      Knapsack knapsack = new Knapsack(problem, stick, values, most);
       double cost = problem.sticks().get(stick).cost();
-      excess = Math.max(excess, knapsack.bestWorth() / cost);
-      if (knapsack.bestWorth() > cost * (1 + HAIR)) {
-        dear.add(knapsack.bestPattern());
+      excess = Math.max(excess, knapsack.bestWorth(stick) / cost);
+      if (knapsack.bestWorth(stick) > cost * (1 + HAIR)) {
+        dear.add(knapsack.bestPattern(stick));
       }
     }
     double all = 0;

@@ -15,10 +15,11 @@ import org.ojalgo.type.context.NumberContext;
  * between two limits.
  *
  * <p>One worker and a limit on steps, not on time, so that the same problem always has the same
- * answer.
+ * answer; a step takes longer the more patterns there are, so there are fewer then.
  */
 final class StickProgram {
-  private static final int MOST_STEPS = 3_000;
+  private static final int MOST_WORK = 600_000;
+  private static final int MOST_STEPS = 5_000;
   private static final double WHOLE = 1e-6;
   private static final NumberContext GAP = NumberContext.of(12, 9);
 
@@ -46,8 +47,9 @@ final class StickProgram {
     ExpressionsBasedModel model = new ExpressionsBasedModel();
     model.options.integer(
         IntegerStrategy.newConfigurable().withParallelism(() -> 1).withGapTolerance(GAP));
-    model.options.iterations_abort = MOST_STEPS;
-    model.options.iterations_suffice = MOST_STEPS;
+    int steps = Math.min(MOST_STEPS, 1 + MOST_WORK / Math.max(1, patterns.size()));
+    model.options.iterations_abort = steps;
+    model.options.iterations_suffice = steps;
     Variable[] times = times(model, most);
     cover(model, times);
     Expression cost = model.addExpression("cost").lower(least / unit).upper(most / unit);

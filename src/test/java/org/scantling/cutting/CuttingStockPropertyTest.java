@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import java.util.TreeMap;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -15,8 +16,6 @@ import net.jqwik.api.Provide;
 
 /** Random jobs: equal to the best of all ways while these can be counted, and sound beyond. */
 class CuttingStockPropertyTest {
-  private static final int SIXTEENTHS = 16;
-
   @Provide
   Arbitrary<CuttingProblem> small() {
     return Combinators.combine(
@@ -76,31 +75,11 @@ class CuttingStockPropertyTest {
         .isGreaterThanOrEqualTo(CuttingStock.solve(problem).cost());
   }
 
-  /** Two hundred pieces of twelve lengths from five lengths of stock, as a yard sells them. */
   @Provide
   Arbitrary<CuttingProblem> yards() {
-    return Combinators.combine(
-            Arbitraries.integers().between(12 * SIXTEENTHS, 180 * SIXTEENTHS).set().ofSize(12),
-            Arbitraries.integers().between(1, 40).list().ofSize(12))
-        .as(CuttingStockPropertyTest::yard);
-  }
-
-  static CuttingProblem yard(Iterable<Integer> lengths, List<Integer> shares) {
-    int all = shares.stream().mapToInt(Integer::intValue).sum();
-    List<Demand> demands = new ArrayList<>();
-    int left = 200;
-    for (int length : lengths) {
-      int rest = 11 - demands.size();
-      int count =
-          rest == 0 ? left : Math.min(left - rest, Math.max(1, 200 * shares.get(rest) / all));
-      demands.add(new Demand(length, count));
-      left -= count;
-    }
-    List<Stick> sticks = new ArrayList<>();
-    for (int feet = 8; feet <= 16; feet += 2) {
-      sticks.add(new Stick(feet * 12 * SIXTEENTHS, feet));
-    }
-    return new CuttingProblem(demands, sticks, new Allowance(2, 4, 0));
+    return Arbitraries.integers()
+        .between(0, 1_000_000)
+        .map(seed -> CuttingStockBenchmark.job(new Random(seed)));
   }
 
   @Property(tries = 25, seed = "20120517", edgeCases = EdgeCasesMode.NONE)
