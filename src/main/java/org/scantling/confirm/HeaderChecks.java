@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import org.scantling.design.Geometry;
 import org.scantling.loads.LoadCombination;
@@ -25,6 +26,7 @@ public final class HeaderChecks {
   private final HeaderLoad each;
   private final Limits limits;
   private final Function<String, Source> sources;
+  private final Optional<HeaderPieces> pieces;
 
   /**
    * @param crossbeam the crossbeams that were decided
@@ -40,6 +42,21 @@ public final class HeaderChecks {
     this.sources = sources;
     this.each = new CrossbeamChecks(geometry, loads, limits, sources).onHeader(crossbeam, loads);
     this.loaded = new LoadedBeam(beam(), seats());
+    this.pieces = Optional.empty();
+  }
+
+  private HeaderChecks(HeaderChecks whole, HeaderPieces pieces) {
+    this.geometry = whole.geometry;
+    this.limits = whole.limits;
+    this.sources = whole.sources;
+    this.each = whole.each;
+    this.loaded = whole.loaded;
+    this.pieces = Optional.of(pieces);
+  }
+
+  /** The same header where no timber sold is as long: checked as it runs and in its pieces. */
+  public HeaderChecks cutOverPosts() {
+    return new HeaderChecks(this, new HeaderPieces(geometry, each, limits, sources));
   }
 
   /**
@@ -60,7 +77,10 @@ public final class HeaderChecks {
             !headers.paired(),
             geometry.headerTailIn(),
             geometry.plan().bayIn());
-    return new BeamChecks(loaded, seating, limits, sources).of(material.onePly());
+    List<Checked> checks =
+        new ArrayList<>(new BeamChecks(loaded, seating, limits, sources).of(material.onePly()));
+    pieces.ifPresent(each -> checks.addAll(each.of(material)));
+    return checks;
   }
 
   /** The heaviest load on any post and the strongest lift, by combination. */
@@ -79,6 +99,7 @@ public final class HeaderChecks {
       }
       all.add(new PostLoad(one.combination(), mostLb, Math.max(0, -leastLb)));
     }
+    pieces.ifPresent(each -> all.addAll(each.onPosts(material)));
     return all;
   }
 

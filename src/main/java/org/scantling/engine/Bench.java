@@ -96,7 +96,10 @@ final class Bench {
   }
 
   HeaderChecks headers() {
-    return new HeaderChecks(geometry(), timber(CROSSBEAM_SIZE), topLoads(), limits(), sources());
+    HeaderChecks whole =
+        new HeaderChecks(geometry(), timber(CROSSBEAM_SIZE), topLoads(), limits(), sources());
+    double soldIn = tables.stockLengths(stock.row(answers.option(HEADER_SIZE))).longestIn();
+    return geometry().headerLengthIn() > soldIn ? whole.cutOverPosts() : whole;
   }
 
   PostChecks posts() {

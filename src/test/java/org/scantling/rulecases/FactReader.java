@@ -50,6 +50,7 @@ final class FactReader {
     kinds.put("worked", FactReader::worked);
     kinds.put("parts", FactReader::parts);
     kinds.put("candidate", this::candidate);
+    kinds.put("cut", FactReader::cut);
     kinds.put("size", this::size);
     kinds.put("check", FactReader::check);
     kinds.put("dead-end", FactReader::deadEnd);
@@ -111,6 +112,17 @@ final class FactReader {
         count,
         entry.number("pitch"),
         entry.number("stretch", 1));
+  }
+
+  private static Fact cut(Entry entry) {
+    String option = entry.word("option");
+    return new Candidate.Cut(
+        question(entry, "cut"),
+        option,
+        option.split("\\+").length,
+        entry.number("longest", 1),
+        entry.number("bought", 1),
+        (int) entry.number("shared", 0));
   }
 
   private Fact candidate(Entry entry) {
