@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import org.scantling.design.Geometry;
 import org.scantling.loads.LoadCombination;
@@ -22,8 +23,10 @@ public final class HeaderChecks {
   private final Geometry geometry;
   private final LoadedBeam loaded;
   private final HeaderLoad each;
+  private final SolvedBeams beams;
   private final Limits limits;
   private final Function<String, Source> sources;
+  private final Optional<HeaderPieces> pieces;
 
   /**
    * @param crossbeam the crossbeams that were decided
@@ -61,7 +64,24 @@ public final class HeaderChecks {
     this.limits = limits;
     this.sources = sources;
     this.each = each;
+    this.beams = beams;
     this.loaded = beams.of(geometry.headerLengthIn(), posts(), seats());
+    this.pieces = Optional.empty();
+  }
+
+  private HeaderChecks(HeaderChecks whole, HeaderPieces pieces) {
+    this.geometry = whole.geometry;
+    this.limits = whole.limits;
+    this.sources = whole.sources;
+    this.each = whole.each;
+    this.beams = whole.beams;
+    this.loaded = whole.loaded;
+    this.pieces = Optional.of(pieces);
+  }
+
+  /** The same header where no timber sold is as long: checked as it runs and in its pieces. */
+  public HeaderChecks cutOverPosts() {
+    return new HeaderChecks(this, new HeaderPieces(geometry, each, limits, sources, beams));
   }
 
   /**
@@ -82,7 +102,10 @@ public final class HeaderChecks {
             !headers.paired(),
             geometry.headerTailIn(),
             geometry.plan().bayIn());
-    return new BeamChecks(loaded, seating, limits, sources).of(material.onePly());
+    List<Checked> checks =
+        new ArrayList<>(new BeamChecks(loaded, seating, limits, sources).of(material.onePly()));
+    pieces.ifPresent(each -> checks.addAll(each.of(material)));
+    return checks;
   }
 
   /**
@@ -103,6 +126,10 @@ public final class HeaderChecks {
       PostLoad load = new PostLoad(one.combination(), one.mostLb(), Math.max(0, -leastLb));
       worst.merge(one.combination(), load, PostLoad::most);
     }
+    pieces.ifPresent(
+        each ->
+            each.onPosts(material)
+                .forEach(load -> worst.merge(load.combination(), load, PostLoad::most)));
     return List.copyOf(worst.values());
   }
 

@@ -145,8 +145,11 @@ final class Bench {
   }
 
   private HeaderChecks loaded() {
-    return new HeaderChecks(
-        geometry(), timber(CROSSBEAM_SIZE), topLoads(), limits(), sources(), ledger.beams());
+    HeaderChecks whole =
+        new HeaderChecks(
+            geometry(), timber(CROSSBEAM_SIZE), topLoads(), limits(), sources(), ledger.beams());
+    double soldIn = tables.stockLengths(stock.row(answers.option(HEADER_SIZE))).longestIn();
+    return geometry().headerLengthIn() > soldIn ? whole.cutOverPosts() : whole;
   }
 
   PostChecks posts() {

@@ -58,6 +58,7 @@ final class Desk {
       case RAIL_SIZE, RAIL_HEIGHT, RAIL_NOTCH, PICKETS, RAIL_JOINT -> job.railed();
       case BRACE_SIZE, BRACE_LEG, BRACE_JOINT ->
           answers.has(BRACING) && answers.option(BRACING).equals("knee");
+      case HEADER_SPLICE -> HeaderCuts.of(job, answers).needed();
       default -> true;
     };
   }
@@ -68,6 +69,7 @@ final class Desk {
       case CROSSBEAMS_PER_BAY -> parts(question, works.spacingParts());
       case CROSSBEAM_SIZE, HEADER_SIZE, POST_SIZE, RAIL_SIZE, BRACE_SIZE -> sizes(question);
       case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT -> joints(question);
+      case HEADER_SPLICE -> cuts(question);
       default -> {
         if (!question.numeric()) {
           plain(question);
@@ -79,6 +81,12 @@ final class Desk {
   private void parts(Question question, List<Candidate.Parts> parts) {
     facts.addAll(parts);
     options.put(question, parts.stream().map(Candidate.Parts::option).toList());
+  }
+
+  private void cuts(Question question) {
+    List<Candidate.Cut> ways = HeaderCuts.of(job, answers).ways();
+    facts.addAll(ways);
+    options.put(question, ways.stream().map(Candidate.Cut::option).toList());
   }
 
   private void plain(Question question) {

@@ -59,12 +59,19 @@ final class Parts {
               .unitWeightPcf();
       double weightLb =
           MemberWeight.of(member.breadthIn(), member.depthIn(), unitWeightPcf)
-              .weightLb(member.lengthIn());
+              .weightLb(pieceIn(member));
       if (heaviest == null || weightLb > heaviest.number()) {
         heaviest = piece(member, weightLb);
       }
     }
     return heaviest;
+  }
+
+  /** A header is lifted in the pieces it is cut into. */
+  private double pieceIn(Member member) {
+    return member.role().equals("header")
+        ? HeaderCuts.of(job, answers).longestPieceIn()
+        : member.lengthIn();
   }
 
   private static Worked piece(Member member, double weightLb) {

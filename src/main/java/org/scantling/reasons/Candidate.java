@@ -34,6 +34,25 @@ public sealed interface Candidate extends Fact {
   /** A size for which the standard has no strength in the species and grade. */
   record Ungraded(Question question, String option) implements Candidate {}
 
+  /**
+   * A header in one piece, or in pieces that meet over posts.
+   *
+   * @param option bays of each piece from the first post on, such as 3+2+3
+   * @param pieceCount how many pieces
+   * @param longestIn the longest of them
+   * @param boughtIn the shortest lengths sold that hold each, together
+   * @param sharedCount posts over which both boards of a pair would be cut, one of them turned
+   *     round
+   */
+  record Cut(
+      Question question,
+      String option,
+      int pieceCount,
+      double longestIn,
+      double boughtIn,
+      int sharedCount)
+      implements Candidate {}
+
   /** A bare word. */
   record Plain(Question question, String option) implements Candidate {}
 }

@@ -67,7 +67,8 @@ public enum Question {
   CROSSBEAM_JOINT(JOINTS, "joint.crossbeam"),
   HEADER_JOINT(JOINTS, "joint.header"),
   RAIL_JOINT(JOINTS, "joint.rail"),
-  BRACE_JOINT(JOINTS, "joint.brace");
+  BRACE_JOINT(JOINTS, "joint.brace"),
+  HEADER_SPLICE(JOINTS, "joint.splice");
 
   private final Phase phase;
   private final String id;

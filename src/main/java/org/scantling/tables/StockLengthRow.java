@@ -23,6 +23,11 @@ public record StockLengthRow(
     lengthsIn = List.copyOf(lengthsIn);
   }
 
+  /** The longest that is sold. */
+  public double longestIn() {
+    return lengthsIn.get(lengthsIn.size() - 1);
+  }
+
   static StockLengthRow read(Row row) {
     List<Double> lengthsIn = row.positives("lengths_in");
     for (int i = 1; i < lengthsIn.size(); i++) {

@@ -24,6 +24,7 @@ class ImportOrderTest {
     may("timber", "quantity");
     may("loads", "quantity");
     may("ground", "quantity");
+    may("cutting");
     may("tables", "quantity", "reasons");
     may(
         "confirm",
@@ -54,7 +55,7 @@ class ImportOrderTest {
     may("words", "quantity", "design", "reasons", "tables");
     may("rulebook", "quantity", "reasons", "tables", "words");
     may("print", "quantity", "design", "reasons", "tables", "words", "spans", "rulebook");
-    may("shop", "quantity", "design", "reasons", "tables", "words");
+    may("shop", "quantity", "design", "reasons", "tables", "cutting", "print");
     may("drawing", "quantity", "design", "reasons", "tables", "words");
     may("sheets", "quantity", "design", "reasons", "tables", "words");
   }

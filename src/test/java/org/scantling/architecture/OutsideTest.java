@@ -28,6 +28,11 @@ class OutsideTest {
   }
 
   @Test
+  void only_the_cutting_of_stock_imports_the_solver_of_programs() {
+    check(only("the solver", "cutting", "org.ojalgo.."));
+  }
+
+  @Test
   void only_readers_and_writers_of_files_import_their_formats() {
     check(
         noClasses()

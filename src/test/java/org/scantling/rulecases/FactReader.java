@@ -55,6 +55,7 @@ final class FactReader {
     kinds.put("parts", FactReader::parts);
     kinds.put("candidate", this::candidate);
     kinds.put("plain", e -> new Candidate.Plain(question(e, "plain"), e.word("option")));
+    kinds.put("cut", FactReader::cut);
     kinds.put("size", this::size);
     kinds.put("check", FactReader::check);
     kinds.put("dead-end", FactReader::deadEnd);
@@ -123,6 +124,17 @@ final class FactReader {
         count,
         entry.number("pitch"),
         entry.number("stretch", 1));
+  }
+
+  private static Fact cut(Entry entry) {
+    String option = entry.word("option");
+    return new Candidate.Cut(
+        question(entry, "cut"),
+        option,
+        option.split("\\+").length,
+        entry.number("longest", 1),
+        entry.number("bought", 1),
+        (int) entry.number("shared", 0));
   }
 
   private Fact candidate(Entry entry) {

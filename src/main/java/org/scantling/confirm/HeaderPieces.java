@@ -1,0 +1,119 @@
+package org.scantling.confirm;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.scantling.design.Geometry;
+import org.scantling.mechanics.BeamLoad;
+import org.scantling.reasons.Checked;
+import org.scantling.reasons.Source;
+
+/**
+ * A header that is cut over posts no longer runs on over them. Of all pieces the shortest work
+ * hardest: one bay alone sags and bends most in its middle and rests on half a post at each end,
+ * two bays bend most over the post between them and press hardest on it. Both are checked without
+ * the tails, which would relieve them.
+ */
+final class HeaderPieces {
+  private static final int MOST_BAYS = 2;
+
+  private final Geometry geometry;
+  private final HeaderLoad each;
+  private final Limits limits;
+  private final Function<String, Source> sources;
+  private final SolvedBeams beams;
+
+  /**
+   * @param beams what was solved before
+   */
+  HeaderPieces(
+      Geometry geometry,
+      HeaderLoad each,
+      Limits limits,
+      Function<String, Source> sources,
+      SolvedBeams beams) {
+    this.beams = beams;
+    this.geometry = geometry;
+    this.each = each;
+    this.limits = limits;
+    this.sources = sources;
+  }
+
+  /** Every check of that stock size; of a pair one board is checked for the whole. */
+  List<Checked> of(Material material) {
+    List<Checked> checks = new ArrayList<>();
+    for (int bays = 1; bays <= mostBays(); bays++) {
+      checks.addAll(
+          new BeamChecks(loaded(bays), seating(bays), limits, sources).of(material.onePly()));
+    }
+    return checks;
+  }
+
+  /** The load on the post in the middle of the longest piece looked at. */
+  List<HeaderChecks.PostLoad> onPosts(Material material) {
+    List<HeaderChecks.PostLoad> all = new ArrayList<>();
+    for (SupportCase one : loaded(mostBays()).onSupports(material.weightLbPerIn())) {
+      all.add(new HeaderChecks.PostLoad(one.combination(), one.mostLb(), 0));
+    }
+    return all;
+  }
+
+  private int mostBays() {
+    return Math.min(MOST_BAYS, geometry.plan().bays());
+  }
+
+  private BeamChecks.Seating seating(int bays) {
+    double postIn = geometry.posts().breadthIn();
+    return new BeamChecks.Seating(
+        "header",
+        geometry.headers().notchIn(),
+        bays == 1 ? postIn / 2 : postIn,
+        postIn,
+        !geometry.headers().paired(),
+        0,
+        geometry.plan().bayIn());
+  }
+
+  private LoadedBeam loaded(int bays) {
+    double bayIn = geometry.plan().bayIn();
+    double[] posts = new double[bays + 1];
+    for (int i = 0; i < posts.length; i++) {
+      posts[i] = i * bayIn;
+    }
+    return beams.of(bays * bayIn, posts, loads(bays));
+  }
+
+  private BeamLoads loads(int bays) {
+    List<List<Double>> byBay = new ArrayList<>();
+    List<Double> all = new ArrayList<>();
+    for (int bay = 0; bay < bays; bay++) {
+      boolean last = bay == bays - 1;
+      byBay.add(crossbeams(bay, last));
+      all.addAll(byBay.get(bay));
+    }
+    return new BeamLoads(
+        at(all, each.deadLb()),
+        at(all, each.vinesLb()),
+        byBay.stream().map(places -> at(places, each.liveLb())).toList(),
+        List.of(new BeamLoad.Point(geometry.plan().bayIn() / 2, each.personLb())),
+        byBay.stream().map(places -> at(places, each.snowLb())).toList(),
+        at(all, each.windDownLb()),
+        at(all, -each.windUpLb()));
+  }
+
+  /** A crossbeam over the joint may rest on either piece, so it counts on both. */
+  private List<Double> crossbeams(int bay, boolean last) {
+    List<Double> places = new ArrayList<>();
+    int perBay = geometry.crossbeams().perBay();
+    for (int i = 0; i < perBay + (last ? 1 : 0); i++) {
+      places.add((bay + (double) i / perBay) * geometry.plan().bayIn());
+    }
+    return places;
+  }
+
+  private static List<BeamLoad> at(List<Double> places, double forceLb) {
+    List<BeamLoad> loads = new ArrayList<>();
+    places.forEach(place -> loads.add(new BeamLoad.Point(place, forceLb)));
+    return loads;
+  }
+}

@@ -1,0 +1,158 @@
+package org.scantling.engine;
+
+import static org.scantling.reasons.Question.*;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.scantling.design.Geometry;
+import org.scantling.reasons.Candidate;
+
+/**
+ * The ways in which a header can be pieced together: whole, or cut over posts into as few pieces as
+ * the lengths sold allow, all but the first and the last alike.
+ */
+final class HeaderCuts {
+  private static final double LAST_BITS = 1e-9;
+
+  private final Geometry geometry;
+  private final List<Double> soldIn;
+  private final double stretchRatio;
+  private final String decided;
+
+  /**
+   * @param soldIn lengths sold, shortest first
+   * @param stretchRatio length along the header over length in plan
+   * @param decided the way that was chosen, empty before
+   */
+  HeaderCuts(Geometry geometry, List<Double> soldIn, double stretchRatio, String decided) {
+    this.geometry = geometry;
+    this.soldIn = soldIn;
+    this.stretchRatio = stretchRatio;
+    this.decided = decided;
+  }
+
+  static HeaderCuts of(Job job, Answers answers) {
+    Geometry geometry = job.bench(answers).geometry();
+    List<Double> soldIn =
+        job.tables().stockLengths(job.stock().row(answers.option(HEADER_SIZE))).lengthsIn();
+    boolean slopes = answers.has(TOP_LINE) && answers.option(TOP_LINE).equals("follows-ground");
+    double slopeRatio = slopes ? job.site().ground().slopePercent() / 100 : 0;
+    String decided = answers.find(HEADER_SPLICE).map(each -> each.option()).orElse("");
+    return new HeaderCuts(geometry, soldIn, Math.hypot(1, slopeRatio), decided);
+  }
+
+  /** True where no length sold holds the whole header. */
+  boolean needed() {
+    return wholeIn() > longestSoldIn() + LAST_BITS;
+  }
+
+  /** The longest piece of the way that was chosen, the whole header before. */
+  double longestPieceIn() {
+    return needed() && !decided.isEmpty()
+        ? longestIn(Arrays.stream(decided.split("\\+")).map(Integer::valueOf).toList())
+        : wholeIn();
+  }
+
+  /**
+   * The whole header first, then its ways of being cut, those with the most even pieces last and of
+   * them those that look the same from both ends.
+   */
+  List<Candidate.Cut> ways() {
+    List<Candidate.Cut> ways = new ArrayList<>();
+    ways.add(cut(List.of(bays())));
+    List<List<Integer>> fewest = List.of();
+    for (int pieces = 2; pieces <= bays() && fewest.isEmpty(); pieces++) {
+      fewest = inPieces(pieces);
+    }
+    fewest.stream()
+        .sorted(
+            Comparator.comparing(HeaderCuts::unevenness).reversed().thenComparing(HeaderCuts::even))
+        .map(this::cut)
+        .forEach(ways::add);
+    return ways;
+  }
+
+  private List<List<Integer>> inPieces(int pieces) {
+    List<List<Integer>> ways = new ArrayList<>();
+    int between = pieces - 2;
+    int mostBetween = between == 0 ? 1 : bays();
+    for (int middle = 1; middle <= mostBetween; middle++) {
+      int ends = bays() - middle * between;
+      // A way from the other end is the same way.
+      for (int first = (ends + 1) / 2; first < ends; first++) {
+        List<Integer> way = new ArrayList<>();
+        way.add(first);
+        for (int i = 0; i < between; i++) {
+          way.add(middle);
+        }
+        way.add(ends - first);
+        if (longestIn(way) <= longestSoldIn() + LAST_BITS) {
+          ways.add(way);
+        }
+      }
+    }
+    return ways;
+  }
+
+  private Candidate.Cut cut(List<Integer> way) {
+    String option = way.stream().map(String::valueOf).collect(Collectors.joining("+"));
+    double boughtIn = IntStream.range(0, way.size()).mapToDouble(i -> soldFor(way, i)).sum();
+    int shared = geometry.headers().paired() ? shared(way) : 0;
+    return new Candidate.Cut(HEADER_SPLICE, option, way.size(), longestIn(way), boughtIn, shared);
+  }
+
+  private double soldFor(List<Integer> way, int piece) {
+    double neededIn = pieceIn(way, piece);
+    return soldIn.stream()
+        .filter(each -> each + LAST_BITS >= neededIn)
+        .findFirst()
+        .orElse(neededIn);
+  }
+
+  private double longestIn(List<Integer> way) {
+    return IntStream.range(0, way.size()).mapToDouble(i -> pieceIn(way, i)).max().orElseThrow();
+  }
+
+  /** Pieces are cut at the centres of posts; the first and the last carry a tail. */
+  private double pieceIn(List<Integer> way, int piece) {
+    int tails = (piece == 0 ? 1 : 0) + (piece == way.size() - 1 ? 1 : 0);
+    return way.get(piece) * geometry.plan().bayIn() * stretchRatio
+        + tails * geometry.headerTailIn();
+  }
+
+  /** The same from both ends. */
+  private static boolean even(List<Integer> way) {
+    return way.get(0).equals(way.get(way.size() - 1));
+  }
+
+  private static int unevenness(List<Integer> way) {
+    return way.stream().max(Integer::compare).orElseThrow()
+        - way.stream().min(Integer::compare).orElseThrow();
+  }
+
+  private int shared(List<Integer> way) {
+    List<Integer> cuts = new ArrayList<>();
+    int post = 0;
+    for (int i = 0; i + 1 < way.size(); i++) {
+      post += way.get(i);
+      cuts.add(post);
+    }
+    return (int) cuts.stream().filter(each -> cuts.contains(bays() - each)).count();
+  }
+
+  private int bays() {
+    return geometry.plan().bays();
+  }
+
+  private double wholeIn() {
+    return pieceIn(List.of(bays()), 0);
+  }
+
+  private double longestSoldIn() {
+    return soldIn.get(soldIn.size() - 1);
+  }
+}
