@@ -41,7 +41,8 @@ final class Assembly {
         decisions(),
         done ? checks() : List.of(),
         cautions(),
-        assumptions);
+        assumptions,
+        StatedFacts.of(job.facts(), assumptions));
   }
 
   private Structure structure() {

@@ -53,6 +53,7 @@ final class Pass {
     for (Phase phase : Phase.values()) {
       run(phase);
       if (broken != null || refusal != null) {
+        cautionOfAnyWork();
         return;
       }
     }
@@ -109,6 +110,15 @@ final class Pass {
         answer(question, desk, about(question, fired));
       }
     }
+  }
+
+  /** Where nothing is built, what holds whatever an engineer may make of it. */
+  private void cautionOfAnyWork() {
+    List<Fact> facts = new ArrayList<>(job.facts());
+    facts.addAll(job.tables().cautions().rows());
+    facts.addAll(job.tables().wind().rows());
+    facts.addAll(relied());
+    rules.run(Phase.CAUTIONS, facts, allowed).forEach(this::noteIfGeneral);
   }
 
   private void noteIfGeneral(Fired fired) {

@@ -15,6 +15,7 @@ import org.scantling.design.Structure;
  * @param checks every structural check of the chosen sizes, worst combination each
  * @param cautions what a person must be told, gravest first
  * @param assumptions paths of the site file that were left out and decided by a rule
+ * @param given what the site file states, in the order of its sections
  */
 public record Proposal(
     String title,
@@ -23,13 +24,15 @@ public record Proposal(
     List<Decision> decisions,
     List<Checked> checks,
     List<Reason> cautions,
-    List<String> assumptions) {
+    List<String> assumptions,
+    List<Stated> given) {
 
   public Proposal {
     decisions = List.copyOf(decisions);
     checks = List.copyOf(checks);
     cautions = List.copyOf(cautions);
     assumptions = List.copyOf(assumptions);
+    given = List.copyOf(given);
   }
 
   /** A structure, or none. */
