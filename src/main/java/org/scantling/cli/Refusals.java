@@ -1,6 +1,7 @@
 package org.scantling.cli;
 
 import java.io.PrintWriter;
+import org.scantling.print.ErrorText;
 import picocli.CommandLine;
 import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.ParameterException;
@@ -12,7 +13,7 @@ final class Refusals implements IParameterExceptionHandler {
   public int handleParseException(ParameterException exception, String[] args) {
     CommandLine command = exception.getCommandLine();
     PrintWriter err = command.getErr();
-    err.println("scantling: " + exception.getMessage());
+    err.println(ErrorText.of("scantling: " + exception.getMessage()));
     if (!UnmatchedArgumentException.printSuggestions(exception, err)) {
       err.println(
           "Maybe `" + command.getCommandSpec().qualifiedName() + " --help` shows what is right.");

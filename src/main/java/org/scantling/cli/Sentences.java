@@ -2,6 +2,7 @@ package org.scantling.cli;
 
 import java.io.PrintWriter;
 import org.scantling.intake.IntakeException;
+import org.scantling.print.ErrorText;
 import org.scantling.quantity.QuantityException;
 import org.scantling.tables.TableException;
 import org.scantling.words.UnknownSubject;
@@ -24,7 +25,7 @@ final class Sentences implements IExecutionExceptionHandler {
             || exception instanceof QuantityException
             || exception instanceof UnknownSubject
             || exception instanceof WrongOption;
-    err.println(theirs ? exception.getMessage() : fault(exception));
+    err.println(ErrorText.of(theirs ? exception.getMessage() : fault(exception)));
     if (SiteOptions.verbose(parsed)) {
       exception.printStackTrace(err);
     }

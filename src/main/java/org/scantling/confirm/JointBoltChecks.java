@@ -1,6 +1,7 @@
 package org.scantling.confirm;
 
 import java.util.List;
+import org.scantling.design.Structure;
 import org.scantling.loads.LoadCombination;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Checked;
@@ -34,12 +35,21 @@ public final class JointBoltChecks {
     this.rules = rules;
   }
 
+  /** Where the bolts of that way of bolting sit, as every check here takes them. */
+  public Structure.Bolts places(JointFix fix) {
+    JointBoltLayout layout = layout(fix);
+    return new Structure.Bolts(layout.toEdgeIn(), layout.spacingIn(), layout.rowsApartIn());
+  }
+
+  private JointBoltLayout layout(JointFix fix) {
+    return JointBoltLayout.of(
+        fix.count(), fix.dowel().nominalDiameterIn(), crossing, rules.factors().bolts());
+  }
+
   /** Every check of that way of bolting, each with its worst combination. */
   public List<Checked> of(JointFix fix) {
     WorstChecks worst = new WorstChecks("joint", rules.limits(), rules.sources());
-    JointBoltLayout layout =
-        JointBoltLayout.of(
-            fix.count(), fix.dowel().nominalDiameterIn(), crossing, rules.factors().bolts());
+    JointBoltLayout layout = layout(fix);
     for (JointForce force : forces.onPost()) {
       bolts(worst, fix.dowel(), layout, force);
     }

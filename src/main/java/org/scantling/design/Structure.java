@@ -1,6 +1,7 @@
 package org.scantling.design;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A resized structure: where everything stands, every kind of member, and the footings.
@@ -8,8 +9,10 @@ import java.util.List;
  * @param geometry places and lengths
  * @param members one entry a role
  * @param footings the holes
+ * @param bolts where the bolts of paired headers sit; empty where headers lie on the posts
  */
-public record Structure(Geometry geometry, List<Member> members, Footings footings) {
+public record Structure(
+    Geometry geometry, List<Member> members, Footings footings, Optional<Bolts> bolts) {
   public Structure {
     members = List.copyOf(members);
   }
@@ -43,6 +46,15 @@ public record Structure(Geometry geometry, List<Member> members, Footings footin
       notches = List.copyOf(notches);
     }
   }
+
+  /**
+   * The bolts at one crossing of paired headers and a post, one above the other.
+   *
+   * @param fromTopIn from the top of the post to the upper bolt
+   * @param apartIn from the upper to the lower
+   * @param rowsApartIn between two such rows side by side; 0 for one
+   */
+  public record Bolts(double fromTopIn, double apartIn, double rowsApartIn) {}
 
   /**
    * @param face underside, top, inner or outer

@@ -45,7 +45,8 @@ final class Assembly {
         done ? pass.confirmation().checks() : List.of(),
         cautions(),
         assumptions,
-        pass.yardstick());
+        pass.yardstick(),
+        StatedFacts.of(job.facts(), assumptions));
   }
 
   /** The same pass, in which every question that a design answers was held against the findings. */

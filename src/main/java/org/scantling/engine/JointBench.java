@@ -3,6 +3,7 @@ package org.scantling.engine;
 import static org.scantling.reasons.Question.*;
 
 import java.util.List;
+import java.util.Optional;
 import org.scantling.confirm.JointBoltChecks;
 import org.scantling.confirm.JointBraceChecks;
 import org.scantling.confirm.JointCrossing;
@@ -11,7 +12,7 @@ import org.scantling.confirm.JointForces;
 import org.scantling.confirm.JointRules;
 import org.scantling.confirm.JointSeatChecks;
 import org.scantling.confirm.Material;
-import org.scantling.design.Geometry;
+import org.scantling.design.Structure;
 import org.scantling.reasons.Checked;
 import org.scantling.tables.JointRow;
 
@@ -60,6 +61,14 @@ final class JointBench {
     };
   }
 
+  /** Where the bolts sit, where a row of the joints table bolts paired headers. */
+  Optional<Structure.Bolts> bolts(JointRow row) {
+    JointFix fix = table.fix(row);
+    return paired() && fix.way() == JointFix.Way.BOLTED
+        ? Optional.of(bolted().places(fix))
+        : Optional.empty();
+  }
+
   private List<Checked> crossbeam(JointFix fix) {
     return JointSeatChecks.ofCrossbeam(
             forces.get(), bench.timber(CROSSBEAM_SIZE), bench.timber(HEADER_SIZE), rules.get())
@@ -68,13 +77,21 @@ final class JointBench {
 
   private List<Checked> header(JointFix fix) {
     Material header = bench.timber(HEADER_SIZE);
-    Material post = bench.timber(POST_SIZE);
-    Geometry geometry = bench.geometry();
-    if (!geometry.headers().paired()) {
-      return JointSeatChecks.ofHeader(forces.get(), header, post, rules.get()).header(fix);
-    }
-    JointCrossing crossing = new JointCrossing(post, header, geometry.headerTailIn());
-    return new JointBoltChecks(crossing, forces.get(), rules.get()).of(fix);
+    return paired()
+        ? bolted().of(fix)
+        : JointSeatChecks.ofHeader(forces.get(), header, bench.timber(POST_SIZE), rules.get())
+            .header(fix);
+  }
+
+  private boolean paired() {
+    return bench.geometry().headers().paired();
+  }
+
+  private JointBoltChecks bolted() {
+    JointCrossing crossing =
+        new JointCrossing(
+            bench.timber(POST_SIZE), bench.timber(HEADER_SIZE), bench.geometry().headerTailIn());
+    return new JointBoltChecks(crossing, forces.get(), rules.get());
   }
 
   private List<Checked> brace(JointFix fix) {

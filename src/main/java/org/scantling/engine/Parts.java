@@ -4,6 +4,7 @@ import static org.scantling.reasons.Question.*;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.scantling.design.Geometry;
 import org.scantling.design.Structure;
 import org.scantling.design.Structure.Member;
@@ -35,7 +36,7 @@ final class Parts {
   /** What the whole comes to: its timber and how many sizes differ from the base. */
   BayTrial trial() {
     double timberIn3 = 0;
-    for (Member member : structure().members()) {
+    for (Member member : all()) {
       timberIn3 += member.breadthIn() * member.depthIn() * member.lengthIn() * member.count();
     }
     int newSizes = 0;
@@ -51,7 +52,7 @@ final class Parts {
   /** The piece that weighs most, wet, for whoever has to lift it. */
   Worked heaviest() {
     Worked heaviest = null;
-    for (Member member : structure().members()) {
+    for (Member member : all()) {
       double unitWeightPcf =
           job.stock()
               .material(member.size(), member.species(), member.grade())
@@ -85,6 +86,10 @@ final class Parts {
   }
 
   Structure structure() {
+    return new Structure(geometry, all(), footings(), bolts());
+  }
+
+  private List<Member> all() {
     List<Member> members = new ArrayList<>();
     members.add(posts());
     members.add(headers());
@@ -95,7 +100,15 @@ final class Parts {
     if (answers.has(BRACE_SIZE) && answers.option(BRACING).equals("knee")) {
       members.add(braces());
     }
-    return new Structure(geometry, members, footings());
+    return members;
+  }
+
+  private Optional<Structure.Bolts> bolts() {
+    Bench bench = new Bench(job.tables(), job.stock(), answers);
+    return answers
+        .find(HEADER_JOINT)
+        .map(answer -> job.tables().joints().row(answer.option()))
+        .flatMap(row -> new JointBench(bench).bolts(row));
   }
 
   private Structure.Footings footings() {

@@ -65,6 +65,7 @@ final class Pass {
       }
       run(phase);
       if (broken != null || refusal != null) {
+        cautionOfAnyWork();
         return;
       }
     }
@@ -173,6 +174,15 @@ final class Pass {
       }
       default -> Optional.empty();
     };
+  }
+
+  /** Where nothing is built, what holds whatever an engineer may make of it. */
+  private void cautionOfAnyWork() {
+    List<Fact> facts = new ArrayList<>(job.facts());
+    facts.addAll(job.tables().cautions().rows());
+    facts.addAll(job.tables().wind().rows());
+    facts.addAll(relied());
+    sheets.ofAnyWork(facts).forEach(this::noteIfGeneral);
   }
 
   private void noteIfGeneral(Fired fired) {

@@ -53,6 +53,13 @@ final class Sheets {
     return sheet;
   }
 
+  /** What the cautions find where there is no structure to lay out. */
+  List<Fired> ofAnyWork(List<Fact> facts) {
+    List<Fact> all = new ArrayList<>(rows.of(Phase.CAUTIONS));
+    all.addAll(rules.read(Phase.CAUTIONS, facts));
+    return rules.run(Phase.CAUTIONS, all, allowed);
+  }
+
   private List<Fired> fired(Phase phase, List<Fact> told, Desk desk) {
     List<Fact> facts = new ArrayList<>(rows.of(phase));
     facts.addAll(ofTheJob.computeIfAbsent(phase, each -> rules.read(each, job.facts())));

@@ -36,6 +36,15 @@ final class Assumed {
         && weight(decision).filter(weight -> weight == Weight.KEPT).isEmpty();
   }
 
+  /** What about the place was assumed, by name. */
+  List<String> place() {
+    return subjects.rows().stream()
+        .filter(SubjectRow::site)
+        .filter(row -> answer.decision(row.question()).filter(this::is).isPresent())
+        .map(row -> voice.label(row.question()))
+        .toList();
+  }
+
   void write(Page page) {
     List<Block.Item> items = new ArrayList<>();
     for (SubjectRow row : subjects.rows()) {

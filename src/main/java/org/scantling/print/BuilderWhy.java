@@ -12,6 +12,7 @@ import org.scantling.words.Voice;
 /** Explains to the builder: the number, the rule, the source, and what stopped the next smaller. */
 final class BuilderWhy {
   private static final int MOST_TRIED = 4;
+  private static final double JUST_MET = 1 - 1e-6;
 
   private final Told told;
   private final Voice voice;
@@ -100,13 +101,19 @@ final class BuilderWhy {
     if (!told.words().subjects().row(decision.question()).safety()) {
       return;
     }
-    List<Block.Item> items =
+    List<Checked> checks =
         told.proposal().checks().stream()
             .filter(each -> each.role().equals(decision.question().subject()))
             .sorted(Comparator.comparingDouble((Checked each) -> each.check().ratio()).reversed())
-            .limit(MOST_TRIED)
-            .map(this::worked)
             .toList();
+    List<Block.Item> items = new ArrayList<>();
+    checks.stream()
+        .filter(each -> !voice.prescribed(each.id()))
+        .limit(MOST_TRIED)
+        .forEach(each -> items.add(worked(each)));
+    checks.stream()
+        .filter(each -> voice.prescribed(each.id()))
+        .forEach(each -> items.add(prescribed(each)));
     if (!items.isEmpty()) {
       page.heading("How hard it is worked now").items(items);
     }
@@ -123,6 +130,17 @@ final class BuilderWhy {
             + voice.source(checked.source())
             + ")"
             + line.besideBase(checked));
+  }
+
+  /** A limit that is just met is no alarm: the standard says how far one may go. */
+  private Block.Item prescribed(Checked checked) {
+    String met =
+        checked.check().ratio() > JUST_MET
+            ? "exactly at the limit, " + line.there(checked)
+            : line.asked(checked) + " of " + line.there(checked);
+    return new Block.Item(
+        "Prescribed",
+        voice.check(checked.id()) + ": " + met + " (" + voice.source(checked.source()) + ")");
   }
 
   private Block.Item item(Decision decision) {

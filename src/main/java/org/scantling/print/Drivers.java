@@ -6,7 +6,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Mover;
 import org.scantling.reasons.Proposal;
@@ -35,22 +34,34 @@ final class Drivers {
 
   /** The one that did most first; where nothing was worked out, in the order of the report. */
   List<Decision> of(Decision decision) {
-    Set<Decision> told = new LinkedHashSet<>();
-    if (decision.movers().isEmpty()) {
-      told.addAll(read(decision));
-    }
-    for (Mover mover : decision.movers()) {
-      proposal.decision(mover.question()).ifPresent(each -> told.addAll(named(each)));
-    }
-    told.removeIf(each -> behind(each).contains(decision.question()));
-    return told.stream().limit(MOST).toList();
+    return all(decision).stream()
+        .filter(each -> !behind(each).contains(decision.question()))
+        .limit(MOST)
+        .toList();
   }
 
-  /** A decision and all that it came from: what a decision brought about is no cause of it. */
+  private Set<Decision> all(Decision decision) {
+    Set<Decision> all = new LinkedHashSet<>();
+    if (decision.movers().isEmpty()) {
+      all.addAll(read(decision));
+    }
+    for (Mover mover : decision.movers()) {
+      proposal.decision(mover.question()).ifPresent(each -> all.addAll(named(each)));
+    }
+    return all;
+  }
+
+  /**
+   * A decision, its chief cause, the chief cause of that, and so on: what a decision brought about
+   * is no cause of it.
+   */
   private Set<Question> behind(Decision decision) {
-    Set<Question> seen = new HashSet<>();
-    walk(decision.question().id(), seen, each -> false);
-    return seen;
+    Set<Question> behind = new HashSet<>();
+    Optional<Decision> each = Optional.of(decision);
+    while (each.isPresent() && behind.add(each.get().question())) {
+      each = all(each.get()).stream().findFirst();
+    }
+    return behind;
   }
 
   /** True where the order of the causes is that of what they did. */
@@ -71,23 +82,23 @@ final class Drivers {
   private List<Decision> read(Decision decision) {
     Set<Question> seen = new HashSet<>(Set.of(decision.question()));
     List<Decision> found = new ArrayList<>();
-    Predicate<Decision> nearest = each -> row(each).driver() && found.add(each);
-    causes.of(decision).forEach(each -> walk(each, seen, nearest));
+    causes.of(decision).forEach(each -> walk(each, seen, found));
     return subjects.rows().stream()
         .flatMap(row -> found.stream().filter(each -> each.question() == row.question()))
         .toList();
   }
 
   /** An answer that is as in the base passes nothing on. */
-  private void walk(String reference, Set<Question> seen, Predicate<Decision> ends) {
+  private void walk(String reference, Set<Question> seen, List<Decision> found) {
     Optional<Decision> decision = causes.decision(reference);
     if (decision.isEmpty() || !seen.add(decision.get().question())) {
       return;
     }
     Decision each = decision.get();
-    boolean otherwise = each.changed() || each.base().isEmpty();
-    if (otherwise && !(each.changed() && ends.test(each))) {
-      causes.of(each).forEach(next -> walk(next, seen, ends));
+    if (each.changed() && row(each).driver()) {
+      found.add(each);
+    } else if (each.changed() || each.base().isEmpty()) {
+      causes.of(each).forEach(next -> walk(next, seen, found));
     }
   }
 

@@ -1,5 +1,6 @@
 package org.scantling.print;
 
+import java.util.List;
 import java.util.stream.Stream;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Demand;
@@ -12,14 +13,19 @@ import org.scantling.words.Voice;
 
 /** What is said where no structure fits: what breaks it, by how much, and what would help. */
 final class EngineerSection {
+  private static final String TAKE_ALONG =
+      "Take along this page, the base design as it was built, and pictures of how it has stood.";
+
   private final Voice voice;
+  private final String baseTitle;
 
   EngineerSection(Told told) {
-    this(told.voice());
+    this(told.voice(), told.proposal().baseTitle());
   }
 
-  EngineerSection(Voice voice) {
+  EngineerSection(Voice voice, String baseTitle) {
     this.voice = voice;
+    this.baseTitle = baseTitle;
   }
 
   void write(Page page, Result.NeedsEngineer result) {
@@ -28,6 +34,21 @@ final class EngineerSection {
             + " answer for on this site.");
     page.heading("What breaks it").paragraph(broken(result));
     page.heading("What would bring it back").paragraph(back(result));
+    page.heading("What to ask the engineer").add(Block.Items.of(List.of(ask(result), TAKE_ALONG)));
+  }
+
+  private String ask(Result.NeedsEngineer result) {
+    String whole = "Whether the " + baseTitle + " can be built here";
+    String parts = "timbers, joints and footings; under seal where that is asked.";
+    if (result.reason().finding() instanceof Finding.Refuse refuse
+        && refuse.evidence().find("asked").orElse(null) instanceof Evidence.Seen.Amount asked) {
+      String what = voice.path(result.demand()) + " of " + voice.say(asked.measure());
+      return whole + " with " + what + ", and with what " + parts;
+    }
+    return result
+        .broken()
+        .map(question -> whole + ", and with what " + voice.label(question) + ", " + parts)
+        .orElse(whole + ", and with what " + parts);
   }
 
   private String broken(Result.NeedsEngineer result) {

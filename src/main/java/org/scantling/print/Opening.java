@@ -1,73 +1,150 @@
 package org.scantling.print;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.scantling.design.Geometry;
 import org.scantling.design.Structure;
 import org.scantling.quantity.Measure;
+import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
+import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
-import org.scantling.words.SubjectRow;
+import org.scantling.reasons.Question;
 import org.scantling.words.Voice;
-import org.scantling.words.Words;
 
 /** The answer, in a few sentences. */
 final class Opening {
+  private static final double ROUNDED_IN = 1.0 / 8;
+
+  private final Told told;
   private final Proposal proposal;
-  private final Words words;
   private final Voice voice;
 
   Opening(Told told) {
+    this.told = told;
     this.proposal = told.proposal();
-    this.words = told.words();
     this.voice = told.voice();
   }
 
-  void write(Page page, Structure structure) {
-    Geometry geometry = structure.geometry();
-    page.paragraph(
-        "Build the "
-            + proposal.baseTitle()
-            + " "
-            + inches(geometry.lengthIn())
-            + " long in "
-            + bays(geometry.plan().bays())
-            + ", "
-            + inches(geometry.clearWidthIn())
-            + " clear between the posts and "
-            + inches(geometry.headroomIn())
-            + " free under the lowest timber. "
-            + changes()
-            + " "
-            + new Passing(voice, proposal.yardstick())
-                .sentence("All " + proposal.checks().size() + " checks", proposal.checks()));
+  void write(Page page, Structure structure, List<Compared> lines) {
+    page.paragraph(whole(structure.geometry()));
+    page.paragraph(changes(lines.stream().filter(each -> each.novel() && !each.place()).toList()));
+    page.paragraph(checks());
+  }
+
+  private String whole(Geometry geometry) {
+    Headroom headroom = new Headroom(told);
+    return "Build the "
+        + proposal.baseTitle()
+        + " "
+        + inches(geometry.lengthIn())
+        + " long in "
+        + bays(geometry.plan().bays())
+        + ", "
+        + clearWidth(geometry)
+        + " clear between the posts and "
+        + headroom.said(geometry)
+        + " free under the lowest timber"
+        + headroom.slope()
+        + ".";
+  }
+
+  /** As decided, where the posts leave just that. */
+  private String clearWidth(Geometry geometry) {
+    return proposal
+        .decision(Question.CLEAR_WIDTH)
+        .map(decision -> ((Outcome.Amount) decision.proposed()).measure())
+        .filter(decided -> Math.abs(decided.amount() - geometry.clearWidthIn()) <= ROUNDED_IN)
+        .map(voice::say)
+        .orElseGet(() -> inches(geometry.clearWidthIn()));
   }
 
   private static String bays(int bays) {
     return bays == 1 ? "one bay" : bays + " bays";
   }
 
-  private String changes() {
-    List<String> changes = new ArrayList<>();
-    for (SubjectRow row : words.subjects().rows()) {
-      if (row.safety()) {
-        proposal
-            .decision(row.question())
-            .filter(Decision::changed)
-            .ifPresent(each -> changes.add(change(each)));
-      }
+  /** Everything that is not as proven is counted; what carries is named. */
+  private String changes(List<Compared> novel) {
+    if (novel.isEmpty()) {
+      return "Nothing changes: every timber, every hole and every joint stays as proven.";
     }
-    return changes.isEmpty()
-        ? "Every timber and every hole stays as proven."
-        : "What must change: " + String.join("; ", changes) + ".";
+    List<Compared> lead = novel.stream().filter(Compared::lead).toList();
+    String count = novel.size() == 1 ? "One thing changes" : novel.size() + " things change";
+    if (lead.isEmpty()) {
+      return count + ", in the table below; every timber size, hole and joint stays as proven.";
+    }
+    int rest = novel.size() - lead.size();
+    return count
+        + ": "
+        + lead.stream().map(Opening::change).collect(Collectors.joining("; "))
+        + (rest == 0 ? "." : "; and " + rest + " more, in the table below.");
   }
 
-  private String change(Decision decision) {
-    return voice.label(decision.question())
-        + " from "
-        + voice.say(decision.question(), decision.base().orElseThrow())
-        + " to "
-        + voice.say(decision.question(), decision.proposed());
+  private static String change(Compared line) {
+    if (line.now().isEmpty()) {
+      return "no " + line.name() + " any more";
+    }
+    if (line.joint()) {
+      return "stronger " + line.name() + ", " + line.now();
+    }
+    return line.then().isEmpty() || line.then().equals("none")
+        ? "new " + line.name() + ", " + line.now()
+        : line.name() + " " + line.now() + " (before " + line.then() + ")";
+  }
+
+  private String checks() {
+    String every = "All " + proposal.checks().size() + " checks";
+    if (proposal.checks().stream().anyMatch(proposal.yardstick()::byRecord)) {
+      return new Passing(voice, proposal.yardstick()).sentence(every, proposal.checks());
+    }
+    String all = every + " pass";
+    List<String> guessed = new Assumed(told).place();
+    if (guessed.isEmpty()) {
+      return all + "; " + hardest();
+    }
+    return all
+        + ", but against a first estimate: "
+        + Sentence.list(guessed)
+        + (guessed.size() == 1 ? " is" : " are")
+        + " assumed, not given. Ask for the local values before you build. Against the estimate, "
+        + hardest();
+  }
+
+  /** A distance that a standard prescribes is no measure of how hard anything works. */
+  private String hardest() {
+    return proposal.checks().stream()
+        .filter(each -> !voice.prescribed(each.id()))
+        .max(Comparator.comparingDouble(each -> each.check().ratio()))
+        .map(this::hardest)
+        .orElse("none of them was worked out.");
+  }
+
+  private String hardest(Checked check) {
+    return "the tightest that is worked out uses "
+        + voice.say(Measure.ratio(check.check().ratio()))
+        + " of what there is ("
+        + check.role()
+        + ": "
+        + voice.check(check.id())
+        + chosenFor(check)
+        + new CheckLine(voice, proposal.yardstick()).besideBase(check)
+        + ").";
+  }
+
+  /** A hole dug to just the depth that a check asks for is no alarm. */
+  private String chosenFor(Checked check) {
+    return proposal.decisions().stream()
+        .filter(each -> each.governing().because().contains(check.id()))
+        .filter(each -> each.proposed() instanceof Outcome.Amount)
+        .map(Decision::question)
+        .findFirst()
+        .map(this::chosen)
+        .orElse("");
+  }
+
+  private String chosen(Question question) {
+    return "; the " + voice.label(question) + " is chosen for just that";
   }
 
   private String inches(double amount) {

@@ -20,7 +20,6 @@ final class WhySection {
   private final Assumed assumed;
 
   private final List<Block.Item> changed = new ArrayList<>();
-  private final List<String> given = new ArrayList<>();
   private final List<String> following = new ArrayList<>();
   private final List<Block.Item> kept = new ArrayList<>();
 
@@ -36,9 +35,6 @@ final class WhySection {
 
   void write(Page page) {
     List<Block.Item> why = new ArrayList<>();
-    if (!given.isEmpty()) {
-      why.add(new Block.Item("Given in the site file", String.join("; ", given) + "."));
-    }
     why.addAll(changed);
     if (!following.isEmpty()) {
       why.add(new Block.Item("Following by measure", String.join("; ", following) + "."));
@@ -53,18 +49,19 @@ final class WhySection {
   }
 
   private void sort(SubjectRow row, Decision decision) {
-    if (Novelty.is(row, decision, voice) && !assumed.is(decision)) {
-      boolean asked = Assumed.weight(decision).filter(each -> each == Weight.ASKED).isPresent();
-      if (row.given() && asked) {
-        given.add(value(decision));
-      } else if (row.follows()) {
-        follow(decision);
-      } else {
-        changed.add(new Block.Item(Sentence.capital(row.builder()), change(decision)));
-      }
-    } else if (row.safety()) {
+    boolean novel = Novelty.is(row, decision, voice) && !assumed.is(decision);
+    if (novel && row.follows()) {
+      follow(decision);
+    } else if (novel && !given(row, decision)) {
+      changed.add(new Block.Item(Sentence.capital(row.builder()), change(row, decision)));
+    } else if (!novel && row.safety()) {
       kept.add(new Block.Item(Sentence.capital(value(decision)), kept(decision)));
     }
+  }
+
+  /** What the site file gives has a section of its own. */
+  private static boolean given(SubjectRow row, Decision decision) {
+    return row.given() && Assumed.weight(decision).filter(Weight.ASKED::equals).isPresent();
   }
 
   /** A notch that has gone is told by the style. */
@@ -82,12 +79,12 @@ final class WhySection {
     return voice.say(decision.question(), decision.proposed());
   }
 
-  private String change(Decision decision) {
+  private String change(SubjectRow row, Decision decision) {
     String was =
         decision
             .base()
             .map(base -> ", was " + voice.say(decision.question(), base))
-            .orElse(", new here");
+            .orElse(row.joint() ? ", stronger than usual" : ", new here");
     return proposed(decision) + was + ". " + reason(decision) + causes(decision);
   }
 
@@ -102,10 +99,11 @@ final class WhySection {
     return voice.sentence(reason, decision) + " (" + voice.source(reason.source()) + ")";
   }
 
-  /** The check that is worked hardest, where the thing has any; else what keeps it. */
+  /** The check that is worked hardest of those worked out, where it has any; else what keeps it. */
   private String kept(Decision decision) {
     return told.proposal().checks().stream()
         .filter(each -> each.role().equals(decision.question().subject()))
+        .filter(each -> !voice.prescribed(each.id()))
         .max(Comparator.comparingDouble(each -> each.check().ratio()))
         .map(this::worked)
         .orElseGet(() -> reason(decision));

@@ -16,6 +16,7 @@ import org.scantling.design.Structure;
  * @param cautions what a person must be told, gravest first
  * @param assumptions paths of the site file that were left out and decided by a rule
  * @param yardstick what the checks are held against
+ * @param given what the site file states, in the order of its sections
  */
 public record Proposal(
     String title,
@@ -25,7 +26,8 @@ public record Proposal(
     List<Checked> checks,
     List<Reason> cautions,
     List<String> assumptions,
-    Yardstick yardstick)
+    Yardstick yardstick,
+    List<Stated> given)
     implements Reasoned {
 
   public Proposal {
@@ -33,18 +35,7 @@ public record Proposal(
     checks = List.copyOf(checks);
     cautions = List.copyOf(cautions);
     assumptions = List.copyOf(assumptions);
-  }
-
-  /** A proposal held against the published limits alone. */
-  public Proposal(
-      String title,
-      String baseTitle,
-      Result result,
-      List<Decision> decisions,
-      List<Checked> checks,
-      List<Reason> cautions,
-      List<String> assumptions) {
-    this(title, baseTitle, result, decisions, checks, cautions, assumptions, Yardstick.plain());
+    given = List.copyOf(given);
   }
 
   /** A structure, or none. */

@@ -20,6 +20,7 @@ import org.scantling.reasons.Question;
  * @param path where the site file may state it, or empty
  * @param follows true where it only follows by measure from other answers
  * @param safety true where it must be spoken of even when nothing changed
+ * @param lead true where the headline names it when it is not as in the base
  */
 public record SubjectRow(
     Question question,
@@ -34,12 +35,14 @@ public record SubjectRow(
     List<String> names,
     String path,
     boolean follows,
-    boolean safety) {
+    boolean safety,
+    boolean lead) {
 
+  private static final String SITE = "the site";
   private static final String LOADS = "the loads";
   private static final String WAY = "the way through";
-  private static final String LAYOUT = "the layout";
-  private static final Set<String> GIVEN = Set.of("the site", "the timber", LOADS, WAY);
+  private static final String JOINTS = "the joints";
+  private static final Set<String> GIVEN = Set.of(SITE, "the timber", LOADS, WAY);
 
   /**
    * How a value stands in its line, such as {@code of {value}}.
@@ -62,9 +65,14 @@ public record SubjectRow(
     return given() && !section.equals(WAY);
   }
 
-  /** True for how the walk is divided. */
-  public boolean layout() {
-    return section.equals(LAYOUT);
+  /** True for what holds timbers together, of which a base design has no record. */
+  public boolean joint() {
+    return section.equals(JOINTS);
+  }
+
+  /** True for the climate, the soil and what grows there. */
+  public boolean site() {
+    return section.equals(SITE);
   }
 
   /** True for what weighs or presses on it. */
@@ -86,7 +94,8 @@ public record SubjectRow(
         List.of(row.get("names").split(";")),
         row.get("path"),
         row.get("follows").equals("yes"),
-        row.get("safety").equals("yes"));
+        row.get("safety").equals("yes"),
+        row.get("lead").equals("yes"));
   }
 
   /** Its name for a reader. */

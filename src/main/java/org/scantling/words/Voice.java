@@ -1,5 +1,6 @@
 package org.scantling.words;
 
+import java.util.List;
 import java.util.Optional;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.MeasureText;
@@ -11,8 +12,10 @@ import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
+import org.scantling.reasons.Stated;
 import org.scantling.tables.CheckNature;
 import org.scantling.tables.CheckRow;
+import org.scantling.tables.JointRow;
 import org.scantling.tables.SizeRow;
 
 /** How things are said to one reader, in one system of units. */
@@ -113,6 +116,11 @@ public final class Voice {
     return Excess.say(ratio, reader, word("limit", nature.word()));
   }
 
+  /** True for a distance or a proportion that a standard prescribes: no load is worked out. */
+  public boolean prescribed(String check) {
+    return nature(check) == CheckNature.PRESCRIBED;
+  }
+
   /** What a check keeps from happening; a row of the rules of thumb prescribes. */
   CheckNature nature(String check) {
     return words.tables().checks().find(check).map(CheckRow::nature).orElse(CheckNature.PRESCRIBED);
@@ -127,11 +135,7 @@ public final class Voice {
 
   /** How a site-file path is called: the question it answers, or its last part. */
   public String path(String path) {
-    return words
-        .subjects()
-        .at(path)
-        .map(row -> row.label(reader))
-        .orElseGet(() -> path.substring(path.lastIndexOf('.') + 1).replace('-', ' '));
+    return references().path(path);
   }
 
   /**
@@ -141,14 +145,38 @@ public final class Voice {
     return words.options().find("absent", path, reader);
   }
 
+  /** The members of one role. */
+  public String role(String role) {
+    return word("role", role);
+  }
+
+  /** What holds a joint together, in full, with the number of joints and of their fasteners. */
+  public String fastened(String option, int joints) {
+    JointRow row = words.tables().joints().row(option);
+    return metric(row.fasteners()) + "; " + joints + " joints, " + joints * row.count() + " in all";
+  }
+
+  /** The longest piece of a size that its market sells. */
+  public Measure longest(String size) {
+    List<Double> lengthsIn = words.tables().stockLengths(words.tables().size(size)).lengthsIn();
+    return Measure.inches(lengthsIn.get(lengthsIn.size() - 1));
+  }
+
+  /** What the site file states, with its name. */
+  public String stated(Stated stated) {
+    return references().stated(stated);
+  }
+
   /** True for an answer so plain that it is not worth a word where the base does not say it. */
   public boolean plain(Decision decision) {
     return decision.proposed() instanceof Outcome.Word word
-        && words
-            .options()
-            .find("plain", decision.question().id(), Reader.BUILDER)
-            .filter(word.text()::equals)
-            .isPresent();
+        && (words.tables().joints().find(word.text()).filter(JointRow::usual).isPresent()
+            || plain(decision.question()).filter(word.text()::equals).isPresent());
+  }
+
+  /** The plain answer of a question that a base design does not speak of, where there is one. */
+  public Optional<String> plain(Question question) {
+    return words.options().find("plain", question.id(), Reader.BUILDER);
   }
 
   /** How a changed answer is told as a cause. */
@@ -188,24 +216,11 @@ public final class Voice {
 
   /** A path, a table row or a check, with its number where it has one. */
   public String reference(String reference) {
-    return words
-        .numbers(reference)
-        .map(row -> reference + " = " + say(row.measure()) + ": " + row.statement())
-        .or(
-            () ->
-                words
-                    .tables()
-                    .checks()
-                    .find(reference)
-                    .map(row -> reference + ": " + tail(row.builderWords())))
-        .or(
-            () ->
-                words
-                    .tables()
-                    .defaults()
-                    .find(reference)
-                    .map(row -> reference + " by default: " + row.statement()))
-        .orElse(reference);
+    return references().of(reference);
+  }
+
+  private References references() {
+    return new References(words, this);
   }
 
   private String dimensions(SizeRow size) {
@@ -234,15 +249,19 @@ public final class Voice {
     return said.isEmpty() ? said : Character.toUpperCase(said.charAt(0)) + said.substring(1);
   }
 
-  /** A share as percent, a slenderness as it is. */
+  /** A share as percent, a slenderness as it is; what is not all is not told as all. */
   private static String ratio(double ratio) {
+    long percent = Math.round(ratio * 100);
+    if (ratio < 1 && percent == 100) {
+      return Math.floor(ratio * 1000) / 10 + " %";
+    }
     return ratio < GREATEST_SHARE
-        ? Math.round(ratio * 100) + " %"
+        ? percent + " %"
         : MeasureText.imperial(Measure.count(Math.round(ratio * 10) / 10.0));
   }
 
   /** The member is named by the sentence already. */
-  private static String tail(String builderWords) {
+  static String tail(String builderWords) {
     return builderWords.substring(
         builderWords.indexOf(": ") < 0 ? 0 : builderWords.indexOf(": ") + 2);
   }

@@ -34,6 +34,9 @@ class WrongInputTest {
     Run run = Run.of("propose", file.toString()).endedWith(ExitStatus.WRONG_INPUT);
     assertThat(run.out()).isEmpty();
     assertThat(run.err()).contains(":").doesNotContain("Exception", "\tat ");
+    assertThat(run.err().lines())
+        .filteredOn(line -> !line.startsWith(file.toString()))
+        .allMatch(line -> line.length() <= 80 || !line.strip().contains(" "));
   }
 
   @Test

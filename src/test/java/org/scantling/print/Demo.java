@@ -50,6 +50,7 @@ final class Demo {
     if (WORKED.isEmpty()) {
       names().forEach(name -> work(name, name));
       work("on brackets", "stone-terrace");
+      work("stepped", "sloping-path", "site.slope=12 %");
       work("in concrete", "windy-hill", "preferences.footing=concrete");
       work("paired headers", "same-place", "preferences.header=paired");
       work("by experience", "deep-frost", "preferences.embedment-basis=experience");

@@ -7,6 +7,7 @@ import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Proposal;
+import org.scantling.words.Reader;
 
 class ProposalTextTest {
   private static final PrintOptions PLAIN = PrintOptions.plain(UnitSystem.IMPERIAL);
@@ -36,18 +37,22 @@ class ProposalTextTest {
     String text = text("everything-at-once");
     assertThat(text.lines().limit(4).toList().get(3))
         .startsWith("Build the Herb garden arbour 40'-0\" long in 10 bays, 8'-0\" clear");
+    assertThat(text.replaceAll("\\s+", " "))
+        .contains("things change: crossbeams 2x6 (before 2x4); headers a pair of 2x8, bolted");
     assertThat(text)
         .containsSubsequence(
             "Then and now",
+            "What to build",
             "Why\n",
-            "- Given in the site file: frost depth 4'-0\"",
-            "- Least headroom: 8'-2\"",
+            "- Headroom needed: 8'-2\"",
             "- Number of bays: 10, was 1.",
             "- Crossbeam size: 2x6, was 2x4.",
             "- Header size:",
             "- Post size: 6x6, was 4x4. 4x4 would fail in",
             "- Hole depth:",
             "Take care",
+            "Given in the site file",
+            "frost depth 4'-0\"; ",
             "Assumed, because the file does not say",
             "- Species: No species is stated; southern pine");
   }
@@ -66,7 +71,8 @@ class ProposalTextTest {
   void where_nothing_asks_for_more_nothing_changes_and_the_checks_are_told() {
     String text = text("same-place");
     assertThat(text)
-        .containsPattern("Every timber and every hole\\s+stays as proven\\.")
+        .containsPattern(
+            "Nothing changes: every timber,\\s+every\\s+hole\\s+and\\s+every\\s+joint\\s+stays\\s+as\\s+proven\\.")
         .contains("As proven: ", "- Post size 4x4: tightest in ")
         .doesNotContain("Then and now", "\nWhy\n");
   }
@@ -96,7 +102,10 @@ class ProposalTextTest {
             "95 psf of snow on the ground is more than these rules cover, which end at 70 psf.",
             "That is 36 % over.",
             "With snow on the ground of 70 psf or less (--set \"site.climate.ground-snow=...\")")
-        .doesNotContain("Then and now", "Kept, and checked again");
+        .contains("What to ask the engineer", "can be built here with snow on the ground of 95 psf")
+        .contains("Take care --------- - Ask the building department", "Call the utility locator")
+        .contains("Given in the site file")
+        .doesNotContain("Then and now", "Kept, and checked again", "What to build", "pounds");
   }
 
   @Test
@@ -115,6 +124,100 @@ class ProposalTextTest {
     assertThat(flat("windy-hill").replaceAll(".*- Post size: (.*?) - Hole depth: .*", "$1"))
         .startsWith("6x6, was 4x4.")
         .doesNotContain("header size", "header style");
+  }
+
+  @Test
+  void the_headline_counts_everything_that_is_new_or_not_as_proven() {
+    assertThat(flat("stone-terrace"))
+        .contains("5 things change: standing posts on brackets, concrete (before posts in the")
+        .contains("; new braces, knee braces, 4x4, ")
+        .contains("; stronger crossbeam joints, four slanted screws at each header; ")
+        .doesNotContain("stays as proven");
+    for (String site : Demo.all().keySet()) {
+      if (Demo.proposal(site).proposed()) {
+        List<Compared> lines =
+            new Comparison(
+                    Told.to(Reader.BUILDER, Demo.proposal(site), Demo.words(), UnitSystem.IMPERIAL))
+                .lines();
+        long novel = lines.stream().filter(each -> each.novel() && !each.place()).count();
+        assertThat(flat(site))
+            .as(site)
+            .contains(
+                novel == 0
+                    ? "Nothing changes"
+                    : novel == 1 ? "One thing changes" : novel + " things change");
+      }
+    }
+  }
+
+  @Test
+  void checks_that_pass_against_guesses_say_so_in_one_breath() {
+    assertThat(flat("sloping-path"))
+        .contains(
+            "All 31 checks pass, but against a first estimate: frost depth, snow on the ground,"
+                + " wind speed, exposure and soil are assumed, not given.");
+    assertThat(flat("windy-hill")).contains("All 31 checks pass; the tightest");
+  }
+
+  @Test
+  void the_tightest_check_told_is_one_that_is_worked_out() {
+    for (String site : Demo.all().keySet()) {
+      assertThat(flat(site).replaceAll("(Then and now|As proven:).*", ""))
+          .as(site)
+          .doesNotContain("not over 50", "edge, end, spacing", " 100 % of what there is");
+    }
+    assertThat(flat("metric-country"))
+        .contains("99.8 % of what there is", "the hole depth is chosen for just that");
+  }
+
+  @Test
+  void all_that_the_site_file_gives_is_listed_as_given() {
+    assertThat(flat("sloping-path"))
+        .contains("Given in the site file", "hardiness zone 6; ", "falls 6 % along the walk; ")
+        .contains("on ground that falls 6 % along the walk, the top following the ground.");
+    assertThat(flat("heavy-snow")).contains("snow that stays on the top: all of it");
+    assertThat(flat("stone-terrace")).contains("footing: posts on brackets.");
+    assertThat(flat("mower-lane"))
+        .contains("wide enough for two people side by side; a machine 6'-0\" wide; ");
+    assertThat(flat("step-free")).contains("two wheelchairs passing");
+    assertThat(flat("same-place"))
+        .contains("A walk 3'-9\" long; frost depth 3'-0\"; ", "climber clematis.");
+  }
+
+  @Test
+  void over_a_stepped_fall_the_headroom_told_is_the_one_needed() {
+    assertThat(flat("stepped"))
+        .contains("and 7'-2\" under the crossbeams, on ground that falls 12 % along the walk,")
+        .contains("the top in level steps.", "Headroom needed 7'-0 1/2\" 7'-2\"");
+  }
+
+  @Test
+  void what_to_build_lists_pieces_holes_joints_and_bolts() {
+    assertThat(text("windy-hill"))
+        .containsSubsequence(
+            "What to build\n",
+            "            pieces  size  length of each  together\n",
+            "Posts       6       6x6   11'-5\"          68'-6\"\n",
+            "Crossbeams  11      2x6   8'-0\"           88'-0\"\n");
+    assertThat(flat("windy-hill"))
+        .containsSubsequence(
+            "Southern pine No.2 throughout",
+            "Of each post 4'-4\" stands in the ground.",
+            "- Holes: 6, 4'-4\" deep and 1'-8\" wide, tamped soil round the posts.",
+            "- Crossbeam joint: three 16d",
+            "22 joints, 66 in all.",
+            "- Header joint: two 1/2 in through bolts",
+            "the upper 2\" below the top of the post, the lower 3 1/4\" under it.");
+    assertThat(flat("stone-terrace"))
+        .contains("- Braces: 4 across the walk and 4 along it; each reaches 11 1/4\" down")
+        .contains("- Piers: 4, 3'-0\" deep and 1'-6\" wide, of concrete, a post bracket on each.");
+    assertThat(flat("sloping-path")).contains("No yard sells 2x8 longer than 20'-0\": ");
+  }
+
+  @Test
+  void the_class_of_timber_for_the_ground_is_asked_for_where_posts_stand_in_it() {
+    assertThat(flat("windy-hill")).contains("treatment class UC4B");
+    assertThat(flat("stone-terrace")).doesNotContain("UC4B");
   }
 
   @Test

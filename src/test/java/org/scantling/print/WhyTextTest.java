@@ -83,6 +83,13 @@ class WhyTextTest {
   }
 
   @Test
+  void a_prescribed_limit_is_told_apart_from_what_is_worked_out() {
+    assertThat(flat("same-place", "posts", Reader.BUILDER))
+        .contains("- Prescribed: effective height over breadth, not over 50: 49.2 of 50 (NDS")
+        .doesNotContain("98 %");
+  }
+
+  @Test
   void a_value_nobody_has_seen_in_print_says_so() {
     assertThat(flat("same-place", "posts", Reader.BUILDER)).contains(", from memory)");
   }

@@ -11,8 +11,12 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
+import org.scantling.quantity.Measure;
+import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Demand;
+import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Question;
+import org.scantling.reasons.Stated;
 import org.scantling.rulebase.RuleBase;
 import org.scantling.tables.Tables;
 
@@ -72,6 +76,23 @@ class WordFilesTest {
                     .as(row.id())
                     .doesNotContainPattern(Jargon.PATTERN));
     all.assertAll();
+  }
+
+  @Test
+  void whatever_a_site_file_may_state_has_its_words() {
+    Voice builder = WORDS.voice(Reader.BUILDER, UnitSystem.IMPERIAL);
+    for (Demand demand : Demand.values()) {
+      assertThat(builder.stated(new Stated(demand, new Outcome.Amount(Measure.count(7)))))
+          .as(demand.path())
+          .contains("7")
+          .doesNotContain("{", demand.path());
+    }
+    assertThat(builder.stated(new Stated(Demand.USERS, new Outcome.Word("two-abreast"))))
+        .isEqualTo("wide enough for two people side by side");
+    assertThat(builder.stated(new Stated(Demand.FOOTING, new Outcome.Word("bracket"))))
+        .isEqualTo("footing: posts on brackets");
+    assertThat(builder.stated(new Stated(Demand.EXPOSURE, new Outcome.Word("C"))))
+        .isEqualTo("exposure open country (C)");
   }
 
   @Test

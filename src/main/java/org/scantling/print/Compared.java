@@ -1,0 +1,37 @@
+package org.scantling.print;
+
+/**
+ * One thing as the base has it and as it is here.
+ *
+ * @param name such as posts
+ * @param then how the base has it; empty where it has none
+ * @param now how it is here; empty where it has gone
+ * @param novel true where it is not as in the base
+ * @param proven true where the base has it
+ * @param lead true where the headline names it when it is novel
+ * @param place true for what belongs to the place and not to the structure
+ * @param joint true for what a base design has no record of
+ */
+record Compared(
+    String name,
+    String then,
+    String now,
+    boolean novel,
+    boolean proven,
+    boolean lead,
+    boolean place,
+    boolean joint) {
+
+  /** How the base has it, in a word where it does not say or has none. */
+  String before() {
+    if (!then.isEmpty()) {
+      return then;
+    }
+    return joint ? "not on record" : "none";
+  }
+
+  /** What is here now, in a word where it has gone. */
+  String here() {
+    return now.isEmpty() ? "none" : now;
+  }
+}

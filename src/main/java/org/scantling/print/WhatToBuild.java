@@ -1,0 +1,204 @@
+package org.scantling.print;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.scantling.design.Geometry;
+import org.scantling.design.Structure;
+import org.scantling.design.Structure.Bolts;
+import org.scantling.design.Structure.Footings;
+import org.scantling.design.Structure.Member;
+import org.scantling.quantity.Measure;
+import org.scantling.reasons.Outcome;
+import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Question;
+import org.scantling.words.Voice;
+
+/** The pieces with their sizes and lengths, the holes, and what holds it together. */
+final class WhatToBuild {
+  private static final Map<Question, String> JOINTS = new LinkedHashMap<>();
+
+  static {
+    JOINTS.put(Question.CROSSBEAM_JOINT, "crossbeam");
+    JOINTS.put(Question.HEADER_JOINT, "header");
+    JOINTS.put(Question.RAIL_JOINT, "rail");
+    JOINTS.put(Question.BRACE_JOINT, "brace");
+  }
+
+  private final Proposal proposal;
+  private final Voice voice;
+  private final Structure structure;
+
+  WhatToBuild(Told told, Structure structure) {
+    this.proposal = told.proposal();
+    this.voice = told.voice();
+    this.structure = structure;
+  }
+
+  void write(Page page) {
+    page.heading("What to build").add(new Block.Grid(members())).paragraph(timber());
+    List<Block.Item> items = new ArrayList<>();
+    items.add(new Block.Item("Crossbeams", crossbeams(structure.geometry())));
+    braces().ifPresent(items::add);
+    items.add(footings(structure.footings()));
+    pickets().ifPresent(items::add);
+    joints(items);
+    page.items(items);
+  }
+
+  private List<List<String>> members() {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("", "pieces", "size", "length of each", "together"));
+    for (Member member : structure.members()) {
+      rows.add(
+          List.of(
+              Sentence.capital(voice.role(member.role())),
+              Integer.toString(member.count()),
+              member.size(),
+              inches(member.lengthIn()),
+              inches(member.lengthIn() * member.count())));
+    }
+    return rows;
+  }
+
+  private String timber() {
+    Member any = structure.members().get(0);
+    Footings footings = structure.footings();
+    return Sentence.capital(voice.option(Question.SPECIES, any.species()))
+        + " "
+        + voice.option(Question.GRADE, any.grade())
+        + " throughout; lengths are as built."
+        + (brackets()
+            ? ""
+            : " Of each post " + inches(footings.depthIn()) + " stands in the ground.")
+        + tooLong();
+  }
+
+  /** A piece that no yard sells is not kept quiet about. */
+  private String tooLong() {
+    return structure.members().stream()
+        .filter(each -> each.lengthIn() > voice.longest(each.size()).amount())
+        .map(
+            each ->
+                " No yard sells "
+                    + each.size()
+                    + " longer than "
+                    + voice.say(voice.longest(each.size()))
+                    + ": where the "
+                    + voice.role(each.role())
+                    + " are joined is not worked out here; ask before you cut.")
+        .reduce("", String::concat);
+  }
+
+  private String crossbeams(Geometry geometry) {
+    int past = geometry.crossbeamsOnTail();
+    return inches(geometry.crossbeamSpacingIn())
+        + " apart, centre to centre"
+        + (past == 0 ? "" : ", " + past + " of them past each end post")
+        + "; tails "
+        + inches(geometry.crossbeams().overhangIn())
+        + " past the headers"
+        + (geometry.crossbeams().notchIn() > 0
+            ? "; seats cut " + inches(geometry.crossbeams().notchIn()) + " deep."
+            : ".");
+  }
+
+  /** One across the walk at every post; the others along it. */
+  private Optional<Block.Item> braces() {
+    int across = structure.geometry().postCount();
+    int along = count("brace") - across;
+    return amount(Question.BRACE_LEG)
+        .map(
+            leg ->
+                new Block.Item(
+                    "Braces",
+                    across
+                        + " across the walk and "
+                        + along
+                        + " along it; each reaches "
+                        + inches(leg)
+                        + " down its post and as far along the timber above."));
+  }
+
+  private Optional<Double> amount(Question question) {
+    return proposal
+        .decision(question)
+        .map(decision -> ((Outcome.Amount) decision.proposed()).measure().amount());
+  }
+
+  private Optional<Block.Item> pickets() {
+    return amount(Question.PICKETS)
+        .map(Double::intValue)
+        .filter(each -> each > 0)
+        .map(
+            each ->
+                new Block.Item(
+                    "Pickets",
+                    each
+                        + " to a panel, "
+                        + each * 2 * structure.geometry().plan().bays()
+                        + " in all."));
+  }
+
+  private Block.Item footings(Footings footings) {
+    String hole =
+        inches(footings.depthIn()) + " deep and " + inches(footings.diameterIn()) + " wide";
+    String fill = voice.option(Question.FOOTING_BACKFILL, footings.backfill());
+    return brackets()
+        ? new Block.Item(
+            "Piers", footings.count() + ", " + hole + ", of " + fill + ", a post bracket on each.")
+        : new Block.Item(
+            "Holes", footings.count() + ", " + hole + ", " + fill + " round the posts.");
+  }
+
+  private boolean brackets() {
+    return structure.footings().kind().equals("bracket");
+  }
+
+  private void joints(List<Block.Item> items) {
+    JOINTS.forEach(
+        (question, role) ->
+            proposal
+                .decision(question)
+                .map(decision -> ((Outcome.Word) decision.proposed()).text())
+                .map(way -> fastened(question, way, role))
+                .ifPresent(items::add));
+  }
+
+  /** Every piece is held at two places; a header, of one timber or two boards, at every post. */
+  private Block.Item fastened(Question question, String way, String role) {
+    boolean header = question == Question.HEADER_JOINT;
+    int joints = header ? structure.geometry().postCount() : 2 * count(role);
+    return new Block.Item(
+        Sentence.capital(voice.label(question)),
+        voice.fastened(way, joints) + (header ? bolts() : "") + ".");
+  }
+
+  private String bolts() {
+    return structure.bolts().map(this::bolts).orElse("");
+  }
+
+  private String bolts(Bolts bolts) {
+    return "; the upper "
+        + inches(bolts.fromTopIn())
+        + " below the top of the post, the lower "
+        + inches(bolts.apartIn())
+        + " under it"
+        + (bolts.rowsApartIn() > 0
+            ? ", the two rows " + inches(bolts.rowsApartIn()) + " apart"
+            : "");
+  }
+
+  private int count(String role) {
+    return structure.members().stream()
+        .filter(each -> each.role().equals(role))
+        .mapToInt(Member::count)
+        .sum();
+  }
+
+  private String inches(double amount) {
+    return voice.say(Measure.inches(amount));
+  }
+}
