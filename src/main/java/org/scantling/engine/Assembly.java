@@ -67,11 +67,18 @@ final class Assembly {
         pass.yardstick());
   }
 
+  /** What fails first, by how far it is over its limit; then the rest, the hardest worked first. */
   private List<Checked> worstFirst(List<Checked> checks) {
     Yardstick yardstick = pass.yardstick();
-    Comparator<Checked> byRatio =
-        Comparator.comparingDouble(each -> each.check().ratio() / yardstick.limitRatio(each));
-    return checks.stream().sorted(byRatio.reversed()).toList();
+    Comparator<Checked> failingFirst = Comparator.comparing(yardstick::passes);
+    return checks.stream()
+        .sorted(
+            failingFirst.thenComparingDouble(
+                each ->
+                    yardstick.passes(each)
+                        ? -each.check().ratio()
+                        : -each.check().ratio() / yardstick.limitRatio(each)))
+        .toList();
   }
 
   private static List<Shortfall> gravestFirst(List<Shortfall> shortfalls) {

@@ -3,16 +3,13 @@ package org.scantling.engine;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Answer;
-import org.scantling.reasons.Confirmed;
 import org.scantling.reasons.DeadEnd;
-import org.scantling.reasons.Eased;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Phase;
@@ -23,7 +20,6 @@ import org.scantling.reasons.Shortfall;
 import org.scantling.reasons.SizeOf;
 import org.scantling.reasons.Yardstick;
 import org.scantling.rulebase.Fired;
-import org.scantling.tables.CheckRow;
 import org.scantling.tables.SizeRow;
 
 /**
@@ -39,7 +35,7 @@ final class Pass {
   private final Map<Question, Verdict.Answered> verdicts = new EnumMap<>(Question.class);
   private final Map<Question, List<Shortfall>> held = new EnumMap<>(Question.class);
   private final List<Reason> cautions = new ArrayList<>();
-  private final List<Eased> eased = new ArrayList<>();
+  private final Easing easing;
   private Answers answers;
   private Verdict.Unanswerable broken;
   private Reason refusal;
@@ -55,6 +51,7 @@ final class Pass {
     this.answers = start;
     this.before = before;
     this.deadEnds = deadEnds;
+    this.easing = new Easing(job);
   }
 
   void run() {
@@ -107,18 +104,7 @@ final class Pass {
 
   /** The limits of all checks, with those that the base's record has eased. */
   Yardstick yardstick() {
-    Map<String, Double> limits = new HashMap<>();
-    for (CheckRow row : job.tables().checks().rows()) {
-      if (row.limitRatio() < 1) {
-        limits.put(row.id(), row.limitRatio());
-      }
-    }
-    Map<String, Double> published = new HashMap<>();
-    for (Eased each : eased) {
-      limits.put(each.check(), each.ratio());
-      published.put(each.check(), job.tables().check(each.check()).limitRatio());
-    }
-    return new Yardstick(limits, published, job.record());
+    return easing.yardstick();
   }
 
   Map<Question, Verdict.Answered> verdicts() {
@@ -156,10 +142,10 @@ final class Pass {
       size(answer).ifPresent(told::add);
     }
     told.addAll(deadEnds);
-    told.addAll(eased);
+    told.addAll(easing.facts());
     if (phase == Phase.CAUTIONS) {
       told.addAll(relied());
-      told.addAll(beyondPublished());
+      told.addAll(easing.beyondPublished(confirmation()));
     }
     return told;
   }
@@ -191,7 +177,7 @@ final class Pass {
     } else if (fired.finding() instanceof Finding.Refuse && refusal == null) {
       refusal = new Reason(fired.finding(), fired.note(), true, fired.because());
     } else if (fired.finding() instanceof Finding.Ease ease) {
-      eased.add(new Eased(ease.check(), ease.ratio()));
+      easing.note(ease);
     }
   }
 
@@ -224,16 +210,6 @@ final class Pass {
   private void hold(Answer answer, List<Fired> findings) {
     held.put(answer.question(), new Audit(job.tables(), answer).of(findings));
     answers = answers.with(answer);
-  }
-
-  /** What a rule needs to tell which checks pass by the base's record alone. */
-  private List<Fact> beyondPublished() {
-    List<Fact> facts = new ArrayList<>();
-    if (!eased.isEmpty()) {
-      facts.addAll(job.tables().checks().rows());
-      confirmation().checks().forEach(each -> facts.add(new Confirmed(each)));
-    }
-    return facts;
   }
 
   private static List<Fired> about(Question question, List<Fired> fired) {

@@ -84,13 +84,8 @@ final class CheckLine {
 
   /** The whole of a check that fails, after its member. */
   String failing(Checked checked) {
-    String amounts =
-        bare(checked)
-            ? used(checked) + " of what there is"
-            : asked(checked) + " where " + there(checked) + " is there";
     return voice.check(checked.id())
-        + ": "
-        + amounts
+        + amounts(checked)
         + ", "
         + over(checked)
         + ", under "
@@ -100,5 +95,15 @@ final class CheckLine {
         + ")"
         + besideBase(checked)
         + ".";
+  }
+
+  /** Nothing where two lengths look the same on a tape. */
+  private String amounts(Checked checked) {
+    if (bare(checked)) {
+      return " uses " + used(checked) + " of what there is";
+    }
+    return asked(checked).equals(there(checked))
+        ? ""
+        : " asks " + asked(checked) + " and has " + there(checked);
   }
 }

@@ -88,7 +88,7 @@ final class ReviewPage {
   private void all() {
     boolean beside = review.yardstick().record().isPresent();
     List<List<String>> rows = new ArrayList<>();
-    rows.add(row(beside, "used", "base", "check", "asked", "there"));
+    rows.add(row(beside, "used", "base", "check", "asks", "has"));
     for (Checked each : review.checks()) {
       rows.add(
           row(

@@ -86,6 +86,46 @@ class WrongInputTest {
   }
 
   @Test
+  void a_check_without_a_design_is_told_which_option_is_missing() {
+    assertThat(Run.of("check", SITE).endedWith(ExitStatus.WRONG_INPUT).err()).contains("--design");
+  }
+
+  @Test
+  void a_design_that_is_not_there_is_named() {
+    Run run = Run.of("check", SITE, "--design", "nowhere.yaml").endedWith(ExitStatus.WRONG_INPUT);
+    assertThat(run.err()).startsWith("nowhere.yaml:");
+    assertThat(run.out()).isEmpty();
+  }
+
+  @Test
+  void a_site_file_is_no_design() {
+    assertThat(Run.of("check", SITE, "--design", SITE).endedWith(ExitStatus.WRONG_INPUT).err())
+        .contains(SITE + ":4: site: key site (unknown) must be");
+  }
+
+  @Test
+  void house_rules_that_cannot_be_read_are_named(@TempDir Path folder) throws IOException {
+    Path loop = folder.resolve("ours");
+    Files.createSymbolicLink(loop, loop);
+    assertThat(
+            Run.of("propose", SITE, "--house-rules", loop.toString())
+                .endedWith(ExitStatus.WRONG_INPUT)
+                .err())
+        .contains(loop.toString(), "found 'unreadable (")
+        .doesNotContain("fault of the program");
+  }
+
+  @Test
+  void a_house_rule_that_is_no_text_is_named(@TempDir Path folder) throws IOException {
+    Files.write(folder.resolve("thumb.csv"), new byte[] {'i', 'd', ',', (byte) 0xC3, '(', '\n'});
+    assertThat(
+            Run.of("propose", SITE, "--house-rules", folder.toString())
+                .endedWith(ExitStatus.WRONG_INPUT)
+                .err())
+        .contains("thumb.csv");
+  }
+
+  @Test
   void house_rules_that_are_no_tables_are_refused(@TempDir Path folder) throws IOException {
     Files.writeString(folder.resolve("notes.txt"), "ask Wilma");
     assertThat(

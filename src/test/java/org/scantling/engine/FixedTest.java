@@ -1,0 +1,133 @@
+package org.scantling.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.scantling.design.BaseDesign;
+import org.scantling.design.Site;
+import org.scantling.property.House;
+import org.scantling.property.Wish;
+import org.scantling.reasons.Answer;
+import org.scantling.reasons.Question;
+import org.scantling.reasons.Review;
+import org.scantling.reasons.Shortfall;
+
+class FixedTest {
+  private static final Engine ENGINE = new Engine(House.RULES, House.TABLES);
+  private static final List<String> NONE = List.of();
+
+  @Test
+  void a_design_fixes_the_structure_and_nothing_that_only_the_site_can_say() {
+    Job job = new Job(Wish.plain().over(House.herbGarden()), House.TABLES);
+    Job fixed = job.withDesign(House.herbGarden());
+    assertThat(fixed.fixed().any()).isTrue();
+    assertThat(fixed.fixed().has(Question.POST_SIZE)).isTrue();
+    assertThat(fixed.fixed().has(Question.CLEAR_WIDTH)).isTrue();
+    assertThat(fixed.fixed().has(Question.GROUND_SNOW)).isFalse();
+    assertThat(fixed.fixed().has(Question.VINE)).isFalse();
+    assertThat(fixed.fixed().has(Question.CROSSBEAM_JOINT)).isFalse();
+    assertThat(fixed.bayCounts()).containsExactly(1);
+    assertThat(job.fixed().any()).isFalse();
+    assertThat(job.fixed(Question.POST_SIZE, job.start())).isEmpty();
+  }
+
+  @Test
+  void where_the_top_is_stepped_the_fall_of_a_bay_is_lost_from_the_headroom() {
+    Job job =
+        new Job(Wish.plain().over(House.herbGarden()), House.TABLES).withDesign(House.herbGarden());
+    Answers level = job.start().with(Answer.option(Question.TOP_LINE, "level"));
+    Answers stepped = job.start().with(Answer.option(Question.TOP_LINE, "stepped"));
+    assertThat(headroom(job, level)).isEqualTo(84.5);
+    assertThat(headroom(job, stepped)).isEqualTo(80);
+    assertThat(headroom(job, job.start())).isEqualTo(84.5);
+  }
+
+  @Test
+  void a_pier_of_no_depth_is_left_to_the_rules() {
+    BaseDesign onBrackets = standing("bracket", 0);
+    Review review = ENGINE.check(site("bracket"), onBrackets, NONE, NONE);
+    assertThat(review.decision(Question.FOOTING_DEPTH)).isPresent();
+    assertThat(ENGINE.misfits(onBrackets, site("bracket"))).isEmpty();
+    assertThat(ENGINE.misfits(standing("embedded", 0), site("auto")))
+        .extracting("field")
+        .containsExactly("posts.embedment");
+  }
+
+  @Test
+  void sides_and_braces_that_the_file_does_not_speak_of_are_those_of_the_base() {
+    BaseDesign sketch =
+        new BaseDesign(
+            "Sketch",
+            Optional.empty(),
+            House.herbGarden().posts(),
+            House.herbGarden().headers(),
+            House.herbGarden().crossbeams(),
+            Optional.empty(),
+            Optional.empty());
+    Review unsaid = ENGINE.check(site("auto"), sketch, List.of("side-panels"), NONE);
+    Review none = ENGINE.check(site("auto"), sketch, NONE, NONE);
+    assertThat(unsaid.checks()).extracting("id").contains("post.rail-notch");
+    assertThat(none.checks()).extracting("id").doesNotContain("post.rail-notch");
+  }
+
+  @Test
+  void crossbeams_that_do_not_divide_evenly_are_laid_out_and_told() {
+    BaseDesign herb = House.herbGarden();
+    BaseDesign six =
+        new BaseDesign(
+            herb.title(),
+            herb.proven(),
+            herb.posts(),
+            herb.headers(),
+            new BaseDesign.Crossbeams("2x4", 6, 10.25, 0.5, Optional.empty()),
+            herb.sidePanels(),
+            herb.braces());
+    Review review = ENGINE.check(site("auto"), six, NONE, NONE);
+    assertThat(review.limits(Shortfall.Kind.TAKEN_OTHERWISE))
+        .extracting(Shortfall::question)
+        .containsExactly(Question.CROSSBEAM_COUNT);
+    assertThat(review.passes()).isTrue();
+  }
+
+  @Test
+  void no_joint_that_holds_is_a_failing_check_and_not_a_refusal() {
+    Site stormy =
+        Wish.plain()
+            .length(45)
+            .climate(new Wish.Climate(36, 25, 140, "D"))
+            .vine("wisteria")
+            .choices(new Wish.Choices("bracket", "auto", "code", "I", "open"))
+            .over(House.herbGarden());
+    Review review = ENGINE.check(stormy, standing("bracket", 36), NONE, NONE);
+    assertThat(review.refusal()).isEmpty();
+    assertThat(review.failing()).extracting("id").contains("brace.joint");
+    assertThat(review.limits()).noneMatch(each -> each.question().id().startsWith("joint."));
+  }
+
+  private static double headroom(Job job, Answers answers) {
+    return job.fixed().answer(Question.HEADROOM, answers, 4.5).map(Answer::number).orElseThrow();
+  }
+
+  private static Site site(String footing) {
+    return Wish.plain()
+        .length(45)
+        .choices(new Wish.Choices(footing, "auto", "code", "I", "open"))
+        .over(House.herbGarden());
+  }
+
+  private static BaseDesign standing(String footing, double embedmentIn) {
+    BaseDesign herb = House.herbGarden();
+    return new BaseDesign(
+        herb.title(),
+        herb.proven(),
+        new BaseDesign.Posts(
+            "4x4", 60, 45, 1, 82, embedmentIn, footing, Optional.empty(), OptionalDouble.empty()),
+        herb.headers(),
+        herb.crossbeams(),
+        herb.sidePanels(),
+        Optional.of(new BaseDesign.Braces("4x4", 11)));
+  }
+}

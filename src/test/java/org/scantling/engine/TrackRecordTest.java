@@ -1,0 +1,237 @@
+package org.scantling.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.scantling.design.BaseDesign;
+import org.scantling.design.Site;
+import org.scantling.property.House;
+import org.scantling.property.Wish;
+import org.scantling.reasons.Checked;
+import org.scantling.reasons.Finding;
+import org.scantling.reasons.Outcome;
+import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Question;
+import org.scantling.reasons.Review;
+import org.scantling.reasons.Severity;
+import org.scantling.reasons.TrackRecord;
+
+/**
+ * What the record of a base is worth. The small arbour stands 30 in deep at its own place, where
+ * the published rule asks for more, and its posts are 90 in tall, which no slenderness rule passes.
+ */
+class TrackRecordTest {
+  private static final Engine ENGINE = new Engine(House.RULES, House.TABLES);
+  private static final String EMBEDMENT = "footing.embedment";
+  private static final List<String> NONE = List.of();
+
+  @Test
+  void the_record_is_the_check_of_the_base_at_its_own_place() {
+    Site own = Wish.plain().length(42).over(base());
+    Review review = ENGINE.check(own, base(), NONE, NONE);
+    TrackRecord record = review.yardstick().record().orElseThrow();
+    assertThat(record.sinceYear()).isEqualTo(2010);
+    assertThat(record.checks()).hasSameSizeAs(review.checks());
+    for (Checked each : review.checks()) {
+      assertThat(record.ratio(each.id())).as(each.id()).hasValue(each.check().ratio());
+    }
+    assertThat(record.ratio(EMBEDMENT).orElseThrow()).isBetween(1.1, 1.4);
+    assertThat(record.ratio("no.such")).isEmpty();
+  }
+
+  @Test
+  void the_published_limit_holds_where_nobody_asks_for_the_record() {
+    Proposal proposal = ENGINE.propose(shallow(base()), NONE);
+    assertThat(check(proposal, EMBEDMENT).check().ratio()).isLessThanOrEqualTo(1);
+    assertThat(proposal.yardstick().eased()).isEmpty();
+    assertThat(proposal.yardstick().baseRatio(check(proposal, EMBEDMENT)).orElseThrow())
+        .isGreaterThan(1.1);
+  }
+
+  @Test
+  void the_record_eases_the_depth_as_far_as_it_goes_and_no_strength() {
+    Proposal published = ENGINE.propose(shallow(base()), NONE);
+    Proposal proven = ENGINE.propose(proven(shallow(base())), NONE);
+    Checked depth = check(proven, EMBEDMENT);
+    double record = proven.yardstick().baseRatio(depth).orElseThrow();
+    assertThat(depth.check().ratio()).isGreaterThan(1).isLessThanOrEqualTo(record);
+    assertThat(depthIn(proven)).isLessThan(depthIn(published));
+    assertThat(proven.yardstick().eased().keySet()).isEqualTo(Set.of(EMBEDMENT));
+    for (Checked each : proven.checks()) {
+      if (!each.id().equals(EMBEDMENT)) {
+        assertThat(each.check().ratio()).as(each.id()).isLessThanOrEqualTo(1 + 1e-9);
+      }
+    }
+  }
+
+  @Test
+  void what_passes_by_the_record_alone_is_a_grave_caution() {
+    Proposal proven = ENGINE.propose(proven(shallow(base())), NONE);
+    assertThat(cautions(proven)).contains("cautions.record");
+    assertThat(proven.cautions())
+        .filteredOn(each -> each.note().id().equals("cautions.record"))
+        .singleElement()
+        .satisfies(
+            each ->
+                assertThat(((Finding.Caution) each.finding()).severity()).isEqualTo(Severity.HIGH));
+    assertThat(cautions(ENGINE.propose(shallow(base()), NONE))).doesNotContain("cautions.record");
+  }
+
+  @Test
+  void frost_still_asks_for_its_depth() {
+    Site deep = proven(Wish.plain().climate(new Wish.Climate(48, 25, 110, "B")).over(base()));
+    assertThat(depthIn(ENGINE.propose(deep, NONE))).isGreaterThanOrEqualTo(48);
+  }
+
+  @Test
+  void posts_that_are_set_otherwise_have_no_record() {
+    Site concrete =
+        proven(
+            Wish.plain()
+                .climate(new Wish.Climate(10, 25, 110, "B"))
+                .choices(new Wish.Choices("concrete", "auto", "code", "I", "open"))
+                .over(base()));
+    Proposal proposal = ENGINE.propose(concrete, NONE);
+    assertThat(proposal.yardstick().eased()).isEmpty();
+    assertThat(cautions(proposal)).contains("cautions.record-idle");
+  }
+
+  @Test
+  void a_base_that_has_stood_nowhere_known_has_no_record() {
+    BaseDesign unknown = with(base(), Optional.empty());
+    assertThat(ENGINE.propose(shallow(unknown), NONE).yardstick().record()).isEmpty();
+    BaseDesign.Proven stood = base().proven().orElseThrow();
+    BaseDesign windless =
+        with(
+            base(),
+            Optional.of(
+                new BaseDesign.Proven(
+                    2010,
+                    new Site.Climate(
+                        OptionalDouble.of(48),
+                        OptionalDouble.of(25),
+                        OptionalDouble.empty(),
+                        Optional.of("B"),
+                        OptionalDouble.of(5),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty()),
+                    stood.soil(),
+                    stood.vine())));
+    Proposal proposal = ENGINE.propose(proven(shallow(windless)), NONE);
+    assertThat(proposal.yardstick().record()).isEmpty();
+    assertThat(cautions(proposal)).contains("cautions.record-idle");
+  }
+
+  @Test
+  void what_the_base_does_not_say_of_its_place_is_taken_as_here_and_told() {
+    BaseDesign.Proven stood = base().proven().orElseThrow();
+    BaseDesign quiet =
+        with(
+            base(),
+            Optional.of(
+                new BaseDesign.Proven(2010, stood.climate(), Optional.empty(), Optional.empty())));
+    Proposal proposal = ENGINE.propose(proven(shallow(quiet)), NONE);
+    assertThat(proposal.yardstick().eased()).containsOnlyKeys(EMBEDMENT);
+    assertThat(
+            proposal.cautions().stream()
+                .filter(each -> each.note().id().equals("cautions.record-unsaid"))
+                .map(each -> each.finding().evidence().rows().get(0).id()))
+        .containsExactlyInAnyOrder("record-soil", "record-vine");
+  }
+
+  @Test
+  void a_base_that_cannot_be_put_together_has_no_record() {
+    BaseDesign base = base();
+    BaseDesign odd =
+        new BaseDesign(
+            base.title(),
+            base.proven(),
+            base.posts(),
+            new BaseDesign.Headers("on-top", "4x4", 13.25, 3.5),
+            base.crossbeams(),
+            base.sidePanels(),
+            base.braces());
+    assertThat(ENGINE.misfits(odd, shallow(base))).extracting("field").contains("headers.notch");
+    assertThat(OwnPlace.of(shallow(odd))).isPresent();
+    assertThat(ENGINE.propose(shallow(base), NONE).yardstick().record()).isPresent();
+  }
+
+  /** Little frost, so that the wind decides the depth. */
+  private static Site shallow(BaseDesign base) {
+    return Wish.plain().length(162).climate(new Wish.Climate(10, 25, 110, "B")).over(base);
+  }
+
+  /** The small arbour with posts that are not too slender. */
+  private static BaseDesign base() {
+    BaseDesign small = House.smallArbour();
+    BaseDesign.Posts posts = small.posts();
+    return new BaseDesign(
+        small.title(),
+        small.proven(),
+        new BaseDesign.Posts(
+            posts.size(),
+            posts.rowSpacingIn(),
+            54,
+            1,
+            82,
+            30,
+            posts.footing(),
+            posts.backfill(),
+            posts.holeDiameterIn()),
+        small.headers(),
+        small.crossbeams(),
+        small.sidePanels(),
+        small.braces());
+  }
+
+  private static BaseDesign with(BaseDesign base, Optional<BaseDesign.Proven> proven) {
+    return new BaseDesign(
+        base.title(),
+        proven,
+        base.posts(),
+        base.headers(),
+        base.crossbeams(),
+        base.sidePanels(),
+        base.braces());
+  }
+
+  private static Site proven(Site site) {
+    Site.Preferences asked = site.preferences();
+    return new Site(
+        site.title(),
+        site.base(),
+        site.climate(),
+        site.ground(),
+        site.walkway(),
+        site.planting(),
+        site.materials(),
+        new Site.Preferences(
+            asked.footing(),
+            asked.header(),
+            asked.keep(),
+            "proven",
+            asked.embedmentBasis(),
+            asked.riskCategory(),
+            asked.snowShare()));
+  }
+
+  private static Checked check(Proposal proposal, String id) {
+    return proposal.checks().stream()
+        .filter(each -> each.id().equals(id))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static double depthIn(Proposal proposal) {
+    Outcome depth = proposal.decision(Question.FOOTING_DEPTH).orElseThrow().proposed();
+    return ((Outcome.Amount) depth).measure().amount();
+  }
+
+  private static List<String> cautions(Proposal proposal) {
+    return proposal.cautions().stream().map(each -> each.note().id()).toList();
+  }
+}
