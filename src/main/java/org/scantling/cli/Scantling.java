@@ -21,13 +21,19 @@ import picocli.CommandLine.Spec;
       "Exit status: 0 an answer was given; 2 the command line or a file is wrong and nothing was written; 3 no"
           + " acceptable structure inside the rule base, a case for a licensed engineer; 1 a fault of the program.",
     },
-    subcommands = {ProposeCommand.class, WhyCommand.class, SpansCommand.class, RulesCommand.class})
+    subcommands = {
+      ProposeCommand.class,
+      WhyCommand.class,
+      CompareCommand.class,
+      SpansCommand.class,
+      RulesCommand.class
+    })
 final class Scantling implements Runnable {
   @Spec private CommandSpec spec;
 
   @Override
   public void run() {
     throw new CommandLine.ParameterException(
-        spec.commandLine(), "Name a command: propose, why, spans or rules.");
+        spec.commandLine(), "Name a command: propose, why, compare, spans or rules.");
   }
 }

@@ -1,10 +1,14 @@
 package org.scantling.cli;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.scantling.engine.Engine;
 import org.scantling.intake.Intake;
+import org.scantling.intake.Setting;
 import org.scantling.intake.SiteReader;
 import org.scantling.intake.Vocabulary;
 import org.scantling.reasons.Proposal;
@@ -22,7 +26,11 @@ final class Workplace {
   }
 
   static Workplace of(SiteOptions options) {
-    return new Workplace(options.houseRules().map(Tables::load).orElseGet(Tables::load));
+    return of(options.houseRules());
+  }
+
+  static Workplace of(Optional<Path> houseRules) {
+    return new Workplace(houseRules.map(Tables::load).orElseGet(Tables::load));
   }
 
   Tables tables() {
@@ -30,7 +38,11 @@ final class Workplace {
   }
 
   Intake read(SiteOptions options) {
-    return new SiteReader(vocabulary()).read(options.site(), options.settings());
+    return read(options.site(), options.settings());
+  }
+
+  Intake read(Path site, List<Setting> settings) {
+    return new SiteReader(vocabulary()).read(site, settings);
   }
 
   Proposal propose(Intake intake) {
