@@ -17,6 +17,7 @@ final class Commands {
     BY_NAME.put("propose", ProposeCommand::new);
     BY_NAME.put("why", WhyCommand::new);
     BY_NAME.put("check", CheckCommand::new);
+    BY_NAME.put("compare", CompareCommand::new);
     BY_NAME.put("spans", SpansCommand::new);
     BY_NAME.put("rules", RulesCommand::new);
   }

@@ -1,6 +1,8 @@
 package org.scantling.cli;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -8,6 +10,7 @@ import org.scantling.engine.Engine;
 import org.scantling.intake.DesignIntake;
 import org.scantling.intake.DesignReader;
 import org.scantling.intake.Intake;
+import org.scantling.intake.Setting;
 import org.scantling.intake.SiteReader;
 import org.scantling.intake.Vocabulary;
 import org.scantling.reasons.Proposal;
@@ -28,7 +31,11 @@ final class Workplace {
   }
 
   static Workplace of(SiteOptions options) {
-    return new Workplace(options.houseRules().map(Tables::load).orElseGet(Tables::load));
+    return of(options.houseRules());
+  }
+
+  static Workplace of(Optional<Path> houseRules) {
+    return new Workplace(houseRules.map(Tables::load).orElseGet(Tables::load));
   }
 
   Tables tables() {
@@ -37,8 +44,12 @@ final class Workplace {
 
   /** Reads the site; whoever does will ask the rules, which are made ready meanwhile. */
   Intake read(SiteOptions options) {
+    return read(options.site(), options.settings());
+  }
+
+  Intake read(Path site, List<Setting> settings) {
     rules();
-    return new SiteReader(vocabulary()).read(options.site(), options.settings());
+    return new SiteReader(vocabulary()).read(site, settings);
   }
 
   Proposal propose(Intake intake) {

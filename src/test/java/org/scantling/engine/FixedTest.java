@@ -21,7 +21,9 @@ class FixedTest {
 
   @Test
   void a_design_fixes_the_structure_and_nothing_that_only_the_site_can_say() {
-    Job job = new Job(Wish.plain().over(House.herbGarden()), House.TABLES);
+    Job job =
+        new Job(
+            Wish.plain().over(House.herbGarden()), House.TABLES, new Ledger(Ledger.Keeps.ONE_RUN));
     Job fixed = job.withDesign(House.herbGarden());
     assertThat(fixed.fixed().any()).isTrue();
     assertThat(fixed.fixed().has(Question.POST_SIZE)).isTrue();
@@ -37,7 +39,11 @@ class FixedTest {
   @Test
   void where_the_top_is_stepped_the_fall_of_a_bay_is_lost_from_the_headroom() {
     Job job =
-        new Job(Wish.plain().over(House.herbGarden()), House.TABLES).withDesign(House.herbGarden());
+        new Job(
+                Wish.plain().over(House.herbGarden()),
+                House.TABLES,
+                new Ledger(Ledger.Keeps.ONE_RUN))
+            .withDesign(House.herbGarden());
     Answers level = job.start().with(Answer.option(Question.TOP_LINE, "level"));
     Answers stepped = job.start().with(Answer.option(Question.TOP_LINE, "stepped"));
     assertThat(headroom(job, level)).isEqualTo(84.5);

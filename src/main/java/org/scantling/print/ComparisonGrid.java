@@ -1,0 +1,120 @@
+package org.scantling.print;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.scantling.reasons.Decision;
+import org.scantling.reasons.Outcome;
+import org.scantling.words.SubjectRow;
+import org.scantling.words.Voice;
+
+/** What differs, side by side, and what is the same. */
+final class ComparisonGrid {
+  private static final int MOST_COLUMNS = 3;
+  private static final String NOTHING = "-";
+
+  private final SideBySide comparison;
+  private final Voice voice;
+  private final Map<String, List<SubjectRow>> lines = new LinkedHashMap<>();
+
+  ComparisonGrid(SideBySide comparison, Voice voice) {
+    this.comparison = comparison;
+    this.voice = voice;
+    for (SubjectRow row : comparison.rows()) {
+      if (!row.line().isEmpty()) {
+        lines.computeIfAbsent(row.line(), line -> new ArrayList<>()).add(row);
+      }
+    }
+  }
+
+  void writeDifferent(Page page) {
+    List<String> different =
+        lines.keySet().stream()
+            .filter(line -> lines.get(line).stream().anyMatch(comparison::differs))
+            .toList();
+    if (!different.isEmpty()) {
+      page.heading("What differs");
+      for (int from = 0; from < comparison.columns().size(); from += MOST_COLUMNS) {
+        int to = Math.min(from + MOST_COLUMNS, comparison.columns().size());
+        page.add(new Block.Grid(grid(different, from, to)));
+      }
+    }
+  }
+
+  void writeSame(Page page) {
+    List<String> same = new ArrayList<>();
+    lines.forEach(
+        (line, rows) -> {
+          if (rows.stream().noneMatch(comparison::differs) && !common(rows).equals(NOTHING)) {
+            same.add(line + " " + common(rows));
+          }
+        });
+    if (!same.isEmpty()) {
+      page.heading("The same in all").paragraph(Sentence.capital(String.join("; ", same)) + ".");
+    }
+  }
+
+  private List<List<String>> grid(List<String> different, int from, int to) {
+    List<List<String>> grid = new ArrayList<>();
+    List<String> head = new ArrayList<>(List.of(""));
+    if (comparison.oneBase()) {
+      head.add("base design");
+    }
+    for (int column = from; column < to; column++) {
+      head.add(SideBySide.letter(column));
+    }
+    grid.add(head);
+    different.forEach(line -> grid.add(line(line, from, to)));
+    return grid;
+  }
+
+  private List<String> line(String name, int from, int to) {
+    List<SubjectRow> rows = lines.get(name);
+    List<String> line = new ArrayList<>(List.of(Sentence.capital(name)));
+    if (comparison.oneBase()) {
+      line.add(cells(rows, row -> comparison.base(row.question())));
+    }
+    for (ComparedSite column : comparison.columns().subList(from, to)) {
+      line.add(cells(rows, row -> comparison.decision(row, column).map(Decision::proposed)));
+    }
+    return line;
+  }
+
+  /** The cell of any column that has one; all that have one have the same. */
+  private String common(List<SubjectRow> rows) {
+    LinkedHashSet<String> cells = new LinkedHashSet<>();
+    for (ComparedSite column : comparison.columns()) {
+      cells.add(cells(rows, row -> comparison.decision(row, column).map(Decision::proposed)));
+    }
+    return cells.stream().filter(cell -> !cell.equals(NOTHING)).findFirst().orElse(NOTHING);
+  }
+
+  private String cells(List<SubjectRow> rows, Function<SubjectRow, Optional<Outcome>> side) {
+    StringBuilder cells = new StringBuilder();
+    for (SubjectRow row : rows) {
+      side.apply(row)
+          .filter(outcome -> !none(outcome))
+          .map(outcome -> row.cell().of(voice.say(row.question(), outcome)))
+          .ifPresent(cell -> join(cells, cell));
+    }
+    return cells.isEmpty() ? NOTHING : cells.toString();
+  }
+
+  /** A cell may bring its own comma. */
+  private static void join(StringBuilder cells, String cell) {
+    if (cells.isEmpty()) {
+      cells.append(cell.startsWith(", ") ? cell.substring(2) : cell);
+    } else {
+      cells.append(cell.startsWith(",") ? "" : " ").append(cell);
+    }
+  }
+
+  /** A notch or an overhang of nothing is not worth a word. */
+  private static boolean none(Outcome outcome) {
+    return outcome instanceof Outcome.Amount amount && !(amount.measure().amount() > 0);
+  }
+}
