@@ -100,7 +100,7 @@ final class Bench {
           ledger.checks(
               List.of(question, geometry(), topLoads(), timber(CROSSBEAM_SIZE), material),
               () -> headers().of(material));
-      case POST_SIZE -> BraceBench.timbers(this).isPresent() ? List.of() : post(material);
+      case POST_SIZE -> onBrackets() ? List.of() : post(material);
       default -> List.of();
     };
   }

@@ -149,7 +149,7 @@ class CheckTest {
             .endedWith(ExitStatus.WRONG_INPUT);
     assertThat(run.out()).isEmpty();
     assertThat(run.err().replace(DESIGNS, ""))
-        .isEqualTo(
+        .isEqualToNormalizingWhitespace(
             """
             cannot-be-built.yaml:3: posts.size: 4x6 must be a square size, such as 4x4.
             cannot-be-built.yaml:8: posts.embedment: 0" must be more than nothing, for posts in the ground.
@@ -174,7 +174,7 @@ class CheckTest {
                     "materials.grade=No.3")
                 .endedWith(ExitStatus.WRONG_INPUT)
                 .err())
-        .contains(
+        .containsIgnoringWhitespaces(
             "stout.yaml:9: posts.size: 6x6 must be a size that has design values in southern-pine"
                 + " No.3, the timber of the site.");
   }
