@@ -23,11 +23,6 @@ class OutsideTest {
   }
 
   @Test
-  void only_the_mechanics_import_matrices() {
-    check(only("matrices", "mechanics", "org.ejml.."));
-  }
-
-  @Test
   void only_readers_and_writers_of_files_import_their_formats() {
     check(
         noClasses()
