@@ -23,11 +23,6 @@ class OutsideTest {
   }
 
   @Test
-  void only_the_mechanics_import_matrices() {
-    check(only("matrices", "mechanics", "org.ejml.."));
-  }
-
-  @Test
   void only_the_cutting_of_stock_imports_the_solver_of_programs() {
     check(only("the solver", "cutting", "org.ojalgo.."));
   }

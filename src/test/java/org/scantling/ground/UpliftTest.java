@@ -29,6 +29,7 @@ class UpliftTest {
     double ringFt2 = (Math.PI * 64 - 12.25) / 144;
     assertThat(uplift.concreteLb()).isCloseTo(150 * ringFt2, within(1e-9));
     assertThat(uplift.soilLb()).isCloseTo(300 * ringFt2, within(1e-9));
+    assertThat(uplift.resistanceLb()).isCloseTo(0.6 * 450 * ringFt2, within(1e-9));
   }
 
   @Test

@@ -260,4 +260,24 @@ class ContinuousBeamPropertyTest {
     double back = beam.solve(new BeamLoad.Point(b, 1)).deflectionLbIn3(a);
     assertThat(there).isCloseTo(back, within(1e-9 * Math.pow(shape.length(), 3)));
   }
+
+  @Property
+  void lifted_it_hogs_where_pressed_it_sags(
+      @ForAll("shapes") Shape shape, @ForAll("loads") List<Spot> spots) {
+    double length = shape.length();
+    BeamLoad[] down = spots.stream().map(spot -> spot.on(length)).toArray(BeamLoad[]::new);
+    BeamLoad[] up =
+        spots.stream()
+            .map(spot -> new Spot(spot.from(), spot.share(), -spot.amount()).on(length))
+            .toArray(BeamLoad[]::new);
+    BeamResult pressed = shape.beam().solve(down);
+    BeamResult lifted = shape.beam().solve(up);
+    double size = 1e-6 * (1 + Math.abs(pressed.largestMoment().amount()));
+    assertThat(lifted.mostHogging().amount())
+        .isCloseTo(-pressed.mostSagging().amount(), within(size));
+    assertThat(lifted.mostSagging().amount())
+        .isCloseTo(-pressed.mostHogging().amount(), within(size));
+    assertThat(pressed.momentInLb(pressed.mostHogging().atIn()))
+        .isCloseTo(pressed.mostHogging().amount(), within(size));
+  }
 }

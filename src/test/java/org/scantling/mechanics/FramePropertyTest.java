@@ -186,7 +186,17 @@ class FramePropertyTest {
           .isCloseTo(post.endForces().endMomentInLb(), within(1e-3));
     }
     for (int i = 0; i < row.bays().size(); i++) {
-      MemberEndForces header = result.member("header " + i).endForces();
+      MemberResult piece = result.member("header " + i);
+      FrameNode start = row.node("top " + i);
+      FrameNode end = row.node("top " + (i + 1));
+      double c = (end.xIn() - start.xIn()) / piece.lengthIn();
+      double s = (end.yIn() - start.yIn()) / piece.lengthIn();
+      NodeMovement here = result.movement("top " + i);
+      NodeMovement there = result.movement("top " + (i + 1));
+      assertThat(piece.movementIn(0)).isCloseTo(c * here.yIn() - s * here.xIn(), within(1e-8));
+      assertThat(piece.movementIn(piece.lengthIn()))
+          .isCloseTo(c * there.yIn() - s * there.xIn(), within(1e-7));
+      MemberEndForces header = piece.endForces();
       Hinges hinges = row.bays().get(i).hinges();
       if (hinges == Hinges.START || hinges == Hinges.BOTH) {
         assertThat(header.startMomentInLb()).isCloseTo(0, within(1e-6));

@@ -149,6 +149,10 @@ class FrameTest {
         .hasMessage("axial stiffness 0.0 lb must be above zero and finite");
     assertThatThrownBy(() -> new MemberStiffness(1, 1, 0))
         .hasMessage("shear stiffness 0.0 must be above zero");
+    assertThatThrownBy(() -> new Support(-1, 0, 0))
+        .hasMessage("sideways support stiffness -1.0 must be zero or more");
+    assertThatThrownBy(() -> new Support(0, 0, Double.NaN))
+        .hasMessage("turning support stiffness NaN must be zero or more");
     assertThatThrownBy(() -> new Support(0, -1, 0))
         .hasMessage("upright support stiffness -1.0 must be zero or more");
   }
@@ -160,6 +164,7 @@ class FrameTest {
     MemberStiffness flat = MemberStiffness.flatwise(section, 1.6e6);
     assertThat(edge.axialLb()).isEqualTo(1.6e6 * section.areaIn2());
     assertThat(edge.bendingLbIn2()).isEqualTo(1.6e6 * section.strongSecondMomentIn4());
+    assertThat(flat.axialLb()).isEqualTo(1.6e6 * section.areaIn2());
     assertThat(flat.bendingLbIn2()).isEqualTo(1.6e6 * section.weakSecondMomentIn4());
   }
 
@@ -182,6 +187,14 @@ class FrameTest {
         .isCloseTo(direct.member("header").largestMoment().amount(), within(1e-6));
     assertThat(combined.member("left post").mostCompression().amount())
         .isCloseTo(direct.member("left post").mostCompression().amount(), within(1e-6));
+    for (String name : List.of("left post", "header", "right post")) {
+      MemberResult sum = combined.member(name);
+      MemberResult whole = direct.member(name);
+      assertThat(sum.axialLb(17)).isCloseTo(whole.axialLb(17), within(1e-6));
+      assertThat(sum.shearLb(17)).isCloseTo(whole.shearLb(17), within(1e-6)).isNotZero();
+      assertThat(sum.mostTension().amount()).isCloseTo(whole.mostTension().amount(), within(1e-6));
+      assertThat(sum.sagIn(17)).isCloseTo(whole.sagIn(17), within(1e-9));
+    }
     assertThat(combined.member("left post").endForces().endShearLb())
         .isCloseTo(direct.member("left post").endForces().endShearLb(), within(1e-6));
     assertThatThrownBy(() -> FrameResult.combine(List.of(cases.get(0), direct), 1, 1))
@@ -243,6 +256,33 @@ class FrameTest {
     assertThat(twoHundred).isLessThanOrEqualTo(2 * hundred);
     // 3 freedoms a post top, each tied to its neighbours only: at most 6 numbers a row.
     assertThat(hundred).isLessThanOrEqualTo(3 * 101 * 6);
+  }
+
+  /** A ladder on its end: posts on top of each other with a rung at every joint. */
+  private static Frame tower(int storeys) {
+    List<FrameNode> nodes = new ArrayList<>();
+    List<FrameMember> members = new ArrayList<>();
+    for (int i = 0; i <= storeys; i++) {
+      Support foot = i == 0 ? Support.FIXED : Support.FREE;
+      nodes.add(new FrameNode("left " + i, 0, 40 * i, foot));
+      nodes.add(new FrameNode("right " + i, 30, 40 * i, foot));
+      members.add(FrameMember.rigid("rung " + i, "left " + i, "right " + i, HEADER));
+      if (i > 0) {
+        members.add(FrameMember.rigid("l " + i, "left " + (i - 1), "left " + i, POST));
+        members.add(FrameMember.rigid("r " + i, "right " + (i - 1), "right " + i, POST));
+      }
+    }
+    Collections.shuffle(nodes, new Random(7));
+    return new Frame(nodes, members);
+  }
+
+  @Test
+  void a_frame_that_goes_up_is_numbered_upwards() {
+    long fifty = tower(50).stiffness().entryCount();
+    long hundred = tower(100).stiffness().entryCount();
+    assertThat(tower(150).stiffness().entryCount() - hundred).isEqualTo(hundred - fifty);
+    // 6 freedoms a storey, each tied to its own and the next below: at most 12 numbers a row.
+    assertThat(fifty).isLessThanOrEqualTo(6 * 50 * 12);
   }
 
   @Test

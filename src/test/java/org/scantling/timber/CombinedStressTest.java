@@ -74,6 +74,17 @@ class CombinedStressTest {
   }
 
   @Test
+  void a_load_off_centre_along_the_depth_rolls_a_bent_post_further() {
+    CombinedStress sum =
+        CombinedStress.of(column(4000), edgewise(5000, 5.5 / 6), flatwise(2000, 0), STABILITY);
+    double fc = 4000 / 19.25;
+    double edge = 5000 / (3.5 * 5.5 * 5.5 / 6) + fc;
+    double rolling = edge / (1.2 * 580_000 * 3.5 * 3.5 / (120 * 5.5));
+    double share = fc / (0.822 * 580_000 / Math.pow(60 / 3.5, 2));
+    assertThat(sum.flatwiseReserve()).isCloseTo(1 - share - rolling * rolling, within(1e-12));
+  }
+
+  @Test
   void without_bending_only_the_square_of_the_column_ratio_is_left() {
     Column column = column(4000);
     CombinedStress sum = CombinedStress.of(column, edgewise(0, 0), flatwise(0, 0), STABILITY);

@@ -86,6 +86,9 @@ class FastenerPlacementTest {
     double four = GroupAction.of(Row.inWood(4, 2, 0.5), mainLb, sideLb).value();
     assertThat(four).isCloseTo(0.983, within(0.0005));
     assertThat(GroupAction.of(Row.onSteel(4, 2, 0.5), mainLb, sideLb).value()).isLessThan(four);
+    assertThat(Row.onSteel(4, 2, 0.5).slipLbPerIn())
+        .isCloseTo(1.5 * Row.inWood(4, 2, 0.5).slipLbPerIn(), within(1e-6))
+        .isCloseTo(270_000 * Math.pow(0.5, 1.5), within(1e-6));
     assertThat(GroupAction.of(Row.inWood(4, 2, 0.5), sideLb, mainLb).value())
         .isCloseTo(four, within(1e-12));
   }

@@ -76,6 +76,11 @@ class VerificationPackTest {
   }
 
   @Test
+  void no_row_fails() {
+    assertThat(outcomes).filteredOn(one -> !one.met()).extracting(Outcome::row).isEmpty();
+  }
+
+  @Test
   void every_row_says_where_it_is_from_and_why_it_is_allowed_to_differ() {
     List<String> known = Pack.sources().stream().map(Pack.Source::name).toList();
     assertThat(outcomes)
