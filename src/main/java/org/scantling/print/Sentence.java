@@ -18,10 +18,12 @@ final class Sentence {
         : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
   }
 
-  /** {@code a}, {@code a and b}, {@code a; b; and c}: for parts that have commas of their own. */
+  /** {@code a}, {@code a and b}, {@code a; b; and c}: for parts that may have commas. */
   static String phrases(List<String> parts) {
     int last = parts.size() - 1;
-    return last <= 1
+    boolean plain =
+        last <= 0 || (last == 1 && parts.stream().noneMatch(each -> each.contains(",")));
+    return plain
         ? String.join(" and ", parts)
         : String.join("; ", parts.subList(0, last)) + "; and " + parts.get(last);
   }

@@ -109,7 +109,8 @@ class PageTest {
   void lists_read_as_sentences() {
     assertThat(Sentence.list(List.of("a", "b", "c"))).isEqualTo("a, b and c");
     assertThat(Sentence.list(List.of("a"))).isEqualTo("a");
-    assertThat(Sentence.phrases(List.of("a, b", "c"))).isEqualTo("a, b and c");
+    assertThat(Sentence.phrases(List.of("a, b", "c"))).isEqualTo("a, b; and c");
+    assertThat(Sentence.phrases(List.of("a", "b"))).isEqualTo("a and b");
     assertThat(Sentence.phrases(List.of("a", "b", "c"))).isEqualTo("a; b; and c");
   }
 }
