@@ -8,6 +8,7 @@ import org.scantling.reasons.Phase;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Worked;
+import org.scantling.tables.JointRow;
 
 /**
  * The calculated number that governs a decision, worked again for other answers: the ratio of the
@@ -49,7 +50,11 @@ final class Gauge {
       return List.of();
     }
     if (question.phase() == Phase.JOINTS) {
-      return new JointBench(bench).checks(job.tables().joints().row(reject.option()));
+      JointRow row = job.tables().joints().row(reject.option());
+      // Bolts through the posts hold no header that lies on top of them.
+      return row.fits(bench.geometry().headers().paired() ? "paired" : "on-top")
+          ? new JointBench(bench).checks(row)
+          : List.of();
     }
     // A number of bays that led nowhere names a check of another question.
     boolean size = question.attribute().equals("size");

@@ -1,6 +1,7 @@
 package org.scantling.print;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -86,10 +87,38 @@ final class WhatToBuild {
                     + each.size()
                     + " longer than "
                     + voice.say(voice.longest(each.size()))
-                    + ": where the "
-                    + voice.role(each.role())
-                    + " are joined is not worked out here; ask before you cut.")
+                    + ": "
+                    + pieced(each))
         .reduce("", String::concat);
+  }
+
+  private String pieced(Member member) {
+    Optional<List<String>> bays = splice().filter(each -> member.role().equals("header"));
+    if (bays.isEmpty()) {
+      return "where the "
+          + voice.role(member.role())
+          + " are joined is not worked out here; ask before you cut.";
+    }
+    return "each header is in pieces over "
+        + Sentence.list(bays.get())
+        + " bays that meet over a post"
+        + (turned(member, bays.get())
+            ? ", its second board turned end for end so that no post carries two joints."
+            : ".");
+  }
+
+  /** Bays under each piece of a header, where it is cut. */
+  private Optional<List<String>> splice() {
+    return proposal
+        .decision(Question.HEADER_SPLICE)
+        .map(each -> List.of(((Outcome.Word) each.proposed()).text().split("\\+")))
+        .filter(each -> each.size() > 1);
+  }
+
+  private static boolean turned(Member member, List<String> bays) {
+    List<String> other = new ArrayList<>(bays);
+    Collections.reverse(other);
+    return member.plies() > 1 && !other.equals(bays);
   }
 
   private String crossbeams(Geometry geometry) {

@@ -187,7 +187,8 @@ class ProposalTextTest {
   @Test
   void over_a_stepped_fall_the_headroom_told_is_the_one_needed() {
     assertThat(flat("stepped"))
-        .contains("and 7'-2\" free under the lowest timber, on ground that falls 12 % along the walk,")
+        .contains(
+            "and 7'-2\" free under the lowest timber, on ground that falls 12 % along the walk,")
         .contains("the top in level steps.", "Headroom needed 7'-0 1/2\" 7'-2\"");
   }
 
@@ -209,9 +210,11 @@ class ProposalTextTest {
             "- Header joint: two 1/2 in through bolts",
             "the upper 2\" below the top of the post, the lower 3 1/4\" under it.");
     assertThat(flat("stone-terrace"))
-        .contains("- Braces: 4 across the walk and 4 along it; each reaches 11 1/4\" down")
+        .contains("- Braces: 4 across the walk and 4 along it; each reaches 1'-6\" down")
         .contains("- Piers: 4, 3'-0\" deep and 1'-6\" wide, of concrete, a post bracket on each.");
-    assertThat(flat("sloping-path")).contains("No yard sells 2x8 longer than 20'-0\": ");
+    assertThat(flat("sloping-path"))
+        .contains(
+            "No yard sells 2x8 longer than 20'-0\": each header is in pieces over 3 and 2 bays");
   }
 
   @Test
