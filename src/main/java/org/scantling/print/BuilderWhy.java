@@ -14,6 +14,7 @@ import org.scantling.words.Voice;
 /** Explains to the builder: the number, the rule, the source, and what stopped the next smaller. */
 final class BuilderWhy {
   private static final int MOST_TRIED = 4;
+  private static final double TENTHS = 10.0;
   private static final double JUST_MET = 1 - 1e-6;
 
   private final Told told;
@@ -129,11 +130,19 @@ final class BuilderWhy {
   private Block.Item prescribed(Checked checked) {
     String met =
         checked.check().ratio() > JUST_MET
-            ? "exactly at the limit, " + voice.say(checked.capacity())
-            : voice.say(checked.demand()) + " of " + voice.say(checked.capacity());
+            ? "exactly at the limit, " + bare(checked.capacity())
+            : bare(checked.demand()) + " of " + bare(checked.capacity());
     return new Block.Item(
         "Prescribed",
         voice.check(checked.id()) + ": " + met + " (" + voice.source(checked.source()) + ")");
+  }
+
+  /** A slenderness is a number and no share, however small. */
+  private String bare(Measure measure) {
+    return voice.say(
+        measure.unit() == Unit.RATIO
+            ? Measure.count(Math.round(measure.amount() * TENTHS) / TENTHS)
+            : measure);
   }
 
   /** A bare ratio is said already. */
