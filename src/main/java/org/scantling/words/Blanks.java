@@ -8,6 +8,7 @@ import org.scantling.reasons.Finding;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
+import org.scantling.reasons.Weight;
 import org.scantling.tables.CheckNature;
 
 /** What fills the blanks of a sentence: the evidence, then the finding, then the decision. */
@@ -61,7 +62,9 @@ final class Blanks {
       return number(name, most.question(), most.number());
     }
     if (finding instanceof Finding.PreferNumber wish) {
-      return name.equals("moved") ? moved(wish) : number(name, wish.question(), wish.number());
+      return name.equals("moved")
+          ? moved(wish)
+          : kept(name, wish).or(() -> number(name, wish.question(), wish.number()));
     }
     if (finding instanceof Finding.PreferOption wish) {
       return option(name, wish.question(), wish.option());
@@ -79,6 +82,14 @@ final class Blanks {
     return name.equals("number")
         ? Optional.of(voice.say(new Measure(number, question.unit())))
         : Optional.empty();
+  }
+
+  /** What stays as in the base is told as it will be, not as a hair more before it was rounded. */
+  private Optional<String> kept(String name, Finding.PreferNumber wish) {
+    return decision
+        .filter(d -> name.equals("number") && wish.weight() == Weight.KEPT)
+        .filter(d -> reason.governing() && d.base().isPresent() && !d.changed())
+        .map(d -> voice.say(d.question(), d.proposed()));
   }
 
   private Optional<String> option(String name, Question question, String option) {

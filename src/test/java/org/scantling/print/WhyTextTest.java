@@ -90,6 +90,25 @@ class WhyTextTest {
   }
 
   @Test
+  void a_slenderness_is_no_share() {
+    assertThat(flat("metric-country", "headers", Reader.BUILDER))
+        .containsPattern("Prescribed: slenderness as a beam, R_B not over 50: \\d\\.\\d of 50");
+  }
+
+  @Test
+  void what_is_kept_is_told_in_one_length_however_it_was_rounded() {
+    String metric =
+        WhyText.of(
+                Demo.proposal("metric-country"),
+                Demo.words(),
+                Demo.words().subjects().find("header.overhang"),
+                Reader.BUILDER,
+                PrintOptions.plain(UnitSystem.METRIC))
+            .replaceAll("\\s+", " ");
+    assertThat(metric).contains("304 mm, as in the base. The base has 304 mm.");
+  }
+
+  @Test
   void a_value_nobody_has_seen_in_print_says_so() {
     assertThat(flat("same-place", "posts", Reader.BUILDER)).contains(", from memory)");
   }
