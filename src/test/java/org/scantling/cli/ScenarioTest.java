@@ -48,6 +48,16 @@ class ScenarioTest {
     Golden.compare(name + ".json", propose(name, "json"));
   }
 
+  @Test
+  void a_base_that_has_stood_past_a_published_limit_may_be_matched_where_that_is_asked_for() {
+    String byRecord =
+        Run.of("propose", file("proven-ground").toString(), "--set", "preferences.basis=proven")
+            .endedWith(ExitStatus.ANSWERED)
+            .out();
+    Golden.compare("proven-ground-by-record.txt", byRecord);
+    assertThat(byRecord).contains("only by the record of the");
+  }
+
   @ParameterizedTest
   @MethodSource("scenarios")
   void nothing_is_wider_than_a_terminal(String name) throws IOException {

@@ -18,11 +18,11 @@ import org.scantling.reasons.Proposal;
 
 /**
  * Random sites on the demo base. Every site is nudged in one demand after the other, so that a
- * default run proposes for some 1,700 sites; {@code -Dsites=20000} runs that many more. What they
+ * default run proposes for some 2,300 sites; {@code -Dsites=20000} runs that many more. What they
  * came to is left in {@code target/random-sites}.
  */
 class RandomSitesPropertyTest {
-  private static final int BASES = 260;
+  private static final int BASES = 340;
   private static final int MOST_PASSES = 24;
   private static final CountedEngine ENGINE = new CountedEngine(House.RULES, House.TABLES);
   private static final Tally TALLY = new Tally();
