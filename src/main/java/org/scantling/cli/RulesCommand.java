@@ -11,6 +11,7 @@ import org.scantling.print.RulesText;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.RuleNote;
 import org.scantling.rulebase.RuleBase;
+import org.scantling.rulebook.Agreement;
 import org.scantling.rulebook.Lint;
 import org.scantling.rulebook.LintReport;
 import org.scantling.rulebook.RuleEntry;
@@ -47,13 +48,22 @@ final class RulesCommand implements Callable<Integer> {
       index = "0",
       arity = "0..1",
       paramLabel = "ID",
-      description = "A rule, such as posts.size.tall, or what rules are about, such as posts.")
+      description =
+          "A rule, such as posts.size.tall, or what rules are about, such as posts; with"
+              + " --agreement the site file over which the grid is laid.")
   private String id;
 
   @Option(
       names = "--lint",
       description = "Prove the rule base complete and consistent; exit status 2 if it is not.")
   private boolean lint;
+
+  @Option(
+      names = "--agreement",
+      description =
+          "Where each rule of thumb is safer than the calculation, equal, or not safe enough, over"
+              + " a grid of sites.")
+  private boolean agreement;
 
   @Option(
       names = "--format",
@@ -75,6 +85,11 @@ final class RulesCommand implements Callable<Integer> {
       return report.clean() ? ExitStatus.ANSWERED : ExitStatus.WRONG_INPUT;
     }
     Rulebook book = Rulebook.read(notes, tables, words);
+    if (agreement) {
+      Agreement found = new ThumbGrid(general.houseRules(), book).over(Optional.ofNullable(id));
+      print(format == Format.JSON ? RulesJson.of(found) : text().agreement(found));
+      return ExitStatus.ANSWERED;
+    }
     print(id == null ? all(book) : asked(book));
     return ExitStatus.ANSWERED;
   }

@@ -4,6 +4,7 @@ import static org.scantling.reasons.Question.BAYS;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.function.Predicate;
@@ -15,7 +16,10 @@ import org.scantling.reasons.DeadEnd;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.ProvenCheck;
+import org.scantling.reasons.Question;
 import org.scantling.reasons.Review;
+import org.scantling.reasons.RuleNote;
+import org.scantling.reasons.ThumbTrial;
 import org.scantling.reasons.TrackRecord;
 import org.scantling.rulebase.RuleBase;
 import org.scantling.rulebase.RuleBaseFault;
@@ -129,6 +133,19 @@ public final class Engine {
         pass.confirmation().checks().stream()
             .map(each -> new ProvenCheck(each.id(), each.check().ratio(), sinceYear))
             .toList());
+  }
+
+  /**
+   * Each rule of thumb by itself beside the calculation, on one site; none where the site has no
+   * structure.
+   *
+   * @param thumbs the rules of thumb that bound each question from below
+   */
+  public List<ThumbTrial> thumbs(Site site, Map<Question, List<RuleNote>> thumbs) {
+    Pass pass = settle(new Job(site, tables, new Ledger(Ledger.Keeps.ONE_RUN)), List.of());
+    return pass.broken().isPresent()
+        ? List.of()
+        : new ThumbTrials(tables, thumbs, pass.heard()).list();
   }
 
   /**

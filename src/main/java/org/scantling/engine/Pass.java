@@ -36,6 +36,7 @@ final class Pass {
   private final Map<Question, List<Shortfall>> held = new EnumMap<>(Question.class);
   private final List<Reason> cautions = new ArrayList<>();
   private final Easing easing;
+  private final Map<Question, Heard> heard = new EnumMap<>(Question.class);
   private Answers answers;
   private Verdict.Unanswerable broken;
   private Reason refusal;
@@ -111,6 +112,17 @@ final class Pass {
     return verdicts;
   }
 
+  /**
+   * Everything the rules found about one question.
+   *
+   * @param options what it may be answered with, smallest first; none for numbers
+   */
+  record Heard(List<String> options, List<Fired> findings) {}
+
+  Map<Question, Heard> heard() {
+    return heard;
+  }
+
   List<Reason> cautions() {
     return cautions;
   }
@@ -129,6 +141,7 @@ final class Pass {
     fired.forEach(this::noteIfGeneral);
     for (Question question : desk.questions(phase)) {
       if (broken == null && refusal == null) {
+        heard.put(question, new Heard(desk.options(question), about(question, fired)));
         answer(question, desk, about(question, fired));
       }
     }

@@ -5,6 +5,8 @@ import java.util.Locale;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Source;
+import org.scantling.reasons.ThumbTrial.Standing;
+import org.scantling.rulebook.Agreement;
 import org.scantling.rulebook.Figure;
 import org.scantling.rulebook.LintReport;
 import org.scantling.rulebook.RuleEntry;
@@ -39,6 +41,36 @@ public final class RulesJson {
         .forEach(
             each -> proofs.addObject().put("count", each.count()).put("what", each.sentence()));
     return JsonText.print(node);
+  }
+
+  public static String of(Agreement agreement) {
+    ObjectNode node = JsonText.object();
+    node.put("schema", "scantling/agreement/1");
+    node.put("sites", agreement.sites());
+    node.put("withoutStructure", agreement.without());
+    ArrayNode rules = node.putArray("rules");
+    for (String rule : agreement.rules()) {
+      ObjectNode each = rules.addObject().put("rule", rule);
+      each.put("speaks", agreement.spoke(rule));
+      each.put("safer", agreement.count(rule, Standing.SAFER));
+      each.put("equal", agreement.count(rule, Standing.EQUAL));
+      each.put("notEnough", agreement.count(rule, Standing.NOT_ENOUGH));
+      ArrayNode places = each.putArray("places");
+      agreement.of(rule).forEach(placed -> places.add(place(agreement, placed)));
+    }
+    return JsonText.print(node);
+  }
+
+  private static ObjectNode place(Agreement agreement, Agreement.Placed placed) {
+    ObjectNode node = JsonText.object();
+    for (int axis = 0; axis < placed.site().size(); axis++) {
+      node.put(agreement.axes().get(axis).path(), placed.site().get(axis));
+    }
+    node.put("thumb", placed.trial().thumb());
+    node.put("calculated", placed.trial().calculated());
+    String standing = placed.trial().standing().name();
+    node.put("standing", standing.toLowerCase(Locale.ROOT).replace('_', '-'));
+    return node;
   }
 
   private static ObjectNode rule(RuleEntry rule) {

@@ -2,9 +2,11 @@ package org.scantling.print;
 
 import java.util.List;
 import org.scantling.reasons.Question;
+import org.scantling.rulebook.Agreement;
 import org.scantling.rulebook.LintReport;
 import org.scantling.rulebook.RuleEntry;
 import org.scantling.rulebook.Rulebook;
+import org.scantling.words.Reader;
 import org.scantling.words.Words;
 
 /** The rule base in words, as text or Markdown. */
@@ -36,6 +38,10 @@ public final class RulesText {
 
   public String lint(LintReport report) {
     return print(LintPage.of(report));
+  }
+
+  public String agreement(Agreement agreement) {
+    return print(AgreementPage.of(agreement, words.voice(Reader.BUILDER, options.units())));
   }
 
   private String print(Page page) {

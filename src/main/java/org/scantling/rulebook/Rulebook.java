@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.RuleNote;
+import org.scantling.reasons.SourceKind;
 import org.scantling.tables.JointRow;
 import org.scantling.tables.Tables;
 import org.scantling.words.FactWords;
@@ -64,6 +65,16 @@ public final class Rulebook {
   /** The rules that find this and are about no question. */
   public List<RuleEntry> that(Verdict verdict) {
     return rules().stream().filter(rule -> rule.verdict() == verdict).toList();
+  }
+
+  /** The rules of thumb that bound a question from below by a row of thumb.csv. */
+  public List<RuleNote> thumbs(Question question) {
+    return about(question).stream()
+        .filter(rule -> rule.note().source().kind() == SourceKind.COMMON_PRACTICE)
+        .filter(rule -> rule.verdict() == Verdict.REJECTS || rule.verdict() == Verdict.AT_LEAST)
+        .filter(rule -> rule.figures().stream().anyMatch(each -> each.table().equals("thumb.csv")))
+        .map(RuleEntry::note)
+        .toList();
   }
 
   private RuleEntry entry(RuleNote note, RuleText rule, Cases cases) {

@@ -13,7 +13,7 @@ import tools.jackson.core.ObjectReadContext;
 import tools.jackson.dataformat.csv.CsvFactory;
 
 /** The rows of a CSV file of words, each as column to cell. */
-final class WordFile {
+public final class WordFile {
   private static final CsvFactory CSV = new CsvFactory();
   private static final String FOLDER = "/org/scantling/rules/";
 
@@ -22,7 +22,7 @@ final class WordFile {
   /**
    * @throws IllegalStateException when the file is missing or a row has not every column
    */
-  static List<Map<String, String>> read(String name) {
+  public static List<Map<String, String>> read(String name) {
     try (InputStream in = WordFile.class.getResourceAsStream(FOLDER + name)) {
       if (in == null) {
         throw new IllegalStateException("rules/" + name + " is not on the class path");

@@ -96,6 +96,41 @@ class RulesCommandTest {
         .contains("is nothing that is decided");
   }
 
+  @Test
+  void thumb_and_calculation_are_counted_on_every_site() {
+    JsonNode found = json("rules", "--agreement", "--format", "json");
+    int tried = found.get("sites").asInt() - found.get("withoutStructure").asInt();
+    assertThat(tried).isGreaterThan(200);
+    assertThat(found.get("rules")).hasSizeGreaterThan(8);
+    for (JsonNode rule : found.get("rules")) {
+      int counted =
+          rule.get("safer").asInt() + rule.get("equal").asInt() + rule.get("notEnough").asInt();
+      assertThat(counted).as(rule.get("rule").asString()).isEqualTo(tried);
+      assertThat(rule.get("places")).hasSize(tried);
+    }
+    assertThat(rule(found, "footings.hole.widths").get("notEnough").asInt()).isZero();
+    JsonNode least = rule(found, "footings.depth.least");
+    assertThat(least.get("notEnough").asInt()).isPositive();
+    assertThat(least.get("places"))
+        .allSatisfy(place -> assertThat(place.get("thumb").asString()).isEqualTo("2'-6\""));
+  }
+
+  @Test
+  void the_grid_may_be_laid_over_a_site_file_that_must_be_there() {
+    assertThat(
+            Run.of("rules", "--agreement", "nowhere.yaml").endedWith(ExitStatus.WRONG_INPUT).err())
+        .startsWith("nowhere.yaml:");
+  }
+
+  private static JsonNode rule(JsonNode found, String id) {
+    for (JsonNode rule : found.get("rules")) {
+      if (rule.get("rule").asString().equals(id)) {
+        return rule;
+      }
+    }
+    throw new AssertionError(id + " was not tried");
+  }
+
   private static JsonNode json(String... words) {
     return new JsonMapper().readTree(Run.of(words).endedWith(ExitStatus.ANSWERED).out());
   }

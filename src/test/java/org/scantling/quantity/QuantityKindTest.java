@@ -29,6 +29,11 @@ class QuantityKindTest {
     "TEMPERATURE, 44 F, 44, 1e-9",
     "TEMPERATURE, 7 C, 44.6, 1e-9",
     "TEMPERATURE, -40 °C, -40, 1e-9",
+    "FORCE, 200 lb, 200, 1e-9",
+    "FORCE, 4.4482216 kN, 1000, 1e-3",
+    "AREA, 40 sq ft, 40, 1e-9",
+    "AREA, 40 ft2, 40, 1e-9",
+    "AREA, 9.290304 m², 100, 1e-6",
   })
   void each_kind_is_read_in_its_units(
       QuantityKind kind, String text, double amount, double tolerance) {
@@ -50,6 +55,9 @@ class QuantityKindTest {
         "TEMPERATURE | warm | warm (not a temperature)",
         "PERCENT | three % | three % (not a percentage)",
         "PERCENT | --3 % | --3 % (not a percentage)",
+        "AREA | 40 ft | 40 ft (wrong kind of unit: this is a length)",
+        "FORCE | 10 psf | 10 psf (wrong kind of unit: this is a load)",
+        "LOAD | 200 lb | 200 lb (wrong kind of unit: this is a force)",
         "LOAD | 1/2 psf | 1/2 psf (not a load)",
       })
   void a_wrong_unit_is_named_for_what_it_is(QuantityKind kind, String text, String found) {
