@@ -55,7 +55,7 @@ class AgreementPageTest {
         .contains("1 of 2 rules of thumb do not ask for enough somewhere on 4 sites.")
         .containsPattern("posts.size.tall +0 +0 +2 +2\n")
         .containsPattern("posts.size.spindly +0 +0 +4 +0\n")
-        .contains("least headroom 7 ft, climber wisteria")
+        .containsPattern("headroom needed 7 ft, climber\\s+wisteria")
         .containsPattern("Climber +clematis +wisteria\nposts.size.tall +\\. +10\n");
     assertThat(text.lines()).allMatch(line -> line.length() <= 80);
   }
