@@ -5,6 +5,7 @@
  *
  * <p>May depend on: quantity, design, reasons, tables, words. Entry points: {@link
  * org.scantling.print.ProposalText}, {@link org.scantling.print.ProposalMarkdown}, {@link
- * org.scantling.print.ProposalJson}, {@link org.scantling.print.WhyText}.
+ * org.scantling.print.ProposalJson}, {@link org.scantling.print.WhyText}, {@link
+ * org.scantling.print.ReviewText}.
  */
 package org.scantling.print;

@@ -113,15 +113,25 @@ class FixedTest {
     assertThat(review.limits()).noneMatch(each -> each.question().id().startsWith("joint."));
   }
 
+  @Test
+  void a_base_on_brackets_with_rails_is_proposed_and_keeps_its_record() {
+    Site site = site("bracket", standing("bracket", 36));
+    assertThat(ENGINE.propose(site, NONE).yardstick().record()).isPresent();
+  }
+
   private static double headroom(Job job, Answers answers) {
     return job.fixed().answer(Question.HEADROOM, answers, 4.5).map(Answer::number).orElseThrow();
   }
 
   private static Site site(String footing) {
+    return site(footing, House.herbGarden());
+  }
+
+  private static Site site(String footing, BaseDesign base) {
     return Wish.plain()
         .length(45)
         .choices(new Wish.Choices(footing, "auto", "code", "I", "open"))
-        .over(House.herbGarden());
+        .over(base);
   }
 
   private static BaseDesign standing(String footing, double embedmentIn) {

@@ -115,6 +115,15 @@ class HouseRulesTest {
   }
 
   @Test
+  void the_record_of_a_base_never_eases_strength_whatever_a_house_says() {
+    assertThat(with("checks.csv", "id,eased_by_record\npost.drift,no\n").check("post.drift"))
+        .matches(row -> !row.easedByRecord());
+    assertThatThrownBy(() -> with("checks.csv", "id,eased_by_record\npost.bending,yes\n"))
+        .hasMessage(
+            "checks.csv:2: eased_by_record: found 'yes', accepted is no: strength is never eased");
+  }
+
+  @Test
   void a_unit_may_not_change() {
     assertThatThrownBy(() -> with("thumb.csv", "id,value,unit\nbay.longest,10,ft\n"))
         .hasMessage(

@@ -39,6 +39,14 @@ class TableContentTest {
   }
 
   @Test
+  void only_depth_in_the_ground_and_sway_can_be_eased_by_a_record() {
+    assertThat(Tables.load().checks().rows())
+        .filteredOn(CheckRow::easedByRecord)
+        .extracting(CheckRow::id)
+        .containsExactlyInAnyOrder("footing.embedment", "post.drift");
+  }
+
+  @Test
   void the_folder_holds_these_tables_and_nothing_else() throws IOException {
     Set<String> expected = new TreeSet<>();
     expected.add(TableFile.SOURCES);
