@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import org.scantling.intake.IntakeException;
 import org.scantling.quantity.QuantityException;
 import org.scantling.tables.TableException;
+import org.scantling.tables.YardException;
 import org.scantling.words.UnknownSubject;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -21,6 +22,8 @@ final class Sentences implements IExecutionExceptionHandler {
     boolean theirs =
         exception instanceof IntakeException
             || exception instanceof TableException
+            || exception instanceof YardException
+            || exception instanceof OutException
             || exception instanceof QuantityException
             || exception instanceof UnknownSubject;
     err.println(theirs ? exception.getMessage() : fault(exception));

@@ -24,7 +24,8 @@ record Bearing(double fromIn, double toIn, boolean opensFirst, boolean opensLast
 
   /** 0 where the header only meets the side of the post. */
   double lengthIn() {
-    return Math.max(0, toIn - fromIn);
+    // The last bits would make two marks of one piece.
+    return Math.max(0, Math.rint((toIn - fromIn) / HAIR) * HAIR);
   }
 
   double middleIn() {

@@ -6,7 +6,7 @@ package org.scantling.shop;
  * @param face where the bit goes in
  * @param atIn from the first end
  * @param offIn from the middle line of the face: positive towards the top edge on a side, towards
- *     the far row on top, towards the last post on a post
+ *     the far row on top
  * @param diameterIn of the bit
  * @param what goes through it
  */

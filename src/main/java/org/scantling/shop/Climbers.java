@@ -29,8 +29,8 @@ public record Climbers(List<Plant> plants, List<WireRun> runs, List<String> word
    * @param where which panel or row
    * @param way upright or level
    * @param wires stretches of each run
-   * @param heightsIn over the ground for level wires, from the lowest; distances from the first post
-   *     of the bay for upright ones
+   * @param heightsIn over the ground for level wires, from the lowest; distances from the first
+   *     post of the bay for upright ones
    * @param lengthIn of one run, with what is wrapped back at its ends
    * @param eyes on one run
    * @param holes bored through rails or pickets for one run

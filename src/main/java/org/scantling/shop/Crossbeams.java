@@ -102,15 +102,15 @@ final class Crossbeams {
     List<Recess> notches = new ArrayList<>();
     if (geometry.crossbeams().notchIn() > 0) {
       for (double seatIn : seatsIn()) {
+        double widthIn = tape.nearest(geometry.headers().breadthIn() + built.shop("notch.fit"));
         notches.add(
             new Recess(
                 "underside",
-                tape.nearest(seatIn),
-                tape.nearest(geometry.headers().breadthIn() + built.shop("notch.fit")),
+                tape.nearest(seatIn - widthIn / 2),
+                widthIn,
                 tape.nearest(geometry.crossbeams().notchIn()),
                 member.breadthIn(),
-                "header",
-                geometry.headers().breadthIn()));
+                new Recess.Seat("header", geometry.headers().breadthIn())));
       }
     }
     return notches;

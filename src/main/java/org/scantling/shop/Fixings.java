@@ -46,14 +46,15 @@ final class Fixings {
       case "bolted" -> {
         double gripIn =
             built.geometry().posts().breadthIn() + 2 * built.member("header").breadthIn();
-        bolts(joint, gripIn, bores("post"), "boards through posts");
+        bolts(joint, gripIn, new HeaderBolts(built).count(), "boards through posts");
       }
       case "lagged" -> {
         FastenerRow lag = built.fastener(joint).orElseThrow();
         add(lag, bores("header"), "headers down into posts");
         washers(lag, bores("header"));
       }
-      default -> parts("strap or post cap", joint, built.geometry().postCount(), "headers to posts");
+      default ->
+          parts("strap or post cap", joint, built.geometry().postCount(), "headers to posts");
     }
   }
 
@@ -90,16 +91,29 @@ final class Fixings {
     int across = built.geometry().postCount() * joint.count();
     int along = 4 * built.geometry().plan().bays() * joint.count();
     bolts(joint, braceIn + postIn, across, "feet of braces across the walk");
-    bolts(joint, braceIn + built.member("crossbeam").breadthIn(), across, "their heads");
+    bolts(
+        joint,
+        braceIn + built.member("crossbeam").breadthIn(),
+        across,
+        "heads of braces across the walk");
     double packedIn = braceIn + postIn + Braces.packingIn(built);
     bolts(joint, packedIn, along, "feet of braces along the walk");
-    bolts(joint, braceIn + built.member("header").breadthIn(), along, "their heads");
+    bolts(
+        joint,
+        braceIn + built.member("header").breadthIn(),
+        along,
+        "heads of braces along the walk");
   }
 
   private void feet() {
     int posts = built.geometry().postCount();
     if (!built.inTheGround()) {
-      add(new Fixing("bracket", "post bracket with its anchor, rated by its maker", posts, "feet of the posts"));
+      add(
+          new Fixing(
+              "bracket",
+              "post bracket with its anchor, rated by its maker",
+              posts,
+              "feet of the posts"));
     }
   }
 

@@ -49,6 +49,18 @@ final class HeaderBolts {
     return holeIn;
   }
 
+  /** Bolts of both rows. */
+  int count() {
+    int count = 0;
+    for (HeaderRun run : runs.pieces(false)) {
+      for (int post = run.fromPost(); post <= run.toPost(); post++) {
+        boolean again = run.cutFirst() && post == run.fromPost();
+        count += again ? 0 : 2 * spots(post).size();
+      }
+    }
+    return count;
+  }
+
   /** Where boards meet over a post, each end has bolts of its own, so there are two columns. */
   List<Spot> spots(int post) {
     BoltPattern pattern = runs.cutOver(post) && usual.columns() == 1 ? overJoint : usual;

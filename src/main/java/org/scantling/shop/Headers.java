@@ -97,14 +97,14 @@ final class Headers {
     double roomIn = built.shop("notch.fit") / 2;
     double fromIn = bearing.opensFirst() ? run.firstIn() : bearing.fromIn() - roomIn;
     double toIn = bearing.opensLast() ? run.lastIn() : bearing.toIn() + roomIn;
+    Marking marking = new Marking(tape, run.lengthIn());
     return new Recess(
         "underside",
-        tape.nearest((fromIn + toIn) / 2 - run.firstIn()),
+        marking.edge(fromIn - run.firstIn(), toIn - run.firstIn()),
         tape.nearest(toIn - fromIn),
         tape.nearest(geometry.headers().notchIn()),
         member.breadthIn(),
-        "post",
-        bearing.lengthIn());
+        new Recess.Seat("post", bearing.lengthIn()));
   }
 
   /** Two to each bearing, one on either side of the middle line. */
@@ -120,16 +120,16 @@ final class Headers {
       for (int lag = 0; lag < joint.count() && bearing.lengthIn() > 0; lag++) {
         int side = lag % 2 == 0 ? 1 : -1;
         double alongIn = bearing.whole() ? bearing.middleIn() - side * offIn : bearing.middleIn();
-        bores.add(lag(joint, alongIn - run.firstIn(), side * offIn));
+        bores.add(lag(joint, run, alongIn, side * offIn));
       }
     }
     return BoreOrder.sorted(bores);
   }
 
-  private Bore lag(JointRow joint, double atIn, double offIn) {
+  private Bore lag(JointRow joint, HeaderRun run, double alongIn, double offIn) {
     return new Bore(
         "top",
-        tape.nearest(atIn),
+        new Marking(tape, run.lengthIn()).at(alongIn - run.firstIn()),
         tape.nearest(offIn),
         built.fastener(joint).orElseThrow().diameterIn(),
         built.fastener(joint).orElseThrow().name());
@@ -145,7 +145,7 @@ final class Headers {
           bores.add(
               new Bore(
                   "side",
-                  tape.nearest(atIn - run.firstIn()),
+                  new Marking(tape, run.lengthIn()).at(atIn - run.firstIn()),
                   tape.nearest(member.depthIn() / 2 - spot.belowIn()),
                   bolts.holeIn(),
                   bolts.bolt().name()));

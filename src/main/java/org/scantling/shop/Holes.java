@@ -30,8 +30,7 @@ final class Holes {
 
   /** Gravel and pad under the foot. */
   double bedIn() {
-    return built.shop("footing.gravel-bed")
-        + (padded() ? built.shop("footing.pad-thickness") : 0);
+    return built.shop("footing.gravel-bed") + (padded() ? built.shop("footing.pad-thickness") : 0);
   }
 
   /** How deep a hole is dug below its own ground. */

@@ -28,7 +28,13 @@ final class Occasions {
           "wires",
           "plants",
           "middle-posts",
-          "heavy");
+          "heavy",
+          "post=light",
+          "post=heavy",
+          "header=light",
+          "header=heavy",
+          "crossbeam=light",
+          "crossbeam=heavy");
 
   private final Built built;
   private final Pieces pieces;
@@ -63,8 +69,16 @@ final class Occasions {
     when(built.has("brace"), "braces");
     when(built.geometry().plan().bays() > 1, "middle-posts");
     double mostLb = built.tables().thumb("lift.one-person").amount();
-    when(
-        pieces.all().stream().anyMatch(each -> Weights.of(built, each) > mostLb), "heavy");
+    when(pieces.all().stream().anyMatch(each -> Weights.of(built, each) > mostLb), "heavy");
+    alone("post", 1.0 / 2, mostLb);
+    alone("header", 1.0 / 2, mostLb);
+    alone("crossbeam", 1, mostLb);
+  }
+
+  /** A post is walked up and a header raised end by end, so one pair of hands holds half of it. */
+  private void alone(String role, double share, double mostLb) {
+    boolean light = share * Weights.heaviest(built, pieces, role) <= mostLb;
+    here.add(role + (light ? "=light" : "=heavy"));
   }
 
   private void ground() {

@@ -71,13 +71,6 @@ final class Pickets {
     double toIn = headerUnderIn(bay, alongIn);
     double pointIn = size.thicknessIn() / 2 * fall;
     double acrossIn = row * geometry.plan().rowSpacingIn();
-    EndCut end =
-        fall > 0
-            ? new EndCut.Sloping(
-                Math.toDegrees(Math.atan(fall)),
-                tape.nearest(size.thicknessIn() * fall),
-                "one edge, the same at both ends turned over")
-            : EndCut.square();
     Shape shape =
         new Shape(
             "picket",
@@ -87,8 +80,8 @@ final class Pickets {
             tape.nearest(toIn - fromIn + 2 * pointIn),
             0,
             UPRIGHT,
-            end,
-            end,
+            end(fall, "the edge towards the last post"),
+            end(fall, "the edge towards the first post"),
             List.of(),
             List.of());
     return new Placed(
@@ -96,6 +89,13 @@ final class Pickets {
         new Place(
             new Point(alongIn, acrossIn, fromIn - pointIn),
             new Point(alongIn, acrossIn, toIn + pointIn)));
+  }
+
+  private EndCut end(double fall, String longEdge) {
+    return fall > 0
+        ? new EndCut.Sloping(
+            Math.toDegrees(Math.atan(fall)), tape.nearest(size.thicknessIn() * fall), longEdge)
+        : EndCut.square();
   }
 
   private double railTopIn(int bay, double alongIn) {

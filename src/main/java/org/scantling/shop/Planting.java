@@ -32,7 +32,9 @@ final class Planting {
     return new Climbers(plants(), runs, words());
   }
 
-  /** Climbers in the order of the site file; the one the proposal was sized for where it has none. */
+  /**
+   * Climbers in the order of the site file; the one the proposal was sized for where it has none.
+   */
   private List<VineRow> vines() {
     List<VineRow> vines = new ArrayList<>();
     for (Site.Planting planting : built.planting()) {

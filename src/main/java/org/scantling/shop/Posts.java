@@ -6,7 +6,10 @@ import java.util.List;
 import org.scantling.design.Geometry;
 import org.scantling.reasons.Question;
 
-/** The posts: as long as from foot to top, housed for the rails, bored for the bolts. */
+/**
+ * The posts: as long as from foot to top, and housed for the rails. Bolts are bored through them
+ * where they stand, with the boards for a template.
+ */
 final class Posts {
   private static final Shape.Ends ENDS = new Shape.Ends("foot", "top");
 
@@ -57,7 +60,7 @@ final class Posts {
         EndCut.square(),
         topCut(),
         housings(row, post),
-        bores(post));
+        List.of());
   }
 
   private EndCut topCut() {
@@ -80,7 +83,7 @@ final class Posts {
     if (post > 0) {
       housings.add(housing(row, post, -1, post == top.posts() - 1));
     }
-    housings.sort(Comparator.comparingDouble(Recess::atIn).thenComparing(Recess::face));
+    housings.sort(Comparator.comparingDouble(Recess::fromIn).thenComparing(Recess::face));
     return housings;
   }
 
@@ -92,15 +95,16 @@ final class Posts {
     RailLine rail = new RailLine(built, side > 0 ? post : post - 1);
     double faceIn = top.alongIn(post) + side * geometry.posts().breadthIn() / 2;
     double railIn = built.member("rail").depthIn();
-    double stretched = railIn * Math.hypot(1, rail.fallRatio());
+    double widthIn =
+        tape.nearest(railIn * Math.hypot(1, rail.fallRatio()) + built.shop("notch.fit"));
+    double middleIn = rail.middleIn(faceIn) - top.footIn(post);
     return new Recess(
         face(row, side, only),
-        tape.nearest(rail.middleIn(faceIn) - top.footIn(post)),
-        tape.nearest(stretched + built.shop("notch.fit")),
+        tape.nearest(middleIn - widthIn / 2),
+        widthIn,
         tape.nearest(built.number(Question.RAIL_NOTCH)),
         acrossIn(),
-        "rail",
-        railIn);
+        new Recess.Seat("rail", railIn));
   }
 
   /**
@@ -117,7 +121,7 @@ final class Posts {
     if (top.follows() || top.stepped()) {
       face = side > 0 ? "side towards the last post" : "side towards the first post";
     } else if (!only) {
-      face = side > 0 ? "one rail side" : "the other rail side";
+      face = side > 0 ? "rail side" : "opposite rail side";
     }
     if (acrossIn() >= tape.nearest(geometry.posts().breadthIn())) {
       return face;
@@ -125,37 +129,5 @@ final class Posts {
     // Seen with the top up and that side in front.
     boolean left = (row == 0) == (side > 0);
     return face + ", open to the " + (left ? "left" : "right");
-  }
-
-  private List<Bore> bores(int post) {
-    List<Bore> bores = new ArrayList<>();
-    if (!built.paired()) {
-      return bores;
-    }
-    HeaderBolts bolts = new HeaderBolts(built);
-    for (HeaderRun run : new HeaderRuns(built).pieces(false)) {
-      boolean here = post >= run.fromPost() && post <= run.toPost();
-      boolean again = run.cutFirst() && post == run.fromPost();
-      if (here && !again) {
-        bores.addAll(bores(run, post, bolts));
-      }
-    }
-    return BoreOrder.sorted(bores);
-  }
-
-  private List<Bore> bores(HeaderRun run, int post, HeaderBolts bolts) {
-    List<Bore> bores = new ArrayList<>();
-    double lineIn = run.at(run.postIn(post), 0, 0).upIn() - top.footIn(post);
-    for (HeaderBolts.Spot spot : bolts.spots(post)) {
-      double downIn = run.droppedIn(spot.offPostIn(), spot.belowIn());
-      bores.add(
-          new Bore(
-              "walk side",
-              tape.nearest(lineIn - downIn),
-              tape.nearest(spot.offPostIn()),
-              bolts.holeIn(),
-              bolts.bolt().name()));
-    }
-    return bores;
   }
 }

@@ -74,10 +74,15 @@ final class Purchase {
             new BuyingLine.Quantity(each.getValue() - needed, "sticks"),
             each.getValue(),
             "stick",
-            plan.stock().forTheGround() ? "posts, treated for the ground (UC4B)" : "",
+            use(plan),
             price.isPresent()
                 ? OptionalLong.of(price.getAsLong() * each.getValue())
                 : OptionalLong.empty()));
+  }
+
+  private static String use(TimberPlan plan) {
+    String roles = String.join("s, ", plan.roles()) + "s";
+    return plan.stock().forTheGround() ? roles + ", treated for the ground (UC4B)" : roles;
   }
 
   private String length(double lengthIn) {
@@ -114,7 +119,9 @@ final class Purchase {
       lines.add(
           new BuyingLine(
               "ground",
-              "flat stone or precast pad, nearly " + length(built.footings().diameterIn()) + " wide",
+              "flat stone or precast pad, nearly "
+                  + length(built.footings().diameterIn())
+                  + " wide",
               new BuyingLine.Quantity(posts, "pieces"),
               new BuyingLine.Quantity(0, "pieces"),
               posts,
@@ -168,9 +175,10 @@ final class Purchase {
     }
     int feet = (int) Math.ceil(climbers.wireIn() / FOOT);
     counted(
-        "climbers", new Fixing("wire", "galvanised or stainless wire", feet, "for the climbers"), "ft");
-    counted(
-        "climbers", new Fixing("eye", "screw eye", climbers.eyes(), "for the wires"), "pieces");
+        "climbers",
+        new Fixing("wire", "galvanised or stainless wire", feet, "for the climbers"),
+        "ft");
+    counted("climbers", new Fixing("eye", "screw eye", climbers.eyes(), "for the wires"), "pieces");
   }
 
   private Buying.Totals totals(List<TimberPlan> timber) {
@@ -189,7 +197,8 @@ final class Purchase {
         piecesIn > 0 ? 1 - piecesIn3 / boughtIn3 : 0,
         timber.stream().mapToDouble(TimberPlan::weightLb).sum(),
         priced
-            ? OptionalLong.of(timber.stream().mapToLong(each -> each.result().cents().getAsLong()).sum())
+            ? OptionalLong.of(
+                timber.stream().mapToLong(each -> each.result().cents().getAsLong()).sum())
             : OptionalLong.empty());
   }
 }

@@ -62,8 +62,8 @@ final class Rails {
         tape.nearest(lengthIn),
         0,
         ENDS,
-        end(member, line, "upper edge"),
-        end(member, line, "lower edge"),
+        end(member, line, "the upper edge"),
+        end(member, line, "the lower edge"),
         List.of(),
         List.of());
   }

@@ -4,30 +4,29 @@ package org.scantling.shop;
  * A notch or a housing.
  *
  * @param face where it is cut
- * @param atIn its middle, from the first end of the piece
+ * @param fromIn its edge nearer to the first end of the piece, from that end
  * @param widthIn along the piece: what sits in it and the room it needs to go in
  * @param depthIn into the piece
  * @param acrossIn how far it reaches over the face; the breadth of the piece for a notch that goes
  *     right through
- * @param seats the piece that sits in it, or that it sits on
- * @param seatIn dressed size of that piece, without the room
+ * @param seat what sits in it, or what it sits on
  */
 public record Recess(
-    String face,
-    double atIn,
-    double widthIn,
-    double depthIn,
-    double acrossIn,
-    String seats,
-    double seatIn) {
+    String face, double fromIn, double widthIn, double depthIn, double acrossIn, Seat seat) {
 
-  /** Its edge nearer to the first end, from that end. */
-  public double fromIn() {
-    return atIn - widthIn / 2;
-  }
+  /**
+   * @param role the piece
+   * @param widthIn its dressed size along the notch, without the room
+   */
+  public record Seat(String role, double widthIn) {}
 
   /** Its other edge. */
   public double toIn() {
-    return atIn + widthIn / 2;
+    return fromIn + widthIn;
+  }
+
+  /** Its middle, from the first end. */
+  public double atIn() {
+    return fromIn + widthIn / 2;
   }
 }

@@ -20,9 +20,11 @@ final class Sawing {
   private final Built built;
   private final Tape tape;
   private final TimberPlan.Stock stock;
+  private final List<String> roles;
   private final Sold sold;
 
-  Sawing(Built built, TimberPlan.Stock stock, Sold sold) {
+  Sawing(Built built, TimberPlan.Stock stock, List<String> roles, Sold sold) {
+    this.roles = roles;
     this.built = built;
     this.tape = built.tape();
     this.stock = stock;
@@ -31,9 +33,8 @@ final class Sawing {
 
   TimberPlan plan(List<Piece> pieces, List<TimberPlan.Special> special) {
     if (pieces.isEmpty()) {
-      TimberPlan.Result none =
-          new TimberPlan.Result(false, true, 0, 0, 0, OptionalLong.empty());
-      return new TimberPlan(stock, List.of(), special, List.of(), none);
+      TimberPlan.Result none = new TimberPlan.Result(false, true, 0, 0, 0, OptionalLong.empty());
+      return new TimberPlan(stock, roles, List.of(), special, List.of(), none);
     }
     TreeMap<Integer, List<Piece>> byLength = new TreeMap<>(java.util.Comparator.reverseOrder());
     for (Piece piece : pieces) {
@@ -42,10 +43,12 @@ final class Sawing {
     CuttingPlan plan = CuttingStock.solve(problem(byLength));
     List<StickCut> cuts = cuts(plan, new ArrayList<>(byLength.values()));
     List<TimberPlan.Spare> spare = spare(plan, byLength.firstKey());
-    return new TimberPlan(stock, cuts, special, spare, result(plan, pieces, spare, special));
+    return new TimberPlan(stock, roles, cuts, special, spare, result(plan, pieces, spare, special));
   }
 
-  /** What is left on until a piece stands is cut short where no stick is long enough for all of it. */
+  /**
+   * What is left on until a piece stands is cut short where no stick is long enough for all of it.
+   */
   private int cutTicks(Shape shape) {
     return Math.min(tape.ticksUp(shape.cutIn()), tape.ticksDown(sold.longestIn()));
   }
@@ -126,8 +129,10 @@ final class Sawing {
       List<Piece> pieces,
       List<TimberPlan.Spare> spare,
       List<TimberPlan.Special> special) {
-    double piecesIn = pieces.stream().mapToDouble(each -> each.count() * each.shape().lengthIn()).sum();
-    double boughtIn = plan.cuts().stream().mapToDouble(each -> each.times() * boughtIn(each.stick())).sum();
+    double piecesIn =
+        pieces.stream().mapToDouble(each -> each.count() * each.shape().lengthIn()).sum();
+    double boughtIn =
+        plan.cuts().stream().mapToDouble(each -> each.times() * boughtIn(each.stick())).sum();
     OptionalLong cents = OptionalLong.empty();
     if (sold.priced() && special.isEmpty()) {
       long extra = spare.stream().mapToLong(this::cents).sum();

@@ -103,7 +103,10 @@ final class SettingOut {
       marks.add(tape.nearest(geometry.headerTailIn() + atIn * stretch - halfIn));
     }
     return new SetOut.Running(
-        "each header, from its first end", "near face of each crossbeam", -geometry.headerTailIn(), marks);
+        "each header, from its first end",
+        "near face of each crossbeam",
+        -geometry.headerTailIn(),
+        marks);
   }
 
   /** On steps no one timber runs through, so the marks are plumbed up from the ground. */
@@ -124,9 +127,7 @@ final class SettingOut {
             tape.nearest(geometry.plan().bayIn() - postIn),
             2 * geometry.plan().bays()),
         new SetOut.Spacer(
-            "across the walk",
-            tape.nearest(geometry.plan().rowSpacingIn() - postIn),
-            top.posts()));
+            "across the walk", tape.nearest(geometry.plan().rowSpacingIn() - postIn), top.posts()));
   }
 
   private SetOut.Ground ground() {

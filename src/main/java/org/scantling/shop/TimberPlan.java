@@ -7,14 +7,21 @@ import java.util.OptionalLong;
  * How the pieces of one size come out of the lengths sold.
  *
  * @param stock what is bought
+ * @param roles what is cut from it
  * @param cuts sticks and what each is cut into
  * @param special pieces longer than anything sold, to be ordered by their length
  * @param spare sticks bought beyond the cuts
  * @param result how good the plan is
  */
 public record TimberPlan(
-    Stock stock, List<StickCut> cuts, List<Special> special, List<Spare> spare, Result result) {
+    Stock stock,
+    List<String> roles,
+    List<StickCut> cuts,
+    List<Special> special,
+    List<Spare> spare,
+    Result result) {
   public TimberPlan {
+    roles = List.copyOf(roles);
     cuts = List.copyOf(cuts);
     special = List.copyOf(special);
     spare = List.copyOf(spare);

@@ -54,12 +54,12 @@ final class Timbers {
     List<Piece> cut = new ArrayList<>();
     for (Piece piece : pieces) {
       if (piece.shape().lengthIn() > sold.longestIn() + built.tape().tickIn() / 2) {
-        special.add(
-            new TimberPlan.Special(piece.mark(), piece.shape().cutIn(), piece.count()));
+        special.add(new TimberPlan.Special(piece.mark(), piece.shape().cutIn(), piece.count()));
       } else {
         cut.add(piece);
       }
     }
-    return new Sawing(built, stock, sold).plan(cut, special);
+    List<String> roles = pieces.stream().map(each -> each.shape().role()).distinct().toList();
+    return new Sawing(built, stock, roles, sold).plan(cut, special);
   }
 }

@@ -22,12 +22,11 @@ final class Turned {
       recesses.add(
           new Recess(
               each.face(),
-              tape.nearest(shape.lengthIn() - each.atIn()),
+              tape.nearest(shape.lengthIn() - each.toIn()),
               each.widthIn(),
               each.depthIn(),
               each.acrossIn(),
-              each.seats(),
-              each.seatIn()));
+              each.seat()));
     }
     Collections.reverse(recesses);
     List<Bore> bores = new ArrayList<>();

@@ -47,7 +47,8 @@ public final class YardFile {
       CsvFile csv = opened(file);
       int[] places = csv.places(COLUMNS, false);
       if (places[1] < 0) {
-        throw new TableException(name, csv.heading().number(), "length", "", "a column of that name");
+        throw new TableException(
+            name, csv.heading().number(), "length", "", "a column of that name");
       }
       for (CsvFile.Line line : csv.lines()) {
         read(csv, line, places, offers);
@@ -135,7 +136,11 @@ public final class YardFile {
   private boolean once(CsvFile.Line line, String size, double lengthIn) {
     Integer earlier = lines.putIfAbsent(size + " " + Math.round(lengthIn * 64), line.number());
     if (earlier != null) {
-      wrong(line, "length", line.cells().get(0), "each length of a size once; line " + earlier + " has it");
+      wrong(
+          line,
+          "length",
+          line.cells().get(0),
+          "each length of a size once; line " + earlier + " has it");
     }
     return earlier == null;
   }

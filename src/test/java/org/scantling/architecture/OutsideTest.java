@@ -39,7 +39,7 @@ class OutsideTest {
             .that(
                 not(
                     resideInAnyPackage(
-                        rooms("intake", "tables", "words", "print", "sheets", "cli"))))
+                        rooms("intake", "tables", "words", "print", "shop", "sheets", "cli"))))
             .and(not(resideInAnyPackage(rooms("drawing"))))
             .should()
             .dependOnClassesThat()

@@ -74,8 +74,8 @@ final class Fitting {
       assertThat(recess.toIn()).as(piece.mark()).isLessThan(shape.lengthIn() + 1.0 / 16);
       assertThat(recess.depthIn()).isBetween(0.1, shape.depthIn() / 2);
       assertThat(recess.acrossIn()).isLessThanOrEqualTo(shape.breadthIn() + 1.0 / 16);
-      assertThat(recess.atIn()).isGreaterThanOrEqualTo(lastIn);
-      lastIn = recess.atIn();
+      assertThat(recess.fromIn()).isGreaterThanOrEqualTo(lastIn);
+      lastIn = recess.fromIn();
     }
     for (Bore bore : shape.bores()) {
       assertThat(bore.atIn())
@@ -132,9 +132,9 @@ final class Fitting {
               - Math.max(lowIn - shiftIn, post.first().alongIn() - halfIn);
       assertThat(coveredIn * stretch)
           .as("%s on its post", piece.mark())
-          .isCloseTo(notch.seatIn(), TAPE);
-      assertThat(notch.widthIn() - notch.seatIn()).isBetween(-1.0 / 16, fit + 1.0 / 16);
-      assertThat(notch.seatIn())
+          .isCloseTo(notch.seat().widthIn(), TAPE);
+      assertThat(notch.widthIn() - notch.seat().widthIn()).isBetween(-1.0 / 16, fit + 1.0 / 16);
+      assertThat(notch.seat().widthIn())
           .isGreaterThanOrEqualTo(geometry.posts().breadthIn() * stretch / 2 - 1e-6);
       double overIn =
           (middle.upIn() - topOf(post).upIn()) / stretch
@@ -162,8 +162,8 @@ final class Fitting {
       assertThat(seat.acrossIn())
           .as("%s over its header", piece.mark())
           .isCloseTo(header.first().acrossIn(), TAPE);
-      assertThat(notch.seatIn()).isEqualTo(built.member("header").breadthIn());
-      assertThat(notch.widthIn() - notch.seatIn()).isCloseTo(built.shop("notch.fit"), TAPE);
+      assertThat(notch.seat().widthIn()).isEqualTo(built.member("header").breadthIn());
+      assertThat(notch.widthIn() - notch.seat().widthIn()).isCloseTo(built.shop("notch.fit"), TAPE);
       double apartIn = awayIn(seat, header);
       double stacked =
           (built.member("header").depthIn() + piece.shape().depthIn()) / 2 - notch.depthIn();
@@ -253,38 +253,44 @@ final class Fitting {
         .isCloseTo(geometry.lengthIn(), within(1e-9));
   }
 
-  /** Every hole of a post has a hole in a board on either side of it. */
+  /**
+   * Every hole of a board has its fellow in the other board of the pair, and wood of a post
+   * between.
+   */
   private void bolts() {
     if (!built.paired()) {
       return;
     }
-    List<Point> boards = new ArrayList<>();
+    List<Point> holes = new ArrayList<>();
     each(
         "header",
         (piece, place) ->
-            piece.shape().bores().forEach(bore -> boards.add(hole(piece, place, bore))));
-    each(
-        "post",
-        (piece, place) -> {
-          assertThat(piece.shape().bores()).isNotEmpty();
-          for (Bore bore : piece.shape().bores()) {
-            Point hole = place.at(bore.atIn()).plus(bore.offIn(), 0);
-            long meets =
-                boards.stream()
-                    .filter(
-                        each ->
-                            Math.abs(each.acrossIn() - hole.acrossIn())
-                                < geometry.posts().breadthIn())
-                    .filter(
-                        each ->
-                            Math.hypot(each.alongIn() - hole.alongIn(), each.upIn() - hole.upIn())
-                                < 0.1)
-                    .count();
-            assertThat(meets)
-                .as("boards that the bolt at %s of %s meets", bore, piece.mark())
-                .isEqualTo(2);
-          }
-        });
+            piece.shape().bores().forEach(bore -> holes.add(hole(piece, place, bore))));
+    double gapIn = geometry.posts().breadthIn() + built.member("header").breadthIn();
+    for (Point hole : holes) {
+      assertThat(holes.stream().filter(each -> fellows(each, hole, gapIn)))
+          .as("fellows of the hole at %s", hole)
+          .hasSize(1);
+      double offIn = Math.abs(nearestPostIn(hole) - hole.alongIn());
+      assertThat(offIn)
+          .as("wood beside the hole at %s", hole)
+          .isLessThan(geometry.posts().breadthIn() / 2 - 0.5);
+    }
+    assertThat(holes).hasSize(2 * new HeaderBolts(built).count());
+  }
+
+  private static boolean fellows(Point one, Point other, double gapIn) {
+    return Math.abs(Math.abs(one.acrossIn() - other.acrossIn()) - gapIn) < 1e-6
+        && Math.hypot(one.alongIn() - other.alongIn(), one.upIn() - other.upIn()) < 0.1;
+  }
+
+  private double nearestPostIn(Point hole) {
+    return pieces.of("post").stream()
+        .flatMap(piece -> piece.places().stream())
+        .mapToDouble(place -> place.first().alongIn())
+        .boxed()
+        .min((a, b) -> Double.compare(Math.abs(a - hole.alongIn()), Math.abs(b - hole.alongIn())))
+        .orElseThrow();
   }
 
   private Point hole(Piece piece, Place place, Bore bore) {
