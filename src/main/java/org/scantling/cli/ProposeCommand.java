@@ -14,6 +14,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** The main job. */
@@ -26,25 +27,71 @@ final class ProposeCommand implements Callable<Integer> {
     TEXT,
     JSON,
     MARKDOWN,
-    YAML
+    YAML,
+    CSV
   }
 
   @Spec private CommandSpec spec;
   @Mixin private SiteOptions options;
+  @Mixin private ListOptions lists;
 
   @Option(
       names = "--format",
-      paramLabel = "text|json|markdown|yaml",
-      description = "How the answer is written; yaml is the proposal as a design file.")
+      paramLabel = "text|json|markdown|yaml|csv",
+      description =
+          "How the answer is written; yaml is the proposal as a design file, csv is for lists.")
   private Format format = Format.TEXT;
 
   @Override
   public Integer call() {
+    refuseWhatDoesNotGoTogether();
     Workplace workplace = Workplace.of(options);
     Intake intake = workplace.read(options);
     Proposal proposal = workplace.propose(intake);
-    spec.commandLine().getOut().print(written(proposal, intake, workplace));
+    spec.commandLine().getOut().print(answer(proposal, intake, workplace));
     return proposal.proposed() ? ExitStatus.ANSWERED : ExitStatus.NEEDS_ENGINEER;
+  }
+
+  private void refuseWhatDoesNotGoTogether() {
+    if (lists.list().isEmpty() && format == Format.CSV) {
+      throw wrong("--format csv is for lists: name one, such as --list cut-list");
+    }
+    if (lists.list().isPresent() && format == Format.YAML) {
+      throw wrong("--format yaml is the proposal as a design file, so it does not go with --list");
+    }
+    if (lists.yard().isPresent() && !lists.asked()) {
+      throw wrong("--yard is for buying: ask for --list buying or --out as well");
+    }
+  }
+
+  private ParameterException wrong(String what) {
+    return new ParameterException(spec.commandLine(), what);
+  }
+
+  /** The list that is asked for, or the proposal; the folder is written before anything is said. */
+  private String answer(Proposal proposal, Intake intake, Workplace workplace) {
+    if (!lists.asked()) {
+      return written(proposal, intake, workplace);
+    }
+    if (!proposal.proposed()) {
+      return lists.list().isPresent()
+          ? refused(proposal, intake, workplace)
+          : written(proposal, intake, workplace);
+    }
+    Sheets sheets = Sheets.of(proposal, intake, workplace, lists);
+    PrintOptions how = options.printing(intake);
+    lists.out().ifPresent(out -> sheets.write(out, Words.load(workplace.tables()), how));
+    return lists
+        .list()
+        .map(kind -> sheets.list(kind, format, how))
+        .orElseGet(() -> written(proposal, intake, workplace));
+  }
+
+  /** Where nothing is proposed there is no list, and the reason goes to the error stream. */
+  private String refused(Proposal proposal, Intake intake, Workplace workplace) {
+    Words words = Words.load(workplace.tables());
+    spec.commandLine().getErr().print(ProposalText.of(proposal, words, options.printing(intake)));
+    return "";
   }
 
   private String written(Proposal proposal, Intake intake, Workplace workplace) {
@@ -55,6 +102,7 @@ final class ProposeCommand implements Callable<Integer> {
       case MARKDOWN -> ProposalMarkdown.of(proposal, words, how);
       case JSON -> ProposalJson.of(proposal, words);
       case YAML -> design(proposal, intake, words);
+      case CSV -> throw new IllegalStateException("csv is for lists");
     };
   }
 

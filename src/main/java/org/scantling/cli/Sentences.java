@@ -5,6 +5,7 @@ import org.scantling.intake.IntakeException;
 import org.scantling.print.ErrorText;
 import org.scantling.quantity.QuantityException;
 import org.scantling.tables.TableException;
+import org.scantling.tables.YardException;
 import org.scantling.words.UnknownSubject;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -22,6 +23,8 @@ final class Sentences implements IExecutionExceptionHandler {
     boolean theirs =
         exception instanceof IntakeException
             || exception instanceof TableException
+            || exception instanceof YardException
+            || exception instanceof OutException
             || exception instanceof QuantityException
             || exception instanceof UnknownSubject
             || exception instanceof WrongOption;

@@ -2,6 +2,7 @@ package org.scantling.confirm;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.scantling.design.BoltPattern;
 import org.scantling.timber.GeometryFactor;
 import org.scantling.timber.Placement;
 
@@ -27,7 +28,6 @@ record JointBoltLayout(
     double rowsApartIn,
     double toPostEdgeIn) {
   private static final int IN_A_ROW = 2;
-  private static final double LEAST_IN = 0.01;
 
   /**
    * Bolts as far apart as the boards allow.
@@ -36,19 +36,20 @@ record JointBoltLayout(
    */
   static JointBoltLayout of(
       int count, double diameterIn, JointCrossing crossing, JointFactors.BoltPlaces places) {
-    int rows = Math.max(1, count / IN_A_ROW);
-    double depthIn = crossing.board().depthIn();
-    double edgeIn = places.edgeLoaded().fullDiameters() * diameterIn;
-    double spacingIn = Math.max(LEAST_IN, Math.min(depthIn - 2 * edgeIn, places.rowsApartMostIn()));
-    double postIn = crossing.postIn();
-    double rowsApartIn = rows > 1 ? postIn / 2 : 0;
+    BoltPattern pattern =
+        BoltPattern.of(
+            count,
+            crossing.board().depthIn(),
+            crossing.postIn(),
+            places.edgeLoaded().fullDiameters() * diameterIn,
+            places.rowsApartMostIn());
     return new JointBoltLayout(
         diameterIn,
-        rows,
-        spacingIn,
-        (depthIn - spacingIn) / 2,
-        rowsApartIn,
-        (postIn - rowsApartIn) / 2);
+        pattern.columns(),
+        pattern.spacingIn(),
+        pattern.toEdgeIn(),
+        pattern.apartIn(),
+        (crossing.postIn() - pattern.apartIn()) / 2);
   }
 
   int count() {

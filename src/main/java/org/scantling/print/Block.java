@@ -3,7 +3,7 @@ package org.scantling.print;
 import java.util.List;
 
 /** A piece of a page. */
-sealed interface Block {
+public sealed interface Block {
   /** A heading; level 1 is the page's own. */
   record Heading(int level, String text) implements Block {}
 
@@ -19,7 +19,7 @@ sealed interface Block {
       items = List.copyOf(items);
     }
 
-    static Items of(List<String> texts) {
+    public static Items of(List<String> texts) {
       return new Items(texts.stream().map(text -> new Item("", text)).toList());
     }
   }

@@ -9,28 +9,28 @@ import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /** JSON with keys in a stable order and numbers rounded to a thousandth. */
-final class JsonText {
+public final class JsonText {
   private static final int PLACES = 3;
   private static final JsonMapper MAPPER =
       JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
 
   private JsonText() {}
 
-  static ObjectNode object() {
+  public static ObjectNode object() {
     return JsonNodeFactory.instance.objectNode();
   }
 
   /**
    * @throws IllegalArgumentException for a number that is not finite
    */
-  static double rounded(double number) {
+  public static double rounded(double number) {
     if (!Double.isFinite(number)) {
       throw new IllegalArgumentException("number " + number + " must be finite");
     }
     return BigDecimal.valueOf(number).setScale(PLACES, RoundingMode.HALF_UP).doubleValue();
   }
 
-  static String print(JsonNode node) {
+  public static String print(JsonNode node) {
     return MAPPER.writeValueAsString(node).replace("\r\n", "\n") + "\n";
   }
 }

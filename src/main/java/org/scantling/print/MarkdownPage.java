@@ -3,12 +3,12 @@ package org.scantling.print;
 import java.util.List;
 
 /** Prints a page as Markdown. */
-final class MarkdownPage {
+public final class MarkdownPage {
   private final StringBuilder text = new StringBuilder();
 
   private MarkdownPage() {}
 
-  static String print(Page page) {
+  public static String print(Page page) {
     MarkdownPage markdown = new MarkdownPage();
     page.blocks().forEach(markdown::block);
     return markdown.text.toString();

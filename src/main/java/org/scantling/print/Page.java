@@ -4,32 +4,32 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A page under construction: blocks from top to bottom. */
-final class Page {
+public final class Page {
   private final List<Block> blocks = new ArrayList<>();
 
-  Page title(String text) {
+  public Page title(String text) {
     return add(new Block.Heading(1, text));
   }
 
-  Page heading(String text) {
+  public Page heading(String text) {
     return add(new Block.Heading(2, text));
   }
 
-  Page paragraph(String text) {
+  public Page paragraph(String text) {
     return add(new Block.Paragraph(text));
   }
 
   /** Nothing where there are no items. */
-  Page items(List<Block.Item> items) {
+  public Page items(List<Block.Item> items) {
     return items.isEmpty() ? this : add(new Block.Items(items));
   }
 
-  Page add(Block block) {
+  public Page add(Block block) {
     blocks.add(block);
     return this;
   }
 
-  List<Block> blocks() {
+  public List<Block> blocks() {
     return List.copyOf(blocks);
   }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Prints a page as plain text. */
-final class TextPage {
+public final class TextPage {
   private static final String BOLD = "\u001b[1m";
   private static final String PLAIN = "\u001b[0m";
   private static final String INDENT = "  ";
@@ -16,7 +16,7 @@ final class TextPage {
     this.options = options;
   }
 
-  static String print(Page page, PrintOptions options) {
+  public static String print(Page page, PrintOptions options) {
     TextPage text = new TextPage(options);
     boolean underHeading = true;
     for (Block block : page.blocks()) {

@@ -5,7 +5,7 @@ import org.scantling.reasons.Limit;
 import org.scantling.reasons.Source;
 
 /**
- * One number that a rule reads: a row of thumb.csv, snow.csv or live.csv.
+ * One number that a rule reads: a row of thumb.csv, snow.csv, live.csv or shop.csv.
  *
  * @param measure the number with its unit
  * @param statement what it says, in trade words

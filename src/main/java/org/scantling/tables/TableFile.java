@@ -85,7 +85,12 @@ enum TableFile {
       true,
       "id,question,style,fasteners,usual,way,fastener,count,thread_in,tip_in,rated_lift_lb,"
           + "rated_side_lb"),
-  CAUTIONS("cautions.csv", CautionRow.class, true, "id,occasion,severity,text");
+  CAUTIONS("cautions.csv", CautionRow.class, true, "id,occasion,severity,text"),
+  SHOP("shop.csv", NumberRow.class, false, "id,value,unit,statement"),
+  CLIMBERS(
+      "climbers.csv", ClimberRow.class, false, "id,run,apart_in,eyes_apart_in,lowest_in,words"),
+  PACKS("packs.csv", PackRow.class, true, "id,count,words"),
+  STEPS("steps.csv", StepRow.class, true, "id,occasion,part,text");
 
   /** The file that every {@code source} cell points into. */
   static final String SOURCES = "SOURCES.csv";

@@ -121,6 +121,26 @@ public final class Tables {
     return table(TableFile.CAUTIONS, CautionRow.class);
   }
 
+  /** What the cut list, the buying list and the set-out read. */
+  public Table<NumberRow> shop() {
+    return table(TableFile.SHOP, NumberRow.class);
+  }
+
+  /** What each way of climbing wants to hold on to. */
+  public Table<ClimberRow> climbers() {
+    return table(TableFile.CLIMBERS, ClimberRow.class);
+  }
+
+  /** How small things are packed, by what they are; what has no row is sold by the piece. */
+  public Table<PackRow> packs() {
+    return table(TableFile.PACKS, PackRow.class);
+  }
+
+  /** The order of work. */
+  public Table<StepRow> steps() {
+    return table(TableFile.STEPS, StepRow.class);
+  }
+
   public Table<CheckRow> checks() {
     return table(TableFile.CHECKS, CheckRow.class);
   }
@@ -158,6 +178,11 @@ public final class Tables {
   /** Row of thumb.csv. */
   public NumberRow thumb(String id) {
     return thumbs().row(id);
+  }
+
+  /** Row of shop.csv. */
+  public NumberRow shop(String id) {
+    return shop().row(id);
   }
 
   /** Row of snow.csv. */

@@ -52,6 +52,13 @@ final class TypedRows {
         return JointRow.read(row);
       case CAUTIONS:
         return CautionRow.read(row);
+      case CLIMBERS:
+        return ClimberRow.read(row);
+      case PACKS:
+        return PackRow.read(row);
+      case STEPS:
+        return StepRow.read(row);
+      case SHOP:
       case SNOW:
       case LIVE:
       case THUMB:

@@ -34,7 +34,9 @@ class OutsideTest {
             .that(
                 not(
                     resideInAnyPackage(
-                        rooms("intake", "tables", "words", "rulebook", "print", "sheets", "cli"))))
+                        rooms(
+                            "intake", "tables", "words", "rulebook", "print", "shop", "sheets",
+                            "cli"))))
             .and(not(resideInAnyPackage(rooms("drawing"))))
             .should()
             .dependOnClassesThat()

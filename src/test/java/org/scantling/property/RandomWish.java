@@ -13,10 +13,10 @@ import org.scantling.tables.UserRow;
 import org.scantling.tables.VineRow;
 
 /** Random sites over everything that the rule base claims to cover. */
-final class RandomWish {
+public final class RandomWish {
   private RandomWish() {}
 
-  static Arbitrary<Wish> any() {
+  public static Arbitrary<Wish> any() {
     return Combinators.combine(
             Arbitraries.integers().between(48, 720),
             maybe(30, 120),

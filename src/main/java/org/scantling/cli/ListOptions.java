@@ -1,0 +1,73 @@
+package org.scantling.cli;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.scantling.shop.ListKind;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
+
+/** The options that take a proposal to yard and ground. */
+final class ListOptions {
+  /** Reads a list by the name that people type. */
+  static final class Kind implements ITypeConverter<ListKind> {
+    @Override
+    public ListKind convert(String word) {
+      return Arrays.stream(ListKind.values())
+          .filter(kind -> kind.word().equalsIgnoreCase(word))
+          .findFirst()
+          .orElseThrow(
+              () ->
+                  new TypeConversionException(
+                      "expected one of "
+                          + Arrays.stream(ListKind.values())
+                              .map(ListKind::word)
+                              .collect(Collectors.joining(", "))
+                          + " but was '"
+                          + word
+                          + "'"));
+    }
+  }
+
+  @Option(
+      names = "--list",
+      paramLabel = "cut-list|buying|set-out|order|climbers",
+      converter = Kind.class,
+      description = "Show one list of the proposal instead of the proposal.")
+  private ListKind list;
+
+  @Option(
+      names = "--yard",
+      paramLabel = "FILE",
+      description =
+          "The yard's own list, CSV with the columns size, length and, where known, price; the"
+              + " timber is bought from it.")
+  private Path yard;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description =
+          "Write the builder's sheet, the lists, the proposal and its design file into a folder:"
+              + " all of them or none, and nothing over what was not written so.")
+  private Path out;
+
+  Optional<ListKind> list() {
+    return Optional.ofNullable(list);
+  }
+
+  Optional<Path> yard() {
+    return Optional.ofNullable(yard);
+  }
+
+  Optional<Path> out() {
+    return Optional.ofNullable(out);
+  }
+
+  /** True where something is asked for that goes beyond the proposal. */
+  boolean asked() {
+    return list != null || out != null;
+  }
+}

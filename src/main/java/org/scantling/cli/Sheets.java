@@ -1,0 +1,65 @@
+package org.scantling.cli;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.scantling.intake.DesignWriter;
+import org.scantling.intake.Intake;
+import org.scantling.print.MarkdownPage;
+import org.scantling.print.PrintOptions;
+import org.scantling.print.ProposalJson;
+import org.scantling.print.ProposedDesign;
+import org.scantling.print.TextPage;
+import org.scantling.reasons.Proposal;
+import org.scantling.shop.ListCsv;
+import org.scantling.shop.ListJson;
+import org.scantling.shop.ListKind;
+import org.scantling.shop.ListPages;
+import org.scantling.shop.Lists;
+import org.scantling.tables.YardFile;
+import org.scantling.words.Words;
+
+/** The lists of one proposal, written as asked. */
+final class Sheets {
+  private final Lists lists;
+  private final Proposal proposal;
+  private final Intake intake;
+
+  private Sheets(Lists lists, Proposal proposal, Intake intake) {
+    this.lists = lists;
+    this.proposal = proposal;
+    this.intake = intake;
+  }
+
+  static Sheets of(Proposal proposal, Intake intake, Workplace workplace, ListOptions options) {
+    return new Sheets(
+        Lists.of(
+            proposal,
+            intake.site(),
+            workplace.tables(),
+            options.yard().map(file -> YardFile.read(file, workplace.tables()))),
+        proposal,
+        intake);
+  }
+
+  String list(ListKind kind, ProposeCommand.Format format, PrintOptions how) {
+    return switch (format) {
+      case MARKDOWN -> MarkdownPage.print(ListPages.of(lists, kind, how.units()));
+      case JSON -> ListJson.of(lists, kind);
+      case CSV -> ListCsv.of(lists, kind, how.units());
+      default -> TextPage.print(ListPages.of(lists, kind, how.units()), how);
+    };
+  }
+
+  /** Everything into a folder, under the names that people and programs rely on. */
+  void write(Path folder, Words words, PrintOptions how) {
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("builder.md", MarkdownPage.print(ListPages.builder(lists, how.units())));
+    for (ListKind kind : new ListKind[] {ListKind.CUT_LIST, ListKind.BUYING, ListKind.SET_OUT}) {
+      files.put(kind.word() + ".csv", ListCsv.of(lists, kind, how.units()));
+    }
+    files.put("proposal.json", ProposalJson.of(proposal, words));
+    files.put("design.yaml", DesignWriter.yaml(ProposedDesign.of(proposal, intake.site().base())));
+    OutFolder.write(folder, files);
+  }
+}

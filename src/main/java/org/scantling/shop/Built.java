@@ -1,0 +1,160 @@
+package org.scantling.shop;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.scantling.design.BaseDesign;
+import org.scantling.design.Geometry;
+import org.scantling.design.Site;
+import org.scantling.design.Structure;
+import org.scantling.reasons.Decision;
+import org.scantling.reasons.Outcome;
+import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Question;
+import org.scantling.tables.FastenerRow;
+import org.scantling.tables.JointRow;
+import org.scantling.tables.SizeRow;
+import org.scantling.tables.Tables;
+
+/** What the lists read of a proposal, its site and the tables. */
+final class Built {
+  private final Proposal proposal;
+  private final Structure structure;
+  private final Site site;
+  private final Tables tables;
+
+  /**
+   * @throws IllegalArgumentException when the proposal holds no structure
+   */
+  Built(Proposal proposal, Site site, Tables tables) {
+    if (!(proposal.result() instanceof Proposal.Result.Proposed done)) {
+      throw new IllegalArgumentException(
+          "'" + proposal.title() + "' needs an engineer, so there is nothing to list");
+    }
+    this.proposal = proposal;
+    this.structure = done.structure();
+    this.site = site;
+    this.tables = tables;
+  }
+
+  String title() {
+    return proposal.title();
+  }
+
+  Tables tables() {
+    return tables;
+  }
+
+  Geometry geometry() {
+    return structure.geometry();
+  }
+
+  Structure.Footings footings() {
+    return structure.footings();
+  }
+
+  double slopeRatio() {
+    return site.ground().slopePercent() / 100;
+  }
+
+  List<Site.Planting> planting() {
+    return site.planting();
+  }
+
+  Tape tape() {
+    return Tape.of(market());
+  }
+
+  String market() {
+    return sizeRow("post").market();
+  }
+
+  /** All members of a role. */
+  Structure.Member member(String role) {
+    return structure.members().stream()
+        .filter(each -> each.role().equals(role))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("the structure has no " + role));
+  }
+
+  SizeRow sizeRow(String role) {
+    return tables.size(member(role).size());
+  }
+
+  boolean has(String role) {
+    return structure.members().stream().anyMatch(each -> each.role().equals(role));
+  }
+
+  boolean inTheGround() {
+    return footings().kind().equals("embedded");
+  }
+
+  boolean paired() {
+    return geometry().headers().paired();
+  }
+
+  /** Bays of each piece of a header, from the first post on; one number where it is whole. */
+  List<Integer> headerBays() {
+    return word(Question.HEADER_SPLICE)
+        .map(way -> Arrays.stream(way.split("\\+")).map(Integer::valueOf).toList())
+        .orElse(List.of(geometry().plan().bays()));
+  }
+
+  String topLine() {
+    return word(Question.TOP_LINE).orElse("level");
+  }
+
+  String vine() {
+    return word(Question.VINE).orElse("none");
+  }
+
+  JointRow joint(Question question) {
+    return tables.joints().row(word(question).orElseThrow());
+  }
+
+  Optional<JointRow> findJoint(Question question) {
+    return word(question).map(tables.joints()::row);
+  }
+
+  /** What a joint is fastened with; nothing where it is steel parts. */
+  Optional<FastenerRow> fastener(JointRow joint) {
+    return joint.fastener().isEmpty()
+        ? Optional.empty()
+        : Optional.of(tables.fastener(joint.fastener()));
+  }
+
+  double number(Question question) {
+    return find(question).orElseThrow();
+  }
+
+  OptionalDouble find(Question question) {
+    return proposal
+        .decision(question)
+        .map(Decision::proposed)
+        .filter(Outcome.Amount.class::isInstance)
+        .map(outcome -> OptionalDouble.of(((Outcome.Amount) outcome).measure().amount()))
+        .orElse(OptionalDouble.empty());
+  }
+
+  /** The tail of the base's crossbeams, and how deep the timber is that it is drawn on. */
+  Optional<BaseDesign.EndCut> endCut() {
+    return site.base().crossbeams().endCut();
+  }
+
+  double provenDepthIn() {
+    return tables.size(site.base().crossbeams().size()).widthIn();
+  }
+
+  double shop(String id) {
+    return tables.shop(id).amount();
+  }
+
+  private Optional<String> word(Question question) {
+    return proposal
+        .decision(question)
+        .map(Decision::proposed)
+        .filter(Outcome.Word.class::isInstance)
+        .map(outcome -> ((Outcome.Word) outcome).text());
+  }
+}

@@ -1,0 +1,28 @@
+package org.scantling.shop;
+
+import java.util.List;
+import java.util.OptionalLong;
+
+/**
+ * What to buy.
+ *
+ * @param lines timber first, then fixings, what the ground takes, and the climbers' wires
+ * @param timber how each size is sawn
+ * @param totals sums
+ */
+public record Buying(List<BuyingLine> lines, List<TimberPlan> timber, Totals totals) {
+  public Buying {
+    lines = List.copyOf(lines);
+    timber = List.copyOf(timber);
+  }
+
+  /**
+   * @param pieces pieces of the cut list
+   * @param sticks sticks bought, spare ones too
+   * @param wasteRatio share of the sawn sticks that is not in a piece
+   * @param weightLb of all timber, as it comes from the yard
+   * @param timberCents cost of the timber, where every size of it has prices
+   */
+  public record Totals(
+      int pieces, int sticks, double wasteRatio, double weightLb, OptionalLong timberCents) {}
+}

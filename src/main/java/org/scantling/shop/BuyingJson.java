@@ -1,0 +1,71 @@
+package org.scantling.shop;
+
+import java.util.OptionalLong;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** The buying list as JSON. */
+final class BuyingJson {
+  private BuyingJson() {}
+
+  static void write(Buying buying, ObjectNode root) {
+    ObjectNode totals = root.putObject("totals");
+    totals.put("pieces", buying.totals().pieces()).put("sticks", buying.totals().sticks());
+    ListJson.number(totals, "wasteRatio", buying.totals().wasteRatio());
+    ListJson.number(totals, "weightLb", buying.totals().weightLb());
+    money(totals, "timberCost", buying.totals().timberCents());
+    ArrayNode lines = root.putArray("lines");
+    buying.lines().forEach(each -> line(each, lines.addObject()));
+    ArrayNode timber = root.putArray("sawing");
+    buying.timber().forEach(each -> plan(each, timber.addObject()));
+  }
+
+  /** Null where the yard's list says nothing: a price is never made up. */
+  private static void money(ObjectNode node, String key, OptionalLong cents) {
+    if (cents.isPresent()) {
+      node.put(key, cents.getAsLong() / 100.0);
+    } else {
+      node.putNull(key);
+    }
+  }
+
+  private static void line(BuyingLine line, ObjectNode node) {
+    node.put("section", line.section()).put("item", line.item());
+    node.put("buy", line.bought()).put("unit", line.unit());
+    ListJson.number(node, "needed", line.needed().amount());
+    ListJson.number(node, "spare", line.spare().amount());
+    node.put("quantityUnit", line.needed().unit()).put("for", line.use());
+    money(node, "cost", line.cents());
+  }
+
+  private static void plan(TimberPlan plan, ObjectNode node) {
+    TimberPlan.Result result = plan.result();
+    node.put("size", plan.stock().size()).put("forTheGround", plan.stock().forTheGround());
+    node.put("objective", result.byCost() ? "cost" : "length");
+    node.put("proven", result.proven());
+    node.put("gapRatio", result.gapRatio());
+    ListJson.number(node, "wasteRatio", result.wasteRatio());
+    ListJson.number(node, "piecesIn", result.piecesIn());
+    ListJson.number(node, "boughtIn", result.boughtIn());
+    money(node, "cost", result.cents());
+    ArrayNode cuts = node.putArray("sticks");
+    for (StickCut cut : plan.cuts()) {
+      ObjectNode one = cuts.addObject();
+      ListJson.number(one, "lengthIn", cut.lengthIn());
+      one.put("count", cut.times());
+      ListJson.words(one, "pieces", cut.marks());
+    }
+    ArrayNode spare = node.putArray("spare");
+    for (TimberPlan.Spare each : plan.spare()) {
+      ObjectNode one = spare.addObject();
+      ListJson.number(one, "lengthIn", each.lengthIn());
+      one.put("count", each.count());
+    }
+    ArrayNode special = node.putArray("special");
+    for (TimberPlan.Special each : plan.special()) {
+      ObjectNode one = special.addObject().put("mark", each.mark());
+      ListJson.number(one, "lengthIn", each.lengthIn());
+      one.put("count", each.count());
+    }
+  }
+}

@@ -1,0 +1,31 @@
+package org.scantling.shop;
+
+import java.util.OptionalLong;
+
+/**
+ * A line of the buying list.
+ *
+ * @param section timber, fixings, ground or climbers
+ * @param item what to ask for
+ * @param needed what the structure takes
+ * @param spare what is bought beyond it
+ * @param bought how many units to buy
+ * @param unit stick, piece, 5 lb box, 80 lb bag
+ * @param use what it is for
+ * @param cents what it costs, where the yard's list says
+ */
+public record BuyingLine(
+    String section,
+    String item,
+    Quantity needed,
+    Quantity spare,
+    int bought,
+    String unit,
+    String use,
+    OptionalLong cents) {
+  /**
+   * @param amount how much, in whatever the unit says
+   * @param unit pieces, ft, cu ft
+   */
+  public record Quantity(double amount, String unit) {}
+}

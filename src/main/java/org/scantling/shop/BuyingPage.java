@@ -1,0 +1,120 @@
+package org.scantling.shop;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.scantling.print.Block;
+import org.scantling.print.Page;
+
+/** The buying list as a page: what to ask for, then how the timber is sawn. */
+final class BuyingPage {
+  private final Buying buying;
+  private final Said said;
+  private final Page page;
+
+  private BuyingPage(Buying buying, Said said, Page page) {
+    this.buying = buying;
+    this.said = said;
+    this.page = page;
+  }
+
+  static void write(Buying buying, Said said, Page page) {
+    BuyingPage list = new BuyingPage(buying, said, page);
+    list.totals();
+    list.section("timber", "Timber");
+    list.section("fixings", "Fixings");
+    list.section("ground", "For the ground");
+    list.section("climbers", "For the climbers");
+    list.sawing();
+  }
+
+  private void totals() {
+    Buying.Totals totals = buying.totals();
+    String cost =
+        totals.timberCents().isPresent()
+            ? "timber " + said.money(totals.timberCents().getAsLong()) + " by the yard's list"
+            : somePrices() ? "some sizes have no price, so no sum is given" : "no prices given";
+    page.paragraph(
+        totals.pieces()
+            + " pieces out of "
+            + Said.counted(totals.sticks(), "stick", "sticks")
+            + ", spare ones counted; "
+            + said.percent(totals.wasteRatio())
+            + " of what is sawn is left over; "
+            + said.weight(totals.weightLb())
+            + " of timber, wet; cost: "
+            + cost
+            + ".");
+  }
+
+  private boolean somePrices() {
+    return buying.timber().stream().anyMatch(each -> each.result().cents().isPresent());
+  }
+
+  private void section(String section, String heading) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("buy", "what", "needed", "spare", "for"));
+    for (BuyingLine line : buying.lines()) {
+      if (line.section().equals(section)) {
+        rows.add(row(line));
+      }
+    }
+    if (rows.size() > 1) {
+      page.heading(heading).add(new Block.Grid(rows));
+    }
+  }
+
+  private List<String> row(BuyingLine line) {
+    boolean plain = line.unit().equals("piece") || line.unit().equals("stick");
+    String bought = plain ? Integer.toString(line.bought()) : line.bought() + " x " + line.unit();
+    String cost = line.cents().isPresent() ? "; " + said.money(line.cents().getAsLong()) : "";
+    return List.of(
+        line.bought() > 0 ? bought : "-",
+        line.item(),
+        said.quantity(line.needed()),
+        line.spare().amount() > 0 ? said.quantity(line.spare()) : "",
+        (line.use() + cost).replaceFirst("^; ", ""));
+  }
+
+  private void sawing() {
+    page.heading("How the sticks are sawn");
+    for (TimberPlan plan : buying.timber()) {
+      if (!plan.cuts().isEmpty()) {
+        page.paragraph(name(plan) + ": " + proof(plan.result()));
+        page.add(new Block.Grid(rows(plan)));
+      }
+    }
+  }
+
+  private static String name(TimberPlan plan) {
+    return plan.stock().size() + (plan.stock().forTheGround() ? " for the ground" : "");
+  }
+
+  private String proof(TimberPlan.Result result) {
+    String sought = result.byCost() ? "cost" : "length";
+    String best =
+        result.proven()
+            ? "no other way of sawing takes less " + sought
+            : "no other way takes over " + said.percent(result.gapRatio()) + " less " + sought;
+    return best + "; " + said.percent(result.wasteRatio()) + " left over.";
+  }
+
+  private List<List<String>> rows(TimberPlan plan) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("sticks", "of", "each into"));
+    for (StickCut cut : plan.cuts()) {
+      rows.add(
+          List.of(Integer.toString(cut.times()), said.length(cut.lengthIn()), into(cut.marks())));
+    }
+    return rows;
+  }
+
+  private static String into(List<String> marks) {
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    marks.forEach(mark -> counts.merge(mark, 1, Integer::sum));
+    List<String> words = new ArrayList<>();
+    counts.forEach((mark, count) -> words.add(count > 1 ? count + " " + mark : mark));
+    return String.join(", ", words);
+  }
+}

@@ -1,0 +1,63 @@
+package org.scantling.shop;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** A table written as comma-separated text, its columns in a fixed order. */
+final class CsvTable {
+  private final List<String> columns;
+  private final List<Map<String, String>> rows = new ArrayList<>();
+
+  CsvTable(String... columns) {
+    this.columns = List.of(columns);
+  }
+
+  /** A new row; cells that are not set stay empty. */
+  Row row() {
+    Map<String, String> cells = new LinkedHashMap<>();
+    rows.add(cells);
+    return new Row(cells);
+  }
+
+  /** A row that is being filled. */
+  final class Row {
+    private final Map<String, String> cells;
+
+    private Row(Map<String, String> cells) {
+      this.cells = cells;
+    }
+
+    Row set(String column, String text) {
+      if (!columns.contains(column)) {
+        throw new IllegalArgumentException("no column is called " + column);
+      }
+      cells.put(column, text);
+      return this;
+    }
+
+    /** A number to a thousandth. */
+    Row set(String column, double number) {
+      return set(column, Said.decimals(number, 3));
+    }
+  }
+
+  String text() {
+    StringBuilder text = new StringBuilder(String.join(",", columns)).append('\n');
+    for (Map<String, String> row : rows) {
+      text.append(
+              columns.stream()
+                  .map(column -> quoted(row.getOrDefault(column, "")))
+                  .collect(Collectors.joining(",")))
+          .append('\n');
+    }
+    return text.toString();
+  }
+
+  private static String quoted(String cell) {
+    boolean plain = cell.chars().noneMatch(each -> each == ',' || each == '"' || each == '\n');
+    return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
+  }
+}

@@ -1,0 +1,181 @@
+package org.scantling.shop;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.scantling.reasons.Question;
+import org.scantling.tables.FastenerRow;
+import org.scantling.tables.JointRow;
+
+/** Counts nails, screws, bolts and steel parts, joint by joint. */
+final class Fixings {
+  private final Built built;
+  private final Pieces pieces;
+  private final Map<String, Fixing> found = new LinkedHashMap<>();
+
+  private Fixings(Built built, Pieces pieces) {
+    this.built = built;
+    this.pieces = pieces;
+  }
+
+  static List<Fixing> of(Built built, Pieces pieces) {
+    Fixings fixings = new Fixings(built, pieces);
+    fixings.crossbeams();
+    fixings.headers();
+    fixings.rails();
+    fixings.pickets();
+    fixings.braces();
+    fixings.feet();
+    return new ArrayList<>(fixings.found.values());
+  }
+
+  private void crossbeams() {
+    JointRow joint = built.joint(Question.CROSSBEAM_JOINT);
+    int seats = 2 * pieces.count("crossbeam");
+    if (built.fastener(joint).isPresent()) {
+      add(built.fastener(joint).get(), joint.count() * seats, "crossbeams to headers");
+    } else {
+      parts("angle bracket", joint, seats, "crossbeams to headers");
+    }
+  }
+
+  private void headers() {
+    JointRow joint = built.joint(Question.HEADER_JOINT);
+    switch (joint.way()) {
+      case "bolted" -> {
+        double gripIn =
+            built.geometry().posts().breadthIn() + 2 * built.member("header").breadthIn();
+        bolts(joint, gripIn, new HeaderBolts(built).count(), "boards through posts");
+      }
+      case "lagged" -> {
+        FastenerRow lag = built.fastener(joint).orElseThrow();
+        add(lag, bores("header"), "headers down into posts");
+        washers(lag, bores("header"));
+      }
+      default ->
+          parts("strap or post cap", joint, built.geometry().postCount(), "headers to posts");
+    }
+  }
+
+  private int bores(String role) {
+    return pieces.of(role).stream()
+        .mapToInt(each -> each.count() * each.shape().bores().size())
+        .sum();
+  }
+
+  private void rails() {
+    if (built.has("rail")) {
+      JointRow joint = built.joint(Question.RAIL_JOINT);
+      int ends = 2 * pieces.count("rail");
+      built.fastener(joint).ifPresent(each -> add(each, joint.count() * ends, "rails to posts"));
+    }
+  }
+
+  private void pickets() {
+    FastenerRow screw =
+        built.tables().fastener(built.tables().defaults().row("picket.screw").word());
+    int ends = 2 * pieces.count("picket");
+    add(screw, (int) built.shop("picket.screws") * ends, "pickets to rails and headers");
+    int blocks = 2 * pieces.count("block");
+    add(screw, (int) built.shop("spacer.screws") * blocks, "blocks between boards");
+  }
+
+  private void braces() {
+    if (!built.has("brace")) {
+      return;
+    }
+    JointRow joint = built.joint(Question.BRACE_JOINT);
+    double braceIn = built.member("brace").breadthIn();
+    double postIn = built.geometry().posts().breadthIn();
+    int across = built.geometry().postCount() * joint.count();
+    int along = 4 * built.geometry().plan().bays() * joint.count();
+    bolts(joint, braceIn + postIn, across, "feet of braces across the walk");
+    bolts(
+        joint,
+        braceIn + built.member("crossbeam").breadthIn(),
+        across,
+        "heads of braces across the walk");
+    double packedIn = braceIn + postIn + Braces.packingIn(built);
+    bolts(joint, packedIn, along, "feet of braces along the walk");
+    bolts(
+        joint,
+        braceIn + built.member("header").breadthIn(),
+        along,
+        "heads of braces along the walk");
+  }
+
+  private void feet() {
+    int posts = built.geometry().postCount();
+    if (!built.inTheGround()) {
+      add(
+          new Fixing(
+              "bracket",
+              "post bracket with its anchor, rated by its maker",
+              posts,
+              "feet of the posts"));
+    }
+  }
+
+  /** The shortest bolt of that diameter that goes through with its nut and washers. */
+  private void bolts(JointRow joint, double gripIn, int count, String use) {
+    FastenerRow named = built.fastener(joint).orElseThrow();
+    double neededIn = gripIn + built.shop("bolt.over-grip");
+    FastenerRow bolt =
+        built.tables().fasteners().rows().stream()
+            .filter(each -> each.type().equals("bolt"))
+            .filter(each -> each.diameterIn() == named.diameterIn())
+            .filter(each -> each.lengthIn() >= neededIn - 1e-6)
+            .min(java.util.Comparator.comparingDouble(FastenerRow::lengthIn))
+            .orElse(null);
+    if (bolt == null) {
+      String name = inches(named.diameterIn()) + " threaded rod cut to " + inches(neededIn);
+      add(new Fixing("rod " + neededIn, name, count, use));
+      nuts(named, 2 * count);
+    } else {
+      add(bolt, count, use);
+      nuts(named, count);
+    }
+    washers(named, 2 * count);
+  }
+
+  private static String inches(double inches) {
+    return org.scantling.quantity.Length.inches(inches);
+  }
+
+  private void nuts(FastenerRow bolt, int count) {
+    add(new Fixing("nut " + bolt.diameterIn(), inches(bolt.diameterIn()) + " nut", count, "bolts"));
+  }
+
+  private void washers(FastenerRow bolt, int count) {
+    String name = inches(bolt.diameterIn()) + " flat washer";
+    add(new Fixing("washer " + bolt.diameterIn(), name, count, "under heads and nuts"));
+  }
+
+  private void parts(String what, JointRow joint, int joints, String use) {
+    String rated =
+        what
+            + " with its maker's fasteners, each joint rated for "
+            + Math.round(joint.ratedLiftLb().orElse(0))
+            + " lb of lift and "
+            + Math.round(joint.ratedSideLb().orElse(0))
+            + " lb sideways";
+    add(new Fixing(joint.id(), rated, joint.count() * joints, use));
+  }
+
+  private void add(FastenerRow row, int count, String use) {
+    add(new Fixing(row.id(), row.name(), count, use));
+  }
+
+  /** The same thing for two uses is bought once. */
+  private void add(Fixing fixing) {
+    if (fixing.count() > 0) {
+      found.merge(fixing.id(), fixing, Fixings::together);
+    }
+  }
+
+  private static Fixing together(Fixing one, Fixing other) {
+    String use = one.use().contains(other.use()) ? one.use() : one.use() + "; " + other.use();
+    return new Fixing(one.id(), one.name(), one.count() + other.count(), use);
+  }
+}

@@ -1,0 +1,157 @@
+package org.scantling.shop;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scantling.design.Geometry;
+import org.scantling.design.Structure;
+import org.scantling.reasons.Question;
+import org.scantling.tables.JointRow;
+
+/** The headers: notched over their posts and bored for lag screws, or bored for bolts. */
+final class Headers {
+  private static final Shape.Ends ENDS = new Shape.Ends("first end", "last end");
+
+  private final Built built;
+  private final Geometry geometry;
+  private final Structure.Member member;
+  private final TopLine top;
+  private final Tape tape;
+
+  Headers(Built built) {
+    this.built = built;
+    this.geometry = built.geometry();
+    this.member = built.member("header");
+    this.top = new TopLine(built);
+    this.tape = built.tape();
+  }
+
+  List<Placed> all() {
+    List<Placed> headers = new ArrayList<>();
+    HeaderRuns runs = new HeaderRuns(built);
+    for (int row = 0; row < 2; row++) {
+      if (built.paired()) {
+        line(headers, runs.pieces(false), row, -1);
+        line(headers, runs.pieces(true), row, 1);
+      } else {
+        line(headers, runs.pieces(false), row, 0);
+      }
+    }
+    return headers;
+  }
+
+  /**
+   * @param side -1 for the board on the outer side of its row, 1 for the one on the walk side, 0
+   *     for a timber on top
+   */
+  private void line(List<Placed> headers, List<HeaderRun> runs, int row, int side) {
+    double offIn = side * (geometry.posts().breadthIn() + member.breadthIn()) / 2;
+    double acrossIn = row * geometry.plan().rowSpacingIn() + (row == 0 ? offIn : -offIn);
+    for (HeaderRun run : runs) {
+      Point first = run.at(run.firstIn(), middleOverIn(), acrossIn);
+      Point last = run.at(run.lastIn(), middleOverIn(), acrossIn);
+      headers.add(new Placed(shape(run), new Place(first, last)));
+    }
+  }
+
+  /** Middle of the header over the line of the post tops. */
+  private double middleOverIn() {
+    return geometry.headers().paired()
+        ? -member.depthIn() / 2
+        : member.depthIn() / 2 - geometry.headers().notchIn();
+  }
+
+  private Shape shape(HeaderRun run) {
+    return new Shape(
+        "header",
+        member.size(),
+        member.breadthIn(),
+        member.depthIn(),
+        tape.nearest(run.lengthIn()),
+        0,
+        ENDS,
+        EndCut.square(),
+        EndCut.square(),
+        built.paired() ? List.of() : notches(run),
+        built.paired() ? bolts(run) : lags(run));
+  }
+
+  private List<Recess> notches(HeaderRun run) {
+    List<Recess> notches = new ArrayList<>();
+    if (geometry.headers().notchIn() > 0) {
+      for (int post = run.fromPost(); post <= run.toPost(); post++) {
+        Bearing bearing = Bearing.of(run, post, stretchedPostIn());
+        if (bearing.lengthIn() > 0) {
+          notches.add(notch(run, bearing));
+        }
+      }
+    }
+    return notches;
+  }
+
+  private double stretchedPostIn() {
+    return geometry.posts().breadthIn() * top.stretchRatio();
+  }
+
+  /** The notch has room on each side where wood is left; at an open end none is needed. */
+  private Recess notch(HeaderRun run, Bearing bearing) {
+    double roomIn = built.shop("notch.fit") / 2;
+    double fromIn = bearing.opensFirst() ? run.firstIn() : bearing.fromIn() - roomIn;
+    double toIn = bearing.opensLast() ? run.lastIn() : bearing.toIn() + roomIn;
+    Marking marking = new Marking(tape, run.lengthIn());
+    return new Recess(
+        "underside",
+        marking.edge(fromIn - run.firstIn(), toIn - run.firstIn()),
+        tape.nearest(toIn - fromIn),
+        tape.nearest(geometry.headers().notchIn()),
+        member.breadthIn(),
+        new Recess.Seat("post", bearing.lengthIn()));
+  }
+
+  /** Two to each bearing, one on either side of the middle line. */
+  private List<Bore> lags(HeaderRun run) {
+    List<Bore> bores = new ArrayList<>();
+    JointRow joint = built.joint(Question.HEADER_JOINT);
+    if (!joint.way().equals("lagged")) {
+      return bores;
+    }
+    double offIn = built.shop("lag.offset-share") * geometry.posts().breadthIn();
+    for (int post = run.fromPost(); post <= run.toPost(); post++) {
+      Bearing bearing = Bearing.of(run, post, stretchedPostIn());
+      for (int lag = 0; lag < joint.count() && bearing.lengthIn() > 0; lag++) {
+        int side = lag % 2 == 0 ? 1 : -1;
+        double alongIn = bearing.whole() ? bearing.middleIn() - side * offIn : bearing.middleIn();
+        bores.add(lag(joint, run, alongIn, side * offIn));
+      }
+    }
+    return BoreOrder.sorted(bores);
+  }
+
+  private Bore lag(JointRow joint, HeaderRun run, double alongIn, double offIn) {
+    return new Bore(
+        "top",
+        new Marking(tape, run.lengthIn()).at(alongIn - run.firstIn()),
+        tape.nearest(offIn),
+        built.fastener(joint).orElseThrow().diameterIn(),
+        built.fastener(joint).orElseThrow().name());
+  }
+
+  private List<Bore> bolts(HeaderRun run) {
+    List<Bore> bores = new ArrayList<>();
+    HeaderBolts bolts = new HeaderBolts(built);
+    for (int post = run.fromPost(); post <= run.toPost(); post++) {
+      for (HeaderBolts.Spot spot : bolts.spots(post)) {
+        double atIn = run.markedIn(post, spot.offPostIn(), spot.belowIn());
+        if (atIn > run.firstIn() && atIn < run.lastIn()) {
+          bores.add(
+              new Bore(
+                  "side",
+                  new Marking(tape, run.lengthIn()).at(atIn - run.firstIn()),
+                  tape.nearest(member.depthIn() / 2 - spot.belowIn()),
+                  bolts.holeIn(),
+                  bolts.bolt().name()));
+        }
+      }
+    }
+    return BoreOrder.sorted(bores);
+  }
+}

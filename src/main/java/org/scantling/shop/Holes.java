@@ -1,0 +1,89 @@
+package org.scantling.shop;
+
+import org.scantling.design.Geometry;
+import org.scantling.design.Structure;
+
+/** What is dug, what goes into the holes and what is left over, in cubic feet. */
+final class Holes {
+  private static final double CU_IN = 12 * 12 * 12;
+
+  private final Built built;
+  private final Geometry geometry;
+  private final Structure.Footings footings;
+  private final TopLine top;
+
+  Holes(Built built) {
+    this.built = built;
+    this.geometry = built.geometry();
+    this.footings = built.footings();
+    this.top = new TopLine(built);
+  }
+
+  boolean concrete() {
+    return !built.inTheGround() || footings.backfill().equals("concrete");
+  }
+
+  /** A flat stone or pad lies under every post that no concrete holds. */
+  boolean padded() {
+    return built.inTheGround() && !footings.backfill().equals("concrete");
+  }
+
+  /** Gravel and pad under the foot. */
+  double bedIn() {
+    return built.shop("footing.gravel-bed") + (padded() ? built.shop("footing.pad-thickness") : 0);
+  }
+
+  /** How deep a hole is dug below its own ground. */
+  double digIn(int post) {
+    return filledIn(post) + bedIn();
+  }
+
+  /** From the ground down to the foot of the post, or to the foot of the pier. */
+  double filledIn(int post) {
+    return built.inTheGround() ? top.belowGroundIn(post) : footings.depthIn();
+  }
+
+  private double areaIn2() {
+    return Math.PI / 4 * footings.diameterIn() * footings.diameterIn();
+  }
+
+  private double roundPostIn2() {
+    double postIn = built.inTheGround() ? geometry.posts().breadthIn() : 0;
+    return areaIn2() - postIn * postIn;
+  }
+
+  private double overPosts(java.util.function.IntToDoubleFunction depthIn, double areaIn2) {
+    double sumIn3 = 0;
+    for (int post = 0; post < top.posts(); post++) {
+      sumIn3 += 2 * depthIn.applyAsDouble(post) * areaIn2;
+    }
+    return sumIn3 / CU_IN;
+  }
+
+  double dugCuFt() {
+    return overPosts(this::digIn, areaIn2());
+  }
+
+  double gravelCuFt() {
+    double bed = overPosts(post -> built.shop("footing.gravel-bed"), areaIn2());
+    boolean filled = built.inTheGround() && footings.backfill().equals("gravel");
+    return bed + (filled ? overPosts(this::filledIn, roundPostIn2()) : 0);
+  }
+
+  /** The crown counts as half a disc of its height. */
+  double concreteCuFt() {
+    return concrete()
+        ? overPosts(post -> filledIn(post) + built.shop("footing.crown") / 2, roundPostIn2())
+        : 0;
+  }
+
+  double putBackCuFt() {
+    boolean soil = built.inTheGround() && footings.backfill().equals("tamped-soil");
+    return soil ? overPosts(this::filledIn, roundPostIn2()) : 0;
+  }
+
+  /** Loose, as it lies in the barrow. */
+  double toRemoveCuFt() {
+    return (dugCuFt() - putBackCuFt()) * (1 + built.shop("soil.swell-share"));
+  }
+}

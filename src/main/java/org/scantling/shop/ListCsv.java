@@ -1,0 +1,244 @@
+package org.scantling.shop;
+
+import org.scantling.quantity.UnitSystem;
+
+/**
+ * The lists as comma-separated text: inches for programs, and the same lengths once more as people
+ * read them.
+ */
+public final class ListCsv {
+  private final Lists lists;
+  private final Said said;
+
+  private ListCsv(Lists lists, UnitSystem units) {
+    this.lists = lists;
+    this.said = new Said(units);
+  }
+
+  /** One list. */
+  public static String of(Lists lists, ListKind kind, UnitSystem units) {
+    ListCsv csv = new ListCsv(lists, units);
+    return switch (kind) {
+      case CUT_LIST -> csv.cutList();
+      case BUYING -> csv.buying();
+      case SET_OUT -> csv.setOut();
+      case ORDER -> csv.order();
+      case CLIMBERS -> csv.climbers();
+    };
+  }
+
+  private String cutList() {
+    CsvTable table =
+        new CsvTable(
+            "mark",
+            "count",
+            "role",
+            "size",
+            "thickness_in",
+            "depth_in",
+            "item",
+            "length_in",
+            "length",
+            "spare_in",
+            "face",
+            "from",
+            "at_in",
+            "at",
+            "along_in",
+            "deep_in",
+            "across_in",
+            "off_in",
+            "note");
+    for (Piece piece : lists.pieces().all()) {
+      piece(table, piece, "piece")
+          .set("length_in", piece.shape().lengthIn())
+          .set("length", said.length(piece.shape().lengthIn()))
+          .set("spare_in", piece.shape().spareIn())
+          .set("note", new EndWords(said).both(piece.shape()));
+      piece.shape().recesses().forEach(each -> recess(table, piece, each));
+      piece.shape().bores().forEach(each -> bore(table, piece, each));
+    }
+    return table.text();
+  }
+
+  private static CsvTable.Row piece(CsvTable table, Piece piece, String item) {
+    Shape shape = piece.shape();
+    return table
+        .row()
+        .set("mark", piece.mark())
+        .set("count", piece.count())
+        .set("role", shape.role())
+        .set("size", shape.size())
+        .set("thickness_in", shape.breadthIn())
+        .set("depth_in", shape.depthIn())
+        .set("item", item);
+  }
+
+  private void recess(CsvTable table, Piece piece, Recess recess) {
+    piece(table, piece, recess.seat().role().equals("rail") ? "housing" : "notch")
+        .set("face", recess.face())
+        .set("from", piece.shape().ends().first())
+        .set("at_in", recess.fromIn())
+        .set("at", said.length(recess.fromIn()))
+        .set("along_in", recess.widthIn())
+        .set("deep_in", recess.depthIn())
+        .set("across_in", recess.acrossIn())
+        .set(
+            "note",
+            "for a " + recess.seat().role() + " of " + said.length(recess.seat().widthIn()));
+  }
+
+  private void bore(CsvTable table, Piece piece, Bore bore) {
+    piece(table, piece, "hole")
+        .set("face", bore.face())
+        .set("from", piece.shape().ends().first())
+        .set("at_in", bore.atIn())
+        .set("at", said.length(bore.atIn()))
+        .set("along_in", bore.diameterIn())
+        .set("off_in", bore.offIn())
+        .set("note", bore.what());
+  }
+
+  private String buying() {
+    CsvTable table =
+        new CsvTable(
+            "section", "item", "buy", "unit", "needed", "spare", "quantity_unit", "for", "cost");
+    for (BuyingLine line : lists.buying().lines()) {
+      CsvTable.Row row =
+          table
+              .row()
+              .set("section", line.section())
+              .set("item", line.item())
+              .set("buy", line.bought())
+              .set("unit", line.unit())
+              .set("needed", line.needed().amount())
+              .set("spare", line.spare().amount())
+              .set("quantity_unit", line.needed().unit())
+              .set("for", line.use());
+      line.cents().ifPresent(cents -> row.set("cost", said.money(cents)));
+    }
+    for (TimberPlan plan : lists.buying().timber()) {
+      for (StickCut cut : plan.cuts()) {
+        table
+            .row()
+            .set("section", "sawing")
+            .set("item", plan.stock().size() + " x " + said.length(cut.lengthIn()))
+            .set("needed", cut.times())
+            .set("quantity_unit", "sticks")
+            .set("for", String.join(" ", cut.marks()));
+      }
+    }
+    return table.text();
+  }
+
+  private String setOut() {
+    SetOut setOut = lists.setOut();
+    CsvTable table =
+        new CsvTable(
+            "kind",
+            "name",
+            "along_in",
+            "on_ground_in",
+            "across_in",
+            "dig_in",
+            "bottom_below_line_in",
+            "foot_below_line_in",
+            "top_over_line_in",
+            "length_in",
+            "length",
+            "note");
+    setOut.posts().forEach(each -> post(table, each));
+    for (SetOut.Diagonal each : setOut.diagonals()) {
+      length(table, "diagonal", each.from() + "-" + each.to(), each.lengthIn());
+    }
+    for (SetOut.Running running : setOut.running()) {
+      for (double atIn : running.atIn()) {
+        table
+            .row()
+            .set("kind", "running")
+            .set("name", running.line() + ", " + running.what())
+            .set("along_in", atIn)
+            .set("length", said.length(atIn));
+      }
+    }
+    setOut.spacers().forEach(each -> length(table, "spacer", each.where(), each.lengthIn()));
+    for (SetOut.Tolerance each : setOut.tolerances()) {
+      length(table, "tolerance", each.what(), each.withinIn())
+          .set("note", Said.source(each.source()));
+    }
+    return table.text();
+  }
+
+  private void post(CsvTable table, SetOut.PostMark post) {
+    length(table, "post", post.name(), post.lengthIn())
+        .set("along_in", post.alongIn())
+        .set("on_ground_in", post.onGroundIn())
+        .set("across_in", post.acrossIn())
+        .set("dig_in", post.digIn())
+        .set("bottom_below_line_in", post.bottomBelowLineIn())
+        .set("foot_below_line_in", post.footBelowLineIn())
+        .set("top_over_line_in", post.topOverLineIn());
+  }
+
+  private CsvTable.Row length(CsvTable table, String kind, String name, double lengthIn) {
+    return table
+        .row()
+        .set("kind", kind)
+        .set("name", name)
+        .set("length_in", lengthIn)
+        .set("length", said.length(lengthIn));
+  }
+
+  private String order() {
+    CsvTable table = new CsvTable("step", "part", "text", "source");
+    for (WorkOrder.Step step : lists.order(said.units()).steps()) {
+      table
+          .row()
+          .set("step", step.number())
+          .set("part", step.part())
+          .set("text", step.text())
+          .set("source", Said.source(step.source()));
+    }
+    return table.text();
+  }
+
+  private String climbers() {
+    CsvTable table =
+        new CsvTable(
+            "kind",
+            "where",
+            "climber",
+            "off_in",
+            "way",
+            "wires",
+            "length_in",
+            "length",
+            "eyes",
+            "holes",
+            "times",
+            "places");
+    for (Climbers.Plant plant : lists.climbers().plants()) {
+      table
+          .row()
+          .set("kind", "plant")
+          .set("where", plant.post())
+          .set("climber", plant.vine())
+          .set("off_in", plant.offIn());
+    }
+    for (Climbers.WireRun run : lists.climbers().runs()) {
+      table
+          .row()
+          .set("kind", "wire")
+          .set("where", run.where())
+          .set("way", run.way())
+          .set("wires", run.wires())
+          .set("length_in", run.lengthIn())
+          .set("length", said.length(run.lengthIn()))
+          .set("eyes", run.eyes())
+          .set("holes", run.holes())
+          .set("times", run.times())
+          .set("places", said.lengths(run.heightsIn()));
+    }
+    return table.text();
+  }
+}

@@ -1,0 +1,78 @@
+package org.scantling.shop;
+
+import java.util.Collection;
+import java.util.List;
+import org.scantling.print.JsonText;
+import org.scantling.quantity.UnitSystem;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** The lists as JSON for programs: inches, pounds and cubic feet whatever people read. */
+public final class ListJson {
+  private ListJson() {}
+
+  /** One list. */
+  public static String of(Lists lists, ListKind kind) {
+    ObjectNode root = JsonText.object();
+    root.put("schema", "scantling/" + kind.word() + "/1");
+    root.put("title", lists.title());
+    switch (kind) {
+      case CUT_LIST -> CutListJson.write(lists, root);
+      case BUYING -> BuyingJson.write(lists.buying(), root);
+      case SET_OUT -> SetOutJson.write(lists.setOut(), root);
+      case ORDER -> order(lists.order(UnitSystem.IMPERIAL), root);
+      case CLIMBERS -> climbers(lists.climbers(), root);
+    }
+    return JsonText.print(root);
+  }
+
+  static void number(ObjectNode node, String key, double number) {
+    node.put(key, JsonText.rounded(number));
+  }
+
+  static void numbers(ObjectNode node, String key, Collection<Double> numbers) {
+    ArrayNode array = node.putArray(key);
+    numbers.forEach(each -> array.add(JsonText.rounded(each)));
+  }
+
+  static void words(ObjectNode node, String key, List<String> words) {
+    words.forEach(node.putArray(key)::add);
+  }
+
+  private static void order(WorkOrder order, ObjectNode root) {
+    ArrayNode steps = root.putArray("steps");
+    for (WorkOrder.Step step : order.steps()) {
+      steps
+          .addObject()
+          .put("step", step.number())
+          .put("part", step.part())
+          .put("text", step.text())
+          .put("source", Said.source(step.source()));
+    }
+    ArrayNode lifts = root.putArray("lifts");
+    for (WorkOrder.Lift lift : order.lifts()) {
+      ObjectNode node = lifts.addObject().put("mark", lift.mark()).put("piece", lift.what());
+      number(node, "weightLb", lift.weightLb());
+      node.put("hands", lift.hands());
+    }
+  }
+
+  private static void climbers(Climbers climbers, ObjectNode root) {
+    ArrayNode plants = root.putArray("plants");
+    for (Climbers.Plant plant : climbers.plants()) {
+      ObjectNode node = plants.addObject().put("post", plant.post()).put("climber", plant.vine());
+      number(node, "offIn", plant.offIn());
+    }
+    ArrayNode runs = root.putArray("wires");
+    for (Climbers.WireRun run : climbers.runs()) {
+      ObjectNode node = runs.addObject().put("where", run.where()).put("way", run.way());
+      node.put("wires", run.wires());
+      numbers(node, run.way().equals("level") ? "heightsIn" : "placesIn", run.heightsIn());
+      number(node, "lengthIn", run.lengthIn());
+      node.put("eyes", run.eyes()).put("holes", run.holes()).put("times", run.times());
+    }
+    number(root, "wireIn", climbers.wireIn());
+    root.put("eyes", climbers.eyes()).put("holes", climbers.holes());
+    words(root, "words", climbers.words());
+  }
+}

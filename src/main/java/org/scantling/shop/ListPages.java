@@ -1,0 +1,36 @@
+package org.scantling.shop;
+
+import org.scantling.print.Page;
+import org.scantling.quantity.UnitSystem;
+
+/** The lists as pages, one by one or all together as the builder's sheet. */
+public final class ListPages {
+  private ListPages() {}
+
+  /** One list. */
+  public static Page of(Lists lists, ListKind kind, UnitSystem units) {
+    Page page = new Page().title(kind.heading() + ": " + lists.title());
+    write(lists, kind, new Said(units), page);
+    return page;
+  }
+
+  /** All lists, for the site. */
+  public static Page builder(Lists lists, UnitSystem units) {
+    Page page = new Page().title("Builder's sheet: " + lists.title());
+    for (ListKind kind : ListKind.values()) {
+      page.title(kind.heading());
+      write(lists, kind, new Said(units), page);
+    }
+    return page;
+  }
+
+  private static void write(Lists lists, ListKind kind, Said said, Page page) {
+    switch (kind) {
+      case CUT_LIST -> CutListPage.write(lists, said, page);
+      case BUYING -> BuyingPage.write(lists.buying(), said, page);
+      case SET_OUT -> SetOutPage.write(lists.setOut(), said, page);
+      case ORDER -> OrderPage.write(lists.order(said.units()), said, page);
+      case CLIMBERS -> ClimbersPage.write(lists.climbers(), said, page);
+    }
+  }
+}

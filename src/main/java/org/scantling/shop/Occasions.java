@@ -1,0 +1,91 @@
+package org.scantling.shop;
+
+import java.util.Set;
+import java.util.TreeSet;
+
+/** What is true of a structure, in the words that the order of work asks for. */
+final class Occasions {
+  /** Every word that may stand there. */
+  static final Set<String> ALL =
+      Set.of(
+          "always",
+          "standing=embedded",
+          "standing=bracket",
+          "fill=tamped-soil",
+          "fill=gravel",
+          "fill=concrete",
+          "pads",
+          "headers=on-top",
+          "headers=paired",
+          "headers=cut",
+          "top=level",
+          "top=follows-ground",
+          "top=stepped",
+          "ground=falls",
+          "rails",
+          "pickets",
+          "braces",
+          "wires",
+          "plants",
+          "middle-posts",
+          "heavy",
+          "post=light",
+          "post=heavy",
+          "header=light",
+          "header=heavy",
+          "crossbeam=light",
+          "crossbeam=heavy");
+
+  private final Built built;
+  private final Pieces pieces;
+  private final Set<String> here = new TreeSet<>();
+
+  private Occasions(Built built, Pieces pieces) {
+    this.built = built;
+    this.pieces = pieces;
+  }
+
+  static Set<String> of(Built built, Pieces pieces, Climbers climbers) {
+    Occasions occasions = new Occasions(built, pieces);
+    occasions.frame();
+    occasions.ground();
+    occasions.when(!climbers.runs().isEmpty(), "wires");
+    occasions.when(!climbers.plants().isEmpty(), "plants");
+    return occasions.here;
+  }
+
+  private void when(boolean holds, String word) {
+    if (holds) {
+      here.add(word);
+    }
+  }
+
+  private void frame() {
+    here.add("always");
+    here.add(built.paired() ? "headers=paired" : "headers=on-top");
+    when(built.headerBays().size() > 1, "headers=cut");
+    when(built.has("rail"), "rails");
+    when(pieces.count("picket") > 0, "pickets");
+    when(built.has("brace"), "braces");
+    when(built.geometry().plan().bays() > 1, "middle-posts");
+    double mostLb = built.tables().thumb("lift.one-person").amount();
+    when(pieces.all().stream().anyMatch(each -> Weights.of(built, each) > mostLb), "heavy");
+    alone("post", 1.0 / 2, mostLb);
+    alone("header", 1.0 / 2, mostLb);
+    alone("crossbeam", 1, mostLb);
+  }
+
+  /** A post is walked up and a header raised end by end, so one pair of hands holds half of it. */
+  private void alone(String role, double share, double mostLb) {
+    boolean light = share * Weights.heaviest(built, pieces, role) <= mostLb;
+    here.add(role + (light ? "=light" : "=heavy"));
+  }
+
+  private void ground() {
+    here.add(built.inTheGround() ? "standing=embedded" : "standing=bracket");
+    here.add("fill=" + built.footings().backfill());
+    when(new Holes(built).padded(), "pads");
+    here.add("top=" + built.topLine());
+    when(built.slopeRatio() > 0, "ground=falls");
+  }
+}

@@ -1,0 +1,41 @@
+package org.scantling.shop;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.scantling.print.Block;
+import org.scantling.print.Page;
+
+/** The order of work as a page. */
+final class OrderPage {
+  private static final Map<String, String> LEADS =
+      Map.of(
+          "hold", "HOLD",
+          "safety", "Safety",
+          "saving", "Saves time",
+          "alone", "Alone");
+
+  private OrderPage() {}
+
+  static void write(WorkOrder order, Said said, Page page) {
+    page.paragraph(
+        "Nothing goes on past a HOLD before it is checked. Remarks stand at the step they belong to.");
+    List<Block.Item> items = new ArrayList<>();
+    for (WorkOrder.Step step : order.steps()) {
+      String lead = LEADS.getOrDefault(step.part(), Integer.toString(step.number()));
+      items.add(new Block.Item(lead, step.text()));
+    }
+    page.heading("Steps").items(items);
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("mark", "piece", "weighs, wet", "hands"));
+    for (WorkOrder.Lift lift : order.lifts()) {
+      rows.add(
+          List.of(
+              lift.mark(),
+              lift.what(),
+              said.weight(lift.weightLb()),
+              lift.hands() > 2 ? "more than two, or a hoist" : Integer.toString(lift.hands())));
+    }
+    page.heading("Lifts").add(new Block.Grid(rows));
+  }
+}

@@ -1,0 +1,148 @@
+package org.scantling.shop;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scantling.design.Geometry;
+import org.scantling.reasons.Question;
+import org.scantling.tables.SizeRow;
+
+/**
+ * The pickets, upright from rail to header, and the blocks between the boards of a pair that they
+ * stand against.
+ */
+final class Pickets {
+  private static final Shape.Ends UPRIGHT = new Shape.Ends("foot", "top");
+  private static final Shape.Ends ACROSS = new Shape.Ends("one end", "other end");
+
+  private final Built built;
+  private final Geometry geometry;
+  private final SizeRow size;
+  private final Tape tape;
+
+  Pickets(Built built) {
+    this.built = built;
+    this.geometry = built.geometry();
+    this.size = built.tables().size(word("picket." + built.market()));
+    this.tape = built.tape();
+  }
+
+  private String word(String id) {
+    return built.tables().defaults().row(id).word();
+  }
+
+  /** Pickets in a bay. */
+  static int inABay(Built built) {
+    return (int) Math.round(built.find(Question.PICKETS).orElse(0));
+  }
+
+  List<Placed> pickets() {
+    List<Placed> pickets = new ArrayList<>();
+    each((row, bay, alongIn) -> pickets.add(picket(row, bay, alongIn)));
+    return pickets;
+  }
+
+  List<Placed> blocks() {
+    List<Placed> blocks = new ArrayList<>();
+    if (built.paired()) {
+      each((row, bay, alongIn) -> blocks.add(block(row, bay, alongIn)));
+    }
+    return blocks;
+  }
+
+  private interface Spot {
+    void at(int row, int bay, double alongIn);
+  }
+
+  /** Every picket divides its bay evenly with the others. */
+  private void each(Spot spot) {
+    int count = inABay(built);
+    for (int row = 0; row < 2; row++) {
+      for (int bay = 0; bay < geometry.plan().bays(); bay++) {
+        for (int picket = 1; picket <= count; picket++) {
+          spot.at(row, bay, geometry.plan().bayIn() * (bay + picket / (count + 1.0)));
+        }
+      }
+    }
+  }
+
+  private Placed picket(int row, int bay, double alongIn) {
+    double fall = Math.abs(new TopLine(built).headerFallRatio());
+    double fromIn = railTopIn(bay, alongIn);
+    double toIn = headerUnderIn(bay, alongIn);
+    double pointIn = size.thicknessIn() / 2 * fall;
+    double acrossIn = row * geometry.plan().rowSpacingIn();
+    Shape shape =
+        new Shape(
+            "picket",
+            size.id(),
+            size.thicknessIn(),
+            size.widthIn(),
+            tape.nearest(toIn - fromIn + 2 * pointIn),
+            0,
+            UPRIGHT,
+            end(fall, "the edge towards the last post"),
+            end(fall, "the edge towards the first post"),
+            List.of(),
+            List.of());
+    return new Placed(
+        shape,
+        new Place(
+            new Point(alongIn, acrossIn, fromIn - pointIn),
+            new Point(alongIn, acrossIn, toIn + pointIn)));
+  }
+
+  private EndCut end(double fall, String longEdge) {
+    return fall > 0
+        ? new EndCut.Sloping(
+            Math.toDegrees(Math.atan(fall)), tape.nearest(size.thicknessIn() * fall), longEdge)
+        : EndCut.square();
+  }
+
+  private double railTopIn(int bay, double alongIn) {
+    RailLine rail = new RailLine(built, bay);
+    double halfIn = built.member("rail").depthIn() / 2;
+    return rail.middleIn(alongIn) + halfIn * Math.hypot(1, rail.fallRatio());
+  }
+
+  /** Underside of the header at a place along the walk. */
+  private double headerUnderIn(int bay, double alongIn) {
+    HeaderRun run = runOver(bay);
+    double stretch = Math.hypot(1, run.fallRatio());
+    double underIn = built.paired() ? -geometry.headers().depthIn() : -geometry.headers().notchIn();
+    double onLineIn = (alongIn - run.seat().alongIn()) * stretch;
+    return run.at(onLineIn, 0, 0).upIn() + underIn * stretch;
+  }
+
+  private HeaderRun runOver(int bay) {
+    for (HeaderRun run : new HeaderRuns(built).pieces(false)) {
+      if (bay >= run.fromPost() && bay < run.toPost()) {
+        return run;
+      }
+    }
+    throw new IllegalStateException("no header over bay " + bay);
+  }
+
+  private Placed block(int row, int bay, double alongIn) {
+    double gapIn = geometry.posts().breadthIn();
+    double middleIn = row * geometry.plan().rowSpacingIn();
+    double upIn = headerUnderIn(bay, alongIn) + size.thicknessIn() / 2;
+    Shape shape =
+        new Shape(
+            "block",
+            size.id(),
+            size.thicknessIn(),
+            size.widthIn(),
+            tape.nearest(gapIn),
+            0,
+            ACROSS,
+            EndCut.square(),
+            EndCut.square(),
+            List.of(),
+            List.of());
+    return new Placed(
+        shape,
+        new Place(
+            new Point(alongIn, middleIn - gapIn / 2, upIn),
+            new Point(alongIn, middleIn + gapIn / 2, upIn)));
+  }
+}

@@ -1,0 +1,133 @@
+package org.scantling.shop;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.scantling.design.Geometry;
+import org.scantling.reasons.Question;
+
+/**
+ * The posts: as long as from foot to top, and housed for the rails. Bolts are bored through them
+ * where they stand, with the boards for a template.
+ */
+final class Posts {
+  private static final Shape.Ends ENDS = new Shape.Ends("foot", "top");
+
+  private final Built built;
+  private final Geometry geometry;
+  private final TopLine top;
+  private final Tape tape;
+
+  Posts(Built built) {
+    this.built = built;
+    this.geometry = built.geometry();
+    this.top = new TopLine(built);
+    this.tape = built.tape();
+  }
+
+  List<Placed> all() {
+    List<Placed> posts = new ArrayList<>();
+    for (int row = 0; row < 2; row++) {
+      for (int post = 0; post < top.posts(); post++) {
+        posts.add(new Placed(shape(row, post), place(row, post)));
+      }
+    }
+    return posts;
+  }
+
+  /** To the long edge of a sloping top. */
+  private double lengthIn(int post) {
+    return top.topIn(post)
+        - top.footIn(post)
+        + geometry.posts().breadthIn() / 2 * Math.abs(top.headerFallRatio());
+  }
+
+  private Place place(int row, int post) {
+    double acrossIn = row * geometry.plan().rowSpacingIn();
+    Point foot = new Point(top.alongIn(post), acrossIn, top.footIn(post));
+    return new Place(foot, foot.plus(0, lengthIn(post)));
+  }
+
+  private Shape shape(int row, int post) {
+    return new Shape(
+        "post",
+        built.member("post").size(),
+        geometry.posts().breadthIn(),
+        geometry.posts().breadthIn(),
+        tape.nearest(lengthIn(post)),
+        built.shop("setout.post-spare"),
+        ENDS,
+        EndCut.square(),
+        topCut(),
+        housings(row, post),
+        List.of());
+  }
+
+  private EndCut topCut() {
+    if (!top.follows()) {
+      return EndCut.square();
+    }
+    double setBackIn = geometry.posts().breadthIn() * Math.abs(top.headerFallRatio());
+    return new EndCut.Sloping(
+        top.degrees(), tape.nearest(setBackIn), "the side towards the first post");
+  }
+
+  private List<Recess> housings(int row, int post) {
+    List<Recess> housings = new ArrayList<>();
+    if (!built.has("rail")) {
+      return housings;
+    }
+    if (post < top.posts() - 1) {
+      housings.add(housing(row, post, 1, post == 0));
+    }
+    if (post > 0) {
+      housings.add(housing(row, post, -1, post == top.posts() - 1));
+    }
+    housings.sort(Comparator.comparingDouble(Recess::fromIn).thenComparing(Recess::face));
+    return housings;
+  }
+
+  /**
+   * @param side 1 for the side towards the last post, -1 for the other
+   * @param only true where the post has no housing on its other side
+   */
+  private Recess housing(int row, int post, int side, boolean only) {
+    RailLine rail = new RailLine(built, side > 0 ? post : post - 1);
+    double faceIn = top.alongIn(post) + side * geometry.posts().breadthIn() / 2;
+    double railIn = built.member("rail").depthIn();
+    double widthIn =
+        tape.nearest(railIn * Math.hypot(1, rail.fallRatio()) + built.shop("notch.fit"));
+    double middleIn = rail.middleIn(faceIn) - top.footIn(post);
+    return new Recess(
+        face(row, side, only),
+        tape.nearest(middleIn - widthIn / 2),
+        widthIn,
+        tape.nearest(built.number(Question.RAIL_NOTCH)),
+        acrossIn(),
+        new Recess.Seat("rail", railIn));
+  }
+
+  /**
+   * A rail as broad as the post lies in a housing right across; a thinner one enters from outside.
+   */
+  private double acrossIn() {
+    double postIn = geometry.posts().breadthIn();
+    double railIn = built.member("rail").breadthIn();
+    return tape.nearest(railIn >= postIn ? postIn : (postIn + railIn) / 2);
+  }
+
+  private String face(int row, int side, boolean only) {
+    String face = "rail side";
+    if (top.follows() || top.stepped()) {
+      face = side > 0 ? "side towards the last post" : "side towards the first post";
+    } else if (!only) {
+      face = side > 0 ? "rail side" : "opposite rail side";
+    }
+    if (acrossIn() >= tape.nearest(geometry.posts().breadthIn())) {
+      return face;
+    }
+    // Seen with the top up and that side in front.
+    boolean left = (row == 0) == (side > 0);
+    return face + ", open to the " + (left ? "left" : "right");
+  }
+}

@@ -1,0 +1,204 @@
+package org.scantling.shop;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.TreeMap;
+import org.scantling.quantity.Length;
+import org.scantling.tables.PackRow;
+import org.scantling.tables.Yard;
+
+/** Writes the buying list. */
+final class Purchase {
+  private static final double FOOT = 12;
+
+  private final Built built;
+  private final Pieces pieces;
+  private final Climbers climbers;
+  private final Optional<Yard> yard;
+  private final List<BuyingLine> lines = new ArrayList<>();
+
+  Purchase(Built built, Pieces pieces, Climbers climbers, Optional<Yard> yard) {
+    this.built = built;
+    this.pieces = pieces;
+    this.climbers = climbers;
+    this.yard = yard;
+  }
+
+  Buying buying() {
+    List<TimberPlan> timber = Timbers.of(built, pieces, yard);
+    timber.forEach(this::timber);
+    Fixings.of(built, pieces).forEach(this::fixing);
+    ground();
+    wires();
+    return new Buying(lines, timber, totals(timber));
+  }
+
+  private void timber(TimberPlan plan) {
+    TreeMap<Double, Integer> needed = new TreeMap<>();
+    plan.cuts().forEach(cut -> needed.merge(cut.lengthIn(), cut.times(), Integer::sum));
+    TreeMap<Double, Integer> spare = new TreeMap<>();
+    plan.spare().forEach(each -> spare.merge(each.lengthIn(), each.count(), Integer::sum));
+    TreeMap<Double, Integer> all = new TreeMap<>(needed);
+    spare.forEach((length, count) -> all.merge(length, count, Integer::sum));
+    for (Map.Entry<Double, Integer> each : all.entrySet()) {
+      stick(plan, each, needed.getOrDefault(each.getKey(), 0));
+    }
+    for (TimberPlan.Special special : plan.special()) {
+      lines.add(
+          new BuyingLine(
+              "timber",
+              plan.stock().size() + " x " + length(special.lengthIn()),
+              new BuyingLine.Quantity(special.count(), "sticks"),
+              new BuyingLine.Quantity(0, "sticks"),
+              special.count(),
+              "stick",
+              special.mark() + ", longer than anything listed: order it specially",
+              OptionalLong.empty()));
+    }
+  }
+
+  private void stick(TimberPlan plan, Map.Entry<Double, Integer> each, int needed) {
+    OptionalLong price =
+        Sold.of(plan.stock().size(), built.tables(), yard)
+            .holding(each.getKey())
+            .orElseThrow()
+            .cents();
+    lines.add(
+        new BuyingLine(
+            "timber",
+            plan.stock().size() + " x " + length(each.getKey()),
+            new BuyingLine.Quantity(needed, "sticks"),
+            new BuyingLine.Quantity(each.getValue() - needed, "sticks"),
+            each.getValue(),
+            "stick",
+            use(plan),
+            price.isPresent()
+                ? OptionalLong.of(price.getAsLong() * each.getValue())
+                : OptionalLong.empty()));
+  }
+
+  private static String use(TimberPlan plan) {
+    String roles = String.join("s, ", plan.roles()) + "s";
+    return plan.stock().forTheGround() ? roles + ", treated for the ground (UC4B)" : roles;
+  }
+
+  private String length(double lengthIn) {
+    return built.tape() == Tape.MILLIMETRES
+        ? Length.metric(lengthIn)
+        : Length.feetAndInches(lengthIn);
+  }
+
+  private void fixing(Fixing fixing) {
+    counted("fixings", fixing, "pieces");
+  }
+
+  private void counted(String section, Fixing fixing, String unit) {
+    int more = (int) Math.ceil(fixing.count() * built.shop("stock.fastener-spare-share") - 1e-9);
+    Optional<PackRow> pack = built.tables().packs().find(fixing.id());
+    int inAPack = pack.map(PackRow::count).orElse(1);
+    int bought = (fixing.count() + more + inAPack - 1) / inAPack;
+    lines.add(
+        new BuyingLine(
+            section,
+            fixing.name(),
+            new BuyingLine.Quantity(fixing.count(), unit),
+            new BuyingLine.Quantity(more, unit),
+            bought,
+            pack.map(PackRow::words).orElse("piece"),
+            fixing.use(),
+            OptionalLong.empty()));
+  }
+
+  private void ground() {
+    Holes holes = new Holes(built);
+    if (holes.padded()) {
+      int posts = built.geometry().postCount();
+      lines.add(
+          new BuyingLine(
+              "ground",
+              "flat stone or precast pad, nearly "
+                  + length(built.footings().diameterIn())
+                  + " wide",
+              new BuyingLine.Quantity(posts, "pieces"),
+              new BuyingLine.Quantity(0, "pieces"),
+              posts,
+              "piece",
+              "under each post",
+              OptionalLong.empty()));
+    }
+    bags("gravel", holes.gravelCuFt(), "stock.gravel-bag", "bag", gravelUse());
+    bags("concrete mix", holes.concreteCuFt(), "stock.concrete-bag", "80 lb bag", "in the holes");
+    soil(holes);
+  }
+
+  private String gravelUse() {
+    boolean filled = built.inTheGround() && built.footings().backfill().equals("gravel");
+    return filled ? "under the posts and round them" : "in the bottom of the holes";
+  }
+
+  private void bags(String what, double cuFt, String row, String unit, String use) {
+    if (!(cuFt > 0)) {
+      return;
+    }
+    double moreCuFt = cuFt * built.shop("stock.concrete-spare-share");
+    lines.add(
+        new BuyingLine(
+            "ground",
+            what,
+            new BuyingLine.Quantity(cuFt, "cu ft"),
+            new BuyingLine.Quantity(moreCuFt, "cu ft"),
+            (int) Math.ceil((cuFt + moreCuFt) / built.shop(row) - 1e-9),
+            unit,
+            use,
+            OptionalLong.empty()));
+  }
+
+  private void soil(Holes holes) {
+    lines.add(
+        new BuyingLine(
+            "ground",
+            "soil to take away, loose",
+            new BuyingLine.Quantity(holes.toRemoveCuFt(), "cu ft"),
+            new BuyingLine.Quantity(0, "cu ft"),
+            0,
+            "",
+            "what the holes leave over",
+            OptionalLong.empty()));
+  }
+
+  private void wires() {
+    if (climbers.runs().isEmpty()) {
+      return;
+    }
+    int feet = (int) Math.ceil(climbers.wireIn() / FOOT);
+    counted(
+        "climbers",
+        new Fixing("wire", "galvanised or stainless wire", feet, "for the climbers"),
+        "ft");
+    counted("climbers", new Fixing("eye", "screw eye", climbers.eyes(), "for the wires"), "pieces");
+  }
+
+  private Buying.Totals totals(List<TimberPlan> timber) {
+    double piecesIn = timber.stream().mapToDouble(each -> each.result().piecesIn()).sum();
+    double boughtIn3 = 0;
+    double piecesIn3 = 0;
+    for (TimberPlan plan : timber) {
+      double sectionIn2 = plan.stock().breadthIn() * plan.stock().depthIn();
+      boughtIn3 += sectionIn2 * plan.result().boughtIn();
+      piecesIn3 += sectionIn2 * plan.result().piecesIn();
+    }
+    boolean priced = timber.stream().allMatch(each -> each.result().cents().isPresent());
+    return new Buying.Totals(
+        pieces.all().stream().mapToInt(Piece::count).sum(),
+        timber.stream().mapToInt(TimberPlan::sticks).sum(),
+        piecesIn > 0 ? 1 - piecesIn3 / boughtIn3 : 0,
+        timber.stream().mapToDouble(TimberPlan::weightLb).sum(),
+        priced
+            ? OptionalLong.of(
+                timber.stream().mapToLong(each -> each.result().cents().getAsLong()).sum())
+            : OptionalLong.empty());
+  }
+}

@@ -1,0 +1,35 @@
+package org.scantling.shop;
+
+import org.scantling.reasons.Question;
+
+/** The line through the middle of the rail of one bay. */
+final class RailLine {
+  private final TopLine top;
+  private final int bay;
+  private final double heightIn;
+
+  /**
+   * @param bay counted from 0
+   */
+  RailLine(Built built, int bay) {
+    this.top = new TopLine(built);
+    this.bay = bay;
+    this.heightIn = built.number(Question.RAIL_HEIGHT);
+  }
+
+  /** Fall of the rail over its length in plan: as the ground falls, or none. */
+  double fallRatio() {
+    return top.headerFallRatio();
+  }
+
+  /**
+   * Height over the datum at a place along the walk. A level rail is nowhere lower over the ground
+   * than it was asked to be.
+   */
+  double middleIn(double alongIn) {
+    if (top.follows()) {
+      return heightIn - fallRatio() * alongIn;
+    }
+    return heightIn + (top.stepped() ? top.groundIn(bay) : top.groundIn(0));
+  }
+}

@@ -1,0 +1,93 @@
+package org.scantling.shop;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.scantling.quantity.Length;
+import org.scantling.quantity.Measure;
+import org.scantling.quantity.MeasureText;
+import org.scantling.quantity.Unit;
+import org.scantling.quantity.UnitSystem;
+import org.scantling.reasons.Source;
+import org.scantling.reasons.SourceKind;
+
+/** Numbers as the lists say them, in one system of units. */
+final class Said {
+  private static final double CU_M_IN_A_CU_FT = 0.028316847;
+
+  private final UnitSystem units;
+
+  Said(UnitSystem units) {
+    this.units = units;
+  }
+
+  UnitSystem units() {
+    return units;
+  }
+
+  String length(double inches) {
+    return units == UnitSystem.IMPERIAL ? Length.feetAndInches(inches) : Length.metric(inches);
+  }
+
+  String lengths(List<Double> inches) {
+    return inches.stream().map(this::length).collect(Collectors.joining(", "));
+  }
+
+  String weight(double pounds) {
+    return MeasureText.print(new Measure(pounds, Unit.POUND_WEIGHT), units);
+  }
+
+  String volume(double cuFt) {
+    return units == UnitSystem.IMPERIAL
+        ? decimals(cuFt, 1) + " cu ft"
+        : decimals(cuFt * CU_M_IN_A_CU_FT, 2) + " m³";
+  }
+
+  String percent(double ratio) {
+    return decimals(100 * ratio, 1) + " %";
+  }
+
+  /** Hundredths of the yard's own money. */
+  String money(long cents) {
+    return BigDecimal.valueOf(cents, 2).toPlainString();
+  }
+
+  String degrees(double degrees) {
+    return decimals(degrees, 1) + "°";
+  }
+
+  String quantity(BuyingLine.Quantity quantity) {
+    if (quantity.unit().equals("cu ft")) {
+      return volume(quantity.amount());
+    }
+    if (quantity.unit().equals("ft") && units == UnitSystem.METRIC) {
+      return decimals(quantity.amount() * 0.3048, 1) + " m";
+    }
+    String number = decimals(quantity.amount(), 1);
+    if (quantity.unit().equals("pieces")) {
+      return number;
+    }
+    return number.equals("1") && quantity.unit().equals("sticks")
+        ? "1 stick"
+        : number + " " + quantity.unit();
+  }
+
+  static String source(Source source) {
+    return source.kind() == SourceKind.COMMON_PRACTICE ? "common practice" : source.text();
+  }
+
+  static String counted(int count, String one, String many) {
+    return count == 1 ? "one " + one : count + " " + many;
+  }
+
+  static String decimals(double amount, int places) {
+    BigDecimal value = BigDecimal.valueOf(amount).setScale(places, RoundingMode.HALF_UP);
+    return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
+  }
+
+  static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+}

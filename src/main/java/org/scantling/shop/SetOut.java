@@ -1,0 +1,99 @@
+package org.scantling.shop;
+
+import java.util.List;
+import org.scantling.reasons.Source;
+
+/**
+ * Where everything goes on the ground, measured from the datum: the middle of the first post of the
+ * near row, A1. Rows run away from it along the walk; row B lies across.
+ *
+ * @param posts one entry a post, the near row first
+ * @param diagonals to check the corners by, between middles of posts
+ * @param running distances along a row or a header, all from one end
+ * @param spacers clear distances between the posts, for pieces that hold them apart while they are
+ *     filled
+ * @param ground what all holes share
+ * @param tolerances how near is near enough
+ */
+public record SetOut(
+    List<PostMark> posts,
+    List<Diagonal> diagonals,
+    List<Running> running,
+    List<Spacer> spacers,
+    Ground ground,
+    List<Tolerance> tolerances) {
+  public SetOut {
+    posts = List.copyOf(posts);
+    diagonals = List.copyOf(diagonals);
+    running = List.copyOf(running);
+    spacers = List.copyOf(spacers);
+    tolerances = List.copyOf(tolerances);
+  }
+
+  /**
+   * @param name such as A1
+   * @param alongIn from the datum, level
+   * @param onGroundIn the same with the tape on falling ground
+   * @param acrossIn from row A
+   * @param digIn hole below its own ground
+   * @param bottomBelowLineIn bottom of the hole below the level line
+   * @param footBelowLineIn underside of the post below the level line, negative above it
+   * @param topOverLineIn top of the post at its middle over the level line
+   * @param lengthIn of the post when its top is cut
+   */
+  public record PostMark(
+      String name,
+      double alongIn,
+      double onGroundIn,
+      double acrossIn,
+      double digIn,
+      double bottomBelowLineIn,
+      double footBelowLineIn,
+      double topOverLineIn,
+      double lengthIn) {}
+
+  /** A distance from the middle of one post to that of another, level. */
+  public record Diagonal(String from, String to, double lengthIn) {}
+
+  /**
+   * @param line what is marked
+   * @param what each mark is
+   * @param fromIn where the tape is held, from the middle of the first post; what lies before it is
+   *     negative
+   * @param atIn the marks, from where the tape is held
+   */
+  public record Running(String line, String what, double fromIn, List<Double> atIn) {
+    public Running {
+      atIn = List.copyOf(atIn);
+    }
+  }
+
+  /**
+   * @param where between which posts
+   * @param lengthIn clear, face to face
+   * @param count how many such gaps
+   */
+  public record Spacer(String where, double lengthIn, int count) {}
+
+  /**
+   * @param lineOverDatumIn the level line over the ground at A1
+   * @param fallIn fall of the ground from the first post to the last
+   * @param holeIn width of every hole
+   * @param bedIn gravel, and the pad where there is one, under every post
+   * @param padIn thickness of the pad in it
+   * @param batterIn distance of the batter boards outside the corners
+   */
+  public record Ground(
+      double lineOverDatumIn,
+      double fallIn,
+      double holeIn,
+      double bedIn,
+      double padIn,
+      double batterIn) {}
+
+  /**
+   * @param what is held to it
+   * @param withinIn greatest difference
+   */
+  public record Tolerance(String what, double withinIn, Source source) {}
+}

@@ -1,0 +1,156 @@
+package org.scantling.shop;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scantling.design.Geometry;
+import org.scantling.tables.NumberRow;
+
+/** Works out the set-out. */
+final class SettingOut {
+  private final Built built;
+  private final Geometry geometry;
+  private final TopLine top;
+  private final Holes holes;
+  private final Tape tape;
+
+  SettingOut(Built built) {
+    this.built = built;
+    this.geometry = built.geometry();
+    this.top = new TopLine(built);
+    this.holes = new Holes(built);
+    this.tape = built.tape();
+  }
+
+  SetOut setOut() {
+    return new SetOut(posts(), diagonals(), running(), spacers(), ground(), tolerances());
+  }
+
+  private double lineIn() {
+    return built.shop("setout.level-line");
+  }
+
+  private List<SetOut.PostMark> posts() {
+    List<SetOut.PostMark> posts = new ArrayList<>();
+    for (int row = 0; row < 2; row++) {
+      for (int post = 0; post < top.posts(); post++) {
+        posts.add(post(row, post));
+      }
+    }
+    return posts;
+  }
+
+  private SetOut.PostMark post(int row, int post) {
+    double digIn = holes.digIn(post);
+    return new SetOut.PostMark(
+        Stakes.name(row, post),
+        tape.nearest(top.alongIn(post)),
+        tape.nearest(top.alongIn(post) * Math.hypot(1, top.slopeRatio())),
+        tape.nearest(row * geometry.plan().rowSpacingIn()),
+        tape.nearest(digIn),
+        tape.nearest(lineIn() - top.groundIn(post) + digIn),
+        tape.nearest(lineIn() - top.footIn(post)),
+        tape.nearest(top.topIn(post) - lineIn()),
+        tape.nearest(top.topIn(post) - top.footIn(post)));
+  }
+
+  private List<SetOut.Diagonal> diagonals() {
+    List<SetOut.Diagonal> diagonals = new ArrayList<>();
+    int bays = geometry.plan().bays();
+    for (int bay = 0; bay < bays; bay++) {
+      diagonals.add(diagonal(0, bay, 1, bay + 1));
+      diagonals.add(diagonal(1, bay, 0, bay + 1));
+    }
+    if (bays > 1) {
+      diagonals.add(diagonal(0, 0, 1, bays));
+      diagonals.add(diagonal(1, 0, 0, bays));
+    }
+    return diagonals;
+  }
+
+  private SetOut.Diagonal diagonal(int fromRow, int from, int toRow, int to) {
+    double alongIn = top.alongIn(to) - top.alongIn(from);
+    return new SetOut.Diagonal(
+        Stakes.name(fromRow, from),
+        Stakes.name(toRow, to),
+        tape.nearest(Math.hypot(alongIn, geometry.plan().rowSpacingIn())));
+  }
+
+  private List<SetOut.Running> running() {
+    List<SetOut.Running> running = new ArrayList<>();
+    double halfIn = geometry.posts().breadthIn() / 2;
+    List<Double> middles = new ArrayList<>();
+    List<Double> faces = new ArrayList<>();
+    for (int post = 0; post < top.posts(); post++) {
+      middles.add(tape.nearest(top.alongIn(post)));
+      faces.add(tape.nearest(top.alongIn(post) - halfIn));
+    }
+    running.add(new SetOut.Running("each row, on the ground", "middle of each post", 0, middles));
+    running.add(new SetOut.Running("each row, on the ground", "near face of each post", 0, faces));
+    if (top.stepped()) {
+      running.add(crossbeamsInPlan());
+    } else {
+      running.add(crossbeamsOnHeader());
+    }
+    return running;
+  }
+
+  /** Near faces of the crossbeams, from the first end of the header. */
+  private SetOut.Running crossbeamsOnHeader() {
+    double halfIn = built.member("crossbeam").breadthIn() / 2;
+    double stretch = top.stretchRatio();
+    List<Double> marks = new ArrayList<>();
+    for (double atIn : new Crossbeams(built).alongIn()) {
+      marks.add(tape.nearest(geometry.headerTailIn() + atIn * stretch - halfIn));
+    }
+    return new SetOut.Running(
+        "each header, from its first end",
+        "near face of each crossbeam",
+        -geometry.headerTailIn(),
+        marks);
+  }
+
+  /** On steps no one timber runs through, so the marks are plumbed up from the ground. */
+  private SetOut.Running crossbeamsInPlan() {
+    List<Double> marks = new ArrayList<>();
+    for (double atIn : new Crossbeams(built).alongIn()) {
+      marks.add(tape.nearest(atIn));
+    }
+    return new SetOut.Running(
+        "both rows, plumbed up from the ground", "middle of each crossbeam", 0, marks);
+  }
+
+  private List<SetOut.Spacer> spacers() {
+    double postIn = geometry.posts().breadthIn();
+    return List.of(
+        new SetOut.Spacer(
+            "between neighbours of a row",
+            tape.nearest(geometry.plan().bayIn() - postIn),
+            2 * geometry.plan().bays()),
+        new SetOut.Spacer(
+            "across the walk", tape.nearest(geometry.plan().rowSpacingIn() - postIn), top.posts()));
+  }
+
+  private SetOut.Ground ground() {
+    return new SetOut.Ground(
+        lineIn(),
+        tape.nearest(top.groundIn(0) - top.groundIn(top.posts() - 1)),
+        tape.nearest(built.footings().diameterIn()),
+        tape.nearest(holes.bedIn()),
+        holes.padded() ? built.shop("footing.pad-thickness") : 0,
+        built.shop("setout.batter-boards"));
+  }
+
+  private List<SetOut.Tolerance> tolerances() {
+    return List.of(
+        tolerance("difference of the two overall diagonals", "setout.diagonal-within"),
+        tolerance("a post off its mark, along and across", "setout.post-within"),
+        tolerance("lean of a post in 4 ft, on both faces", "setout.plumb-within"),
+        tolerance("the bottom of a hole off its level", "setout.depth-within"),
+        tolerance("post tops and header tops off their level", "setout.level-within"));
+  }
+
+  private SetOut.Tolerance tolerance(String what, String row) {
+    NumberRow number = built.tables().shop(row);
+    return new SetOut.Tolerance(what, number.amount(), number.source());
+  }
+}

@@ -1,0 +1,138 @@
+package org.scantling.shop;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.scantling.design.Geometry;
+import org.scantling.quantity.Measure;
+import org.scantling.quantity.MeasureText;
+import org.scantling.quantity.Unit;
+import org.scantling.quantity.UnitSystem;
+import org.scantling.reasons.Question;
+import org.scantling.tables.StepRow;
+
+/** Fills the numbers of this structure into the order of work. */
+final class StepWords {
+  private static final Pattern BLANK = Pattern.compile("\\{([a-z-]+)}");
+
+  private final Built built;
+  private final Pieces pieces;
+  private final UnitSystem units;
+  private final Map<String, String> words = new LinkedHashMap<>();
+
+  StepWords(Built built, Pieces pieces, Climbers climbers, UnitSystem units) {
+    this.built = built;
+    this.pieces = pieces;
+    this.units = units;
+    ground();
+    frame();
+    weights();
+    joints();
+    planting(climbers);
+  }
+
+  /**
+   * @throws IllegalArgumentException for a blank that nothing fills
+   */
+  String fill(StepRow row) {
+    Matcher blank = BLANK.matcher(row.text());
+    StringBuilder text = new StringBuilder();
+    while (blank.find()) {
+      String word = words.get(blank.group(1));
+      if (word == null) {
+        throw new IllegalArgumentException(
+            "steps.csv: " + row.id() + ": no number is called {" + blank.group(1) + "}");
+      }
+      blank.appendReplacement(text, Matcher.quoteReplacement(word));
+    }
+    return blank.appendTail(text).toString();
+  }
+
+  private String length(double inches) {
+    return MeasureText.print(Measure.inches(built.tape().nearest(inches)), units);
+  }
+
+  private void length(String name, double inches) {
+    words.put(name, length(inches));
+  }
+
+  private void row(String name, String row) {
+    words.put(name, MeasureText.print(built.tables().shop(row).measure(), units));
+  }
+
+  private void ground() {
+    Holes holes = new Holes(built);
+    TopLine top = new TopLine(built);
+    row("wait-days", "digging.wait-days");
+    row("hand-strip", "digging.hand-strip");
+    row("batter-boards", "setout.batter-boards");
+    row("diagonal-within", "setout.diagonal-within");
+    row("post-within", "setout.post-within");
+    row("plumb-within", "setout.plumb-within");
+    row("depth-within", "setout.depth-within");
+    row("level-within", "setout.level-within");
+    row("level-line", "setout.level-line");
+    row("gravel-bed", "footing.gravel-bed");
+    row("pad", "footing.pad-thickness");
+    row("crown", "footing.crown");
+    row("layer", "footing.lift");
+    row("cure-days", "concrete.cure-days");
+    row("temporary-braces", "brace.temporary");
+    row("post-spare", "setout.post-spare");
+    length("hole-width", built.footings().diameterIn());
+    length("dig-depth", holes.digIn(0));
+    length("fall", top.groundIn(0) - top.groundIn(top.posts() - 1));
+    length("post-top", top.topIn(0) - built.shop("setout.level-line"));
+    words.put("holes", Integer.toString(built.geometry().postCount()));
+    words.put("slope-degrees", MeasureText.print(new Measure(top.degrees(), Unit.DEGREE), units));
+  }
+
+  private void frame() {
+    Geometry geometry = built.geometry();
+    length("row-spacing", geometry.plan().rowSpacingIn());
+    length("overall-diagonal", geometry.overallDiagonalIn());
+    length("spacer-along", geometry.plan().bayIn() - geometry.posts().breadthIn());
+    length("spacer-across", geometry.plan().rowSpacingIn() - geometry.posts().breadthIn());
+    words.put("crossbeams", Integer.toString(geometry.crossbeamCount()));
+    built.find(Question.RAIL_HEIGHT).ifPresent(height -> length("rail-height", height));
+  }
+
+  private void weights() {
+    for (String role : new String[] {"post", "header", "crossbeam"}) {
+      weight(role + "-weight", Weights.heaviest(built, pieces, role));
+    }
+    weight("one-person", built.tables().thumb("lift.one-person").amount());
+    weight("two-person", built.shop("lift.two-person"));
+  }
+
+  private void weight(String name, double pounds) {
+    words.put(name, MeasureText.print(new Measure(pounds, Unit.POUND_WEIGHT), units));
+  }
+
+  private void joints() {
+    words.put("crossbeam-fastening", built.joint(Question.CROSSBEAM_JOINT).fasteners());
+    words.put("header-fastening", fastening(Question.HEADER_JOINT));
+    built
+        .findJoint(Question.BRACE_JOINT)
+        .ifPresent(joint -> words.put("brace-fastening", joint.fasteners()));
+    if (built.paired()) {
+      length("bolt-hole", new HeaderBolts(built).holeIn());
+    }
+  }
+
+  /** The seat is told by the step itself. */
+  private String fastening(Question question) {
+    String said = built.joint(question).fasteners();
+    return said.startsWith("seat notched over the post, ")
+        ? said.substring(said.indexOf(", ") + 2)
+        : said;
+  }
+
+  private void planting(Climbers climbers) {
+    words.put("plants", Integer.toString(climbers.plants().size()));
+    words.put("eyes", Integer.toString(climbers.eyes()));
+    words.put("wire-holes", climbers.holes() == 0 ? "no" : Integer.toString(climbers.holes()));
+    row("planting-distance", "planting.from-post");
+  }
+}

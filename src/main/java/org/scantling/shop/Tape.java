@@ -1,0 +1,50 @@
+package org.scantling.shop;
+
+/** How finely lengths are marked: sixteenths of an inch, or millimetres. */
+enum Tape {
+  SIXTEENTHS(1.0 / 16),
+  MILLIMETRES(1 / 25.4);
+
+  /** A metric length written in inches is a hair off its millimetre. */
+  private static final double LAST_BITS = 0.02;
+
+  private final double tickIn;
+
+  Tape(double tickIn) {
+    this.tickIn = tickIn;
+  }
+
+  static Tape of(String market) {
+    return market.equals("metric") ? MILLIMETRES : SIXTEENTHS;
+  }
+
+  double tickIn() {
+    return tickIn;
+  }
+
+  /** The nearest mark. */
+  double nearest(double inches) {
+    return ticks(inches) * tickIn;
+  }
+
+  /** The next mark above, for what something must fit into. */
+  double up(double inches) {
+    return ticksUp(inches) * tickIn;
+  }
+
+  int ticks(double inches) {
+    return (int) Math.round(inches / tickIn);
+  }
+
+  int ticksUp(double inches) {
+    return (int) Math.ceil(inches / tickIn - LAST_BITS);
+  }
+
+  int ticksDown(double inches) {
+    return (int) Math.floor(inches / tickIn + LAST_BITS);
+  }
+
+  double inches(int ticks) {
+    return ticks * tickIn;
+  }
+}

@@ -1,0 +1,26 @@
+package org.scantling.shop;
+
+import org.scantling.tables.SizeRow;
+
+/** What a piece weighs when it is lifted: wet, with what is left on it until it stands. */
+final class Weights {
+  private static final double CU_IN = 12 * 12 * 12;
+
+  private Weights() {}
+
+  static double of(Built built, Piece piece) {
+    SizeRow size = built.tables().size(piece.shape().size());
+    double pcf =
+        built
+            .tables()
+            .designValues(built.member("post").species(), built.member("post").grade(), size)
+            .wetWeightPcf();
+    Shape shape = piece.shape();
+    return shape.breadthIn() * shape.depthIn() * shape.cutIn() * pcf / CU_IN;
+  }
+
+  /** The heaviest piece of a role; 0 where there is none. */
+  static double heaviest(Built built, Pieces pieces, String role) {
+    return pieces.of(role).stream().mapToDouble(each -> of(built, each)).max().orElse(0);
+  }
+}

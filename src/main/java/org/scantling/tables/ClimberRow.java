@@ -1,0 +1,38 @@
+package org.scantling.tables;
+
+import org.scantling.reasons.Source;
+
+/**
+ * What a way of climbing wants to hold on to.
+ *
+ * @param id the way, as the vines table names it
+ * @param run upright or level wires, or none
+ * @param apartIn greatest distance between wires
+ * @param eyesApartIn greatest distance between eyes along a wire
+ * @param lowestIn least height of a level wire above the ground
+ * @param words what to tell whoever plants
+ */
+public record ClimberRow(
+    String id,
+    String run,
+    double apartIn,
+    double eyesApartIn,
+    double lowestIn,
+    String words,
+    Source source,
+    String note)
+    implements TableRow {
+
+  static ClimberRow read(Row row) {
+    boolean wired = !row.oneOf("run", "upright", "level", "none").equals("none");
+    return new ClimberRow(
+        row.text("id"),
+        row.text("run"),
+        wired ? row.positive("apart_in") : row.notNegative("apart_in"),
+        wired ? row.positive("eyes_apart_in") : row.notNegative("eyes_apart_in"),
+        row.notNegative("lowest_in"),
+        row.text("words"),
+        row.source(),
+        row.optional("note"));
+  }
+}

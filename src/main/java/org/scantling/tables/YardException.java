@@ -1,0 +1,29 @@
+package org.scantling.tables;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** A yard's list that cannot be used; carries everything that is wrong with it. */
+public final class YardException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+  private static final int MOST_SHOWN = 50;
+
+  private final transient List<TableException> problems;
+
+  YardException(List<TableException> problems) {
+    super(
+        problems.stream()
+                .limit(MOST_SHOWN)
+                .map(TableException::getMessage)
+                .collect(Collectors.joining("\n"))
+            + (problems.size() > MOST_SHOWN
+                ? "\nand " + (problems.size() - MOST_SHOWN) + " more problems"
+                : ""));
+    this.problems = List.copyOf(problems);
+  }
+
+  /** All problems in the order of the lines; never empty. */
+  public List<TableException> problems() {
+    return problems;
+  }
+}

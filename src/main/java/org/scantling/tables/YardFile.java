@@ -1,0 +1,151 @@
+package org.scantling.tables;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalLong;
+import org.scantling.quantity.Length;
+import org.scantling.quantity.QuantityException;
+
+/**
+ * Reads a yard's list: a CSV file with the columns size, length and, where it has prices, price.
+ * Everything wrong with it is told at once.
+ */
+public final class YardFile {
+  private static final String[] COLUMNS = {"size", "length", "price"};
+  private static final BigDecimal DEAREST = BigDecimal.valueOf(100_000);
+  private static final double SHORTEST_IN = 12;
+  private static final double LONGEST_IN = 720;
+  private static final long LARGEST_BYTES = 1 << 20;
+
+  private final String name;
+  private final Table<SizeRow> sizes;
+  private final List<TableException> problems = new ArrayList<>();
+  private final Map<String, Integer> lines = new HashMap<>();
+
+  private YardFile(String name, Table<SizeRow> sizes) {
+    this.name = name;
+    this.sizes = sizes;
+  }
+
+  /**
+   * @throws YardException with every line that cannot be used
+   */
+  public static Yard read(Path file, Tables tables) {
+    return new YardFile(file.toString(), tables.sizes()).read(file);
+  }
+
+  private Yard read(Path file) {
+    List<Yard.Offer> offers = new ArrayList<>();
+    try {
+      CsvFile csv = opened(file);
+      int[] places = csv.places(COLUMNS, false);
+      if (places[1] < 0) {
+        throw new TableException(
+            name, csv.heading().number(), "length", "", "a column of that name");
+      }
+      for (CsvFile.Line line : csv.lines()) {
+        read(csv, line, places, offers);
+      }
+      if (offers.isEmpty() && problems.isEmpty()) {
+        problems.add(new TableException(name, 0, "", "no lengths", "at least one line"));
+      }
+    } catch (TableException whole) {
+      problems.add(whole);
+    }
+    if (!problems.isEmpty()) {
+      throw new YardException(problems);
+    }
+    return new Yard(name, offers);
+  }
+
+  private CsvFile opened(Path file) {
+    if (!Files.isRegularFile(file)) {
+      String found = Files.exists(file) ? "a folder or device" : "no such file";
+      throw new TableException(name, 0, "", found, "a CSV file that can be read");
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      if (Files.size(file) > LARGEST_BYTES) {
+        throw new TableException(name, 0, "", "over 1 MiB", "a file no larger than 1 MiB");
+      }
+      return CsvFile.read(name, in);
+    } catch (IOException e) {
+      throw new TableException(
+          name, 0, "", e.getClass().getSimpleName(), "a CSV file in UTF-8 that can be read");
+    }
+  }
+
+  private void read(CsvFile csv, CsvFile.Line line, int[] places, List<Yard.Offer> offers) {
+    int before = problems.size();
+    try {
+      String[] cells = csv.arranged(line, places);
+      String size = size(line, cells[0]);
+      double lengthIn = length(line, cells[1]);
+      OptionalLong cents = price(line, cells[2]);
+      if (problems.size() == before && once(line, size, lengthIn)) {
+        offers.add(new Yard.Offer(size, lengthIn, cents));
+      }
+    } catch (TableException wrong) {
+      problems.add(wrong);
+    }
+  }
+
+  private String size(CsvFile.Line line, String cell) {
+    if (sizes.find(cell).isEmpty()) {
+      List<String> known = sizes.rows().stream().map(SizeRow::id).toList();
+      wrong(line, "size", cell, "a size that the sizes table has: " + String.join(", ", known));
+    }
+    return cell;
+  }
+
+  private double length(CsvFile.Line line, String cell) {
+    try {
+      double lengthIn = Length.parse(cell);
+      if (lengthIn < SHORTEST_IN || lengthIn > LONGEST_IN) {
+        wrong(line, "length", cell, "from 1 ft to 60 ft");
+      }
+      return lengthIn;
+    } catch (QuantityException noLength) {
+      wrong(line, "length", cell, noLength.accepted());
+      return 0;
+    }
+  }
+
+  private OptionalLong price(CsvFile.Line line, String cell) {
+    if (cell.isEmpty()) {
+      return OptionalLong.empty();
+    }
+    if (!cell.matches("\\d{1,9}(\\.\\d{1,2})?")) {
+      wrong(line, "price", cell, "a plain amount such as 12.95, or nothing");
+      return OptionalLong.empty();
+    }
+    BigDecimal price = new BigDecimal(cell);
+    if (price.signum() <= 0 || price.compareTo(DEAREST) > 0) {
+      wrong(line, "price", cell, "above 0 and not above 100000, or nothing");
+      return OptionalLong.empty();
+    }
+    return OptionalLong.of(price.movePointRight(2).longValueExact());
+  }
+
+  private boolean once(CsvFile.Line line, String size, double lengthIn) {
+    Integer earlier = lines.putIfAbsent(size + " " + Math.round(lengthIn * 64), line.number());
+    if (earlier != null) {
+      wrong(
+          line,
+          "length",
+          line.cells().get(0),
+          "each length of a size once; line " + earlier + " has it");
+    }
+    return earlier == null;
+  }
+
+  private void wrong(CsvFile.Line line, String column, String found, String accepted) {
+    problems.add(new TableException(name, line.number(), column, found, accepted));
+  }
+}

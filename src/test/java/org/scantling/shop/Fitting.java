@@ -1,0 +1,344 @@
+package org.scantling.shop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.assertj.core.data.Offset;
+import org.scantling.design.Geometry;
+
+/**
+ * Puts the pieces of a list together again, from their marks and places alone, and looks whether
+ * they meet: every notch over or around what sits in it, every hole over its fellow, to a
+ * sixteenth.
+ */
+final class Fitting {
+  static final Offset<Double> TAPE = within(1.0 / 16 + 1e-6);
+
+  private final Built built;
+  private final Pieces pieces;
+  private final Geometry geometry;
+
+  Fitting(Built built) {
+    this.built = built;
+    this.pieces = Pieces.of(built);
+    this.geometry = built.geometry();
+  }
+
+  void check() {
+    counts();
+    pieces.all().forEach(this::sound);
+    each("post", this::post);
+    each("header", this::headerOnPosts);
+    each("crossbeam", this::crossbeamOnHeaders);
+    each("rail", this::railInPosts);
+    each("picket", this::picketBetween);
+    headersAreWhole();
+    bolts();
+  }
+
+  private interface One {
+    void check(Piece piece, Place place);
+  }
+
+  private void each(String role, One one) {
+    for (Piece piece : pieces.of(role)) {
+      piece.places().forEach(place -> one.check(piece, place));
+    }
+  }
+
+  private void counts() {
+    int bays = geometry.plan().bays();
+    int pickets = 2 * bays * Pickets.inABay(built);
+    assertThat(pieces.count("post")).isEqualTo(geometry.postCount());
+    assertThat(pieces.count("crossbeam")).isEqualTo(geometry.crossbeamCount());
+    assertThat(pieces.count("rail")).isEqualTo(built.has("rail") ? 2 * bays : 0);
+    assertThat(pieces.count("picket")).isEqualTo(pickets);
+    assertThat(pieces.count("block")).isEqualTo(built.paired() ? pickets : 0);
+    assertThat(pieces.count("brace"))
+        .isEqualTo(built.has("brace") ? geometry.postCount() + 4 * bays : 0);
+    assertThat(pieces.all().stream().map(Piece::mark)).doesNotHaveDuplicates();
+  }
+
+  private void sound(Piece piece) {
+    Shape shape = piece.shape();
+    for (Place place : piece.places()) {
+      assertThat(place.first().toIn(place.last()))
+          .as(piece.mark())
+          .isCloseTo(shape.lengthIn(), TAPE);
+    }
+    double lastIn = 0;
+    for (Recess recess : shape.recesses()) {
+      assertThat(recess.fromIn()).as(piece.mark()).isGreaterThan(-1.0 / 16);
+      assertThat(recess.toIn()).as(piece.mark()).isLessThan(shape.lengthIn() + 1.0 / 16);
+      assertThat(recess.depthIn()).isBetween(0.1, shape.depthIn() / 2);
+      assertThat(recess.acrossIn()).isLessThanOrEqualTo(shape.breadthIn() + 1.0 / 16);
+      assertThat(recess.fromIn()).isGreaterThanOrEqualTo(lastIn);
+      lastIn = recess.fromIn();
+    }
+    for (Bore bore : shape.bores()) {
+      assertThat(bore.atIn())
+          .as(piece.mark())
+          .isBetween(bore.diameterIn(), shape.lengthIn() - bore.diameterIn());
+      assertThat(Math.abs(bore.offIn())).isLessThan(shape.depthIn() / 2);
+    }
+  }
+
+  private double groundIn(double alongIn) {
+    return -built.slopeRatio() * alongIn;
+  }
+
+  private void post(Piece piece, Place place) {
+    double depthIn = groundIn(place.first().alongIn()) - place.first().upIn();
+    double wantedIn =
+        built.inTheGround()
+            ? built.footings().depthIn()
+            : -built.tables().thumb("footing.bracket-clearance").amount();
+    boolean fallingUnderLevelTop = built.topLine().equals("level") && built.slopeRatio() > 0;
+    if (fallingUnderLevelTop && built.inTheGround()) {
+      assertThat(depthIn).isGreaterThanOrEqualTo(wantedIn - 1e-9);
+    } else {
+      assertThat(depthIn).as("depth of %s", piece.mark()).isCloseTo(wantedIn, within(1e-9));
+    }
+    assertThat(place.last().upIn() - place.first().upIn())
+        .as("post top less hole bottom")
+        .isCloseTo(piece.shape().lengthIn(), TAPE);
+  }
+
+  /** Every post carries a header: in a notch, or between bolted boards. */
+  private void headerOnPosts(Piece piece, Place place) {
+    if (built.paired()) {
+      return;
+    }
+    assertThat(piece.shape().recesses()).isNotEmpty();
+    double fit = built.shop("notch.fit");
+    for (Recess notch : piece.shape().recesses()) {
+      Point middle = place.at(notch.atIn());
+      Place post = nearest("post", middle);
+      double stretch = new TopLine(built).stretchRatio();
+      double halfIn = geometry.posts().breadthIn() / 2;
+      double fromIn = place.at(notch.fromIn()).alongIn();
+      double toIn = place.at(notch.toIn()).alongIn();
+      double lowIn = Math.min(fromIn, toIn);
+      double highIn = Math.max(fromIn, toIn);
+      // The header lies over the post by its half depth, so on a slope its marks lie a little off.
+      double shiftIn =
+          (piece.shape().depthIn() / 2 - notch.depthIn())
+              * new TopLine(built).headerFallRatio()
+              / stretch;
+      double coveredIn =
+          Math.min(highIn - shiftIn, post.first().alongIn() + halfIn)
+              - Math.max(lowIn - shiftIn, post.first().alongIn() - halfIn);
+      assertThat(coveredIn * stretch)
+          .as("%s on its post", piece.mark())
+          .isCloseTo(notch.seat().widthIn(), TAPE);
+      assertThat(notch.widthIn() - notch.seat().widthIn()).isBetween(-1.0 / 16, fit + 1.0 / 16);
+      assertThat(notch.seat().widthIn())
+          .isGreaterThanOrEqualTo(geometry.posts().breadthIn() * stretch / 2 - 1e-6);
+      double overIn =
+          (middle.upIn() - topOf(post).upIn()) / stretch
+              + (middle.alongIn() - topOf(post).alongIn())
+                  * new TopLine(built).headerFallRatio()
+                  / stretch;
+      assertThat(overIn)
+          .as("%s over its post", piece.mark())
+          .isCloseTo(piece.shape().depthIn() / 2 - notch.depthIn(), within(1.0 / 8));
+    }
+  }
+
+  /** The middle of a post's top, without the long edge of a sloping cut. */
+  private Point topOf(Place post) {
+    double pointIn = geometry.posts().breadthIn() / 2 * new TopLine(built).headerFallRatio();
+    return post.last().plus(0, -pointIn);
+  }
+
+  private void crossbeamOnHeaders(Piece piece, Place place) {
+    int seats = built.paired() ? 4 : 2;
+    assertThat(piece.shape().recesses()).hasSize(seats);
+    for (Recess notch : piece.shape().recesses()) {
+      Point seat = place.at(notch.atIn());
+      Place header = under(seat);
+      assertThat(seat.acrossIn())
+          .as("%s over its header", piece.mark())
+          .isCloseTo(header.first().acrossIn(), TAPE);
+      assertThat(notch.seat().widthIn()).isEqualTo(built.member("header").breadthIn());
+      assertThat(notch.widthIn() - notch.seat().widthIn()).isCloseTo(built.shop("notch.fit"), TAPE);
+      double apartIn = awayIn(seat, header);
+      double stacked =
+          (built.member("header").depthIn() + piece.shape().depthIn()) / 2 - notch.depthIn();
+      assertThat(apartIn).as("%s sits on its header", piece.mark()).isCloseTo(stacked, TAPE);
+      assertThat(onLineIn(seat, header))
+          .as("%s finds a seat", piece.mark())
+          .isBetween(-1e-6, header.first().toIn(header.last()) + 1e-6);
+    }
+  }
+
+  private void railInPosts(Piece piece, Place place) {
+    for (Point end : List.of(place.first(), place.last())) {
+      Place post = nearest("post", end);
+      int side = end.alongIn() < (place.first().alongIn() + place.last().alongIn()) / 2 ? 1 : -1;
+      double faceIn = post.first().alongIn() + side * geometry.posts().breadthIn() / 2;
+      Recess housing = housing(post, end);
+      double fallIn = piece.shape().depthIn() * new TopLine(built).headerFallRatio();
+      assertThat(side * (faceIn - end.alongIn()))
+          .as("%s lies in its housing", piece.mark())
+          .isCloseTo(housing.depthIn(), within(1.0 / 16 + fallIn / 2 + 1e-6));
+      double share =
+          (faceIn - place.first().alongIn()) / (place.last().alongIn() - place.first().alongIn());
+      double railIn = place.first().upIn() + share * (place.last().upIn() - place.first().upIn());
+      assertThat(post.first().upIn() + housing.atIn())
+          .as("housing of %s", piece.mark())
+          .isCloseTo(railIn, TAPE);
+      assertThat(housing.widthIn())
+          .isGreaterThanOrEqualTo(piece.shape().depthIn() + built.shop("notch.fit") - 1.0 / 16);
+      assertThat(housing.acrossIn())
+          .isGreaterThanOrEqualTo(
+              (geometry.posts().breadthIn()
+                          + Math.min(piece.shape().breadthIn(), geometry.posts().breadthIn()))
+                      / 2
+                  - 1.0 / 16);
+    }
+  }
+
+  /** The housing of the post that stands there whose height is nearest to the rail's end. */
+  private Recess housing(Place post, Point end) {
+    Piece piece =
+        pieces.of("post").stream()
+            .filter(each -> each.places().contains(post))
+            .findFirst()
+            .orElseThrow();
+    return piece.shape().recesses().stream()
+        .min((a, b) -> Double.compare(offIn(a, post, end), offIn(b, post, end)))
+        .orElseThrow();
+  }
+
+  private static double offIn(Recess housing, Place post, Point end) {
+    return Math.abs(post.first().upIn() + housing.atIn() - end.upIn());
+  }
+
+  private void picketBetween(Piece piece, Place place) {
+    Place rail = nearest("rail", place.first());
+    Place header =
+        nearest(
+            "header",
+            new Point(place.last().alongIn(), place.last().acrossIn(), place.last().upIn()));
+    double railTop = awayIn(place.first(), rail) - built.member("rail").depthIn() / 2;
+    assertThat(railTop).as("%s stands on its rail", piece.mark()).isCloseTo(0, within(0.25));
+    double under =
+        Math.abs(upAt(header, place.last().alongIn()) - place.last().upIn())
+            - built.member("header").depthIn() / 2;
+    assertThat(under).as("%s meets its header", piece.mark()).isCloseTo(0, within(0.25));
+  }
+
+  private static double upAt(Place place, double alongIn) {
+    double share =
+        (alongIn - place.first().alongIn()) / (place.last().alongIn() - place.first().alongIn());
+    return place.first().upIn() + share * (place.last().upIn() - place.first().upIn());
+  }
+
+  /** Laid end to end, the pieces of a line of header are as long as the header, without a gap. */
+  private void headersAreWhole() {
+    double all = 0;
+    for (Piece piece : pieces.of("header")) {
+      all += piece.count() * piece.shape().lengthIn();
+    }
+    int lines = built.paired() ? 4 : 2;
+    if (!built.topLine().equals("stepped")) {
+      double stretched =
+          geometry.lengthIn() * new TopLine(built).stretchRatio() + 2 * geometry.headerTailIn();
+      assertThat(all / lines).isCloseTo(stretched, within(pieces.count("header") / 32.0 + 1e-6));
+    }
+    assertThat(geometry.plan().bays() * geometry.plan().bayIn())
+        .isCloseTo(geometry.lengthIn(), within(1e-9));
+  }
+
+  /**
+   * Every hole of a board has its fellow in the other board of the pair, and wood of a post
+   * between.
+   */
+  private void bolts() {
+    if (!built.paired()) {
+      return;
+    }
+    List<Point> holes = new ArrayList<>();
+    each(
+        "header",
+        (piece, place) ->
+            piece.shape().bores().forEach(bore -> holes.add(hole(piece, place, bore))));
+    double gapIn = geometry.posts().breadthIn() + built.member("header").breadthIn();
+    for (Point hole : holes) {
+      assertThat(holes.stream().filter(each -> fellows(each, hole, gapIn)))
+          .as("fellows of the hole at %s", hole)
+          .hasSize(1);
+      double offIn = Math.abs(nearestPostIn(hole) - hole.alongIn());
+      assertThat(offIn)
+          .as("wood beside the hole at %s", hole)
+          .isLessThan(geometry.posts().breadthIn() / 2 - 0.5);
+    }
+    assertThat(holes).hasSize(2 * new HeaderBolts(built).count());
+  }
+
+  private static boolean fellows(Point one, Point other, double gapIn) {
+    return Math.abs(Math.abs(one.acrossIn() - other.acrossIn()) - gapIn) < 1e-6
+        && Math.hypot(one.alongIn() - other.alongIn(), one.upIn() - other.upIn()) < 0.1;
+  }
+
+  private double nearestPostIn(Point hole) {
+    return pieces.of("post").stream()
+        .flatMap(piece -> piece.places().stream())
+        .mapToDouble(place -> place.first().alongIn())
+        .boxed()
+        .min((a, b) -> Double.compare(Math.abs(a - hole.alongIn()), Math.abs(b - hole.alongIn())))
+        .orElseThrow();
+  }
+
+  private Point hole(Piece piece, Place place, Bore bore) {
+    double fall = new TopLine(built).headerFallRatio();
+    double stretch = Math.hypot(1, fall);
+    return place.at(bore.atIn()).plus(bore.offIn() * fall / stretch, bore.offIn() / stretch);
+  }
+
+  /** The nearest header that reaches as far along the walk as the seat lies. */
+  private Place under(Point seat) {
+    return pieces.of("header").stream()
+        .flatMap(piece -> piece.places().stream())
+        .filter(place -> onLineIn(seat, place) >= -1e-6)
+        .filter(place -> onLineIn(seat, place) <= place.first().toIn(place.last()) + 1e-6)
+        .min((a, b) -> Double.compare(awayIn(seat, a), awayIn(seat, b)))
+        .orElseThrow(() -> new AssertionError("no header under " + seat));
+  }
+
+  private Place nearest(String role, Point point) {
+    Place best = null;
+    double least = Double.POSITIVE_INFINITY;
+    for (Piece piece : pieces.of(role)) {
+      for (Place place : piece.places()) {
+        double away = awayIn(point, place);
+        if (away < least) {
+          least = away;
+          best = place;
+        }
+      }
+    }
+    return best;
+  }
+
+  private static double onLineIn(Point point, Place line) {
+    double lengthIn = line.first().toIn(line.last());
+    double dot =
+        (point.alongIn() - line.first().alongIn())
+                * (line.last().alongIn() - line.first().alongIn())
+            + (point.acrossIn() - line.first().acrossIn())
+                * (line.last().acrossIn() - line.first().acrossIn())
+            + (point.upIn() - line.first().upIn()) * (line.last().upIn() - line.first().upIn());
+    return dot / lengthIn;
+  }
+
+  /** From a point to the middle line of a piece. */
+  private static double awayIn(Point point, Place line) {
+    double lengthIn = line.first().toIn(line.last());
+    double along = Math.max(0, Math.min(lengthIn, onLineIn(point, line)));
+    return point.toIn(line.at(along));
+  }
+}

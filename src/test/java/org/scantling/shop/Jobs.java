@@ -1,0 +1,84 @@
+package org.scantling.shop;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import org.scantling.design.BaseDesign;
+import org.scantling.design.Site;
+import org.scantling.intake.SiteReader;
+import org.scantling.intake.Vocabulary;
+import org.scantling.property.House;
+import org.scantling.property.RandomWish;
+import org.scantling.property.Wish;
+import org.scantling.reasons.Proposal;
+import org.scantling.tables.Table;
+import org.scantling.tables.TableRow;
+import org.scantling.tables.Tables;
+
+/** Proposals to make lists of: scenarios, and random sites on ground that falls or does not. */
+final class Jobs {
+  private Jobs() {}
+
+  /** A scenario by its name. */
+  static Built scenario(String name) {
+    Site site =
+        new SiteReader(vocabulary(House.TABLES)).read(Path.of("scenarios", name + ".yaml")).site();
+    return new Built(House.propose(site), site, House.TABLES);
+  }
+
+  /** What a wish comes to on a base, where it comes to anything. */
+  static Optional<Built> of(Random one) {
+    Site site = one.site();
+    Proposal proposal = House.propose(site);
+    return proposal.proposed()
+        ? Optional.of(new Built(proposal, site, House.TABLES))
+        : Optional.empty();
+  }
+
+  /** A random site, its base, and how its ground falls. */
+  record Random(Wish wish, boolean small, double slopePercent, String market) {
+    Site site() {
+      BaseDesign base = small ? House.smallArbour() : House.herbGarden();
+      Site flat = wish.over(base);
+      return new Site(
+          flat.title(),
+          flat.base(),
+          flat.climate(),
+          new Site.Ground(flat.ground().soil(), slopePercent),
+          flat.walkway(),
+          flat.planting(),
+          new Site.Materials(
+              flat.materials().species(), flat.materials().grade(), Optional.of(market)),
+          flat.preferences());
+    }
+  }
+
+  static Arbitrary<Random> any() {
+    return Combinators.combine(
+            RandomWish.any(),
+            Arbitraries.of(true, false),
+            Arbitraries.of(0.0, 0.0, 0.4, 2.0, 4.5, 7.9, 8.0, 12.0, 20.0),
+            Arbitraries.of("north-america", "north-america", "metric"))
+        .as(Random::new);
+  }
+
+  private static Vocabulary vocabulary(Tables tables) {
+    return new Vocabulary(
+        words(tables.designValues(), row -> row.species()),
+        words(tables.designValues(), row -> row.grade()),
+        words(tables.soils(), TableRow::id),
+        words(tables.vines(), TableRow::id),
+        words(tables.users(), TableRow::id),
+        words(tables.sizes(), TableRow::id));
+  }
+
+  private static <T extends TableRow> Set<String> words(
+      Table<T> table, Function<? super T, String> word) {
+    return table.rows().stream().map(word).collect(Collectors.toSet());
+  }
+}

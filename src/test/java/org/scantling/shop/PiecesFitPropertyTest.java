@@ -1,0 +1,60 @@
+package org.scantling.shop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.lifecycle.AfterContainer;
+
+/** Over random sites, on level and on falling ground, the pieces of the list fit together. */
+class PiecesFitPropertyTest {
+  private static int proposed;
+
+  @Provide
+  Arbitrary<Jobs.Random> jobs() {
+    return Jobs.any();
+  }
+
+  @Property(tries = 120, seed = "20260601", edgeCases = EdgeCasesMode.NONE)
+  void the_pieces_of_any_site_fit_together(@ForAll("jobs") Jobs.Random job) {
+    Optional<Built> built = Jobs.of(job);
+    if (built.isPresent()) {
+      proposed++;
+      new Fitting(built.get()).check();
+    }
+  }
+
+  @Example
+  void the_pieces_of_every_scenario_fit_together() throws IOException {
+    for (String name : scenarios()) {
+      new Fitting(Jobs.scenario(name)).check();
+    }
+  }
+
+  static List<String> scenarios() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
+      return files
+          .map(file -> file.getFileName().toString())
+          .filter(name -> name.endsWith(".yaml"))
+          .map(name -> name.substring(0, name.length() - ".yaml".length()))
+          .filter(name -> !name.equals("too-much-snow"))
+          .sorted()
+          .toList();
+    }
+  }
+
+  @AfterContainer
+  static void enough_sites_came_to_something() {
+    assertThat(proposed).isGreaterThan(40);
+  }
+}
