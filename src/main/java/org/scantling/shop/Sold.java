@@ -10,6 +10,9 @@ import org.scantling.tables.Yard;
 
 /** The lengths of a size that can be bought: by the yard's list, else by the stock table. */
 final class Sold {
+  /** A metric length written in inches is that much off its millimetre at most. */
+  private static final double HAIR_IN = 0.002;
+
   private final List<Yard.Offer> offers;
 
   private Sold(List<Yard.Offer> offers) {
@@ -42,6 +45,6 @@ final class Sold {
 
   /** The shortest that holds a length; empty where none does. */
   Optional<Yard.Offer> holding(double lengthIn) {
-    return offers.stream().filter(each -> each.lengthIn() >= lengthIn - 1e-6).findFirst();
+    return offers.stream().filter(each -> each.lengthIn() >= lengthIn - HAIR_IN).findFirst();
   }
 }

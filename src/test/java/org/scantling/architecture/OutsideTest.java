@@ -35,7 +35,13 @@ class OutsideTest {
                 not(
                     resideInAnyPackage(
                         rooms(
-                            "intake", "tables", "words", "rulebook", "print", "shop", "sheets",
+                            "intake",
+                            "tables",
+                            "words",
+                            "rulebook",
+                            "print",
+                            "shop",
+                            "sheets",
                             "cli"))))
             .and(not(resideInAnyPackage(rooms("drawing"))))
             .should()

@@ -44,6 +44,7 @@ class UnitNamesTest {
           entry("reasons.Given.number", "in the unit of the demand"),
           entry("reasons.Proven.number", "in the unit of the question"),
           entry("reasons.Worked.number", "in the unit of the question"),
+          entry("shop.BuyingLine$Quantity.amount", "its unit stands beside it"),
           entry("timber.Factor.value", "the factor itself"),
           entry("timber.GroupAction.m", "the symbol of NDS 11.3.6"),
           entry("timber.GroupAction.u", "the symbol of NDS 11.3.6"),
