@@ -15,6 +15,7 @@ final class Commands {
   static {
     BY_NAME.put("propose", ProposeCommand::new);
     BY_NAME.put("why", WhyCommand::new);
+    BY_NAME.put("limits", LimitsCommand::new);
   }
 
   private Commands() {}

@@ -26,6 +26,7 @@ final class Scantling implements Runnable {
 
   @Override
   public void run() {
-    throw new CommandLine.ParameterException(spec.commandLine(), "Name a command: propose or why.");
+    throw new CommandLine.ParameterException(
+        spec.commandLine(), "Name a command: " + String.join(", ", Commands.names()) + ".");
   }
 }

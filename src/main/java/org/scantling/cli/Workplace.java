@@ -4,10 +4,13 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.scantling.engine.Engine;
+import org.scantling.engine.TurningSearch;
 import org.scantling.intake.Intake;
 import org.scantling.intake.SiteReader;
 import org.scantling.intake.Vocabulary;
 import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Question;
+import org.scantling.reasons.TurningPoints;
 import org.scantling.rulebase.RuleBase;
 import org.scantling.tables.Table;
 import org.scantling.tables.TableRow;
@@ -38,6 +41,11 @@ final class Workplace {
 
   Proposal propose(Intake intake) {
     return new Engine(rules().get(), tables).propose(intake.site(), intake.defaulted());
+  }
+
+  TurningPoints turningPoints(Intake intake, Set<Question> questions) {
+    Engine engine = new Engine(rules().get(), tables);
+    return new TurningSearch(engine, tables).of(intake.site(), intake.defaulted(), questions);
   }
 
   private Ahead<RuleBase> rules() {

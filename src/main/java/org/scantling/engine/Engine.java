@@ -63,8 +63,9 @@ public final class Engine {
   Proposal propose(Site site, List<String> assumptions, Ledger ledger) {
     Job job = new Job(site, tables, ledger);
     job = job.withTrials(trials(job));
+    Sheets sheets = sheets(job);
     List<DeadEnd> deadEnds = new ArrayList<>();
-    Pass first = settle(job, deadEnds);
+    Pass first = settle(job, sheets, deadEnds);
     Pass last = first;
     // Each dead end takes one number of bays away, so this ends.
     while (true) {
@@ -77,7 +78,7 @@ public final class Engine {
         throw new RuleBaseFault("no rule stops " + end.reference() + " from being tried again");
       }
       deadEnds.add(end);
-      last = settle(job, deadEnds);
+      last = settle(job, sheets, deadEnds);
     }
   }
 
@@ -92,7 +93,7 @@ public final class Engine {
     }
     for (int bays : job.bayCounts()) {
       Job only = job.withBays(bays);
-      Pass pass = settle(only, List.of());
+      Pass pass = settle(only, sheets(only), List.of());
       if (pass.broken().isEmpty()) {
         trials.add(new Parts(only, pass.answers()).trial());
       }
@@ -101,8 +102,7 @@ public final class Engine {
   }
 
   /** Runs passes until the answers stay as they are, or one question has no answer. */
-  private Pass settle(Job job, List<DeadEnd> deadEnds) {
-    Sheets sheets = new Sheets(rules, allowed, rows, job);
+  private Pass settle(Job job, Sheets sheets, List<DeadEnd> deadEnds) {
     Answers answers = job.base().answers();
     Pass before = null;
     for (int count = 1; count <= MOST_PASSES; count++) {
@@ -116,6 +116,10 @@ public final class Engine {
       before = pass;
     }
     throw new RuleBaseFault("the answers still change after " + MOST_PASSES + " passes");
+  }
+
+  private Sheets sheets(Job job) {
+    return new Sheets(rules, allowed, rows, job);
   }
 
   private static DeadEnd deadEnd(Pass pass) {

@@ -81,7 +81,8 @@ enum TableFile {
       true,
       "id,question,style,fasteners,usual,way,fastener,count,thread_in,tip_in,rated_lift_lb,"
           + "rated_side_lb"),
-  CAUTIONS("cautions.csv", CautionRow.class, true, "id,occasion,severity,text");
+  CAUTIONS("cautions.csv", CautionRow.class, true, "id,occasion,severity,text"),
+  DEMANDS("demands.csv", DemandRow.class, false, "id,unit,step,least,most,sample_step,reach,words");
 
   /** The file that every {@code source} cell points into. */
   static final String SOURCES = "SOURCES.csv";

@@ -72,7 +72,7 @@ public final class Scenarios {
     }
   }
 
-  private static Vocabulary vocabulary(Tables tables) {
+  public static Vocabulary vocabulary(Tables tables) {
     return new Vocabulary(
         words(tables.designValues(), row -> row.species()),
         words(tables.designValues(), row -> row.grade()),
