@@ -20,6 +20,7 @@ final class Commands {
     BY_NAME.put("compare", CompareCommand::new);
     BY_NAME.put("spans", SpansCommand::new);
     BY_NAME.put("rules", RulesCommand::new);
+    BY_NAME.put("limits", LimitsCommand::new);
   }
 
   private Commands() {}

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.scantling.engine.Engine;
+import org.scantling.engine.TurningSearch;
 import org.scantling.intake.DesignIntake;
 import org.scantling.intake.DesignReader;
 import org.scantling.intake.Intake;
@@ -14,7 +15,9 @@ import org.scantling.intake.Setting;
 import org.scantling.intake.SiteReader;
 import org.scantling.intake.Vocabulary;
 import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Question;
 import org.scantling.reasons.Review;
+import org.scantling.reasons.TurningPoints;
 import org.scantling.rulebase.RuleBase;
 import org.scantling.tables.Table;
 import org.scantling.tables.TableRow;
@@ -72,6 +75,11 @@ final class Workplace {
       engine = new Engine(rules().get(), tables);
     }
     return engine;
+  }
+
+  TurningPoints turningPoints(Intake intake, Set<Question> questions) {
+    Engine engine = new Engine(rules().get(), tables);
+    return new TurningSearch(engine, tables).of(intake.site(), intake.defaulted(), questions);
   }
 
   private Ahead<RuleBase> rules() {

@@ -74,8 +74,9 @@ public final class Engine {
   Proposal propose(Site site, List<String> assumptions, Ledger ledger) {
     Job job = new Job(site, tables, ledger).withRecord(record(site, ledger));
     job = job.withTrials(trials(job));
+    Sheets sheets = sheets(job);
     List<DeadEnd> deadEnds = new ArrayList<>();
-    Pass first = settle(job, deadEnds);
+    Pass first = settle(job, sheets, deadEnds);
     Pass last = first;
     // Each dead end takes one number of bays away, so this ends.
     while (true) {
@@ -88,7 +89,7 @@ public final class Engine {
         throw new RuleBaseFault("no rule stops " + end.reference() + " from being tried again");
       }
       deadEnds.add(end);
-      last = settle(job, deadEnds);
+      last = settle(job, sheets, deadEnds);
     }
   }
 
@@ -109,7 +110,7 @@ public final class Engine {
         new Job(site, tables, ledger)
             .withRecord(record(site, ledger))
             .withDesign(design.completedBy(site.base(), unsaid));
-    return new Assembly(job, settle(job, List.of()), assumptions).review(design.title(), unsaid);
+    return new Assembly(job, settle(job), assumptions).review(design.title(), unsaid);
   }
 
   /** What of a design cannot be put together, or not worked out in the timber of the site. */
@@ -122,7 +123,7 @@ public final class Engine {
     return OwnPlace.of(site)
         .filter(place -> misfits(site.base(), place).isEmpty())
         .map(place -> new Job(place, tables, ledger).withDesign(site.base()))
-        .map(job -> settle(job, List.of()))
+        .map(job -> settle(job))
         .filter(pass -> pass.broken().isEmpty())
         .map(pass -> record(site.base().proven().orElseThrow().builtYear(), pass));
   }
@@ -142,7 +143,7 @@ public final class Engine {
    * @param thumbs the rules of thumb that bound each question from below
    */
   public List<ThumbTrial> thumbs(Site site, Map<Question, List<RuleNote>> thumbs) {
-    Pass pass = settle(new Job(site, tables, new Ledger(Ledger.Keeps.ONE_RUN)), List.of());
+    Pass pass = settle(new Job(site, tables, new Ledger(Ledger.Keeps.ONE_RUN)));
     return pass.broken().isPresent()
         ? List.of()
         : new ThumbTrials(tables, thumbs, pass.heard()).list();
@@ -159,7 +160,7 @@ public final class Engine {
     }
     for (int bays : job.bayCounts()) {
       Job only = job.withBays(bays);
-      Pass pass = settle(only, List.of());
+      Pass pass = settle(only);
       if (pass.broken().isEmpty()) {
         trials.add(new Parts(only, pass.answers()).trial());
       }
@@ -167,9 +168,12 @@ public final class Engine {
     return trials;
   }
 
+  private Pass settle(Job job) {
+    return settle(job, sheets(job), List.of());
+  }
+
   /** Runs passes until the answers stay as they are, or one question has no answer. */
-  private Pass settle(Job job, List<DeadEnd> deadEnds) {
-    Sheets sheets = new Sheets(rules, allowed, rows, job);
+  private Pass settle(Job job, Sheets sheets, List<DeadEnd> deadEnds) {
     Answers answers = job.start();
     Pass before = null;
     for (int count = 1; count <= MOST_PASSES; count++) {
@@ -183,6 +187,10 @@ public final class Engine {
       before = pass;
     }
     throw new RuleBaseFault("the answers still change after " + MOST_PASSES + " passes");
+  }
+
+  private Sheets sheets(Job job) {
+    return new Sheets(rules, allowed, rows, job);
   }
 
   private static DeadEnd deadEnd(Pass pass) {

@@ -1,6 +1,8 @@
 package org.scantling.engine;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -15,15 +17,18 @@ import org.scantling.rulebase.RuleBase;
 
 /**
  * Works the phases of one job through. Only facts that rules of the phase can match are laid before
- * them; a phase for which nothing has changed since the pass before is not worked through again.
+ * them; a phase for which nothing has changed since a pass before is not worked through again.
  */
 final class Sheets {
+  /** Passes swing between few states, and a new start goes through those of the first again. */
+  private static final int MOST_OF_A_PHASE = 6;
+
   private final RuleBase rules;
   private final Predicate<String> allowed;
   private final CommonRows rows;
   private final Job job;
   private final Map<Phase, List<Fact>> ofTheJob = new EnumMap<>(Phase.class);
-  private final Map<Phase, Sheet> last = new EnumMap<>(Phase.class);
+  private final Map<Phase, Deque<Sheet>> kept = new EnumMap<>(Phase.class);
 
   /**
    * @param allowed the rules that may fire, by id
@@ -42,15 +47,24 @@ final class Sheets {
    */
   Sheet of(Phase phase, List<Fact> told, Answers answers) {
     List<Fact> read = rules.read(phase, told);
-    Sheet before = last.get(phase);
-    if (before != null && job.ledger().keepsPhases() && before.holds(read, answers)) {
-      return before;
+    Deque<Sheet> before = kept.computeIfAbsent(phase, each -> new ArrayDeque<>());
+    for (Sheet sheet : before) {
+      if (job.ledger().keepsPhases() && sheet.holds(read, answers)) {
+        return sheet;
+      }
     }
+    Sheet sheet = work(phase, read, answers);
+    before.addFirst(sheet);
+    if (before.size() > MOST_OF_A_PHASE) {
+      before.removeLast();
+    }
+    return sheet;
+  }
+
+  private Sheet work(Phase phase, List<Fact> read, Answers answers) {
     Set<Question> looked = EnumSet.noneOf(Question.class);
     Desk desk = new Desk(job, answers.watched(looked::add), phase);
-    Sheet sheet = new Sheet(desk, read, answers, looked, fired(phase, read, desk));
-    last.put(phase, sheet);
-    return sheet;
+    return new Sheet(desk, read, answers, looked, fired(phase, read, desk));
   }
 
   /** What the cautions find where there is no structure to lay out. */

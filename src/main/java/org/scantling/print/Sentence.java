@@ -18,6 +18,14 @@ final class Sentence {
         : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
   }
 
+  /** {@code a}, {@code a or b}, {@code a, b or c}. */
+  static String either(List<String> parts) {
+    int last = parts.size() - 1;
+    return last <= 0
+        ? String.join("", parts)
+        : String.join(", ", parts.subList(0, last)) + " or " + parts.get(last);
+  }
+
   /** {@code a}, {@code a and b}, {@code a; b; and c}: for parts that may have commas. */
   static String phrases(List<String> parts) {
     int last = parts.size() - 1;

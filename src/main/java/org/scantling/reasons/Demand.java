@@ -43,6 +43,23 @@ public enum Demand {
     return path;
   }
 
+  /** What {@code --set} takes to change it: of a list, its first place. */
+  public String setting() {
+    return this == VINE ? path + "[0].vine" : path;
+  }
+
+  /**
+   * @throws IllegalArgumentException when no demand has that path
+   */
+  public static Demand of(String path) {
+    for (Demand demand : values()) {
+      if (demand.path.equals(path)) {
+        return demand;
+      }
+    }
+    throw new IllegalArgumentException("no demand has the path '" + path + "'");
+  }
+
   public Unit unit() {
     return unit;
   }

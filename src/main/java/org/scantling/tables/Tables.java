@@ -1,10 +1,10 @@
 package org.scantling.tables;
 
 import java.nio.file.Path;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * All the numbers of the trade, each read when it is first asked for; safe to share between
@@ -15,7 +15,7 @@ import java.util.Optional;
  */
 public final class Tables {
   private final TableReader reader;
-  private final Map<TableFile, Table<?>> read = new EnumMap<>(TableFile.class);
+  private final Map<TableFile, Table<?>> read = new ConcurrentHashMap<>();
 
   private Tables(TableReader reader) {
     this.reader = reader;
@@ -139,6 +139,11 @@ public final class Tables {
   /** The order of work. */
   public Table<StepRow> steps() {
     return table(TableFile.STEPS, StepRow.class);
+  }
+
+  /** The demands along which turning points are searched, and how. */
+  public Table<DemandRow> demands() {
+    return table(TableFile.DEMANDS, DemandRow.class);
   }
 
   public Table<CheckRow> checks() {
@@ -287,15 +292,18 @@ public final class Tables {
     return this;
   }
 
+  @SuppressWarnings("unchecked") // each file is always read with its one type
   private <T extends TableRow> Table<T> table(TableFile file, Class<T> type) {
-    synchronized (read) {
-      @SuppressWarnings("unchecked") // each file is always read with its one type
-      Table<T> table = (Table<T>) read.get(file);
-      if (table == null) {
-        table = TypedRows.table(file, type, reader.rows(file));
-        read.put(file, table);
-      }
-      return table;
+    Table<T> table = (Table<T>) read.get(file);
+    return table != null ? table : (Table<T>) firstRead(file, type);
+  }
+
+  private synchronized <T extends TableRow> Table<?> firstRead(TableFile file, Class<T> type) {
+    Table<?> table = read.get(file);
+    if (table == null) {
+      table = TypedRows.table(file, type, reader.rows(file));
+      read.put(file, table);
     }
+    return table;
   }
 }

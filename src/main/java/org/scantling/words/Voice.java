@@ -7,6 +7,7 @@ import org.scantling.quantity.MeasureText;
 import org.scantling.quantity.Unit;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Decision;
+import org.scantling.reasons.Demand;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
@@ -67,6 +68,15 @@ public final class Voice {
   /** An option of a question. */
   public String option(Question question, String option) {
     return word(question.id(), option);
+  }
+
+  /** A word that the site file may state for a demand. */
+  public String option(Demand demand, String option) {
+    return words
+        .subjects()
+        .at(demand.path())
+        .map(row -> option(row.question(), option))
+        .orElseGet(() -> word(demand.path(), option));
   }
 
   /** The sentence of a finding inside a decision. */

@@ -32,6 +32,11 @@ public final class Words {
     return subjects;
   }
 
+  /** The choices of which it can be asked how far they hold. */
+  public Choices choices() {
+    return Choices.read();
+  }
+
   /** What checks and worked numbers are made from. */
   public Reads reads() {
     return reads;
@@ -69,7 +74,8 @@ public final class Words {
     return options;
   }
 
-  Tables tables() {
+  /** The tables that own words. */
+  public Tables tables() {
     return tables;
   }
 }

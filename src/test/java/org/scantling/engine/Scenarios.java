@@ -77,7 +77,7 @@ public final class Scenarios {
     return vocabulary(Tables.load());
   }
 
-  private static Vocabulary vocabulary(Tables tables) {
+  public static Vocabulary vocabulary(Tables tables) {
     return new Vocabulary(
         words(tables.designValues(), row -> row.species()),
         words(tables.designValues(), row -> row.grade()),

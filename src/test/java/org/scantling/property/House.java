@@ -18,6 +18,10 @@ public final class House {
 
   private House() {}
 
+  static Engine engine() {
+    return ENGINE;
+  }
+
   public static Proposal propose(Wish wish, BaseDesign base) {
     return propose(wish.over(base));
   }

@@ -143,4 +143,32 @@ class TableRefusalTest {
         SizeRow.class,
         TableReader.own(csv("sizes.csv", text), TableFile.SIZES, sources).values());
   }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '\u0000',
+      value = {
+        "walkway.headroom,in,1,144,78,8,,words|most: found '78', accepted is a number above 144",
+        "walkway.headroom,in,0,78,144,8,,words|step: found '0', accepted is a number above zero",
+        "walkway.headroom,in,2,78,144,1,,words|sample_step: found '1', accepted is at least one"
+            + " step, 2",
+        "walkway.headroom,yard,1,78,144,8,,words|unit: found 'yard', accepted is in, ft, lb, psf,"
+            + " psi, pcf, mph, deg, percent, count, ratio"
+      })
+  void a_search_that_cannot_be_is_refused(String cells, String complaint) {
+    String heading =
+        "id,unit,step,least,most,sample_step,reach,words,kind,source,where,status,note\n";
+    String row = cells + ",common-practice,practice,,none,\n";
+    Sources sources = Sources.read(csv("SOURCES.csv", "key,citation\npractice,common practice\n"));
+
+    assertThatThrownBy(
+            () ->
+                TypedRows.table(
+                    TableFile.DEMANDS,
+                    DemandRow.class,
+                    TableReader.own(csv("demands.csv", heading + row), TableFile.DEMANDS, sources)
+                        .values()))
+        .hasMessageContaining(complaint);
+  }
 }

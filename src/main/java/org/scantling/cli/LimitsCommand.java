@@ -1,0 +1,75 @@
+package org.scantling.cli;
+
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.scantling.intake.Intake;
+import org.scantling.print.TurningJson;
+import org.scantling.print.TurningMarkdown;
+import org.scantling.print.TurningText;
+import org.scantling.reasons.Question;
+import org.scantling.reasons.TurningPoints;
+import org.scantling.words.Words;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** How far each choice holds. */
+@Command(
+    name = "limits",
+    mixinStandardHelpOptions = true,
+    description = "How far each choice holds along every demand of the site, and what comes next.")
+final class LimitsCommand implements Callable<Integer> {
+  enum Format {
+    TEXT,
+    JSON,
+    MARKDOWN
+  }
+
+  @Spec private CommandSpec spec;
+  @Mixin private SiteOptions options;
+
+  @Parameters(
+      index = "1",
+      arity = "0..1",
+      paramLabel = "SUBJECT[.ATTRIBUTE]",
+      description = "What to look at, such as posts or footing.depth; everything if not given.")
+  private String subject;
+
+  @Option(
+      names = "--format",
+      paramLabel = "text|json|markdown",
+      description = "How the answer is written.")
+  private Format format = Format.TEXT;
+
+  @Override
+  public Integer call() {
+    Workplace workplace = Workplace.of(options);
+    Words words = Words.load(workplace.tables());
+    Set<Question> asked = asked(words);
+    Intake intake = workplace.read(options);
+    // All are searched, whatever is asked: what one choice makes it try may show where another
+    // turns.
+    TurningPoints turning =
+        workplace.turningPoints(intake, words.choices().questions()).about(asked);
+    spec.commandLine().getOut().print(written(turning, words, intake));
+    return turning.today().proposed() ? ExitStatus.ANSWERED : ExitStatus.NEEDS_ENGINEER;
+  }
+
+  private Set<Question> asked(Words words) {
+    return subject == null
+        ? words.choices().questions()
+        : words.choices().about(words.subjects().find(subject));
+  }
+
+  private String written(TurningPoints turning, Words words, Intake intake) {
+    return switch (format) {
+      case TEXT -> TurningText.of(turning, words, subject != null, options.printing(intake));
+      case MARKDOWN ->
+          TurningMarkdown.of(turning, words, subject != null, options.printing(intake));
+      case JSON -> TurningJson.of(turning, words);
+    };
+  }
+}

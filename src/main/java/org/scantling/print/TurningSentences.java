@@ -1,0 +1,222 @@
+package org.scantling.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scantling.quantity.Measure;
+import org.scantling.reasons.Choice;
+import org.scantling.reasons.Decision;
+import org.scantling.reasons.Demand;
+import org.scantling.reasons.Finding;
+import org.scantling.reasons.Outcome;
+import org.scantling.reasons.Question;
+import org.scantling.reasons.Reach;
+import org.scantling.reasons.Reason;
+import org.scantling.reasons.Stretch;
+import org.scantling.reasons.TurningPoint;
+import org.scantling.tables.DemandRow;
+import org.scantling.words.Choices;
+import org.scantling.words.Voice;
+import org.scantling.words.Words;
+
+/** Turning points in sentences: the value, what holds up to it, what comes next, and why. */
+final class TurningSentences {
+  private static final String VALUE = "{value}";
+
+  private final Words words;
+  private final Choices choices;
+  private final Voice voice;
+  private final boolean full;
+
+  /**
+   * @param full true to tell the whole reason, false to name it
+   */
+  TurningSentences(Words words, Voice voice, boolean full) {
+    this.words = words;
+    this.choices = words.choices();
+    this.voice = voice;
+    this.full = full;
+  }
+
+  /** A choice with its subject: {@code The posts: 4x4}. */
+  String heading(Question question, Choice choice) {
+    return Sentence.capital(noun(question)) + ": " + said(question, choice);
+  }
+
+  /** The sentence under a heading that names the subject. */
+  String number(TurningPoint point) {
+    return number(point, pronoun(point.question()));
+  }
+
+  /** Words of one demand that lead to the same choice, told together under such a heading. */
+  String alike(List<TurningPoint> alike) {
+    return words(alike, pronoun(alike.get(0).question()));
+  }
+
+  /** Groups of such words in one sentence, without their reasons. */
+  String groups(List<List<TurningPoint>> groups) {
+    List<String> parts = new ArrayList<>();
+    for (List<TurningPoint> alike : groups) {
+      TurningPoint first = alike.get(0);
+      parts.add(
+          parts.isEmpty()
+              ? phrase(first.demand(), either(alike))
+                  + ", "
+                  + turned(first, pronoun(first.question()))
+              : either(alike) + " " + said(first.question(), first.there()));
+    }
+    return Sentence.capital(String.join("; ", parts)) + ".";
+  }
+
+  /** A sentence that stands by itself. */
+  String alone(TurningPoint point) {
+    return point.at() instanceof Outcome.Amount
+        ? number(point, noun(point.question()))
+        : words(List.of(point), noun(point.question()));
+  }
+
+  private String number(TurningPoint point, String subject) {
+    boolean none = point.there().refused();
+    return (point.up() ? "Up to " : "Down to ")
+        + phrase(point.demand(), number(point.at()))
+        + " "
+        + subject
+        + " "
+        + verb(point.question(), point.here(), "stay")
+        + "; at "
+        + number(point.beyond())
+        + " "
+        + (none ? "there is no structure" : turned(point, pronoun(point.question())))
+        + why(point);
+  }
+
+  private String words(List<TurningPoint> alike, String subject) {
+    TurningPoint first = alike.get(0);
+    return Sentence.capital(phrase(first.demand(), either(alike)))
+        + ", "
+        + turned(first, subject)
+        + why(first);
+  }
+
+  private String turned(TurningPoint point, String subject) {
+    return subject + " " + verb(point.question(), point.there(), "become");
+  }
+
+  private String either(List<TurningPoint> alike) {
+    return Sentence.either(
+        alike.stream().map(point -> value(point.demand(), point.beyond())).toList());
+  }
+
+  /** Where a structure ends. */
+  String end(Reach reach, Reach.End end) {
+    Demand demand = reach.demand();
+    String where =
+        end.at() instanceof Outcome.Word
+            ? Sentence.capital("not " + phrase(demand, value(demand, end.beyond())))
+            : (end.up() ? "Up to " : "Down to ")
+                + phrase(demand, number(end.at()))
+                + "; not at "
+                + number(end.beyond());
+    return where + ". " + voice.sentence(end.refused().reason());
+  }
+
+  /** Where a structure begins, for a site that has none today. */
+  String begins(Reach reach, Reach.End end) {
+    String phrase = phrase(reach.demand(), value(reach.demand(), end.beyond()));
+    return "There is a structure "
+        + (end.beyond() instanceof Outcome.Word ? "" : end.up() ? "from " : "down from ")
+        + phrase
+        + ".";
+  }
+
+  /** A choice that comes back: every stretch of it. */
+  String mixed(Reach reach, Question question, List<Stretch> stretches) {
+    List<String> parts =
+        stretches.stream()
+            .map(each -> said(question, each.choice()) + " to " + number(each.last()))
+            .toList();
+    return comesBack(question)
+        + " From "
+        + number(reach.least())
+        + ": "
+        + Sentence.list(parts)
+        + ".";
+  }
+
+  /** The same where the stretches are too many to tell. */
+  String comesBack(Question question) {
+    boolean many = row(question).many();
+    return "Not for good: farther on "
+        + pronoun(question)
+        + (many ? " come and go." : " comes and goes.");
+  }
+
+  /** What was searched along a demand that is a number. */
+  String searched(Reach reach) {
+    return phrase(reach.demand(), number(reach.least()) + " to " + number(reach.most()));
+  }
+
+  String noun(Question question) {
+    return row(question).noun();
+  }
+
+  private String why(TurningPoint point) {
+    if (point.there() instanceof Choice.Made made) {
+      return why(made.decision());
+    }
+    return point.there() instanceof Choice.Refused refused
+        ? ". " + voice.sentence(refused.result().reason())
+        : ".";
+  }
+
+  private String why(Decision decision) {
+    Reason reason = decision.governing();
+    return full ? ". " + voice.sentence(reason, decision) : ": " + name(reason) + ".";
+  }
+
+  /** What governs, in a few words: the check, or what its rule says. */
+  private String name(Reason reason) {
+    if (reason.finding() instanceof Finding.Reject reject
+        && words.tables().checks().find(reject.check()).isPresent()) {
+      return voice.check(reject.check());
+    }
+    String name = reason.note().name();
+    return name.substring(name.indexOf('/') + 1);
+  }
+
+  private Choices.Row row(Question question) {
+    return choices.find(question).orElseThrow();
+  }
+
+  private String pronoun(Question question) {
+    return row(question).many() ? "they" : "it";
+  }
+
+  private String verb(Question question, Choice choice, String verb) {
+    boolean many = row(question).many();
+    if (!(choice instanceof Choice.Made)) {
+      return many ? "are not needed" : "is not needed";
+    }
+    return verb + (many ? " " : "s ") + said(question, choice);
+  }
+
+  private String said(Question question, Choice choice) {
+    if (choice instanceof Choice.Made made) {
+      return voice.say(question, made.decision().proposed());
+    }
+    return choice.refused() ? "no structure" : "none";
+  }
+
+  private String phrase(Demand demand, String value) {
+    DemandRow row = words.tables().demands().row(demand.path());
+    return row.words().replace(VALUE, value);
+  }
+
+  private String number(Outcome number) {
+    Measure measure = ((Outcome.Amount) number).measure();
+    return voice.say(measure);
+  }
+
+  private String value(Demand demand, Outcome value) {
+    return value instanceof Outcome.Word word ? voice.option(demand, word.text()) : number(value);
+  }
+}

@@ -1,0 +1,21 @@
+package org.scantling.print;
+
+import org.scantling.reasons.TurningPoints;
+import org.scantling.words.Reader;
+import org.scantling.words.Words;
+
+/** How far each choice holds, as text for the builder. */
+public final class TurningText {
+  private TurningText() {}
+
+  /**
+   * @param asked true where somebody asked for just these choices: then each is told in full
+   */
+  public static String of(TurningPoints turning, Words words, boolean asked, PrintOptions options) {
+    return TextPage.print(
+        new TurningPage(
+                Told.to(Reader.BUILDER, turning.today(), words, options.units()), turning, asked)
+            .page(),
+        options);
+  }
+}

@@ -1,0 +1,62 @@
+package org.scantling.tables;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.scantling.quantity.Measure;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Source;
+
+/**
+ * A demand of the site along which turning points are searched.
+ *
+ * @param id its path in the site file
+ * @param scale how it is searched where it is a number; a word is tried with every word of its
+ *     table
+ * @param words its value as part of a sentence, with {value}
+ */
+public record DemandRow(String id, Optional<Scale> scale, String words, Source source, String note)
+    implements TableRow {
+
+  /**
+   * All in one unit.
+   *
+   * @param step how finely a turning point is told, above 0
+   * @param least the least value that is tried
+   * @param most the greatest value that is tried
+   * @param sampleStep how far apart values are tried before the search closes in; a choice that
+   *     comes and goes between two of them is not seen
+   * @param reach how far from today's value the search goes at most
+   */
+  public record Scale(
+      Measure step, Measure least, Measure most, Measure sampleStep, Optional<Measure> reach) {}
+
+  static DemandRow read(Row row) {
+    return new DemandRow(
+        row.text("id"),
+        row.optional("step").isEmpty() ? Optional.empty() : Optional.of(scale(row)),
+        row.text("words"),
+        row.source(),
+        row.optional("note"));
+  }
+
+  private static Scale scale(Row row) {
+    double least = row.notNegative("least");
+    double most = row.positive("most");
+    if (!(most > least)) {
+      throw row.refuse("most", "a number above " + row.optional("least"));
+    }
+    double step = row.positive("step");
+    double sampleStep = row.positive("sample_step");
+    if (sampleStep < step) {
+      throw row.refuse("sample_step", "at least one step, " + row.optional("step"));
+    }
+    Unit unit = row.unit();
+    OptionalDouble reach = row.optionalNumber("reach");
+    return new Scale(
+        new Measure(step, unit),
+        new Measure(least, unit),
+        new Measure(most, unit),
+        new Measure(sampleStep, unit),
+        reach.isPresent() ? Optional.of(new Measure(reach.getAsDouble(), unit)) : Optional.empty());
+  }
+}

@@ -1,0 +1,67 @@
+package org.scantling.words;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.scantling.reasons.Question;
+
+/**
+ * The choices of which it can be asked how far they hold, each as the subject of a sentence:
+ * rules/choices.csv. Not among them are measures that follow every inch of a demand.
+ */
+public final class Choices {
+  private final Map<Question, Row> rows = new EnumMap<>(Question.class);
+
+  /**
+   * @param noun with its article
+   * @param many true for a plural
+   * @param chief true where it is told without being asked for; the others mostly turn with these
+   */
+  public record Row(Question question, String noun, boolean many, boolean chief) {}
+
+  private Choices() {}
+
+  static Choices read() {
+    Choices choices = new Choices();
+    for (Map<String, String> cells : WordFile.read("choices.csv")) {
+      Question question = Question.of(cells.get("question"));
+      choices.rows.put(
+          question,
+          new Row(
+              question,
+              cells.get("noun"),
+              cells.get("many").equals("yes"),
+              cells.get("chief").equals("yes")));
+    }
+    return choices;
+  }
+
+  public Set<Question> questions() {
+    return Collections.unmodifiableSet(rows.keySet());
+  }
+
+  /**
+   * Those that a topic is about.
+   *
+   * @throws UnknownSubject when none of it is a choice of this kind
+   */
+  public Set<Question> about(Topic topic) {
+    Set<Question> asked = EnumSet.noneOf(Question.class);
+    topic.questions().stream().filter(rows::containsKey).forEach(asked::add);
+    if (asked.isEmpty()) {
+      throw new UnknownSubject(
+          "'"
+              + topic.name()
+              + "' is given, or follows every inch of a demand, so there is no value at which it"
+              + " turns. Maybe ask about posts, headers, crossbeams, bays, footings or joints.");
+    }
+    return asked;
+  }
+
+  public Optional<Row> find(Question question) {
+    return Optional.ofNullable(rows.get(question));
+  }
+}
