@@ -86,7 +86,7 @@ class LimitsTest {
     Run run = Run.of("limits", LANE, "snow").endedWith(ExitStatus.WRONG_INPUT);
 
     assertThat(run.err())
-        .isEqualTo(
+        .isEqualToNormalizingWhitespace(
             "'snow' is given, or follows every inch of a demand, so there is no value at which it"
                 + " turns. Maybe ask about posts, headers, crossbeams, bays, footings or joints.\n");
     assertThat(run.out()).isEmpty();
