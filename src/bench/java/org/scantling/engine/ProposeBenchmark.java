@@ -2,10 +2,7 @@ package org.scantling.engine;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Set;
 import java.util.concurrent.TimeUnit;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -22,8 +19,6 @@ import org.scantling.intake.SiteReader;
 import org.scantling.intake.Vocabulary;
 import org.scantling.reasons.Proposal;
 import org.scantling.rulebase.RuleBase;
-import org.scantling.tables.Table;
-import org.scantling.tables.TableRow;
 import org.scantling.tables.Tables;
 
 /** One proposal, everything warm: what each step of a search for turning points costs at most. */
@@ -44,7 +39,7 @@ public class ProposeBenchmark {
   public void read() {
     Tables tables = Tables.load();
     engine = new Engine(RuleBase.load(), tables);
-    intake = new SiteReader(vocabulary(tables)).read(Path.of("scenarios", scenario + ".yaml"));
+    intake = new SiteReader(Vocabulary.of(tables)).read(Path.of("scenarios", scenario + ".yaml"));
   }
 
   @Benchmark
@@ -52,18 +47,5 @@ public class ProposeBenchmark {
     return engine.propose(intake.site(), intake.defaulted());
   }
 
-  static Vocabulary vocabulary(Tables tables) {
-    return new Vocabulary(
-        words(tables.designValues(), row -> row.species()),
-        words(tables.designValues(), row -> row.grade()),
-        words(tables.soils(), TableRow::id),
-        words(tables.vines(), TableRow::id),
-        words(tables.users(), TableRow::id),
-        words(tables.sizes(), TableRow::id));
-  }
 
-  private static <T extends TableRow> Set<String> words(
-      Table<T> table, Function<? super T, String> word) {
-    return table.rows().stream().map(word).collect(Collectors.toSet());
-  }
 }

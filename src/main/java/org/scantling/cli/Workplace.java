@@ -4,8 +4,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.scantling.engine.Engine;
 import org.scantling.engine.TurningSearch;
 import org.scantling.intake.DesignIntake;
@@ -19,8 +17,6 @@ import org.scantling.reasons.Question;
 import org.scantling.reasons.Review;
 import org.scantling.reasons.TurningPoints;
 import org.scantling.rulebase.RuleBase;
-import org.scantling.tables.Table;
-import org.scantling.tables.TableRow;
 import org.scantling.tables.Tables;
 
 /** Tables, rules and reader, put together for one run. */
@@ -52,7 +48,7 @@ final class Workplace {
 
   Intake read(Path site, List<Setting> settings) {
     rules();
-    return new SiteReader(vocabulary()).read(site, settings);
+    return new SiteReader(Vocabulary.of(tables)).read(site, settings);
   }
 
   Proposal propose(Intake intake) {
@@ -61,7 +57,7 @@ final class Workplace {
 
   /** A design file that can be put together in the timber of the site. */
   DesignIntake readDesign(Path file, Intake site) {
-    return new DesignReader(vocabulary())
+    return new DesignReader(Vocabulary.of(tables))
         .read(file, design -> engine().misfits(design, site.site()));
   }
 
@@ -97,20 +93,5 @@ final class Workplace {
           return rules;
         });
     return rules;
-  }
-
-  private Vocabulary vocabulary() {
-    return new Vocabulary(
-        words(tables.designValues(), row -> row.species()),
-        words(tables.designValues(), row -> row.grade()),
-        words(tables.soils(), TableRow::id),
-        words(tables.vines(), TableRow::id),
-        words(tables.users(), TableRow::id),
-        words(tables.sizes(), TableRow::id));
-  }
-
-  private static <T extends TableRow> Set<String> words(
-      Table<T> table, Function<? super T, String> word) {
-    return table.rows().stream().map(word).collect(Collectors.toSet());
   }
 }

@@ -10,6 +10,7 @@ import org.scantling.design.Site;
 import org.scantling.reasons.Answer;
 import org.scantling.reasons.BayTrial;
 import org.scantling.reasons.Fact;
+import org.scantling.reasons.Proven;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.TrackRecord;
 import org.scantling.tables.Tables;
@@ -62,7 +63,7 @@ final class Job {
     this.market = site.materials().market().orElse(tables.defaults().row("market").word());
     this.stock = new Stock(tables, market);
     this.base = record(site.base());
-    this.offer = new Offer(stock, base.facts());
+    this.offer = new Offer(stock, madeOf(base.facts(), tables));
     facts.addAll(SiteFacts.of(site, tables));
     facts.addAll(base.facts());
     facts.addAll(offer.matches());
@@ -96,6 +97,16 @@ final class Job {
 
   private Job with(Terms others) {
     return new Job(site, tables, ledger, others);
+  }
+
+  /** What the base is made of, with the usual brace where it has none. */
+  private static List<Proven> madeOf(List<Proven> base, Tables tables) {
+    if (base.stream().anyMatch(each -> each.question() == Question.BRACE_SIZE)) {
+      return base;
+    }
+    List<Proven> all = new ArrayList<>(base);
+    all.add(Proven.option(Question.BRACE_SIZE, tables.defaults().row("brace").word()));
+    return all;
   }
 
   private BaseRecord record(BaseDesign design) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Proven;
 import org.scantling.reasons.Question;
@@ -55,20 +56,25 @@ final class Offer {
 
   private Optional<StockMatch> match(Proven each) {
     SizeRow wanted = stock.row(each.option());
-    return sizes(each.question(), Stock.plies(each.option()) > 1).stream()
-        .filter(option -> stock.row(option).thicknessIn() >= wanted.thicknessIn())
-        .filter(option -> stock.row(option).widthIn() >= wanted.widthIn())
-        .findFirst()
+    return nearest(
+            sizes(each.question(), Stock.plies(each.option()) > 1),
+            row -> row.thicknessIn() >= wanted.thicknessIn() && row.widthIn() >= wanted.widthIn())
         .map(option -> new StockMatch(each.question(), each.option(), option));
   }
 
   private Optional<StyleMatch> otherStyle(Proven header) {
     boolean paired = Stock.plies(header.option()) == 1;
     double depthIn = stock.row(header.option()).widthIn();
-    return sizes(HEADER_SIZE, paired).stream()
-        .filter(option -> stock.row(option).widthIn() >= depthIn)
-        .findFirst()
+    return nearest(sizes(HEADER_SIZE, paired), row -> row.widthIn() >= depthIn)
         .map(option -> new StyleMatch(style(paired), header.option(), option));
+  }
+
+  /** The smallest that will do, or where none does the largest there is; empty where none is. */
+  private Optional<String> nearest(List<String> sizes, Predicate<SizeRow> noSmaller) {
+    return sizes.stream()
+        .filter(option -> noSmaller.test(stock.row(option)))
+        .findFirst()
+        .or(() -> sizes.stream().reduce((smaller, larger) -> larger));
   }
 
   private static String style(boolean paired) {

@@ -3,6 +3,12 @@ package org.scantling.intake;
 import java.util.Collections;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.scantling.tables.DesignValueRow;
+import org.scantling.tables.Table;
+import org.scantling.tables.TableRow;
+import org.scantling.tables.Tables;
 
 /**
  * The words that tables own, as the files may use them.
@@ -29,6 +35,22 @@ public record Vocabulary(
     vines = sorted(vines);
     users = sorted(users);
     sizes = sorted(sizes);
+  }
+
+  /** The words of this house's tables. */
+  public static Vocabulary of(Tables tables) {
+    return new Vocabulary(
+        words(tables.designValues(), DesignValueRow::species),
+        words(tables.designValues(), DesignValueRow::grade),
+        words(tables.soils(), TableRow::id),
+        words(tables.vines(), TableRow::id),
+        words(tables.users(), TableRow::id),
+        words(tables.sizes(), TableRow::id));
+  }
+
+  private static <T extends TableRow> Set<String> words(
+      Table<T> table, Function<? super T, String> word) {
+    return table.rows().stream().map(word).collect(Collectors.toSet());
   }
 
   Set<String> of(TableWords table) {

@@ -1,6 +1,7 @@
 package org.scantling.shop;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -46,18 +47,30 @@ final class Purchase {
     for (Map.Entry<Double, Integer> each : all.entrySet()) {
       stick(plan, each, needed.getOrDefault(each.getKey(), 0));
     }
-    for (TimberPlan.Special special : plan.special()) {
-      lines.add(
-          new BuyingLine(
-              "timber",
-              plan.stock().size() + " x " + length(special.lengthIn()),
-              new BuyingLine.Quantity(special.count(), "sticks"),
-              new BuyingLine.Quantity(0, "sticks"),
-              special.count(),
-              "stick",
-              special.mark() + ", longer than anything listed: order it specially",
-              OptionalLong.empty()));
+    specials(plan);
+  }
+
+  /** Pieces longer than anything listed; those of one length are ordered together. */
+  private void specials(TimberPlan plan) {
+    Map<String, List<TimberPlan.Special>> byItem = new LinkedHashMap<>();
+    for (TimberPlan.Special each : plan.special()) {
+      byItem.computeIfAbsent(item(plan, each.lengthIn()), item -> new ArrayList<>()).add(each);
     }
+    byItem.forEach(
+        (item, ordered) -> {
+          int count = ordered.stream().mapToInt(TimberPlan.Special::count).sum();
+          List<String> marks = ordered.stream().map(TimberPlan.Special::mark).toList();
+          lines.add(
+              new BuyingLine(
+                  "timber",
+                  item,
+                  new BuyingLine.Quantity(count, "sticks"),
+                  new BuyingLine.Quantity(0, "sticks"),
+                  count,
+                  "stick",
+                  String.join(", ", marks) + ": longer than anything listed, a special order",
+                  OptionalLong.empty()));
+        });
   }
 
   private void stick(TimberPlan plan, Map.Entry<Double, Integer> each, int needed) {
@@ -69,7 +82,7 @@ final class Purchase {
     lines.add(
         new BuyingLine(
             "timber",
-            plan.stock().size() + " x " + length(each.getKey()),
+            item(plan, each.getKey()),
             new BuyingLine.Quantity(needed, "sticks"),
             new BuyingLine.Quantity(each.getValue() - needed, "sticks"),
             each.getValue(),
@@ -80,9 +93,15 @@ final class Purchase {
                 : OptionalLong.empty()));
   }
 
+  /** What to ask for: the same size for the ground and above it are two different things. */
+  private String item(TimberPlan plan, double lengthIn) {
+    String stick = plan.stock().size() + " x " + length(lengthIn);
+    return plan.stock().forTheGround() ? stick + ", treated" : stick;
+  }
+
   private static String use(TimberPlan plan) {
     String roles = String.join("s, ", plan.roles()) + "s";
-    return plan.stock().forTheGround() ? roles + ", treated for the ground (UC4B)" : roles;
+    return plan.stock().forTheGround() ? roles + ", for use in the ground (UC4B)" : roles;
   }
 
   private String length(double lengthIn) {

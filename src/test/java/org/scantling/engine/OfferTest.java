@@ -1,15 +1,19 @@
 package org.scantling.engine;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.scantling.reasons.Question.BRACE_SIZE;
 import static org.scantling.reasons.Question.CROSSBEAM_SIZE;
 import static org.scantling.reasons.Question.HEADER_SIZE;
 import static org.scantling.reasons.Question.POST_SIZE;
+import static org.scantling.reasons.Question.RAIL_SIZE;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.scantling.reasons.Proven;
+import org.scantling.reasons.Question;
 import org.scantling.reasons.StockMatch;
 import org.scantling.reasons.StyleMatch;
+import org.scantling.tables.SizeRow;
 import org.scantling.tables.Tables;
 
 /** Which sizes a question may be answered with, and what stands in for a proven size. */
@@ -35,6 +39,29 @@ class OfferTest {
     Offer offer = new Offer(new Stock(TABLES, "metric"), List.of(Proven.option(POST_SIZE, "4x4")));
     assertThat(offer.sizes(POST_SIZE, false)).doesNotContain("4x4");
     assertThat(offer.matches()).containsExactly(new StockMatch(POST_SIZE, "4x4", "95x95"));
+  }
+
+  @Test
+  void where_all_that_is_sold_here_is_smaller_the_largest_stands_in() {
+    Proven deep = Proven.option(CROSSBEAM_SIZE, "2x12");
+    Offer offer = new Offer(new Stock(TABLES, "metric"), List.of(deep));
+    assertThat(offer.matches()).containsExactly(new StockMatch(CROSSBEAM_SIZE, "2x12", "45x220"));
+  }
+
+  @Test
+  void whatever_a_base_is_made_of_each_market_has_something_for_each_member() {
+    for (Question question :
+        List.of(CROSSBEAM_SIZE, HEADER_SIZE, POST_SIZE, RAIL_SIZE, BRACE_SIZE)) {
+      for (SizeRow row : TABLES.sizes().rows()) {
+        for (String market : List.of("north-america", "metric")) {
+          Offer offer =
+              new Offer(new Stock(TABLES, market), List.of(Proven.option(question, row.id())));
+          assertThat(offer.sizes(question, false).contains(row.id()) || !offer.matches().isEmpty())
+              .as("%s of %s in %s", question.id(), row.id(), market)
+              .isTrue();
+        }
+      }
+    }
   }
 
   @Test

@@ -8,17 +8,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scantling.intake.Intake;
 import org.scantling.intake.SiteReader;
 import org.scantling.intake.Vocabulary;
 import org.scantling.rulebase.RuleBase;
 import org.scantling.rulebase.RuleBaseFault;
-import org.scantling.tables.Table;
-import org.scantling.tables.TableRow;
 import org.scantling.tables.Tables;
 
 /**
@@ -33,7 +29,7 @@ public final class Scenarios {
   private final List<Intake> sites = new ArrayList<>();
 
   public Scenarios() {
-    SiteReader reader = new SiteReader(vocabulary(Tables.load()));
+    SiteReader reader = new SiteReader(Vocabulary.of(Tables.load()));
     for (Path folder : FOLDERS) {
       read(folder, reader);
     }
@@ -74,21 +70,6 @@ public final class Scenarios {
 
   /** The words that site and design files may use. */
   Vocabulary vocabulary() {
-    return vocabulary(Tables.load());
-  }
-
-  public static Vocabulary vocabulary(Tables tables) {
-    return new Vocabulary(
-        words(tables.designValues(), row -> row.species()),
-        words(tables.designValues(), row -> row.grade()),
-        words(tables.soils(), TableRow::id),
-        words(tables.vines(), TableRow::id),
-        words(tables.users(), TableRow::id),
-        words(tables.sizes(), TableRow::id));
-  }
-
-  private static <T extends TableRow> Set<String> words(
-      Table<T> table, Function<? super T, String> word) {
-    return table.rows().stream().map(word).collect(Collectors.toSet());
+    return Vocabulary.of(Tables.load());
   }
 }

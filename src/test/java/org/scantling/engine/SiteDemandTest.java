@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.scantling.design.Site;
 import org.scantling.intake.Setting;
 import org.scantling.intake.SiteReader;
+import org.scantling.intake.Vocabulary;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Demand;
 import org.scantling.reasons.Outcome;
@@ -22,7 +23,7 @@ import org.scantling.tables.Tables;
 class SiteDemandTest {
   private static final Path FILE = Path.of("scenarios", "everything-at-once.yaml");
   private static final Tables TABLES = Tables.load();
-  private static final SiteReader READER = new SiteReader(Scenarios.vocabulary(TABLES));
+  private static final SiteReader READER = new SiteReader(Vocabulary.of(TABLES));
 
   static Stream<DemandRow> rows() {
     return TABLES.demands().rows().stream();

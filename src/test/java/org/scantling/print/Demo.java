@@ -8,9 +8,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scantling.engine.Engine;
 import org.scantling.intake.Intake;
@@ -21,8 +18,6 @@ import org.scantling.reasons.Decision;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
 import org.scantling.rulebase.RuleBase;
-import org.scantling.tables.Table;
-import org.scantling.tables.TableRow;
 import org.scantling.tables.Tables;
 import org.scantling.words.Words;
 
@@ -95,7 +90,8 @@ final class Demo {
       settings.add(
           new Setting(wish.substring(0, wish.indexOf('=')), wish.substring(wish.indexOf('=') + 1)));
     }
-    Intake intake = new SiteReader(vocabulary()).read(FOLDER.resolve(scenario + ".yaml"), settings);
+    Intake intake =
+        new SiteReader(Vocabulary.of(TABLES)).read(FOLDER.resolve(scenario + ".yaml"), settings);
     READ.put(name, intake);
     WORKED.put(name, ENGINE.propose(intake.site(), intake.defaulted()));
   }
@@ -111,19 +107,5 @@ final class Demo {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  private static Vocabulary vocabulary() {
-    return new Vocabulary(
-        words(TABLES.designValues(), row -> row.species()),
-        words(TABLES.designValues(), row -> row.grade()),
-        words(TABLES.soils(), TableRow::id),
-        words(TABLES.vines(), TableRow::id),
-        words(TABLES.users(), TableRow::id),
-        words(TABLES.sizes(), TableRow::id));
-  }
-
-  private static <T extends TableRow> Set<String> words(Table<T> table, Function<T, String> word) {
-    return table.rows().stream().map(word).collect(Collectors.toSet());
   }
 }

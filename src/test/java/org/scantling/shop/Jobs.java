@@ -2,9 +2,6 @@ package org.scantling.shop;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -16,9 +13,6 @@ import org.scantling.property.House;
 import org.scantling.property.RandomWish;
 import org.scantling.property.Wish;
 import org.scantling.reasons.Proposal;
-import org.scantling.tables.Table;
-import org.scantling.tables.TableRow;
-import org.scantling.tables.Tables;
 
 /** Proposals to make lists of: scenarios, and random sites on ground that falls or does not. */
 final class Jobs {
@@ -27,7 +21,9 @@ final class Jobs {
   /** A scenario by its name. */
   static Built scenario(String name) {
     Site site =
-        new SiteReader(vocabulary(House.TABLES)).read(Path.of("scenarios", name + ".yaml")).site();
+        new SiteReader(Vocabulary.of(House.TABLES))
+            .read(Path.of("scenarios", name + ".yaml"))
+            .site();
     return new Built(House.propose(site), site, House.TABLES);
   }
 
@@ -65,20 +61,5 @@ final class Jobs {
             Arbitraries.of(0.0, 0.0, 0.4, 2.0, 4.5, 7.9, 8.0, 12.0, 20.0),
             Arbitraries.of("north-america", "north-america", "metric"))
         .as(Random::new);
-  }
-
-  private static Vocabulary vocabulary(Tables tables) {
-    return new Vocabulary(
-        words(tables.designValues(), row -> row.species()),
-        words(tables.designValues(), row -> row.grade()),
-        words(tables.soils(), TableRow::id),
-        words(tables.vines(), TableRow::id),
-        words(tables.users(), TableRow::id),
-        words(tables.sizes(), TableRow::id));
-  }
-
-  private static <T extends TableRow> Set<String> words(
-      Table<T> table, Function<? super T, String> word) {
-    return table.rows().stream().map(word).collect(Collectors.toSet());
   }
 }
