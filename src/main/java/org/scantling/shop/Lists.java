@@ -60,9 +60,13 @@ public final class Lists {
         .map(
             bore ->
                 new SunkHeads(
-                    built.shop("lag.head-sunk"),
-                    built.tables().shop("lag.head-wide").amount(),
-                    built.tape().nearest(built.shop("lag.lead-share") * bore.diameterIn())));
+                    share("lag.head-sunk-share", bore),
+                    share("lag.head-wide-share", bore),
+                    share("lag.lead-share", bore)));
+  }
+
+  private double share(String row, Bore bore) {
+    return built.tape().nearest(built.shop(row) * bore.diameterIn());
   }
 
   /** Breadth of the posts. */

@@ -135,8 +135,8 @@ final class StepWords {
 
   private void lags() {
     double lagIn = built.fastener(built.joint(Question.HEADER_JOINT)).orElseThrow().diameterIn();
-    row("lag-sunk", "lag.head-sunk");
-    length("lag-wide", built.tables().shop("lag.head-wide").amount());
+    length("lag-sunk", built.shop("lag.head-sunk-share") * lagIn);
+    length("lag-wide", built.shop("lag.head-wide-share") * lagIn);
     length("lag-lead", built.shop("lag.lead-share") * lagIn);
   }
 
