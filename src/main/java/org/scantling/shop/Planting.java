@@ -148,7 +148,8 @@ final class Planting {
       return;
     }
     int bays = geometry.plan().bays();
-    double stretch = new TopLine(built).stretchRatio();
+    // Level wires keep their height over the ground, so they fall with it.
+    double stretch = Math.hypot(1, built.slopeRatio());
     double lengthIn = geometry.lengthIn() * stretch + 2 * built.shop("wire.tail");
     int between = (int) Math.ceil(geometry.plan().bayIn() / way.eyesApartIn() - 1e-9) - 1;
     runs.add(
