@@ -12,6 +12,7 @@ import org.scantling.intake.Intake;
 import org.scantling.intake.Setting;
 import org.scantling.intake.SiteReader;
 import org.scantling.intake.Vocabulary;
+import org.scantling.meanwhile.Ahead;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Review;
