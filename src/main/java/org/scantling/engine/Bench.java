@@ -14,6 +14,7 @@ import org.scantling.confirm.HeaderChecks;
 import org.scantling.confirm.Limits;
 import org.scantling.confirm.Material;
 import org.scantling.confirm.PostChecks;
+import org.scantling.confirm.PostInGround;
 import org.scantling.confirm.TopLoads;
 import org.scantling.confirm.WindOnWalk;
 import org.scantling.design.Geometry;
@@ -114,8 +115,13 @@ final class Bench {
             timber(CROSSBEAM_SIZE),
             timber(HEADER_SIZE),
             standing(),
+            foot(),
             material),
-        () -> posts().of(material));
+        () -> {
+          List<Checked> checks = new ArrayList<>(posts().of(material));
+          checks.addAll(new PostInGround(foot(), standing(), limits(), sources()).of(material));
+          return checks;
+        });
   }
 
   /** The walk as frames with knee braces, where it stands on brackets. */

@@ -9,8 +9,8 @@ import org.scantling.reasons.Checked;
 /**
  * A 4x4, 90 in out of the ground, held there and free at the top: le = 2.1 · 90 = 189 in.
  *
- * <p>Wind across: 22.95 lb at 91.625 in and 110.02 lb spread; along: 37.485 lb at 94.25 in and
- * 50.20 lb spread (see {@link WindOnWalkTest}). Header reactions, lb: permanent 3.5 · 12.833 + 36 ·
+ * <p>Wind across: 22.95 lb at 91.625 in and 110.02 lb spread; along: 39.736 lb at 94.25 in and
+ * 53.22 lb spread (see {@link WindOnWalkTest}). Header reactions, lb: permanent 3.5 · 12.833 + 36 ·
  * 0.28356 = 55.125, wind down 122.5, a person on the tip 327.31 (see {@link HeaderChecksTest}); the
  * post itself 90 · 0.28356 = 25.52.
  */
