@@ -44,7 +44,7 @@ final class Bench {
   private final Ledger ledger;
   private final Answers answers;
   private final Once<Geometry> geometry = new Once<>(this::laidOut);
-  private final Once<TopLoads> topLoads = new Once<>(this::onTop);
+  private final Once<TopLoads> topLoads = new Once<>(() -> new TopBench(this).loads());
   private final Once<WindOnWalk> wind = new Once<>(this::blowing);
   private final Once<PostChecks.Standing> standing = new Once<>(this::stands);
   private final Once<HeaderChecks> headers = new Once<>(this::loaded);
@@ -193,24 +193,6 @@ final class Bench {
     return topLoads.get();
   }
 
-  private TopLoads onTop() {
-    double pressurePsf = answers.number(WIND_PRESSURE) * wind("wind.gust") * coveredInLeaf();
-    return new TopLoads(
-        answers.number(VINE_LOAD),
-        answers.number(LIVE_LOAD),
-        tables.live("live.person").amount(),
-        answers.number(FLAT_SNOW) * answers.number(SNOW_SHARE),
-        pressurePsf * wind("wind.free-roof.clear.down"),
-        pressurePsf * wind("wind.free-roof.clear.up"));
-  }
-
-  /** Share of the top that timber and leaves cover in summer. */
-  private double coveredInLeaf() {
-    Geometry geometry = geometry();
-    double solid = geometry.crossbeams().breadthIn() / geometry.crossbeamSpacingIn();
-    return solid + (1 - solid) * vine().canopyFillLeafRatio();
-  }
-
   Limits limits() {
     return new Limits(
         new DurationFactors(
@@ -302,7 +284,7 @@ final class Bench {
         thumb("footing.grip-share"));
   }
 
-  private VineRow vine() {
+  VineRow vine() {
     return tables.vine(answers.option(VINE));
   }
 
