@@ -3,9 +3,8 @@ package org.scantling.confirm;
 import org.scantling.design.Geometry;
 import org.scantling.loads.FoliageCover;
 import org.scantling.loads.FoliageWind;
-import org.scantling.loads.FreestandingWallWind;
 import org.scantling.loads.LatticeRule;
-import org.scantling.loads.LatticeWind;
+import org.scantling.loads.SideWind;
 import org.scantling.loads.WallRule;
 import org.scantling.loads.WindPanel;
 
@@ -139,9 +138,7 @@ public final class WindOnWalk {
   private Side side(double solidIn2, double grossIn2) {
     WindPanel panel = new WindPanel(Math.min(solidIn2, grossIn2), grossIn2);
     double forceLb =
-        panel.solidityRatio() > rules.lattice().bands().openUpToRatio()
-            ? FreestandingWallWind.on(panel, rules.pressurePsf(), rules.wall()).forceLb()
-            : LatticeWind.on(panel, rules.pressurePsf(), rules.lattice()).forceLb();
+        SideWind.on(panel, rules.pressurePsf(), rules.lattice(), rules.wall()).forceLb();
     return new Side(forceLb, solidIn2);
   }
 

@@ -24,9 +24,11 @@ class RulesSwitchedOffTest {
     Map<String, String> unseen = new TreeMap<>();
     String checked = "a check of the same candidates stops them first; its cases show it";
     unseen.put("crossbeams.size.depth-to-span", checked);
+    unseen.put("footings.depth.sliding", "the depth against tipping asks for more");
     unseen.put("headers.size.check", "the look of a header asks for more before its checks do");
     unseen.put("joints.splice.bearing", "no post is sold that thin; a house may sell one");
     unseen.put("loads.snow.bridged", "no site lays its crossbeams so close");
+    unseen.put("loads.snow.low-slope-bridged", "no site lays its crossbeams so close");
     unseen.put("posts.size.long-bay", checked);
     unseen.put("posts.size.spindly", checked);
     unseen.put("posts.size.tall", checked);
