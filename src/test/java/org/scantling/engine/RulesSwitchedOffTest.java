@@ -24,7 +24,6 @@ class RulesSwitchedOffTest {
     Map<String, String> unseen = new TreeMap<>();
     String checked = "a check of the same candidates stops them first; its cases show it";
     unseen.put("crossbeams.size.depth-to-span", checked);
-    unseen.put("footings.depth.sliding", "the depth against tipping asks for more");
     unseen.put("headers.size.check", "the look of a header asks for more before its checks do");
     unseen.put("joints.splice.bearing", "no post is sold that thin; a house may sell one");
     unseen.put("loads.snow.bridged", "no site lays its crossbeams so close");
