@@ -200,7 +200,7 @@ final class Works {
     FootingWork footing = bench.footing();
     double diameterIn = answers.find(HOLE_DIAMETER).map(each -> each.number()).orElse(leastHole());
     NonConstrainedEmbedment held = footing.embedment(diameterIn);
-    VerticalBearing borne = footing.bearing(diameterIn);
+    VerticalBearing borne = footing.wideEnough(job.tables().thumb("footing.deepest").amount());
     double deepestIn = job.tables().thumb("footing.pressure-depth-most").amount();
     List<Fact> facts = new ArrayList<>();
     facts.add(
@@ -230,6 +230,10 @@ final class Works {
             FOOTING_DEPTH,
             Double.isFinite(liftIn) ? liftIn : deepestIn,
             Evidence.none()));
+    if (bench.onBrackets()) {
+      double slidIn = footing.slidingDepthIn(diameterIn, deepestIn);
+      facts.add(worked("footing.sliding", FOOTING_DEPTH, slidIn, Evidence.none()));
+    }
     return facts;
   }
 
