@@ -3,7 +3,7 @@ package org.scantling.shop;
 import java.util.OptionalLong;
 
 /**
- * What a small change of length spares at the yard, all its pieces together, spare sticks left out.
+ * What a small change of length spares at the yard, all its pieces together, spare sticks counted.
  *
  * @param what the pieces
  * @param size nominal size

@@ -77,9 +77,10 @@ public record TimberPlan(
     return cuts.stream().anyMatch(StickCut::whole);
   }
 
-  /** Length bought for the pieces, without spare sticks. */
+  /** Length of everything that is bought, spare sticks too. */
   double boughtIn() {
     return result.boughtIn()
+        + spare.stream().mapToDouble(each -> each.count() * each.lengthIn()).sum()
         + special.stream().mapToDouble(each -> each.count() * each.lengthIn()).sum();
   }
 

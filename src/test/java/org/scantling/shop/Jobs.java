@@ -21,7 +21,12 @@ final class Jobs {
 
   /** A scenario by its name. */
   static Built scenario(String name) {
-    return built(site(name));
+    return built(site(name), Optional.empty());
+  }
+
+  /** The same, bought from a yard with a list of its own. */
+  static Built scenario(String name, Yard yard) {
+    return built(site(name), Optional.of(yard));
   }
 
   /** The same with other tails on the crossbeams of its base. */
@@ -48,7 +53,8 @@ final class Jobs {
             site.walkway(),
             site.planting(),
             site.materials(),
-            site.preferences()));
+            site.preferences()),
+        Optional.empty());
   }
 
   private static Site site(String name) {
@@ -57,8 +63,8 @@ final class Jobs {
         .site();
   }
 
-  private static Built built(Site site) {
-    return new Built(House.propose(site), site, House.TABLES, Optional.empty());
+  private static Built built(Site site, Optional<Yard> yard) {
+    return new Built(House.propose(site), site, House.TABLES, yard);
   }
 
   /** What a wish comes to on a base, where it comes to anything. */
