@@ -5,13 +5,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import org.scantling.ground.BallastWeights;
-import org.scantling.ground.BuriedFooting;
 import org.scantling.ground.EffectiveWidth;
 import org.scantling.ground.LateralLoad;
 import org.scantling.ground.LateralResistance;
 import org.scantling.ground.NonConstrainedEmbedment;
 import org.scantling.ground.PresumptiveSoil;
-import org.scantling.ground.Uplift;
 import org.scantling.ground.VerticalBearing;
 import org.scantling.loads.LoadCombination;
 import org.scantling.loads.LoadKind;
@@ -158,7 +156,7 @@ public final class FootingWork {
   /** Every check of a hole of that depth and diameter. */
   public List<Checked> of(double depthIn, double holeDiameterIn, Function<String, Source> sources) {
     NonConstrainedEmbedment needed = embedment(holeDiameterIn);
-    HeaderChecks.PostLoad lifted = mostLifted(depthIn, holeDiameterIn);
+    HeaderChecks.PostLoad lifted = lift().most(depthIn, holeDiameterIn);
     List<Checked> checks = new ArrayList<>();
     checks.add(
         checked(
@@ -179,7 +177,7 @@ public final class FootingWork {
             "uplift",
             lifted.combination(),
             sources,
-            uplift(lifted, depthIn, holeDiameterIn),
+            lift().check(lifted, depthIn, holeDiameterIn),
             Unit.POUND));
     PierSliding pier = pier();
     pier.hardest(depthIn, holeDiameterIn)
@@ -206,49 +204,11 @@ public final class FootingWork {
 
   /** Depth at which weight alone keeps the post down; 0 where the timber does. */
   public double upliftDepthIn(double holeDiameterIn, double deepestIn) {
-    for (double depthIn = 0; depthIn <= deepestIn; depthIn++) {
-      double triedIn = Math.max(depthIn, 1);
-      if (uplift(mostLifted(triedIn, holeDiameterIn), triedIn, holeDiameterIn).passes()) {
-        return depthIn;
-      }
-    }
-    return Double.POSITIVE_INFINITY;
+    return lift().depthIn(holeDiameterIn, deepestIn);
   }
 
-  /** Wind from below, or a person on a tail that tips the header off the next post. */
-  private HeaderChecks.PostLoad mostLifted(double depthIn, double holeDiameterIn) {
-    return load.lifts().stream()
-        .max(
-            Comparator.<HeaderChecks.PostLoad>comparingDouble(
-                    lift -> uplift(lift, depthIn, holeDiameterIn).ratio())
-                .thenComparing(HeaderChecks.PostLoad::combination))
-        .orElseThrow();
-  }
-
-  /**
-   * What the weight above has not held down already, against post, footing and grip. Weight counts
-   * as the combination has it: 0.6 against the wind, in full against a person.
-   */
-  private Check uplift(HeaderChecks.PostLoad lift, double depthIn, double holeDiameterIn) {
-    double postIn2 = foot.postBreadthIn() * foot.postBreadthIn();
-    BuriedFooting buried =
-        foot.concrete()
-            ? BuriedFooting.fullCollar(depthIn, holeDiameterIn, postIn2)
-            : BuriedFooting.none(depthIn, postIn2);
-    Uplift held = Uplift.of(0, load.postWeightLb(), buried, foot.weights());
-    double weightLb = held.timberLb() + held.concreteLb() + held.soilLb();
-    double gripLb = foot.concrete() ? 0 : gripLb(depthIn);
-    return new Check(lift.upLb(), lift.combination().factor(LoadKind.DEAD) * weightLb + gripLb);
-  }
-
-  /**
-   * Grip on the four faces of a straight post: it grows with the weight of soil above each inch of
-   * depth.
-   */
-  private double gripLb(double depthIn) {
-    double meanPcfIn = foot.gripRatio() * foot.weights().soilPcf() * depthIn / 2;
-    double facesIn2 = 4 * foot.postBreadthIn() * depthIn;
-    return meanPcfIn * facesIn2 / Inches.CUBIC_PER_CUBIC_FOOT;
+  private FootLift lift() {
+    return new FootLift(foot, load.lifts(), load.postWeightLb());
   }
 
   private static Checked checked(

@@ -41,10 +41,16 @@ public final class PostInGround {
   /** The shear of that stock size, with its worst combination. */
   public List<Checked> of(Material material) {
     WorstChecks worst = new WorstChecks("post", limits, sources);
+    double depthIn =
+        foot.concrete()
+            ? 0
+            : FootingWork.sideways(foot, standing).embedment(foot.postBreadthIn()).depthIn();
     for (LoadCombination combination : LoadCombination.values()) {
       AdjustedValues values = material.lasting(limits.duration().of(combination));
       double shearLb =
-          Math.max(shearLb(standing.across(), combination), shearLb(standing.along(), combination));
+          Math.max(
+              shearLb(standing.across(), combination, depthIn),
+              shearLb(standing.along(), combination, depthIn));
       worst.add(
           "shear",
           combination,
@@ -54,13 +60,10 @@ public final class PostInGround {
     return worst.list();
   }
 
-  private double shearLb(SidePush push, LoadCombination combination) {
+  /** By the push alone where the depth is 0: in concrete, or where nothing pushes. */
+  private double shearLb(SidePush push, LoadCombination combination, double depthIn) {
     double forceLb = combination.factor(LoadKind.WIND) * push.forceLb();
-    if (foot.concrete() || !(forceLb > 0)) {
-      return forceLb;
-    }
-    double depthIn = FootingWork.sideways(foot, standing).embedment(foot.postBreadthIn()).depthIn();
     LateralLoad load = new LateralLoad(forceLb, push.resultantIn());
-    return new EmbeddedPost(load, depthIn).greatestShearLb();
+    return depthIn > 0 ? new EmbeddedPost(load, depthIn).greatestShearLb() : forceLb;
   }
 }

@@ -49,11 +49,15 @@ final class TopBench {
         NetPressureCoefficients.even(-wind("wind.free-roof." + flow + ".up")));
   }
 
-  /** Share of the top that timber and leaves cover in summer. */
+  /**
+   * Share of the top that timber and leaves cover in summer. A size that is only tried may be
+   * broader than the spacing: it closes the top, and other rules stop it.
+   */
   private double coveredInLeaf() {
+    double spacingIn = bench.geometry().crossbeamSpacingIn();
     return new OpenTop(
-            bench.geometry().crossbeams().breadthIn(),
-            bench.geometry().crossbeamSpacingIn(),
+            Math.min(bench.geometry().crossbeams().breadthIn(), spacingIn),
+            spacingIn,
             bench.vine().canopyFillLeafRatio())
         .coveredRatio();
   }

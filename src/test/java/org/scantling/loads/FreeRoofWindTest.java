@@ -22,6 +22,15 @@ class FreeRoofWindTest {
   }
 
   @Test
+  void the_worst_half_of_a_figure_may_be_taken_for_the_whole_top() {
+    List<NetPressureCoefficients> even =
+        List.of(NetPressureCoefficients.even(1.2), NetPressureCoefficients.even(-1.1));
+    FreeRoofWind wind = FreeRoofWind.on(16, new FreeRoofRule(0.85, 0.5, even));
+    assertThat(wind.cases().get(0).meanPsf()).isCloseTo(8.16, within(1e-9));
+    assertThat(wind.cases().get(1).meanPsf()).isCloseTo(-7.48, within(1e-9));
+  }
+
+  @Test
   void a_top_that_is_only_pressed_has_no_lift() {
     List<NetPressureCoefficients> pressed = List.of(new NetPressureCoefficients(0.9, 1.5));
     FreeRoofWind wind = FreeRoofWind.on(10, new FreeRoofRule(1, 1, pressed));
