@@ -61,6 +61,16 @@ class AgreementPageTest {
   }
 
   @Test
+  void a_picture_has_one_sign_a_site_under_the_range_of_its_rule() {
+    assertThat(text(false))
+        .contains("Down the side headroom")
+        .containsPattern("posts.size.tall: alone only .* where it falls short on 2 of\\s+4 sites")
+        .contains("\n7 ft  =x\n8 ft  =x\n")
+        .containsPattern("relied on alone there\\s+falls short: posts.size.tall");
+    assertThat(text(true)).contains("```\n7 ft  =x\n8 ft  =x\n```\n");
+  }
+
+  @Test
   void the_same_as_markdown() {
     assertThat(text(true)).contains("| posts.size.tall | 0 | 0 | 2 | 2 |");
   }
