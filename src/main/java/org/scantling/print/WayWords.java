@@ -71,16 +71,18 @@ final class WayWords {
     return ways.stream().map(this::item).toList();
   }
 
-  /** What is asked otherwise, and what comes of it. */
+  /** What is asked otherwise, and what comes of it where there is a structure to compare with. */
   Block.Item item(Way way) {
-    List<String> asked = way.changes().stream().map(changes::change).toList();
-    return new Block.Item(
-        "",
-        capital(voice.phrase("way", Map.of("asked", Sentence.phrases(asked), "then", then(way)))));
+    Map<String, String> blanks = new HashMap<>();
+    blanks.put("asked", Sentence.phrases(way.changes().stream().map(changes::change).toList()));
+    if (today.proposed()) {
+      blanks.put("then", then(way));
+    }
+    return new Block.Item("", capital(voice.phrase("way", blanks)));
   }
 
   /** What else of the structure changes, with the cautions that are new. */
-  String then(Way way) {
+  private String then(Way way) {
     List<String> other = beside(way);
     String then =
         other.isEmpty()
@@ -88,7 +90,9 @@ final class WayWords {
             : voice.phrase("then", Map.of("changes", String.join("; ", other)));
     return then
         + cautions(way).stream()
-            .map(each -> " " + voice.phrase("caution", Map.of("text", voice.sentence(each))))
+            .map(each -> voice.phrase("caution", Map.of("text", voice.sentence(each))))
+            .distinct()
+            .map(" "::concat)
             .collect(Collectors.joining());
   }
 
@@ -97,7 +101,7 @@ final class WayWords {
     for (Question question : others()) {
       Optional<Outcome> before = answer(today, question);
       Optional<Outcome> then = answer(way.then(), question);
-      if (today.proposed() && !before.equals(then)) {
+      if (!before.equals(then)) {
         beside.add(beside(question, before, then));
       }
     }

@@ -57,6 +57,15 @@ class KeepTest {
   }
 
   @Test
+  void a_site_without_a_structure_is_told_what_would_make_one_of_that_kind() {
+    Run run = Run.of("why", "scenarios/too-much-snow.yaml", "posts", "--keep", "4x4");
+
+    assertThat(run.endedWith(ExitStatus.NEEDS_ENGINEER).out())
+        .contains("There is no structure for this site as it stands. 95 psf of snow")
+        .contains("- 70 psf of snow on the ground, 25 psf less than now.\n");
+  }
+
+  @Test
   void an_answer_that_is_chosen_already_needs_no_change() {
     Run run = Run.of("why", LANE, "posts", "--keep", "4x4");
 

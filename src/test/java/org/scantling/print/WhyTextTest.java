@@ -53,7 +53,7 @@ class WhyTextTest {
             "We want to be sure that ",
             "With 4x4 we could not be: ",
             "What is different here: a way at least 8 ft 2 in high instead of 7 ft 1/2 in; ",
-            "wisteria that climbs over it instead of clematis",
+            "wisteria that will climb over it instead of clematis",
             "Also about this",
             "How tall the posts stand: about 8 ft 9 1/2 in, before 6 ft 10 in.");
   }
