@@ -46,6 +46,4 @@ public class ProposeBenchmark {
   public Proposal propose() {
     return engine.propose(intake.site(), intake.defaulted());
   }
-
-
 }

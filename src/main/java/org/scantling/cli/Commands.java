@@ -3,6 +3,7 @@ package org.scantling.cli;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Supplier;
 import picocli.CommandLine;
 
@@ -12,6 +13,9 @@ import picocli.CommandLine;
  */
 final class Commands {
   private static final Map<String, Supplier<Object>> BY_NAME = new LinkedHashMap<>();
+
+  private static final Set<String> ASK_RULES =
+      Set.of("propose", "why", "check", "compare", "limits");
 
   static {
     BY_NAME.put("propose", ProposeCommand::new);
@@ -24,6 +28,11 @@ final class Commands {
   }
 
   private Commands() {}
+
+  /** True where the command named first cannot answer without the rules. */
+  static boolean askRules(String... args) {
+    return args.length > 1 && ASK_RULES.contains(args[0]);
+  }
 
   /**
    * @param args what was typed; the first word is the name of a command, or all are added so that

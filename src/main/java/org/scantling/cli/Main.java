@@ -9,6 +9,9 @@ public final class Main {
   private Main() {}
 
   public static void main(String[] args) {
+    if (Commands.askRules(args)) {
+      CompiledRules.begin();
+    }
     PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
     int status = commandLine(out, err, args).execute(args);

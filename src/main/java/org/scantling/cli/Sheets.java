@@ -55,8 +55,9 @@ final class Sheets {
   void write(Path folder, Words words, PrintOptions how) {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("builder.md", MarkdownPage.print(ListPages.builder(lists, how.units())));
-    for (ListKind kind : new ListKind[] {ListKind.CUT_LIST, ListKind.BUYING, ListKind.SET_OUT}) {
+    for (ListKind kind : ListKind.values()) {
       files.put(kind.word() + ".csv", ListCsv.of(lists, kind, how.units()));
+      files.put(kind.word() + ".json", ListJson.of(lists, kind));
     }
     files.put("proposal.json", ProposalJson.of(proposal, words));
     files.put("design.yaml", DesignWriter.yaml(ProposedDesign.of(proposal, intake.site().base())));

@@ -17,13 +17,11 @@ import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Review;
 import org.scantling.reasons.TurningPoints;
-import org.scantling.rulebase.RuleBase;
 import org.scantling.tables.Tables;
 
 /** Tables, rules and reader, put together for one run. */
 final class Workplace {
   private final Tables tables;
-  private Ahead<RuleBase> rules;
   private Engine engine;
 
   private Workplace(Tables tables) {
@@ -48,7 +46,7 @@ final class Workplace {
   }
 
   Intake read(Path site, List<Setting> settings) {
-    rules();
+    CompiledRules.begin();
     return new SiteReader(Vocabulary.of(tables)).read(site, settings);
   }
 
@@ -69,35 +67,18 @@ final class Workplace {
   /** Put together when it is first needed: a file with a slip in it is refused sooner. */
   private Engine engine() {
     if (engine == null) {
-      engine = new Engine(rules().get(), tables);
+      engine = new Engine(CompiledRules.get(), tables);
     }
     return engine;
   }
 
   TurningPoints turningPoints(Intake intake, Set<Question> questions) {
-    Engine engine = new Engine(rules().get(), tables);
+    Engine engine = new Engine(CompiledRules.get(), tables);
     return new TurningSearch(engine, tables).of(intake.site(), intake.defaulted(), questions);
   }
 
   /** The least changes that lead to another answer, on this engine. */
   LeastChangeSearch leastChanges() {
     return new LeastChangeSearch(engine(), tables);
-  }
-
-  private Ahead<RuleBase> rules() {
-    if (rules == null) {
-      rules = Ahead.of(Workplace::load);
-    }
-    return rules;
-  }
-
-  private static RuleBase load() {
-    RuleBase rules = RuleBase.load();
-    Ahead.of(
-        () -> {
-          rules.makeReady();
-          return rules;
-        });
-    return rules;
   }
 }

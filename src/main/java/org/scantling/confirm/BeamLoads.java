@@ -24,6 +24,11 @@ record BeamLoads(
     List<BeamLoad> windDown,
     List<BeamLoad> windUp) {
 
+  /** The same force at each of some places, from the left end. */
+  static List<BeamLoad> points(List<Double> placesIn, double forceLb) {
+    return placesIn.stream().<BeamLoad>map(place -> new BeamLoad.Point(place, forceLb)).toList();
+  }
+
   /** All of it in numbers, each list after its length: equal where the loads are the same. */
   List<Double> numbers() {
     List<Double> numbers = new ArrayList<>();

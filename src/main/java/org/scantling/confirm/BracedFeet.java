@@ -1,6 +1,8 @@
 package org.scantling.confirm;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.scantling.ground.LateralLoad;
 import org.scantling.loads.LoadCombination;
 import org.scantling.mechanics.NodeForce;
@@ -11,6 +13,8 @@ public final class BracedFeet {
   private double pressedLb;
   private double liftLb;
   private LoadCombination heaviest = LoadCombination.DEAD_ALONE;
+  private final Map<LoadCombination, PierSliding.Push> slides =
+      new EnumMap<>(LoadCombination.class);
 
   public BracedFeet(BracedWalk walk) {
     look(walk.across(), walk.acrossCases());
@@ -23,6 +27,10 @@ public final class BracedFeet {
         NodeForce held = each.all().reaction(BracedPlane.foot(post));
         pushLb = Math.max(pushLb, Math.abs(held.xLb()));
         liftLb = Math.max(liftLb, -held.yLb());
+        slides.merge(
+            each.combination(),
+            new PierSliding.Push(each.combination(), Math.abs(held.xLb()), held.yLb()),
+            PierSliding.Push::worse);
         if (held.yLb() > pressedLb) {
           pressedLb = held.yLb();
           heaviest = each.combination();
@@ -42,6 +50,7 @@ public final class BracedFeet {
         heaviest,
         pressedLb,
         List.of(new HeaderChecks.PostLoad(LoadCombination.UPLIFT, 0, liftLb)),
-        0);
+        0,
+        List.copyOf(slides.values()));
   }
 }

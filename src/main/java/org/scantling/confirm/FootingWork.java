@@ -1,5 +1,6 @@
 package org.scantling.confirm;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
@@ -54,13 +55,15 @@ public final class FootingWork {
    * @param heaviestLb what it presses with, the post included
    * @param lifts by combination, what the weight above the foot holds taken off but for the post
    * @param postWeightLb weight of the post where it still counts against the lift, else 0
+   * @param slides by combination, what a bracket hands to its pier; none for posts in the ground
    */
   record Load(
       List<LateralLoad> pushes,
       LoadCombination heaviest,
       double heaviestLb,
       List<HeaderChecks.PostLoad> lifts,
-      double postWeightLb) {}
+      double postWeightLb,
+      List<PierSliding.Push> slides) {}
 
   /** Posts in the ground, each upright by itself. */
   public FootingWork(Foot foot, PostChecks.Standing standing, HeaderChecks headers, Beams beams) {
@@ -75,7 +78,8 @@ public final class FootingWork {
   /** Only what pushes sideways at a post in the ground; nothing stands on it and nothing lifts. */
   public static FootingWork sideways(Foot foot, PostChecks.Standing standing) {
     List<LateralLoad> pushes = List.of(lateral(standing.across()), lateral(standing.along()));
-    return new FootingWork(foot, new Load(pushes, LoadCombination.UPLIFT, 0, List.of(), 0));
+    return new FootingWork(
+        foot, new Load(pushes, LoadCombination.UPLIFT, 0, List.of(), 0, List.of()));
   }
 
   private FootingWork(Foot foot, Load load) {
@@ -93,7 +97,8 @@ public final class FootingWork {
         heaviest.combination(),
         heaviest.downLb() + postWeightLb,
         loads,
-        postWeightLb);
+        postWeightLb,
+        List.of());
   }
 
   private static LateralLoad lateral(SidePush push) {
@@ -121,29 +126,82 @@ public final class FootingWork {
         push, width, new LateralResistance(foot.soil().lateralPsfPerFt(), foot.isolatedFactor()));
   }
 
-  /** Diameter at which the bottom of the hole carries the post. */
-  public VerticalBearing bearing(double holeDiameterIn) {
-    return VerticalBearing.of(
-        load.heaviestLb(), VerticalBearing.circleIn2(holeDiameterIn), foot.soil().bearingPsf());
+  /**
+   * The pressure under a hole of that size, the concrete in it counted with what stands on it.
+   *
+   * <p>Of the concrete only what is heavier than the soil it replaces: that much the ground below
+   * has always carried. The presumptive pressure is read so by common practice; the code does not
+   * say.
+   */
+  public VerticalBearing bearing(double depthIn, double holeDiameterIn) {
+    double areaIn2 = VerticalBearing.circleIn2(holeDiameterIn);
+    double ownLb = ownPsf(depthIn) * areaIn2 / Inches.SQUARE_PER_SQUARE_FOOT;
+    return VerticalBearing.of(load.heaviestLb() + ownLb, areaIn2, foot.soil().bearingPsf());
+  }
+
+  /**
+   * Diameter at which the bottom of a hole carries the post, whatever its depth up to that one.
+   *
+   * @return the load that stands on it, against what its own concrete leaves of the soil's pressure
+   */
+  public VerticalBearing wideEnough(double deepestIn) {
+    double bearingPsf = foot.soil().bearingPsf();
+    double leftPsf = Math.max(bearingPsf - ownPsf(deepestIn), bearingPsf / 2);
+    return VerticalBearing.of(load.heaviestLb(), Inches.SQUARE_PER_SQUARE_FOOT, leftPsf);
+  }
+
+  private double ownPsf(double depthIn) {
+    double morePcf = Math.max(0, foot.weights().concretePcf() - foot.weights().soilPcf());
+    return foot.concrete() ? morePcf * depthIn / Inches.PER_FOOT : 0;
   }
 
   /** Every check of a hole of that depth and diameter. */
   public List<Checked> of(double depthIn, double holeDiameterIn, Function<String, Source> sources) {
     NonConstrainedEmbedment needed = embedment(holeDiameterIn);
-    return List.of(
+    HeaderChecks.PostLoad lifted = mostLifted(depthIn, holeDiameterIn);
+    List<Checked> checks = new ArrayList<>();
+    checks.add(
         checked(
             "embedment",
             LoadCombination.UPLIFT,
             sources,
             new Check(needed.depthIn(), depthIn),
-            Unit.INCH),
-        checked("bearing", load.heaviest(), sources, bearing(holeDiameterIn).check(), Unit.PSF),
+            Unit.INCH));
+    checks.add(
+        checked(
+            "bearing",
+            load.heaviest(),
+            sources,
+            bearing(depthIn, holeDiameterIn).check(),
+            Unit.PSF));
+    checks.add(
         checked(
             "uplift",
-            mostLifted(depthIn, holeDiameterIn).combination(),
+            lifted.combination(),
             sources,
-            uplift(mostLifted(depthIn, holeDiameterIn), depthIn, holeDiameterIn),
+            uplift(lifted, depthIn, holeDiameterIn),
             Unit.POUND));
+    PierSliding pier = pier();
+    pier.hardest(depthIn, holeDiameterIn)
+        .ifPresent(
+            slide ->
+                checks.add(
+                    checked(
+                        "sliding",
+                        slide.combination(),
+                        sources,
+                        pier.check(slide, depthIn, holeDiameterIn),
+                        Unit.POUND)));
+    return checks;
+  }
+
+  /** Depth at which base and side keep a pier where it is; 0 for posts in the ground. */
+  public double slidingDepthIn(double holeDiameterIn, double deepestIn) {
+    return pier().depthIn(holeDiameterIn, deepestIn);
+  }
+
+  private PierSliding pier() {
+    return new PierSliding(foot, load.slides());
   }
 
   /** Depth at which weight alone keeps the post down; 0 where the timber does. */

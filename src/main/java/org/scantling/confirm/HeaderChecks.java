@@ -9,7 +9,6 @@ import java.util.function.Function;
 import org.scantling.design.Geometry;
 import org.scantling.loads.LoadCombination;
 import org.scantling.loads.LoadKind;
-import org.scantling.mechanics.BeamLoad;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Source;
 
@@ -21,6 +20,7 @@ public final class HeaderChecks {
   private static final String ROLE = "header";
 
   private final Geometry geometry;
+  private final HeaderRun run;
   private final LoadedBeam loaded;
   private final HeaderLoad each;
   private final SolvedBeams beams;
@@ -65,7 +65,8 @@ public final class HeaderChecks {
     this.sources = sources;
     this.each = each;
     this.beams = beams;
-    this.loaded = beams.of(geometry.headerLengthIn(), posts(), seats());
+    this.run = new HeaderRun(geometry, each);
+    this.loaded = beams.of(geometry.headerLengthIn(), run.posts(), run.loads());
     this.pieces = Optional.empty();
   }
 
@@ -75,6 +76,7 @@ public final class HeaderChecks {
     this.sources = whole.sources;
     this.each = whole.each;
     this.beams = whole.beams;
+    this.run = whole.run;
     this.loaded = whole.loaded;
     this.pieces = Optional.of(pieces);
   }
@@ -142,6 +144,11 @@ public final class HeaderChecks {
     return each;
   }
 
+  /** Places of one person worth trying, from the tip of the header. */
+  List<Double> peopleFromTipIn() {
+    return run.peopleFromTipIn();
+  }
+
   /**
    * What the hardest-worked post carries besides the crossbeam right over it: the most of every
    * combination, but the least under lifting wind, negative where the header pulls at the post.
@@ -183,94 +190,5 @@ public final class HeaderChecks {
     private PostLoad most(PostLoad other) {
       return new PostLoad(combination, Math.max(downLb, other.downLb), Math.max(upLb, other.upLb));
     }
-  }
-
-  /** Centres of the posts from the tip of the header. */
-  private double[] posts() {
-    double[] posts = new double[geometry.plan().bays() + 1];
-    for (int i = 0; i < posts.length; i++) {
-      posts[i] = geometry.headerTailIn() + i * geometry.plan().bayIn();
-    }
-    return posts;
-  }
-
-  private BeamLoads seats() {
-    List<Double> places = geometry.crossbeamsAtIn().stream().map(this::fromTip).toList();
-    return new BeamLoads(
-        at(places, each.deadLb()),
-        at(places, each.vinesLb()),
-        bySpan(places, each.liveLb()),
-        people(),
-        bySpan(places, each.snowLb()),
-        at(places, each.windDownLb()),
-        at(places, -each.windUpLb()));
-  }
-
-  private List<List<BeamLoad>> bySpan(List<Double> places, double forceLb) {
-    List<List<BeamLoad>> loads = new ArrayList<>();
-    double[] marks = marks();
-    for (int i = 0; i + 1 < marks.length; i++) {
-      loads.add(between(places, marks[i], marks[i + 1], forceLb));
-    }
-    return loads;
-  }
-
-  /** The tips, the posts, and nothing else. */
-  private double[] marks() {
-    int posts = geometry.plan().bays() + 1;
-    double[] marks = new double[posts + 2];
-    for (int i = 0; i < posts; i++) {
-      marks[i + 1] = geometry.headerTailIn() + i * geometry.plan().bayIn();
-    }
-    marks[posts + 1] = geometry.headerLengthIn();
-    return marks;
-  }
-
-  /** A crossbeam over a post counts with the bay to its right; over a post it bends nothing. */
-  private static List<BeamLoad> between(
-      List<Double> places, double fromIn, double toIn, double forceLb) {
-    List<BeamLoad> loads = new ArrayList<>();
-    for (double place : places) {
-      if (place >= fromIn && place < toIn) {
-        loads.add(new BeamLoad.Point(place, forceLb));
-      }
-    }
-    return loads;
-  }
-
-  private static List<BeamLoad> at(List<Double> places, double forceLb) {
-    List<BeamLoad> loads = new ArrayList<>();
-    places.forEach(place -> loads.add(new BeamLoad.Point(place, forceLb)));
-    return loads;
-  }
-
-  /**
-   * The tip, beside the first post, and the middle of the first two bays; over the second post too,
-   * because a post between two bays carries most before anybody climbs up. By symmetry nothing else
-   * is worse.
-   */
-  private List<BeamLoad> people() {
-    List<BeamLoad> people = new ArrayList<>();
-    peopleFromTipIn().forEach(at -> people.add(new BeamLoad.Point(at, each.personLb())));
-    return people;
-  }
-
-  /** Places of one person worth trying, from the tip of the header. */
-  List<Double> peopleFromTipIn() {
-    List<Double> people = new ArrayList<>();
-    double firstPostIn = geometry.headerTailIn();
-    double bayIn = geometry.plan().bayIn();
-    people.add(0.0);
-    people.add(firstPostIn + geometry.posts().breadthIn() / 2);
-    people.add(firstPostIn + bayIn / 2);
-    if (geometry.plan().bays() > 1) {
-      people.add(firstPostIn + 1.5 * bayIn);
-      people.add(firstPostIn + bayIn);
-    }
-    return people;
-  }
-
-  private double fromTip(double fromFirstPostIn) {
-    return geometry.headerTailIn() + fromFirstPostIn;
   }
 }

@@ -92,13 +92,13 @@ final class HeaderPieces {
       all.addAll(byBay.get(bay));
     }
     return new BeamLoads(
-        at(all, each.deadLb()),
-        at(all, each.vinesLb()),
-        byBay.stream().map(places -> at(places, each.liveLb())).toList(),
+        BeamLoads.points(all, each.deadLb()),
+        BeamLoads.points(all, each.vinesLb()),
+        byBay.stream().map(places -> BeamLoads.points(places, each.liveLb())).toList(),
         List.of(new BeamLoad.Point(geometry.plan().bayIn() / 2, each.personLb())),
-        byBay.stream().map(places -> at(places, each.snowLb())).toList(),
-        at(all, each.windDownLb()),
-        at(all, -each.windUpLb()));
+        byBay.stream().map(places -> BeamLoads.points(places, each.snowLb())).toList(),
+        BeamLoads.points(all, each.windDownLb()),
+        BeamLoads.points(all, -each.windUpLb()));
   }
 
   /** A crossbeam over the joint may rest on either piece, so it counts on both. */
@@ -109,11 +109,5 @@ final class HeaderPieces {
       places.add((bay + (double) i / perBay) * geometry.plan().bayIn());
     }
     return places;
-  }
-
-  private static List<BeamLoad> at(List<Double> places, double forceLb) {
-    List<BeamLoad> loads = new ArrayList<>();
-    places.forEach(place -> loads.add(new BeamLoad.Point(place, forceLb)));
-    return loads;
   }
 }

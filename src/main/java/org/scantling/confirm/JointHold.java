@@ -45,9 +45,9 @@ record JointHold(double pullLb, double sideLb, List<Placement> depths) {
   static JointHold of(JointFix fix, JointFactors factors, Wood wood, double durationFactor) {
     return switch (fix.way()) {
       case LAGGED -> lagged(fix, factors, wood, durationFactor);
-      case TOE_NAILED, TOE_SCREWED -> slanted(fix, factors, wood, durationFactor);
+      case TOE_NAILED, TOE_SCREWED, HOUSED -> slanted(fix, factors, wood, durationFactor);
       case RATED -> new JointHold(fix.rated().liftLb(), fix.rated().sideLb(), List.of());
-      case BOLTED, HOUSED ->
+      case BOLTED ->
           throw new IllegalArgumentException(
               "a joint between an upper and a lower timber must be nailed, screwed or rated, not "
                   + fix.way());

@@ -3,9 +3,8 @@ package org.scantling.confirm;
 import org.scantling.design.Geometry;
 import org.scantling.loads.FoliageCover;
 import org.scantling.loads.FoliageWind;
-import org.scantling.loads.FreestandingWallWind;
 import org.scantling.loads.LatticeRule;
-import org.scantling.loads.LatticeWind;
+import org.scantling.loads.SideWind;
 import org.scantling.loads.WallRule;
 import org.scantling.loads.WindPanel;
 
@@ -67,28 +66,49 @@ public final class WindOnWalk {
   /** Wind square to the walk, on its sides. */
   public SidePush across() {
     double heightIn = geometry.posts().heightIn();
-    double bayIn = geometry.plan().bayIn();
-    double shareIn = tributaryIn();
     double headerIn2 = geometry.headers().depthIn() * headerShareIn();
     double endsIn2 =
         geometry.crossbeams().breadthIn()
             * geometry.crossbeams().depthIn()
             * headerShareIn()
             / geometry.crossbeamSpacingIn();
-    double railIn2 = sides.railDepthIn() * shareIn;
-    double picketIn2 = sides.pickets() * sides.picketBreadthIn() * heightIn * shareIn / bayIn;
-    double uprightIn2 = postIn2() + railIn2 + picketIn2;
-    double grossIn2 = Math.max(shareIn, headerShareIn()) * geometry.overallHeightIn();
-    double openIn2 = Math.max(0, shareIn * heightIn - uprightIn2);
-    Side frame = side(headerIn2 + endsIn2 + uprightIn2, grossIn2);
-    double leavesLb =
-        FoliageWind.on(openIn2, rules.pressurePsf(), rules.inLeaf(), rules.bare()).worstLb();
     double topIn2 = headerIn2 + endsIn2;
+    double grossIn2 = Math.max(tributaryIn(), headerShareIn()) * geometry.overallHeightIn();
+    Side frame = side(topIn2 + uprightIn2(), grossIn2);
     return new SidePush(
         frame.onLb(topIn2),
         (headerIn2 * headerMiddleIn() + endsIn2 * crossbeamMiddleIn()) / topIn2,
-        frame.onLb(uprightIn2) + leavesLb,
+        frame.onLb(uprightIn2()) + leavesLb(),
         heightIn);
+  }
+
+  /**
+   * Wind square to the walk on one rail and what hangs on it, strength level: the rail, and half of
+   * what closes the bay, the other half of which hangs on the header.
+   */
+  public double onRailLb() {
+    double shareIn = tributaryIn();
+    double railIn2 = sides.railDepthIn() * shareIn;
+    double pressureLb = across().spreadLb() - leavesLb();
+    double onTimberLb = pressureLb * (railIn2 + picketIn2() / 2) / uprightIn2();
+    return (onTimberLb + leavesLb() / 2) * geometry.plan().bayIn() / shareIn;
+  }
+
+  private double uprightIn2() {
+    return postIn2() + sides.railDepthIn() * tributaryIn() + picketIn2();
+  }
+
+  private double picketIn2() {
+    return sides.pickets()
+        * sides.picketBreadthIn()
+        * geometry.posts().heightIn()
+        * tributaryIn()
+        / geometry.plan().bayIn();
+  }
+
+  private double leavesLb() {
+    double openIn2 = Math.max(0, tributaryIn() * geometry.posts().heightIn() - uprightIn2());
+    return FoliageWind.on(openIn2, rules.pressurePsf(), rules.inLeaf(), rules.bare()).worstLb();
   }
 
   /** Wind along the walk, on the faces of the crossbeams and the posts. */
@@ -139,9 +159,7 @@ public final class WindOnWalk {
   private Side side(double solidIn2, double grossIn2) {
     WindPanel panel = new WindPanel(Math.min(solidIn2, grossIn2), grossIn2);
     double forceLb =
-        panel.solidityRatio() > rules.lattice().bands().openUpToRatio()
-            ? FreestandingWallWind.on(panel, rules.pressurePsf(), rules.wall()).forceLb()
-            : LatticeWind.on(panel, rules.pressurePsf(), rules.lattice()).forceLb();
+        SideWind.on(panel, rules.pressurePsf(), rules.lattice(), rules.wall()).forceLb();
     return new Side(forceLb, solidIn2);
   }
 

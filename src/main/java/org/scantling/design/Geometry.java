@@ -113,7 +113,12 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
 
   /** Crossbeams past each end post that still find a seat on the header. */
   public int crossbeamsOnTail() {
-    double reachIn = headerTailIn() - crossbeams.endMarginIn();
+    return crossbeamsOnTail(headers.overhangIn());
+  }
+
+  /** The same were the headers to run out that far past the end posts. */
+  public int crossbeamsOnTail(double overhangIn) {
+    double reachIn = posts.breadthIn() / 2 + overhangIn - crossbeams.endMarginIn();
     return (int) Math.max(0, Math.floor(reachIn / crossbeamSpacingIn() + 1e-9));
   }
 

@@ -14,6 +14,7 @@ import org.scantling.confirm.HeaderChecks;
 import org.scantling.confirm.Limits;
 import org.scantling.confirm.Material;
 import org.scantling.confirm.PostChecks;
+import org.scantling.confirm.PostInGround;
 import org.scantling.confirm.TopLoads;
 import org.scantling.confirm.WindOnWalk;
 import org.scantling.design.Geometry;
@@ -43,7 +44,7 @@ final class Bench {
   private final Ledger ledger;
   private final Answers answers;
   private final Once<Geometry> geometry = new Once<>(this::laidOut);
-  private final Once<TopLoads> topLoads = new Once<>(this::onTop);
+  private final Once<TopLoads> topLoads = new Once<>(() -> new TopBench(this).loads());
   private final Once<WindOnWalk> wind = new Once<>(this::blowing);
   private final Once<PostChecks.Standing> standing = new Once<>(this::stands);
   private final Once<HeaderChecks> headers = new Once<>(this::loaded);
@@ -114,8 +115,13 @@ final class Bench {
             timber(CROSSBEAM_SIZE),
             timber(HEADER_SIZE),
             standing(),
+            foot(),
             material),
-        () -> posts().of(material));
+        () -> {
+          List<Checked> checks = new ArrayList<>(posts().of(material));
+          checks.addAll(new PostInGround(foot(), standing(), limits(), sources()).of(material));
+          return checks;
+        });
   }
 
   /** The walk as frames with knee braces, where it stands on brackets. */
@@ -185,24 +191,6 @@ final class Bench {
 
   TopLoads topLoads() {
     return topLoads.get();
-  }
-
-  private TopLoads onTop() {
-    double pressurePsf = answers.number(WIND_PRESSURE) * wind("wind.gust") * coveredInLeaf();
-    return new TopLoads(
-        answers.number(VINE_LOAD),
-        answers.number(LIVE_LOAD),
-        tables.live("live.person").amount(),
-        answers.number(FLAT_SNOW) * answers.number(SNOW_SHARE),
-        pressurePsf * wind("wind.free-roof.clear.down"),
-        pressurePsf * wind("wind.free-roof.clear.up"));
-  }
-
-  /** Share of the top that timber and leaves cover in summer. */
-  private double coveredInLeaf() {
-    Geometry geometry = geometry();
-    double solid = geometry.crossbeams().breadthIn() / geometry.crossbeamSpacingIn();
-    return solid + (1 - solid) * vine().canopyFillLeafRatio();
   }
 
   Limits limits() {
@@ -296,7 +284,7 @@ final class Bench {
         thumb("footing.grip-share"));
   }
 
-  private VineRow vine() {
+  VineRow vine() {
     return tables.vine(answers.option(VINE));
   }
 

@@ -8,9 +8,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.Misfit;
 import org.scantling.design.Site;
+import org.scantling.meanwhile.Ahead;
 import org.scantling.reasons.BayTrial;
 import org.scantling.reasons.DeadEnd;
 import org.scantling.reasons.Finding;
@@ -72,7 +74,7 @@ public final class Engine {
    * @param ledger from no other engine
    */
   Proposal propose(Site site, List<String> assumptions, Ledger ledger) {
-    Job job = new Job(site, tables, ledger).withRecord(record(site, ledger));
+    Job job = new Job(site, tables, ledger).withRecord(recordMeanwhile(site, ledger));
     job = job.withTrials(trials(job));
     Sheets sheets = sheets(job);
     List<DeadEnd> deadEnds = new ArrayList<>();
@@ -108,7 +110,7 @@ public final class Engine {
     Ledger ledger = new Ledger(Ledger.Keeps.ONE_RUN);
     Job job =
         new Job(site, tables, ledger)
-            .withRecord(record(site, ledger))
+            .withRecord(recordMeanwhile(site, ledger))
             .withDesign(design.completedBy(site.base(), unsaid));
     return new Assembly(job, settle(job), assumptions).review(design.title(), unsaid);
   }
@@ -116,6 +118,13 @@ public final class Engine {
   /** What of a design cannot be put together, or not worked out in the timber of the site. */
   public List<Misfit> misfits(BaseDesign design, Site site) {
     return Misfits.of(design, site, tables);
+  }
+
+  /** What one run keeps is its own; where runs share a ledger, the record is worked out in turn. */
+  private Supplier<Optional<TrackRecord>> recordMeanwhile(Site site, Ledger ledger) {
+    return ledger.shared()
+        ? new Once<>(() -> record(site, ledger))
+        : Ahead.of(() -> record(site, ledger.another()));
   }
 
   /** The base's own checks where it has stood, by the same path as any fixed design. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.Site;
@@ -23,6 +24,9 @@ final class Job {
   /** The preference that tries no alternatives: the proven rhythm decides. */
   static final String KEEP_LOOK = "look";
 
+  /** The basis by which rules may read the record; they have no use for it by another. */
+  private static final String BY_RECORD = "proven";
+
   private final Site site;
   private final Tables tables;
   private final Terms terms;
@@ -39,10 +43,13 @@ final class Job {
    * @param bayCounts every number of bays that is to be tried
    * @param trials what came of trying each of them
    * @param fixed the answers that a given design fixes
-   * @param record how the base has stood, where that is known
+   * @param record how the base has stood, where that is known; worked out meanwhile
    */
   private record Terms(
-      List<Integer> bayCounts, List<BayTrial> trials, Fixed fixed, Optional<TrackRecord> record) {}
+      List<Integer> bayCounts,
+      List<BayTrial> trials,
+      Fixed fixed,
+      Supplier<Optional<TrackRecord>> record) {}
 
   /**
    * @param ledger what was worked out before, with the same tables
@@ -52,7 +59,7 @@ final class Job {
         site,
         tables,
         ledger,
-        new Terms(possibleBays(site, tables), List.of(), Fixed.nothing(), Optional.empty()));
+        new Terms(possibleBays(site, tables), List.of(), Fixed.nothing(), Optional::empty));
   }
 
   private Job(Site site, Tables tables, Ledger ledger, Terms terms) {
@@ -68,7 +75,9 @@ final class Job {
     facts.addAll(base.facts());
     facts.addAll(offer.matches());
     facts.addAll(terms.trials());
-    terms.record().ifPresent(record -> facts.addAll(record.checks()));
+    if (site.preferences().basis().equals(BY_RECORD)) {
+      record().ifPresent(record -> facts.addAll(record.checks()));
+    }
   }
 
   /** The same job with what came of trying every number of bays. */
@@ -84,7 +93,7 @@ final class Job {
   }
 
   /** The same job with how the base has stood. */
-  Job withRecord(Optional<TrackRecord> record) {
+  Job withRecord(Supplier<Optional<TrackRecord>> record) {
     return with(new Terms(terms.bayCounts(), terms.trials(), terms.fixed(), record));
   }
 
@@ -127,7 +136,7 @@ final class Job {
 
   /** How the base has stood, where that is known. */
   Optional<TrackRecord> record() {
-    return terms.record();
+    return terms.record().get();
   }
 
   /** Where the first pass starts: the given design, else the base. */

@@ -9,9 +9,11 @@ import org.scantling.confirm.JointBraceChecks;
 import org.scantling.confirm.JointCrossing;
 import org.scantling.confirm.JointFix;
 import org.scantling.confirm.JointForces;
+import org.scantling.confirm.JointRailChecks;
 import org.scantling.confirm.JointRules;
 import org.scantling.confirm.JointSeatChecks;
 import org.scantling.confirm.Material;
+import org.scantling.confirm.TopLoads;
 import org.scantling.design.Structure;
 import org.scantling.reasons.Checked;
 import org.scantling.tables.JointRow;
@@ -34,8 +36,28 @@ final class JointBench {
     return switch (row.question()) {
       case CROSSBEAM_JOINT, HEADER_JOINT, BRACE_JOINT ->
           bench.ledger().checks(given(row), () -> worked(row));
+      case RAIL_JOINT -> rail(row);
       default -> List.of();
     };
+  }
+
+  private List<Checked> rail(JointRow row) {
+    JointRailChecks.Rail rail =
+        new JointRailChecks.Rail(
+            bench.timber(RAIL_SIZE), bench.timber(POST_SIZE), bench.answers().number(RAIL_NOTCH));
+    double bayIn = bench.geometry().plan().bayIn();
+    double halfSideIn2 = bayIn * bench.geometry().posts().heightIn() / 2;
+    JointRailChecks.Loads loads =
+        new JointRailChecks.Loads(
+            bench.wind().onRailLb(),
+            TopLoads.lbPerIn(bench.topLoads().vinePsf(), halfSideIn2),
+            bench.topLoads().personLb(),
+            bayIn);
+    return bench
+        .ledger()
+        .checks(
+            List.of(row, rail, loads),
+            () -> new JointRailChecks(rail, loads, rules.get()).of(table.fix(row)));
   }
 
   /** All that a joint depends on; the headers and the braced frames follow from it. */

@@ -48,6 +48,16 @@ final class Ledger {
     this.keeps = keeps;
   }
 
+  /** True where one run finds what another has worked out. */
+  boolean shared() {
+    return keeps == Keeps.MANY_RUNS;
+  }
+
+  /** An empty ledger of the same kind, for another thread. */
+  Ledger another() {
+    return new Ledger(keeps);
+  }
+
   /**
    * True where a phase for which nothing changed since the pass before need not be worked again.
    */

@@ -46,7 +46,9 @@ final class LoadWorks {
     facts.add(vine);
     facts.addAll(job.tables().live().rows());
     facts.addAll(job.tables().snow().rows());
-    facts.add(flatSnow());
+    FlatRoofSnow snow = snow();
+    facts.add(flatSnow(snow));
+    facts.add(lowSlopeSnow(snow));
     facts.add(covered(top, vine));
     facts.add(
         new Worked(
@@ -59,25 +61,43 @@ final class LoadWorks {
     return facts;
   }
 
-  private Worked flatSnow() {
+  private FlatRoofSnow snow() {
     Tables tables = job.tables();
-    NumberRow importance =
-        tables.snow("snow.importance." + job.site().preferences().riskCategory());
     SnowFactors factors =
         new SnowFactors(
             exposure().snowExposureFactor(),
             tables.snow("snow.thermal.open-air").amount(),
-            importance.amount());
-    FlatRoofSnow snow = FlatRoofSnow.of(answers.number(GROUND_SNOW), factors);
+            importance().amount());
+    return FlatRoofSnow.of(
+        answers.number(GROUND_SNOW), factors, tables.snow("snow.low-slope-limit").amount());
+  }
+
+  private NumberRow importance() {
+    return job.tables().snow("snow.importance." + job.site().preferences().riskCategory());
+  }
+
+  private Worked flatSnow(FlatRoofSnow snow) {
     return new Worked(
         "snow.flat",
         FLAT_SNOW,
         snow.flatRoofSnowPsf(),
         Evidence.saw("ground", Measure.psf(snow.groundSnowPsf()))
-            .and("exposureFactor", Measure.ratio(factors.exposureFactor()))
-            .and("thermalFactor", Measure.ratio(factors.thermalFactor()))
-            .and("importanceFactor", Measure.ratio(factors.importanceFactor())),
-        importance.source());
+            .and("exposureFactor", Measure.ratio(snow.factors().exposureFactor()))
+            .and("thermalFactor", Measure.ratio(snow.factors().thermalFactor()))
+            .and("importanceFactor", Measure.ratio(snow.factors().importanceFactor())),
+        importance().source());
+  }
+
+  private Worked lowSlopeSnow(FlatRoofSnow snow) {
+    NumberRow limit = job.tables().snow("snow.low-slope-limit");
+    return new Worked(
+        "snow.low-slope",
+        FLAT_SNOW,
+        snow.lowSlopeMinimumPsf(),
+        Evidence.saw("ground", Measure.psf(snow.groundSnowPsf()))
+            .and("limit", Measure.psf(limit.amount()))
+            .and("importanceFactor", Measure.ratio(snow.factors().importanceFactor())),
+        limit.source());
   }
 
   private Worked covered(OpenTop top, VineRow vine) {

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.scantling.quantity.Unit;
 import org.scantling.reasons.Answer;
 import org.scantling.reasons.DeadEnd;
 import org.scantling.reasons.Fact;
@@ -17,10 +16,8 @@ import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Relied;
 import org.scantling.reasons.Shortfall;
-import org.scantling.reasons.SizeOf;
 import org.scantling.reasons.Yardstick;
 import org.scantling.rulebase.Fired;
-import org.scantling.tables.SizeRow;
 
 /**
  * One run through all phases, starting from the answers of the run before. What a design fixes is
@@ -152,7 +149,7 @@ final class Pass {
     List<Fact> told = new ArrayList<>();
     for (Answer answer : answers.all()) {
       told.add(answer);
-      size(answer).ifPresent(told::add);
+      job.stock().behind(answer).ifPresent(told::add);
     }
     told.addAll(deadEnds);
     told.addAll(easing.facts());
@@ -161,18 +158,6 @@ final class Pass {
       told.addAll(easing.beyondPublished(confirmation()));
     }
     return told;
-  }
-
-  /** The timber behind the answer to a size question. */
-  private Optional<SizeOf> size(Answer answer) {
-    return switch (answer.question()) {
-      case CROSSBEAM_SIZE, HEADER_SIZE, POST_SIZE, RAIL_SIZE, BRACE_SIZE -> {
-        SizeRow row = job.stock().row(answer.option());
-        int plies = Stock.plies(answer.option());
-        yield Optional.of(new SizeOf(answer.question(), plies, row.thicknessIn(), row.widthIn()));
-      }
-      default -> Optional.empty();
-    };
   }
 
   /** Where nothing is built, what holds whatever an engineer may make of it. */
@@ -214,7 +199,7 @@ final class Pass {
 
   private Verdict resolve(Question question, Desk desk, List<Fired> findings) {
     return question.numeric()
-        ? new NumberResolver(question, rounding(question), findings).resolve()
+        ? new NumberResolver(question, Rounding.of(question, job.metric()), findings).resolve()
         : new OptionResolver(question, desk.options(question), findings, floor(question, desk))
             .keeping(left(question))
             .resolve();
@@ -257,18 +242,5 @@ final class Pass {
         .map(verdict -> new Relied(verdict.reasons().get(0).note().id()))
         .distinct()
         .toList();
-  }
-
-  private Rounding rounding(Question question) {
-    boolean metric = job.metric();
-    return switch (question) {
-      case FOOTING_DEPTH, HOLE_DIAMETER -> metric ? Rounding.UP_TO_25_MM : Rounding.UP_TO_INCH;
-      case ROW_SPACING, POST_HEIGHT -> metric ? Rounding.UP_TO_MM : Rounding.UP_TO_SIXTEENTH;
-      case BAY, CROSSBEAM_SPACING, CLEAR_WIDTH, HEADROOM, FROST_DEPTH -> Rounding.NONE;
-      default ->
-          question.unit() != Unit.INCH
-              ? Rounding.NONE
-              : metric ? Rounding.DOWN_TO_MM : Rounding.DOWN_TO_SIXTEENTH;
-    };
   }
 }

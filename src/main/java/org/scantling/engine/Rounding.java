@@ -1,6 +1,8 @@
 package org.scantling.engine;
 
 import org.scantling.quantity.Inches;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Question;
 
 /** How an answer in inches is rounded, once, in a named direction. */
 enum Rounding {
@@ -19,6 +21,19 @@ enum Rounding {
   /** A negative step rounds down. */
   Rounding(double stepIn) {
     this.stepIn = stepIn;
+  }
+
+  /** How the answer to a question is rounded, on a tape in inches or in millimetres. */
+  static Rounding of(Question question, boolean metric) {
+    return switch (question) {
+      case FOOTING_DEPTH, HOLE_DIAMETER -> metric ? UP_TO_25_MM : UP_TO_INCH;
+      case ROW_SPACING, POST_HEIGHT -> metric ? UP_TO_MM : UP_TO_SIXTEENTH;
+      case BAY, CROSSBEAM_SPACING, CLEAR_WIDTH, HEADROOM, FROST_DEPTH -> NONE;
+      default -> {
+        boolean length = question.unit() == Unit.INCH;
+        yield length ? metric ? DOWN_TO_MM : DOWN_TO_SIXTEENTH : NONE;
+      }
+    };
   }
 
   double round(double value) {

@@ -8,8 +8,10 @@ import java.util.Optional;
 import org.scantling.confirm.Material;
 import org.scantling.confirm.Materials;
 import org.scantling.confirm.Service;
+import org.scantling.reasons.Answer;
 import org.scantling.reasons.Candidate;
 import org.scantling.reasons.Question;
+import org.scantling.reasons.SizeOf;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.Tables;
 
@@ -66,6 +68,18 @@ final class Stock {
   Candidate.Size candidate(Question question, String option) {
     SizeRow row = row(option);
     return new Candidate.Size(question, option, plies(option), row.thicknessIn(), row.widthIn());
+  }
+
+  /** The timber behind the answer to a size question; empty for any other. */
+  Optional<SizeOf> behind(Answer answer) {
+    return switch (answer.question()) {
+      case CROSSBEAM_SIZE, HEADER_SIZE, POST_SIZE, RAIL_SIZE, BRACE_SIZE -> {
+        SizeRow row = row(answer.option());
+        int plies = plies(answer.option());
+        yield Optional.of(new SizeOf(answer.question(), plies, row.thicknessIn(), row.widthIn()));
+      }
+      default -> Optional.empty();
+    };
   }
 
   /** The option in that species and grade outdoors; empty where the standard has no such grade. */

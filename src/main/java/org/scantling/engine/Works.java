@@ -110,33 +110,10 @@ final class Works {
             Evidence.saw("proven", Measure.inches(base.crossbeams().overhangIn()))
                 .and("provenSpan", Measure.inches(base.plan().rowSpacingIn()))
                 .and("span", Measure.inches(spanIn))));
-    facts.addAll(stockOverhangs(wantedIn));
+    StockOverhangs stock = new StockOverhangs(job, answers, geometry());
+    stock.crossbeam(wantedIn).ifPresent(facts::add);
+    stock.header().ifPresent(facts::add);
     return facts;
-  }
-
-  /**
-   * The overhang, nearest to the wanted one, at which a crossbeam is exactly as long as the yard
-   * sells.
-   */
-  private List<Fact> stockOverhangs(double wantedIn) {
-    Geometry geometry = geometry();
-    double fixedIn = answers.number(ROW_SPACING) + geometry.seatBreadthIn();
-    List<Double> lengths =
-        job.tables().stockLengths(job.stock().row(answers.option(CROSSBEAM_SIZE))).lengthsIn();
-    return lengths.stream()
-        .map(length -> (length - fixedIn) / 2)
-        .filter(overhang -> overhang > 0)
-        .min((a, b) -> Double.compare(Math.abs(a - wantedIn), Math.abs(b - wantedIn)))
-        .map(
-            overhang ->
-                List.<Fact>of(
-                    geometry(
-                        "crossbeam.overhang.stock",
-                        CROSSBEAM_OVERHANG,
-                        overhang,
-                        Evidence.saw("wanted", Measure.inches(wantedIn))
-                            .and("sold", Measure.inches(fixedIn + 2 * overhang)))))
-        .orElse(List.of());
   }
 
   private List<Fact> crossbeams() {
@@ -223,7 +200,7 @@ final class Works {
     FootingWork footing = bench.footing();
     double diameterIn = answers.find(HOLE_DIAMETER).map(each -> each.number()).orElse(leastHole());
     NonConstrainedEmbedment held = footing.embedment(diameterIn);
-    VerticalBearing borne = footing.bearing(diameterIn);
+    VerticalBearing borne = footing.wideEnough(job.tables().thumb("footing.deepest").amount());
     double deepestIn = job.tables().thumb("footing.pressure-depth-most").amount();
     List<Fact> facts = new ArrayList<>();
     facts.add(
@@ -253,6 +230,10 @@ final class Works {
             FOOTING_DEPTH,
             Double.isFinite(liftIn) ? liftIn : deepestIn,
             Evidence.none()));
+    if (bench.onBrackets()) {
+      double slidIn = footing.slidingDepthIn(diameterIn, deepestIn);
+      facts.add(worked("footing.sliding", FOOTING_DEPTH, slidIn, Evidence.none()));
+    }
     return facts;
   }
 
@@ -288,7 +269,7 @@ final class Works {
     return new Worked(check, question, number, evidence, job.tables().check(check).source());
   }
 
-  private static Worked geometry(String id, Question question, double number, Evidence evidence) {
+  static Worked geometry(String id, Question question, double number, Evidence evidence) {
     return new Worked(id, question, number, evidence, GEOMETRY);
   }
 }

@@ -7,7 +7,8 @@
  * org.scantling.intake.Vocabulary}. Nothing is filled in silently: what a file leaves out is named
  * in {@link org.scantling.intake.Intake}.
  *
- * <p>May depend on: quantity, design. Entry points: {@link org.scantling.intake.SiteReader}, {@link
- * org.scantling.intake.DesignReader}, {@link org.scantling.intake.DesignWriter}.
+ * <p>May depend on: quantity, design, reasons, tables. Entry points: {@link
+ * org.scantling.intake.SiteReader}, {@link org.scantling.intake.DesignReader}, {@link
+ * org.scantling.intake.DesignWriter}.
  */
 package org.scantling.intake;

@@ -17,7 +17,6 @@ import org.scantling.quantity.Require;
 public record FlatRoofSnow(
     double groundSnowPsf, SnowFactors factors, double flatRoofSnowPsf, double lowSlopeMinimumPsf) {
   private static final double GROUND_TO_ROOF = 0.7;
-  private static final double MINIMUM_UP_TO_PSF = 20;
 
   public FlatRoofSnow {
     Require.zeroOrMore("ground snow", groundSnowPsf, "psf");
@@ -28,19 +27,21 @@ public record FlatRoofSnow(
    *
    * @param groundSnowPsf p_g, psf, zero or more
    * @param factors C_e, C_t and I_s
+   * @param minimumUpToPsf ground snow up to which the low-slope minimum is the ground snow itself,
+   *     20 psf in the standard
    * @return p_f = 0.7 C_e C_t I_s p_g, psf, and the low-slope minimum beside it
    * @throws IllegalArgumentException if the ground snow is negative or not finite
    *     <p>Source: ASCE 7, 2016, sections 7.3 and 7.3.4
    *     <p>Worked number: 20 psf on the ground, C_e 0.9, C_t 1.2, I_s 1.0 give 15.12 psf.
    */
-  public static FlatRoofSnow of(double groundSnowPsf, SnowFactors factors) {
+  public static FlatRoofSnow of(double groundSnowPsf, SnowFactors factors, double minimumUpToPsf) {
     double flatRoofPsf =
         GROUND_TO_ROOF
             * factors.exposureFactor()
             * factors.thermalFactor()
             * factors.importanceFactor()
             * groundSnowPsf;
-    double minimumPsf = factors.importanceFactor() * Math.min(groundSnowPsf, MINIMUM_UP_TO_PSF);
+    double minimumPsf = factors.importanceFactor() * Math.min(groundSnowPsf, minimumUpToPsf);
     return new FlatRoofSnow(groundSnowPsf, factors, flatRoofPsf, minimumPsf);
   }
 }

@@ -15,9 +15,6 @@ import org.scantling.quantity.Require;
  * @param downforcePsf the strongest press on either half in any case, psf, zero or more
  */
 public record FreeRoofWind(List<Pressures> cases, double upliftPsf, double downforcePsf) {
-  private static final double LEAST_HEIGHT_TO_LENGTH_RATIO = 0.25;
-  private static final double MOST_HEIGHT_TO_LENGTH_RATIO = 1.0;
-
   /**
    * Pressures of one load case, plus downward.
    *
@@ -59,21 +56,5 @@ public record FreeRoofWind(List<Pressures> cases, double upliftPsf, double downf
       downforcePsf = Math.max(downforcePsf, Math.max(windwardPsf, leewardPsf));
     }
     return new FreeRoofWind(cases, upliftPsf, downforcePsf);
-  }
-
-  /**
-   * Tells whether the free-roof figures were made for such proportions.
-   *
-   * @param heightIn mean height of the top, in, above zero
-   * @param lengthIn length of the top along the wind, in, above zero
-   * @return true while height over length lies from 0.25 to 1.0
-   *     <p>Source: ASCE 7, 2016, figures 27.3-4 to 27.3-7 (limits from memory)
-   *     <p>Worked number: a top 96 in up and 74 in across the walk is outside (1.30).
-   */
-  public static boolean insideFigureLimits(double heightIn, double lengthIn) {
-    double heightToLengthRatio =
-        Require.positive("height", heightIn, "in") / Require.positive("length", lengthIn, "in");
-    return heightToLengthRatio >= LEAST_HEIGHT_TO_LENGTH_RATIO
-        && heightToLengthRatio <= MOST_HEIGHT_TO_LENGTH_RATIO;
   }
 }

@@ -14,4 +14,9 @@ public record NetPressureCoefficients(double windwardFactor, double leewardFacto
     Require.finite("net pressure coefficient, windward", windwardFactor, "");
     Require.finite("net pressure coefficient, leeward", leewardFactor, "");
   }
+
+  /** The same on both halves: what a figure's worst half asks, taken for the whole top. */
+  public static NetPressureCoefficients even(double factor) {
+    return new NetPressureCoefficients(factor, factor);
+  }
 }

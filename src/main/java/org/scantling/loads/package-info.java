@@ -7,7 +7,7 @@
  *
  * <p>May depend on: {@code org.scantling.quantity}. Entry points: {@link
  * org.scantling.loads.FlatRoofSnow}, {@link org.scantling.loads.OpenTop}, {@link
- * org.scantling.loads.VelocityPressure}, {@link org.scantling.loads.LatticeWind}, {@link
+ * org.scantling.loads.VelocityPressure}, {@link org.scantling.loads.SideWind}, {@link
  * org.scantling.loads.LoadCombination}.
  */
 package org.scantling.loads;

@@ -6,6 +6,7 @@ import java.util.List;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
+import org.scantling.reasons.Finding;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Weight;
@@ -84,8 +85,13 @@ final class WhySection {
         decision
             .base()
             .map(base -> ", was " + voice.say(decision.question(), base))
-            .orElse(row.joint() ? ", stronger than usual" : ", new here");
+            .orElse(stronger(row, decision) ? ", stronger than usual" : ", new here");
     return proposed(decision) + was + ". " + reason(decision) + causes(decision);
+  }
+
+  /** A base has no record of its joints; one that a check drove past the usual is stronger. */
+  private static boolean stronger(SubjectRow row, Decision decision) {
+    return row.joint() && decision.governing().finding() instanceof Finding.Reject;
   }
 
   private String causes(Decision decision) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.scantling.design.Geometry;
 import org.scantling.design.Structure;
+import org.scantling.quantity.Length;
 import org.scantling.reasons.Question;
 import org.scantling.tables.FastenerRow;
 import org.scantling.tables.JointRow;
@@ -45,17 +46,13 @@ final class Braces {
   private List<Placed> acrossTheWalk() {
     List<Placed> braces = new ArrayList<>();
     double beamIn = built.member("crossbeam").depthIn();
-    double middleOverIn =
-        (built.paired() ? 0 : geometry.headers().depthIn() - geometry.headers().notchIn())
-            - geometry.crossbeams().notchIn()
-            + beamIn / 2;
     for (int row = 0; row < 2; row++) {
       int toWalk = row == 0 ? 1 : -1;
       for (int post = 0; post < top.posts(); post++) {
         int side = post == top.posts() - 1 ? -1 : 1;
         double offIn = side * (geometry.posts().breadthIn() + member.breadthIn()) / 2;
         double rowIn = row * geometry.plan().rowSpacingIn();
-        double beamUpIn = top.topIn(post) + middleOverIn;
+        double beamUpIn = top.topIn(post) + crossbeamOverIn();
         double alongIn = top.alongIn(post) + offIn;
         Point foot = new Point(alongIn, rowIn, beamUpIn - legIn);
         Point head = new Point(alongIn, rowIn + toWalk * legIn, beamUpIn);
@@ -86,8 +83,7 @@ final class Braces {
 
   private Placed along(int row, int post, int towards, boolean outside) {
     double beamIn = geometry.headers().depthIn();
-    double middleOverIn = built.paired() ? -beamIn / 2 : beamIn / 2 - geometry.headers().notchIn();
-    double beamUpIn = top.topIn(post) + middleOverIn;
+    double beamUpIn = top.topIn(post) + headerOverIn();
     int outward = row == 0 ? -1 : 1;
     double faceIn = beamFaceIn() + member.breadthIn() / 2;
     double acrossIn =
@@ -95,6 +91,24 @@ final class Braces {
     Point foot = new Point(top.alongIn(post), acrossIn, beamUpIn - legIn);
     Point head = new Point(top.alongIn(post) + towards * legIn, acrossIn, beamUpIn);
     return placed(foot, head, beamIn);
+  }
+
+  /** Middle of the crossbeams over the top of the post. */
+  private double crossbeamOverIn() {
+    double headerTopIn =
+        built.paired() ? 0 : geometry.headers().depthIn() - geometry.headers().notchIn();
+    return headerTopIn - geometry.crossbeams().notchIn() + built.member("crossbeam").depthIn() / 2;
+  }
+
+  /** Middle of the headers over the top of the post, negative where they are bolted to it. */
+  private double headerOverIn() {
+    double beamIn = geometry.headers().depthIn();
+    return built.paired() ? -beamIn / 2 : beamIn / 2 - geometry.headers().notchIn();
+  }
+
+  /** How far below the top of its post the foot of a brace is bolted. */
+  double footBelowTopIn(boolean acrossTheWalk) {
+    return legIn - (acrossTheWalk ? crossbeamOverIn() : headerOverIn());
   }
 
   /** From the middle of the row to the side of what the brace meets overhead. */
@@ -139,17 +153,27 @@ final class Braces {
         bores);
   }
 
+  double holeIn() {
+    double boltIn = built.fastener(built.joint(Question.BRACE_JOINT)).orElseThrow().diameterIn();
+    return boltIn + built.tables().factor("bolt-hole.over-most").amount();
+  }
+
   /** On the middle line, about the middle of the lap. */
   private List<Bore> bores(double atIn) {
     List<Bore> bores = new ArrayList<>();
     JointRow joint = built.joint(Question.BRACE_JOINT);
     FastenerRow bolt = built.fastener(joint).orElseThrow();
-    double holeIn = bolt.diameterIn() + built.tables().factor("bolt-hole.over-most").amount();
     double apartIn =
         built.tables().factor("bolt-geometry.row.parallel.full").amount() * bolt.diameterIn();
     for (int i = 0; i < joint.count(); i++) {
       double offIn = (i - (joint.count() - 1) / 2.0) * apartIn;
-      bores.add(new Bore("side", built.tape().nearest(atIn + offIn), 0, holeIn, bolt.name()));
+      bores.add(
+          new Bore(
+              "side",
+              built.tape().nearest(atIn + offIn),
+              0,
+              holeIn(),
+              Length.inches(bolt.diameterIn()) + " bolt"));
     }
     return bores;
   }

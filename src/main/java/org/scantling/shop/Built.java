@@ -8,6 +8,8 @@ import org.scantling.design.BaseDesign;
 import org.scantling.design.Geometry;
 import org.scantling.design.Site;
 import org.scantling.design.Structure;
+import org.scantling.quantity.Measure;
+import org.scantling.quantity.Unit;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
@@ -16,6 +18,7 @@ import org.scantling.tables.FastenerRow;
 import org.scantling.tables.JointRow;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.Tables;
+import org.scantling.tables.Yard;
 
 /** What the lists read of a proposal, its site and the tables. */
 final class Built {
@@ -23,11 +26,12 @@ final class Built {
   private final Structure structure;
   private final Site site;
   private final Tables tables;
+  private final Optional<Yard> yard;
 
   /**
    * @throws IllegalArgumentException when the proposal holds no structure
    */
-  Built(Proposal proposal, Site site, Tables tables) {
+  Built(Proposal proposal, Site site, Tables tables, Optional<Yard> yard) {
     if (!(proposal.result() instanceof Proposal.Result.Proposed done)) {
       throw new IllegalArgumentException(
           "'" + proposal.title() + "' needs an engineer, so there is nothing to list");
@@ -36,6 +40,7 @@ final class Built {
     this.structure = done.structure();
     this.site = site;
     this.tables = tables;
+    this.yard = yard;
   }
 
   String title() {
@@ -146,8 +151,23 @@ final class Built {
     return tables.size(site.base().crossbeams().size()).widthIn();
   }
 
+  /** The lengths of a size that can be bought. */
+  Sold sold(String size) {
+    return Sold.of(size, tables, yard);
+  }
+
+  /** A number of the shop table, its lengths rounded to what is read on the tape here. */
+  Measure shopMeasure(String id) {
+    Measure measure = tables.shop(id).measure();
+    return measure.unit() == Unit.INCH ? Measure.inches(tape().handy(measure.amount())) : measure;
+  }
+
   double shop(String id) {
-    return tables.shop(id).amount();
+    return shopMeasure(id).amount();
+  }
+
+  Optional<Decision> decision(Question question) {
+    return proposal.decision(question);
   }
 
   private Optional<String> word(Question question) {

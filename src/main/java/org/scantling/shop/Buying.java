@@ -8,12 +8,15 @@ import java.util.OptionalLong;
  *
  * @param lines timber first, then fixings, what the ground takes, and the climbers' wires
  * @param timber how each size is sawn
+ * @param savings what small changes to lengths spare
  * @param totals sums
  */
-public record Buying(List<BuyingLine> lines, List<TimberPlan> timber, Totals totals) {
+public record Buying(
+    List<BuyingLine> lines, List<TimberPlan> timber, List<Saving> savings, Totals totals) {
   public Buying {
     lines = List.copyOf(lines);
     timber = List.copyOf(timber);
+    savings = List.copyOf(savings);
   }
 
   /**

@@ -16,6 +16,15 @@ final class BuyingJson {
     money(totals, "timberCost", buying.totals().timberCents());
     ArrayNode lines = root.putArray("lines");
     buying.lines().forEach(each -> line(each, lines.addObject()));
+    ArrayNode savings = root.putArray("savings");
+    for (Saving each : buying.savings()) {
+      ObjectNode node = savings.addObject().put("what", each.what()).put("size", each.size());
+      ListJson.number(node, "fromIn", each.fromIn());
+      ListJson.number(node, "toIn", each.toIn());
+      ListJson.number(node, "lengthIn", each.lengthIn());
+      node.put("joint", each.joint());
+      money(node, "cost", each.cents());
+    }
     ArrayNode timber = root.putArray("sawing");
     buying.timber().forEach(each -> plan(each, timber.addObject()));
   }

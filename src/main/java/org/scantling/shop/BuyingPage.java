@@ -23,6 +23,8 @@ final class BuyingPage {
     BuyingPage list = new BuyingPage(buying, said, page);
     list.totals();
     list.section("timber", "Timber");
+    list.treatment();
+    list.savings();
     list.section("fixings", "Fixings");
     list.section("ground", "For the ground");
     list.section("climbers", "For the climbers");
@@ -50,6 +52,39 @@ final class BuyingPage {
 
   private boolean somePrices() {
     return buying.timber().stream().anyMatch(each -> each.result().cents().isPresent());
+  }
+
+  private void treatment() {
+    if (buying.timber().stream().anyMatch(each -> each.stock().forTheGround())) {
+      page.paragraph(
+          "What does not say treated stands clear of the ground: treated for that (UC3B), or the"
+              + " heartwood of a kind that lasts.");
+    }
+  }
+
+  /** What lengths that were changed a little for the yard's sake spare. */
+  private void savings() {
+    List<Block.Item> items = new ArrayList<>();
+    for (Saving saving : buying.savings()) {
+      String money =
+          saving.cents().isPresent() ? ", " + said.money(saving.cents().getAsLong()) : "";
+      items.add(
+          new Block.Item(
+              Said.capital(saving.what()),
+              said.length(saving.toIn())
+                  + " instead of "
+                  + said.length(saving.fromIn())
+                  + (saving.joint()
+                      ? ", which is longer than the yard sells: no joint, no special order"
+                      : " spares "
+                          + said.length(saving.lengthIn())
+                          + " of "
+                          + saving.size()
+                          + money)));
+    }
+    if (!items.isEmpty()) {
+      page.heading("Spared by a small change").items(items);
+    }
   }
 
   private void section(String section, String heading) {
@@ -84,6 +119,11 @@ final class BuyingPage {
         page.paragraph(name(plan) + ": " + proof(plan.result()));
         page.add(new Block.Grid(rows(plan)));
       }
+    }
+    if (buying.timber().stream().anyMatch(TimberPlan::usesWholeSticks)) {
+      page.paragraph(
+          "A piece as long as its stick is not cut to length: pick sticks that are that long and"
+              + " square at both ends.");
     }
   }
 

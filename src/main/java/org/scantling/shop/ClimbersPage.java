@@ -39,19 +39,10 @@ final class ClimbersPage {
       items.add(
           new Block.Item(
               Said.capital(run.where()),
-              Said.counted(run.times(), "run", "runs")
-                  + " of "
-                  + said.length(run.lengthIn())
-                  + ", "
-                  + (upright
-                      ? run.wires() + " upright wires each, from the first post of the bay at "
-                      : "level, over the ground at ")
-                  + said.lengths(run.heightsIn())
+              (upright ? upright(run, said) : level(run, said))
                   + "; "
-                  + run.eyes()
-                  + " eyes and "
-                  + (run.holes() == 0 ? "no holes" : run.holes() + " holes")
-                  + " to a run"));
+                  + Said.counted(run.times(), "such run", "such runs")
+                  + " in all"));
     }
     page.heading("Wires").items(items);
     page.paragraph(
@@ -60,8 +51,39 @@ final class ClimbersPage {
             + " of wire, "
             + climbers.eyes()
             + " eyes, "
-            + climbers.holes()
-            + " holes through "
-            + (climbers.runs().get(0).way().equals("upright") ? "rails." : "pickets."));
+            + (climbers.holes() > 0 ? climbers.holes() + " holes through rails." : "no holes."));
+  }
+
+  private static String upright(Climbers.WireRun run, Said said) {
+    String holes =
+        run.holes() > 0
+            ? "up through a hole in the rail, over an eye under the header and down again: "
+            : "up from an eye on a peg in the ground, over an eye under the header and down again: ";
+    return "one run of "
+        + said.length(run.lengthIn())
+        + ", "
+        + holes
+        + Said.counted(run.wires(), "upright wire", "upright wires")
+        + " at "
+        + said.lengths(run.heightsIn())
+        + " from the middle of the bay's first post; "
+        + counts(run);
+  }
+
+  private static String level(Climbers.WireRun run, Said said) {
+    return Said.counted(run.heightsIn().size(), "run", "runs")
+        + " of "
+        + said.length(run.lengthIn())
+        + ", through eyes in the outer faces of the posts, over the ground at "
+        + said.lengths(run.heightsIn())
+        + "; "
+        + counts(run);
+  }
+
+  private static String counts(Climbers.WireRun run) {
+    String eyes = Said.counted(run.eyes(), "eye", "eyes");
+    return run.holes() > 0
+        ? eyes + " and " + Said.counted(run.holes(), "hole", "holes") + " to a run"
+        : eyes + " to a run";
   }
 }

@@ -77,6 +77,28 @@ final class CutListPage {
     if (lists.pieces().of("header").stream().anyMatch(each -> bolted(each))) {
       page.paragraph("The posts are bored where they stand, through the holes of the boards.");
     }
+    lists.sunkHeads().ifPresent(this::sunk);
+    lists
+        .footOverGroundIn()
+        .ifPresent(
+            footIn ->
+                page.paragraph(
+                    "The foot of a post is taken to stand "
+                        + said.length(footIn)
+                        + " over the ground. Where bracket and crown hold it higher, cut the housings"
+                        + " lower by as much."));
+  }
+
+  private void sunk(Lists.SunkHeads heads) {
+    page.paragraph(
+        "Holes on the top of a header are sunk "
+            + said.length(heads.deepIn())
+            + " deep, "
+            + said.length(heads.wideIn())
+            + " wide, for head and washer: crossbeams lie over them. Lead holes in the posts, bored"
+            + " through them, are "
+            + said.length(heads.leadIn())
+            + " wide.");
   }
 
   private static boolean bolted(Piece header) {
@@ -103,14 +125,20 @@ final class CutListPage {
         + recess.face()
         + ", "
         + said.length(recess.widthIn())
-        + " wide for a "
+        + " wide for "
+        + (overAJoint(recess) ? "half of a " : "a ")
         + recess.seat().role()
         + " of "
-        + said.length(recess.seat().widthIn())
+        + said.length(overAJoint(recess) ? lists.postIn() : recess.seat().widthIn())
         + ", "
         + said.length(recess.depthIn())
         + " deep"
         + (through ? "." : ", " + said.length(recess.acrossIn()) + " across.");
+  }
+
+  /** Where pieces of a header meet over a post, each sits on its half. */
+  private boolean overAJoint(Recess recess) {
+    return recess.seat().role().equals("post") && recess.seat().widthIn() < 0.75 * lists.postIn();
   }
 
   private void bores(Piece piece, List<Block.Item> items) {
@@ -161,7 +189,7 @@ final class CutListPage {
     if (lists.pieces().all().stream().anyMatch(CutListPage::offMiddle)) {
       page.paragraph(
           "In brackets: how far a hole lies off the middle line of its face; plus is towards the top"
-              + " edge of a side, towards the far row on a top.");
+              + " edge of a side, and on a top to the left, looking from the first end.");
     }
   }
 

@@ -68,7 +68,11 @@ final class Fixings {
     if (built.has("rail")) {
       JointRow joint = built.joint(Question.RAIL_JOINT);
       int ends = 2 * pieces.count("rail");
-      built.fastener(joint).ifPresent(each -> add(each, joint.count() * ends, "rails to posts"));
+      built
+          .fastener(joint)
+          .ifPresentOrElse(
+              each -> add(each, joint.count() * ends, "rails to posts"),
+              () -> parts("angle bracket", joint, ends, "rails to posts"));
     }
   }
 
@@ -157,7 +161,7 @@ final class Fixings {
         what
             + " with its maker's fasteners, each joint rated for "
             + Math.round(joint.ratedLiftLb().orElse(0))
-            + " lb of lift and "
+            + (joint.question() == Question.RAIL_JOINT ? " lb of weight and " : " lb of lift and ")
             + Math.round(joint.ratedSideLb().orElse(0))
             + " lb sideways";
     add(new Fixing(joint.id(), rated, joint.count() * joints, use));

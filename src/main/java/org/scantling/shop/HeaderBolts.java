@@ -3,6 +3,7 @@ package org.scantling.shop;
 import java.util.ArrayList;
 import java.util.List;
 import org.scantling.design.BoltPattern;
+import org.scantling.quantity.Length;
 import org.scantling.reasons.Question;
 import org.scantling.tables.FastenerRow;
 import org.scantling.tables.JointRow;
@@ -41,8 +42,9 @@ final class HeaderBolts {
         built.tables().factor("bolt-rows.apart-longest").amount());
   }
 
-  FastenerRow bolt() {
-    return bolt;
+  /** Without a length: that goes by what the bolt passes through. */
+  String name() {
+    return Length.inches(bolt.diameterIn()) + " bolt";
   }
 
   double holeIn() {

@@ -148,7 +148,7 @@ final class Headers {
                   new Marking(tape, run.lengthIn()).at(atIn - run.firstIn()),
                   tape.nearest(member.depthIn() / 2 - spot.belowIn()),
                   bolts.holeIn(),
-                  bolts.bolt().name()));
+                  bolts.name()));
         }
       }
     }

@@ -20,7 +20,7 @@ public final class ListCsv {
     ListCsv csv = new ListCsv(lists, units);
     return switch (kind) {
       case CUT_LIST -> csv.cutList();
-      case BUYING -> csv.buying();
+      case BUYING -> new BuyingCsv(lists.buying(), csv.said).text();
       case SET_OUT -> csv.setOut();
       case ORDER -> csv.order();
       case CLIMBERS -> csv.climbers();
@@ -99,44 +99,13 @@ public final class ListCsv {
         .set("note", bore.what());
   }
 
-  private String buying() {
-    CsvTable table =
-        new CsvTable(
-            "section", "item", "buy", "unit", "needed", "spare", "quantity_unit", "for", "cost");
-    for (BuyingLine line : lists.buying().lines()) {
-      CsvTable.Row row =
-          table
-              .row()
-              .set("section", line.section())
-              .set("item", line.item())
-              .set("buy", line.bought())
-              .set("unit", line.unit())
-              .set("needed", line.needed().amount())
-              .set("spare", line.spare().amount())
-              .set("quantity_unit", line.needed().unit())
-              .set("for", line.use());
-      line.cents().ifPresent(cents -> row.set("cost", said.money(cents)));
-    }
-    for (TimberPlan plan : lists.buying().timber()) {
-      for (StickCut cut : plan.cuts()) {
-        table
-            .row()
-            .set("section", "sawing")
-            .set("item", plan.stock().size() + " x " + said.length(cut.lengthIn()))
-            .set("needed", cut.times())
-            .set("quantity_unit", "sticks")
-            .set("for", String.join(" ", cut.marks()));
-      }
-    }
-    return table.text();
-  }
-
   private String setOut() {
     SetOut setOut = lists.setOut();
     CsvTable table =
         new CsvTable(
             "kind",
             "name",
+            "post",
             "along_in",
             "on_ground_in",
             "across_in",
@@ -161,16 +130,28 @@ public final class ListCsv {
             .set("length", said.length(atIn));
       }
     }
+    for (SetOut.HeaderLine each : setOut.headers()) {
+      table
+          .row()
+          .set("kind", "header")
+          .set("name", each.line())
+          .set("note", String.join(", ", each.pieces()));
+    }
     setOut.spacers().forEach(each -> length(table, "spacer", each.where(), each.lengthIn()));
     for (SetOut.Tolerance each : setOut.tolerances()) {
       length(table, "tolerance", each.what(), each.withinIn())
-          .set("note", Said.source(each.source()));
+          .set("note", over(each) + Said.source(each.source()));
     }
     return table.text();
   }
 
+  private String over(SetOut.Tolerance tolerance) {
+    return tolerance.overIn() > 0 ? "in " + said.length(tolerance.overIn()) + "; " : "";
+  }
+
   private void post(CsvTable table, SetOut.PostMark post) {
     length(table, "post", post.name(), post.lengthIn())
+        .set("post", post.mark())
         .set("along_in", post.alongIn())
         .set("on_ground_in", post.onGroundIn())
         .set("across_in", post.acrossIn())

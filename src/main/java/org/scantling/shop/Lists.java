@@ -2,6 +2,7 @@ package org.scantling.shop;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.scantling.design.Site;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Proposal;
@@ -13,14 +14,12 @@ public final class Lists {
   private final Built built;
   private final Pieces pieces;
   private final Climbers climbers;
-  private final Optional<Yard> yard;
   private Buying buying;
 
-  private Lists(Built built, Optional<Yard> yard) {
+  private Lists(Built built) {
     this.built = built;
     this.pieces = Pieces.of(built);
     this.climbers = new Planting(built).climbers();
-    this.yard = yard;
   }
 
   /**
@@ -31,7 +30,7 @@ public final class Lists {
    * @throws IllegalArgumentException when the proposal holds no structure
    */
   public static Lists of(Proposal proposal, Site site, Tables tables, Optional<Yard> yard) {
-    return new Lists(new Built(proposal, site, tables), yard);
+    return new Lists(new Built(proposal, site, tables, yard));
   }
 
   public String title() {
@@ -43,6 +42,45 @@ public final class Lists {
     return pieces;
   }
 
+  /**
+   * Lag screws down through headers.
+   *
+   * @param deepIn how deep their heads are sunk
+   * @param wideIn bit for the heads
+   * @param leadIn hole for the thread in the post
+   */
+  record SunkHeads(double deepIn, double wideIn, double leadIn) {}
+
+  /** How the holes on the tops of headers are bored, where there are any. */
+  Optional<SunkHeads> sunkHeads() {
+    return pieces.of("header").stream()
+        .flatMap(piece -> piece.shape().bores().stream())
+        .filter(bore -> bore.face().equals("top"))
+        .findFirst()
+        .map(
+            bore ->
+                new SunkHeads(
+                    share("lag.head-sunk-share", bore),
+                    share("lag.head-wide-share", bore),
+                    share("lag.lead-share", bore)));
+  }
+
+  private double share(String row, Bore bore) {
+    return built.tape().nearest(built.shop(row) * bore.diameterIn());
+  }
+
+  /** Breadth of the posts. */
+  double postIn() {
+    return built.geometry().posts().breadthIn();
+  }
+
+  /** Where posts stand on brackets: how high over the ground their feet are. */
+  OptionalDouble footOverGroundIn() {
+    return built.inTheGround()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(-new TopLine(built).belowGroundIn(0));
+  }
+
   /** Pieces that are marked and cut together. */
   public List<Gang> gangs() {
     return Gang.of(pieces);
@@ -51,13 +89,13 @@ public final class Lists {
   /** Worked out once, when it is first asked for: sawing takes longest. */
   public Buying buying() {
     if (buying == null) {
-      buying = new Purchase(built, pieces, climbers, yard).buying();
+      buying = new Purchase(built, pieces, climbers).buying();
     }
     return buying;
   }
 
   public SetOut setOut() {
-    return new SettingOut(built).setOut();
+    return new SettingOut(built, pieces).setOut();
   }
 
   /** The order of work, its numbers in those units. */

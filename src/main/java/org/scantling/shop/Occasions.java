@@ -2,6 +2,7 @@ package org.scantling.shop;
 
 import java.util.Set;
 import java.util.TreeSet;
+import org.scantling.reasons.Question;
 
 /** What is true of a structure, in the words that the order of work asks for. */
 final class Occasions {
@@ -17,6 +18,8 @@ final class Occasions {
           "pads",
           "headers=on-top",
           "headers=paired",
+          "headers=lagged",
+          "headers=rated",
           "headers=cut",
           "top=level",
           "top=follows-ground",
@@ -25,7 +28,8 @@ final class Occasions {
           "rails",
           "pickets",
           "braces",
-          "wires",
+          "wires=bored",
+          "wires=plain",
           "plants",
           "middle-posts",
           "heavy",
@@ -49,7 +53,9 @@ final class Occasions {
     Occasions occasions = new Occasions(built, pieces);
     occasions.frame();
     occasions.ground();
-    occasions.when(!climbers.runs().isEmpty(), "wires");
+    boolean wired = !climbers.runs().isEmpty();
+    occasions.when(wired && climbers.holes() > 0, "wires=bored");
+    occasions.when(wired && climbers.holes() == 0, "wires=plain");
     occasions.when(!climbers.plants().isEmpty(), "plants");
     return occasions.here;
   }
@@ -63,6 +69,9 @@ final class Occasions {
   private void frame() {
     here.add("always");
     here.add(built.paired() ? "headers=paired" : "headers=on-top");
+    boolean lagged = built.joint(Question.HEADER_JOINT).way().equals("lagged");
+    when(!built.paired() && lagged, "headers=lagged");
+    when(!built.paired() && !lagged, "headers=rated");
     when(built.headerBays().size() > 1, "headers=cut");
     when(built.has("rail"), "rails");
     when(pieces.count("picket") > 0, "pickets");

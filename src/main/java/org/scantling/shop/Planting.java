@@ -109,7 +109,6 @@ final class Planting {
     double riseIn = upperIn() - lowerIn(way);
     double acrossIn = places.get(places.size() - 1) - places.get(0);
     double lengthIn = places.size() * riseIn + acrossIn + 2 * built.shop("wire.tail");
-    int between = Math.max(0, (int) Math.ceil(riseIn / way.eyesApartIn() - 1e-9) - 1);
     int each = railed ? 1 : 2;
     runs.add(
         new Climbers.WireRun(
@@ -118,7 +117,7 @@ final class Planting {
             places.size(),
             places,
             built.tape().nearest(lengthIn),
-            places.size() * (each + between),
+            places.size() * each,
             railed ? places.size() : 0,
             2 * geometry.plan().bays()));
   }
@@ -136,7 +135,7 @@ final class Planting {
     return places;
   }
 
-  /** Along the whole row, past every post, through the pickets. */
+  /** Along the whole row, on the outer faces of the posts, in front of the pickets. */
   private void levelWires(ClimberRow way, List<Climbers.WireRun> runs) {
     List<Double> heights = new ArrayList<>();
     double roomIn = upperIn() - lowerIn(way);
@@ -149,7 +148,8 @@ final class Planting {
       return;
     }
     int bays = geometry.plan().bays();
-    double stretch = new TopLine(built).stretchRatio();
+    // Level wires keep their height over the ground, so they fall with it.
+    double stretch = Math.hypot(1, built.slopeRatio());
     double lengthIn = geometry.lengthIn() * stretch + 2 * built.shop("wire.tail");
     int between = (int) Math.ceil(geometry.plan().bayIn() / way.eyesApartIn() - 1e-9) - 1;
     runs.add(
@@ -160,7 +160,7 @@ final class Planting {
             heights,
             built.tape().nearest(lengthIn),
             bays + 1 + bays * between,
-            bays * Pickets.inABay(built),
+            0,
             2 * heights.size()));
   }
 

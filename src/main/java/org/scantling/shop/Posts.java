@@ -17,12 +17,14 @@ final class Posts {
   private final Geometry geometry;
   private final TopLine top;
   private final Tape tape;
+  private final double spareIn;
 
   Posts(Built built) {
     this.built = built;
     this.geometry = built.geometry();
     this.top = new TopLine(built);
     this.tape = built.tape();
+    this.spareIn = new PostSpare(built).spareIn(longestIn());
   }
 
   List<Placed> all() {
@@ -42,6 +44,14 @@ final class Posts {
         + geometry.posts().breadthIn() / 2 * Math.abs(top.headerFallRatio());
   }
 
+  private double longestIn() {
+    double longestIn = 0;
+    for (int post = 0; post < top.posts(); post++) {
+      longestIn = Math.max(longestIn, lengthIn(post));
+    }
+    return longestIn;
+  }
+
   private Place place(int row, int post) {
     double acrossIn = row * geometry.plan().rowSpacingIn();
     Point foot = new Point(top.alongIn(post), acrossIn, top.footIn(post));
@@ -55,7 +65,7 @@ final class Posts {
         geometry.posts().breadthIn(),
         geometry.posts().breadthIn(),
         tape.nearest(lengthIn(post)),
-        built.shop("setout.post-spare"),
+        spareIn,
         ENDS,
         EndCut.square(),
         topCut(),

@@ -9,7 +9,6 @@ import java.util.OptionalLong;
 import java.util.TreeMap;
 import org.scantling.quantity.Length;
 import org.scantling.tables.PackRow;
-import org.scantling.tables.Yard;
 
 /** Writes the buying list. */
 final class Purchase {
@@ -18,23 +17,22 @@ final class Purchase {
   private final Built built;
   private final Pieces pieces;
   private final Climbers climbers;
-  private final Optional<Yard> yard;
   private final List<BuyingLine> lines = new ArrayList<>();
 
-  Purchase(Built built, Pieces pieces, Climbers climbers, Optional<Yard> yard) {
+  Purchase(Built built, Pieces pieces, Climbers climbers) {
     this.built = built;
     this.pieces = pieces;
     this.climbers = climbers;
-    this.yard = yard;
   }
 
   Buying buying() {
-    List<TimberPlan> timber = Timbers.of(built, pieces, yard);
+    List<TimberPlan> timber = Timbers.of(built, pieces);
     timber.forEach(this::timber);
     Fixings.of(built, pieces).forEach(this::fixing);
     ground();
     wires();
-    return new Buying(lines, timber, totals(timber));
+    List<Saving> savings = new Savings(built, pieces).of(timber);
+    return new Buying(lines, timber, savings, totals(timber));
   }
 
   private void timber(TimberPlan plan) {
@@ -75,10 +73,7 @@ final class Purchase {
 
   private void stick(TimberPlan plan, Map.Entry<Double, Integer> each, int needed) {
     OptionalLong price =
-        Sold.of(plan.stock().size(), built.tables(), yard)
-            .holding(each.getKey())
-            .orElseThrow()
-            .cents();
+        built.sold(plan.stock().size()).holding(each.getKey()).orElseThrow().cents();
     lines.add(
         new BuyingLine(
             "timber",
@@ -213,7 +208,7 @@ final class Purchase {
     return new Buying.Totals(
         pieces.all().stream().mapToInt(Piece::count).sum(),
         timber.stream().mapToInt(TimberPlan::sticks).sum(),
-        piecesIn > 0 ? 1 - piecesIn3 / boughtIn3 : 0,
+        piecesIn > 0 ? Math.max(0, 1 - piecesIn3 / boughtIn3) : 0,
         timber.stream().mapToDouble(TimberPlan::weightLb).sum(),
         priced
             ? OptionalLong.of(

@@ -41,7 +41,7 @@ final class Sawing {
       byLength.computeIfAbsent(cutTicks(piece.shape()), ticks -> new ArrayList<>()).add(piece);
     }
     CuttingPlan plan = CuttingStock.solve(problem(byLength));
-    List<StickCut> cuts = cuts(plan, new ArrayList<>(byLength.values()));
+    List<StickCut> cuts = cuts(plan, byLength);
     List<TimberPlan.Spare> spare = spare(plan, byLength.firstKey());
     return new TimberPlan(stock, roles, cuts, special, spare, result(plan, pieces, spare, special));
   }
@@ -80,9 +80,10 @@ final class Sawing {
   }
 
   /** Deals the marks of each length out to the sticks, the first marks first. */
-  private List<StickCut> cuts(CuttingPlan plan, List<List<Piece>> byLength) {
+  private List<StickCut> cuts(CuttingPlan plan, TreeMap<Integer, List<Piece>> byLength) {
+    List<Integer> ticks = new ArrayList<>(byLength.keySet());
     List<List<String>> waiting = new ArrayList<>();
-    for (List<Piece> pieces : byLength) {
+    for (List<Piece> pieces : byLength.values()) {
       List<String> marks = new ArrayList<>();
       pieces.forEach(piece -> piece.places().forEach(place -> marks.add(piece.mark())));
       waiting.add(marks);
@@ -90,12 +91,27 @@ final class Sawing {
     Map<StickCut, Integer> times = new LinkedHashMap<>();
     for (Cut cut : plan.cuts()) {
       for (int stick = 0; stick < cut.times(); stick++) {
-        times.merge(new StickCut(boughtIn(cut.stick()), 1, dealt(cut, waiting)), 1, Integer::sum);
+        StickCut one =
+            new StickCut(boughtIn(cut.stick()), 1, dealt(cut, waiting), whole(cut, ticks));
+        times.merge(one, 1, Integer::sum);
       }
     }
     List<StickCut> cuts = new ArrayList<>();
-    times.forEach((one, count) -> cuts.add(new StickCut(one.lengthIn(), count, one.marks())));
+    times.forEach(
+        (one, count) -> cuts.add(new StickCut(one.lengthIn(), count, one.marks(), one.whole())));
     return cuts;
+  }
+
+  /** One piece, and no room to square both ends of the stick. */
+  private boolean whole(Cut cut, List<Integer> ticks) {
+    int trimTicks = 2 * tape.ticksUp(built.shop("stock.end-trim"));
+    for (int i = 0; i < ticks.size(); i++) {
+      if (cut.counts().get(i) > 0) {
+        boolean only = cut.counts().stream().mapToInt(Integer::intValue).sum() == 1;
+        return only && cut.stick().lengthTicks() - ticks.get(i) < trimTicks;
+      }
+    }
+    return false;
   }
 
   private static List<String> dealt(Cut cut, List<List<String>> waiting) {

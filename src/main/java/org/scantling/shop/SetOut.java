@@ -12,6 +12,7 @@ import org.scantling.reasons.Source;
  * @param running distances along a row or a header, all from one end
  * @param spacers clear distances between the posts, for pieces that hold them apart while they are
  *     filled
+ * @param headers which pieces lie where
  * @param ground what all holes share
  * @param tolerances how near is near enough
  */
@@ -20,6 +21,7 @@ public record SetOut(
     List<Diagonal> diagonals,
     List<Running> running,
     List<Spacer> spacers,
+    List<HeaderLine> headers,
     Ground ground,
     List<Tolerance> tolerances) {
   public SetOut {
@@ -27,11 +29,13 @@ public record SetOut(
     diagonals = List.copyOf(diagonals);
     running = List.copyOf(running);
     spacers = List.copyOf(spacers);
+    headers = List.copyOf(headers);
     tolerances = List.copyOf(tolerances);
   }
 
   /**
    * @param name such as A1
+   * @param mark the post that stands there
    * @param alongIn from the datum, level
    * @param onGroundIn the same with the tape on falling ground
    * @param acrossIn from row A
@@ -43,6 +47,7 @@ public record SetOut(
    */
   public record PostMark(
       String name,
+      String mark,
       double alongIn,
       double onGroundIn,
       double acrossIn,
@@ -76,12 +81,26 @@ public record SetOut(
   public record Spacer(String where, double lengthIn, int count) {}
 
   /**
+   * A line of timber along a row.
+   *
+   * @param line which row, and which side of its posts
+   * @param pieces marks from the first post on; turned ones have their first end towards the last
+   *     post
+   */
+  public record HeaderLine(String line, List<String> pieces) {
+    public HeaderLine {
+      pieces = List.copyOf(pieces);
+    }
+  }
+
+  /**
    * @param lineOverDatumIn the level line over the ground at A1
    * @param fallIn fall of the ground from the first post to the last
    * @param holeIn width of every hole
    * @param bedIn gravel, and the pad where there is one, under every post
    * @param padIn thickness of the pad in it
    * @param batterIn distance of the batter boards outside the corners
+   * @param topsSlope true where the tops of the posts follow the ground
    */
   public record Ground(
       double lineOverDatumIn,
@@ -89,11 +108,13 @@ public record SetOut(
       double holeIn,
       double bedIn,
       double padIn,
-      double batterIn) {}
+      double batterIn,
+      boolean topsSlope) {}
 
   /**
    * @param what is held to it
    * @param withinIn greatest difference
+   * @param overIn length over which it is measured, 0 where it is over all
    */
-  public record Tolerance(String what, double withinIn, Source source) {}
+  public record Tolerance(String what, double withinIn, double overIn, Source source) {}
 }

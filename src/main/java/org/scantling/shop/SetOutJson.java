@@ -29,10 +29,15 @@ final class SetOutJson {
       ListJson.number(node, "lengthIn", each.lengthIn());
       node.put("count", each.count());
     }
+    ArrayNode headers = root.putArray("headers");
+    for (SetOut.HeaderLine each : setOut.headers()) {
+      ListJson.words(headers.addObject().put("line", each.line()), "pieces", each.pieces());
+    }
     ArrayNode tolerances = root.putArray("tolerances");
     for (SetOut.Tolerance each : setOut.tolerances()) {
       ObjectNode node = tolerances.addObject().put("what", each.what());
       ListJson.number(node, "withinIn", each.withinIn());
+      ListJson.number(node, "overIn", each.overIn());
       node.put("source", Said.source(each.source()));
     }
   }
@@ -47,7 +52,7 @@ final class SetOutJson {
   }
 
   private static void post(SetOut.PostMark post, ObjectNode node) {
-    node.put("name", post.name());
+    node.put("name", post.name()).put("post", post.mark());
     ListJson.number(node, "alongIn", post.alongIn());
     ListJson.number(node, "onGroundIn", post.onGroundIn());
     ListJson.number(node, "acrossIn", post.acrossIn());

@@ -22,6 +22,7 @@ final class SetOutPage {
     list.opening();
     list.posts();
     list.squaring();
+    list.headers();
     list.running();
     list.tolerances();
   }
@@ -34,7 +35,8 @@ final class SetOutPage {
     SetOut.Ground ground = setOut.ground();
     page.paragraph(
         "Everything is measured from A1, the middle of the first post of the near row: along the walk"
-            + " from it, and across to row B. The tape is held level. Batter boards stand "
+            + " from it, and across to row B, which is on the left of whoever stands at A1 and looks"
+            + " along the walk. The tape is held level. Batter boards stand "
             + said.length(ground.batterIn())
             + " outside the corners. The level line runs "
             + said.length(ground.lineOverDatumIn())
@@ -42,16 +44,16 @@ final class SetOutPage {
     page.paragraph(
         "Holes are "
             + said.length(ground.holeIn())
-            + " wide. The bottom "
-            + said.length(ground.bedIn())
-            + " are gravel"
-            + (ground.padIn() > 0 ? " with a pad of " + said.length(ground.padIn()) + " on it" : "")
+            + " wide; dig says how deep, below the ground at the post. In the bottom lie "
+            + said.length(ground.bedIn() - ground.padIn())
+            + " of gravel"
+            + (ground.padIn() > 0 ? " and a pad of " + said.length(ground.padIn()) : "")
             + "."
             + (falls()
                 ? " The ground falls "
                     + said.length(ground.fallIn())
-                    + " from the first post to the last; with the tape lying on it, take the second"
-                    + " column."
+                    + " from the first post to the last; with the tape lying on it, take the column on"
+                    + " the ground."
                 : ""));
   }
 
@@ -59,19 +61,21 @@ final class SetOutPage {
     List<List<String>> rows = new ArrayList<>();
     rows.add(
         falls()
-            ? List.of("post", "along", "on the ground", "across", "dig")
-            : List.of("post", "along", "across", "dig", "post length"));
+            ? List.of("at", "post", "along", "on the ground", "across", "dig")
+            : List.of("at", "post", "along", "across", "dig", "post length"));
     for (SetOut.PostMark post : setOut.posts()) {
       rows.add(
           falls()
               ? List.of(
                   post.name(),
+                  post.mark(),
                   said.length(post.alongIn()),
                   said.length(post.onGroundIn()),
                   said.length(post.acrossIn()),
                   said.length(post.digIn()))
               : List.of(
                   post.name(),
+                  post.mark(),
                   said.length(post.alongIn()),
                   said.length(post.acrossIn()),
                   said.length(post.digIn()),
@@ -79,12 +83,17 @@ final class SetOutPage {
     }
     page.heading("Stakes and holes").add(new Block.Grid(rows));
     page.heading("From the level line").add(new Block.Grid(levels()));
+    if (setOut.ground().topsSlope()) {
+      page.paragraph(
+          "Tops slope: heights and lengths are to the middle of the post, the cut list's to its long"
+              + " edge.");
+    }
   }
 
   private List<List<String>> levels() {
     List<List<String>> rows = new ArrayList<>();
     rows.add(
-        List.of("posts", "hole bottom below", "post foot below", "post top above", "post length"));
+        List.of("at", "hole bottom below", "post foot below", "post top above", "post length"));
     int perRow = setOut.posts().size() / 2;
     String last = "";
     for (int i = 0; i < perRow; i++) {
@@ -134,6 +143,19 @@ final class SetOutPage {
     page.heading("Diagonals and spacers").items(items);
   }
 
+  private void headers() {
+    List<Block.Item> items = new ArrayList<>();
+    boolean turned = false;
+    for (SetOut.HeaderLine line : setOut.headers()) {
+      items.add(new Block.Item(Said.capital(line.line()), String.join(", ", line.pieces())));
+      turned |= line.pieces().stream().anyMatch(each -> each.endsWith("turned"));
+    }
+    page.heading("Headers, from the first post on").items(items);
+    if (turned) {
+      page.paragraph("Turned: its first end towards the last post.");
+    }
+  }
+
   private void running() {
     List<Block.Item> items = new ArrayList<>();
     for (SetOut.Running running : setOut.running()) {
@@ -142,13 +164,16 @@ final class SetOutPage {
               Said.capital(running.line()) + ", " + running.what(), said.lengths(running.atIn())));
     }
     page.heading("Running marks, the tape held at one end").items(items);
+    page.paragraph("A mark with a minus lies before the middle of the first post.");
   }
 
   private void tolerances() {
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("near enough", "within", "by"));
     for (SetOut.Tolerance each : setOut.tolerances()) {
-      rows.add(List.of(each.what(), said.length(each.withinIn()), Said.source(each.source())));
+      String over = each.overIn() > 0 ? " in " + said.length(each.overIn()) : "";
+      rows.add(
+          List.of(each.what(), said.length(each.withinIn()) + over, Said.source(each.source())));
     }
     page.heading("Tolerances").add(new Block.Grid(rows));
   }

@@ -12,17 +12,26 @@ final class SettingOut {
   private final TopLine top;
   private final Holes holes;
   private final Tape tape;
+  private final Pieces pieces;
 
-  SettingOut(Built built) {
+  SettingOut(Built built, Pieces pieces) {
     this.built = built;
     this.geometry = built.geometry();
     this.top = new TopLine(built);
     this.holes = new Holes(built);
     this.tape = built.tape();
+    this.pieces = pieces;
   }
 
   SetOut setOut() {
-    return new SetOut(posts(), diagonals(), running(), spacers(), ground(), tolerances());
+    return new SetOut(
+        posts(),
+        diagonals(),
+        running(),
+        spacers(),
+        new HeaderLines(built, pieces).lines(),
+        ground(),
+        tolerances());
   }
 
   private double lineIn() {
@@ -43,6 +52,7 @@ final class SettingOut {
     double digIn = holes.digIn(post);
     return new SetOut.PostMark(
         Stakes.name(row, post),
+        mark(row, post),
         tape.nearest(top.alongIn(post)),
         tape.nearest(top.alongIn(post) * Math.hypot(1, top.slopeRatio())),
         tape.nearest(row * geometry.plan().rowSpacingIn()),
@@ -51,6 +61,21 @@ final class SettingOut {
         tape.nearest(lineIn() - top.footIn(post)),
         tape.nearest(top.topIn(post) - lineIn()),
         tape.nearest(top.topIn(post) - top.footIn(post)));
+  }
+
+  /** The piece that stands there. */
+  private String mark(int row, int post) {
+    double alongIn = top.alongIn(post);
+    double acrossIn = row * geometry.plan().rowSpacingIn();
+    return pieces.of("post").stream()
+        .filter(piece -> piece.places().stream().anyMatch(p -> stands(p, alongIn, acrossIn)))
+        .findFirst()
+        .orElseThrow()
+        .mark();
+  }
+
+  private static boolean stands(Place post, double alongIn, double acrossIn) {
+    return post.first().alongIn() == alongIn && post.first().acrossIn() == acrossIn;
   }
 
   private List<SetOut.Diagonal> diagonals() {
@@ -103,7 +128,7 @@ final class SettingOut {
       marks.add(tape.nearest(geometry.headerTailIn() + atIn * stretch - halfIn));
     }
     return new SetOut.Running(
-        "each header, from its first end",
+        "each row of header, from its end at the first post",
         "near face of each crossbeam",
         -geometry.headerTailIn(),
         marks);
@@ -137,20 +162,28 @@ final class SettingOut {
         tape.nearest(built.footings().diameterIn()),
         tape.nearest(holes.bedIn()),
         holes.padded() ? built.shop("footing.pad-thickness") : 0,
-        built.shop("setout.batter-boards"));
+        built.shop("setout.batter-boards"),
+        top.headerFallRatio() != 0);
   }
 
   private List<SetOut.Tolerance> tolerances() {
     return List.of(
         tolerance("difference of the two overall diagonals", "setout.diagonal-within"),
         tolerance("a post off its mark, along and across", "setout.post-within"),
-        tolerance("lean of a post in 4 ft, on both faces", "setout.plumb-within"),
+        lean(),
         tolerance("the bottom of a hole off its level", "setout.depth-within"),
         tolerance("post tops and header tops off their level", "setout.level-within"));
   }
 
   private SetOut.Tolerance tolerance(String what, String row) {
     NumberRow number = built.tables().shop(row);
-    return new SetOut.Tolerance(what, number.amount(), number.source());
+    return new SetOut.Tolerance(what, number.amount(), 0, number.source());
+  }
+
+  private SetOut.Tolerance lean() {
+    NumberRow number = built.tables().shop("setout.plumb-within");
+    double overIn = built.shop("setout.plumb-over");
+    return new SetOut.Tolerance(
+        "lean of a post, on both faces", number.amount(), overIn, number.source());
   }
 }

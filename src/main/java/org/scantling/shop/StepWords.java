@@ -58,7 +58,7 @@ final class StepWords {
   }
 
   private void row(String name, String row) {
-    words.put(name, MeasureText.print(built.tables().shop(row).measure(), units));
+    words.put(name, MeasureText.print(built.shopMeasure(row), units));
   }
 
   private void ground() {
@@ -70,6 +70,7 @@ final class StepWords {
     row("diagonal-within", "setout.diagonal-within");
     row("post-within", "setout.post-within");
     row("plumb-within", "setout.plumb-within");
+    row("plumb-over", "setout.plumb-over");
     row("depth-within", "setout.depth-within");
     row("level-within", "setout.level-within");
     row("level-line", "setout.level-line");
@@ -79,7 +80,7 @@ final class StepWords {
     row("layer", "footing.lift");
     row("cure-days", "concrete.cure-days");
     row("temporary-braces", "brace.temporary");
-    row("post-spare", "setout.post-spare");
+    length("post-spare", pieces.of("post").get(0).shape().spareIn());
     length("hole-width", built.footings().diameterIn());
     length("dig-depth", holes.digIn(0));
     length("fall", top.groundIn(0) - top.groundIn(top.posts() - 1));
@@ -113,12 +114,39 @@ final class StepWords {
   private void joints() {
     words.put("crossbeam-fastening", built.joint(Question.CROSSBEAM_JOINT).fasteners());
     words.put("header-fastening", fastening(Question.HEADER_JOINT));
-    built
-        .findJoint(Question.BRACE_JOINT)
-        .ifPresent(joint -> words.put("brace-fastening", joint.fasteners()));
+    boolean lagged = built.joint(Question.HEADER_JOINT).way().equals("lagged");
     if (built.paired()) {
       length("bolt-hole", new HeaderBolts(built).holeIn());
+    } else if (lagged) {
+      lags();
     }
+    if (built.has("brace")) {
+      braces();
+    }
+    words.put("tightened", tightened(built.paired() || built.has("brace"), lagged));
+  }
+
+  private static String tightened(boolean bolts, boolean lags) {
+    if (bolts) {
+      return lags ? "the bolts and the lag screws" : "the bolts";
+    }
+    return lags ? "the lag screws" : "what is screwed";
+  }
+
+  private void lags() {
+    double lagIn = built.fastener(built.joint(Question.HEADER_JOINT)).orElseThrow().diameterIn();
+    length("lag-sunk", built.shop("lag.head-sunk-share") * lagIn);
+    length("lag-wide", built.shop("lag.head-wide-share") * lagIn);
+    length("lag-lead", built.shop("lag.lead-share") * lagIn);
+  }
+
+  private void braces() {
+    Braces braces = new Braces(built);
+    words.put("brace-fastening", built.joint(Question.BRACE_JOINT).fasteners());
+    length("brace-foot-across", braces.footBelowTopIn(true));
+    length("brace-foot-along", braces.footBelowTopIn(false));
+    length("brace-leg", built.number(Question.BRACE_LEG));
+    length("brace-hole", braces.holeIn());
   }
 
   /** The seat is told by the step itself. */
@@ -132,7 +160,7 @@ final class StepWords {
   private void planting(Climbers climbers) {
     words.put("plants", Integer.toString(climbers.plants().size()));
     words.put("eyes", Integer.toString(climbers.eyes()));
-    words.put("wire-holes", climbers.holes() == 0 ? "no" : Integer.toString(climbers.holes()));
+    words.put("wire-holes", Integer.toString(climbers.holes()));
     row("planting-distance", "planting.from-post");
   }
 }

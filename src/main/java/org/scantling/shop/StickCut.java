@@ -8,8 +8,9 @@ import java.util.List;
  * @param lengthIn as bought
  * @param times how many sticks
  * @param marks what each is cut into, in order
+ * @param whole true where one piece takes all of it and leaves nothing to square the ends with
  */
-public record StickCut(double lengthIn, int times, List<String> marks) {
+public record StickCut(double lengthIn, int times, List<String> marks, boolean whole) {
   public StickCut {
     marks = List.copyOf(marks);
   }

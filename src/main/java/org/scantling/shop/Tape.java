@@ -8,6 +8,10 @@ enum Tape {
   /** A metric length written in inches is a hair off its millimetre. */
   private static final double LAST_BITS = 0.02;
 
+  private static final double HANDY_FROM_IN = 1;
+  private static final double COARSE_FROM_IN = 10;
+  private static final double HANDY_IN = 25 / 25.4;
+
   private final double tickIn;
 
   Tape(double tickIn) {
@@ -20,6 +24,18 @@ enum Tape {
 
   double tickIn() {
     return tickIn;
+  }
+
+  /**
+   * A length that somebody chose for being handy, such as a foot of spare: on a metric tape its
+   * nearest round number, where it is long enough to have one.
+   */
+  double handy(double inches) {
+    if (this != MILLIMETRES || inches < HANDY_FROM_IN) {
+      return inches;
+    }
+    double roundIn = inches < COARSE_FROM_IN ? HANDY_IN : 2 * HANDY_IN;
+    return Math.round(inches / roundIn) * roundIn;
   }
 
   /** The nearest mark. */

@@ -67,8 +67,20 @@ public record TimberPlan(
       OptionalLong cents) {
     /** Share of the bought length that is not in a piece. */
     public double wasteRatio() {
-      return boughtIn > 0 ? 1 - piecesIn / boughtIn : 0;
+      // Metric lengths are written in inches, so a piece may be a hair longer than its own stick.
+      return boughtIn > 0 ? Math.max(0, 1 - piecesIn / boughtIn) : 0;
     }
+  }
+
+  /** True where a stick becomes one piece with nothing left to cut off. */
+  boolean usesWholeSticks() {
+    return cuts.stream().anyMatch(StickCut::whole);
+  }
+
+  /** Length bought for the pieces, without spare sticks. */
+  double boughtIn() {
+    return result.boughtIn()
+        + special.stream().mapToDouble(each -> each.count() * each.lengthIn()).sum();
   }
 
   /** All sticks, spare ones too. */

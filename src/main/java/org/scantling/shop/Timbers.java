@@ -4,52 +4,44 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.scantling.tables.DesignValueRow;
 import org.scantling.tables.SizeRow;
-import org.scantling.tables.Yard;
 
 /** Plans the timber of a whole job, size by size. */
 final class Timbers {
-  private final Built built;
-  private final Optional<Yard> yard;
+  private Timbers() {}
 
-  private Timbers(Built built, Optional<Yard> yard) {
-    this.built = built;
-    this.yard = yard;
-  }
-
-  static List<TimberPlan> of(Built built, Pieces pieces, Optional<Yard> yard) {
-    Timbers timbers = new Timbers(built, yard);
+  static List<TimberPlan> of(Built built, Pieces pieces) {
     Map<TimberPlan.Stock, List<Piece>> bySize = new LinkedHashMap<>();
     for (Piece piece : pieces.all()) {
-      bySize.computeIfAbsent(timbers.stock(piece), stock -> new ArrayList<>()).add(piece);
+      bySize.computeIfAbsent(stock(built, piece), stock -> new ArrayList<>()).add(piece);
     }
     List<TimberPlan> plans = new ArrayList<>();
-    bySize.forEach((stock, cut) -> plans.add(timbers.plan(stock, cut)));
+    bySize.forEach((stock, cut) -> plans.add(plan(built, stock, cut)));
     return plans;
   }
 
   /** Posts in the ground are treated for it and are not cut from the same sticks as the rest. */
-  private TimberPlan.Stock stock(Piece piece) {
+  static TimberPlan.Stock stock(Built built, Piece piece) {
     SizeRow size = built.tables().size(piece.shape().size());
     return new TimberPlan.Stock(
         size.id(),
         piece.shape().role().equals("post") && built.inTheGround(),
         size.thicknessIn(),
         size.widthIn(),
-        weightPcf(size));
+        weightPcf(built, size));
   }
 
-  private double weightPcf(SizeRow size) {
+  private static double weightPcf(Built built, SizeRow size) {
     String species = built.member("post").species();
     String grade = built.member("post").grade();
     DesignValueRow row = built.tables().designValues(species, grade, size);
     return row.wetWeightPcf();
   }
 
-  private TimberPlan plan(TimberPlan.Stock stock, List<Piece> pieces) {
-    Sold sold = Sold.of(stock.size(), built.tables(), yard);
+  /** How pieces of one stock are sawn; those longer than anything sold are ordered specially. */
+  static TimberPlan plan(Built built, TimberPlan.Stock stock, List<Piece> pieces) {
+    Sold sold = built.sold(stock.size());
     List<TimberPlan.Special> special = new ArrayList<>();
     List<Piece> cut = new ArrayList<>();
     for (Piece piece : pieces) {

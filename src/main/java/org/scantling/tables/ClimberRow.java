@@ -24,12 +24,13 @@ public record ClimberRow(
     implements TableRow {
 
   static ClimberRow read(Row row) {
-    boolean wired = !row.oneOf("run", "upright", "level", "none").equals("none");
+    String run = row.oneOf("run", "upright", "level", "none");
+    boolean wired = !run.equals("none");
     return new ClimberRow(
         row.text("id"),
-        row.text("run"),
+        run,
         wired ? row.positive("apart_in") : row.notNegative("apart_in"),
-        wired ? row.positive("eyes_apart_in") : row.notNegative("eyes_apart_in"),
+        run.equals("level") ? row.positive("eyes_apart_in") : row.notNegative("eyes_apart_in"),
         row.notNegative("lowest_in"),
         row.text("words"),
         row.source(),

@@ -25,6 +25,7 @@ class ImportOrderTest {
     may("loads", "quantity");
     may("ground", "quantity");
     may("cutting");
+    may("meanwhile");
     may("tables", "quantity", "reasons");
     may(
         "confirm",
@@ -36,7 +37,7 @@ class ImportOrderTest {
         "loads",
         "ground",
         "tables");
-    may("intake", "quantity", "design", "tables");
+    may("intake", "quantity", "design", "reasons", "tables");
     may("rulebase", "quantity", "design", "reasons");
     may("rules", "quantity", "reasons", "tables");
     may(
@@ -50,7 +51,8 @@ class ImportOrderTest {
         "ground",
         "tables",
         "confirm",
-        "rulebase");
+        "rulebase",
+        "meanwhile");
     may("spans", "quantity", "reasons", "loads", "tables", "confirm");
     may("words", "quantity", "design", "reasons", "tables");
     may("rulebook", "quantity", "reasons", "tables", "words");

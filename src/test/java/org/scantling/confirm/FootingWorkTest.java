@@ -41,6 +41,33 @@ class FootingWorkTest {
   }
 
   @Test
+  void a_collar_presses_on_the_ground_with_what_it_weighs_more_than_the_soil() {
+    // 30 in of 150 − 100 pcf are 125 psf besides.
+    Map<String, Checked> collar =
+        SmallArbour.byId(SmallArbour.footing(true).of(30, 18, SmallArbour.SOURCES));
+    assertWorked(collar.get("footing.bearing"), "D+Lr", 355.86, 3000);
+    // 96 in of it leave 3000 − 400 psf: √(4 · 407.96/2600 · 144/π) = 5.364 in.
+    assertThat(SmallArbour.footing(true).wideEnough(96).neededDiameterIn())
+        .isCloseTo(5.364, within(1e-3));
+    assertThat(tamped.wideEnough(96).neededDiameterIn()).isCloseTo(4.993, within(1e-3));
+  }
+
+  @Test
+  void a_hole_wide_enough_for_the_deepest_is_wide_enough_for_all() {
+    FootingWork collar = SmallArbour.footing(true);
+    double diameterIn = collar.wideEnough(96).neededDiameterIn();
+    for (double depthIn = 1; depthIn <= 96; depthIn += 5) {
+      assertThat(collar.bearing(depthIn, diameterIn).check().passes()).isTrue();
+    }
+  }
+
+  @Test
+  void posts_in_the_ground_do_not_slide() {
+    assertThat(checks).doesNotContainKey("footing.sliding");
+    assertThat(tamped.slidingDepthIn(18, 144)).isZero();
+  }
+
+  @Test
   void a_person_on_the_far_tail_lifts_it_harder_than_the_wind() {
     // Lift 55.51 lb; held by the post 25.52 lb and the grip 0.15 · 100 · 15 · 4 · 3.5 · 30/1728 =
     // 54.69 lb.

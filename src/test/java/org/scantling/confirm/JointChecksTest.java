@@ -32,7 +32,7 @@ class JointChecksTest {
           new PlacementRule("depth", 6, 10),
           new PlacementRule("depth", 4, 8));
 
-  private static final JointRules RULES =
+  static final JointRules RULES =
       new JointRules(FACTORS, BracedExample.LIMITS, BracedExample.SOURCES);
 
   private static JointFix bolts(int count, double diameterIn) {

@@ -95,16 +95,20 @@ final class SmallArbour {
 
   static FootingWork footing(boolean concrete) {
     return new FootingWork(
-        new FootingWork.Foot(
-            concrete,
-            3.5,
-            new PresumptiveSoil(3000, 200, 0.35, 0),
-            2,
-            new BallastWeights(150, 100, 0),
-            0.15),
+        foot(concrete),
         standing(1),
         headers(geometry()),
         new FootingWork.Beams(FOUR_BY_FOUR, FOUR_BY_FOUR));
+  }
+
+  static FootingWork.Foot foot(boolean concrete) {
+    return new FootingWork.Foot(
+        concrete,
+        3.5,
+        new PresumptiveSoil(3000, 200, 0.35, 0),
+        2,
+        new BallastWeights(150, 100, 0),
+        0.15);
   }
 
   static Material material(double breadthIn, double depthIn) {

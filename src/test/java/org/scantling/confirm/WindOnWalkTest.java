@@ -36,11 +36,20 @@ class WindOnWalkTest {
   }
 
   @Test
+  void a_rail_takes_its_own_wind_and_half_of_what_closes_its_bay() {
+    // Of one bay: the rail 3.5 · 42, half a picket 1.5 · 90/2, at 22.95 psf; half of the leaves of
+    // twice the half bay, 37.34 lb.
+    double railLb = (3.5 * 42 + 67.5) / 144 * 22.95 + 37.34375;
+    assertThat(SmallArbour.wind(SmallArbour.geometry()).onRailLb()).isCloseTo(railLb, within(1e-6));
+  }
+
+  @Test
   void wind_along_the_walk_meets_one_crossbeam_in_full_and_the_rest_in_its_lee() {
-    // 336 + 2 · 315 in² of 96 · 96 is 0.105 solid: 22.95 psf. One crossbeam 53.55 lb; the other six
-    // count 0.3 each, 2.8 in all, shared by four posts.
-    assertThat(along.topLb()).isCloseTo(53.55 * 2.8 / 4, within(1e-6));
-    assertThat(along.spreadLb()).isCloseTo(315 / 144.0 * 22.95, within(1e-6));
+    // 336 + 2 · 315 in² of 96 · 96 is 0.105 solid: no less than 0.1 solid at C_f 2.0, 25.5 psf on
+    // 6.4 ft², 163.2 lb. One crossbeam takes 336/966 of it, 56.77 lb; the other six count 0.3 each,
+    // 2.8 in all, shared by four posts.
+    assertThat(along.topLb()).isCloseTo(163.2 * 336 / 966 * 2.8 / 4, within(1e-6));
+    assertThat(along.spreadLb()).isCloseTo(163.2 * 315 / 966, within(1e-6));
   }
 
   @Test

@@ -74,6 +74,7 @@ class BracketProposalTest {
             "footing.embedment",
             "footing.bearing",
             "footing.uplift",
+            "footing.sliding",
             "joint.crossbeam",
             "joint.header",
             "joint.header-uplift");

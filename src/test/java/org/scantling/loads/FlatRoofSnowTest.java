@@ -9,24 +9,24 @@ import org.junit.jupiter.api.Test;
 class FlatRoofSnowTest {
   @Test
   void each_factor_multiplies_the_ground_snow() {
-    assertThat(FlatRoofSnow.of(20, new SnowFactors(0.9, 1.2, 1.0)).flatRoofSnowPsf())
+    assertThat(FlatRoofSnow.of(20, new SnowFactors(0.9, 1.2, 1.0), 20).flatRoofSnowPsf())
         .isCloseTo(15.12, within(1e-9));
-    assertThat(FlatRoofSnow.of(20, new SnowFactors(1, 1, 0.8)).flatRoofSnowPsf())
+    assertThat(FlatRoofSnow.of(20, new SnowFactors(1, 1, 0.8), 20).flatRoofSnowPsf())
         .isCloseTo(11.2, within(1e-9));
   }
 
   @Test
   void the_low_slope_minimum_stops_growing_at_20_psf_of_ground_snow() {
     SnowFactors factors = new SnowFactors(1, 1.2, 0.8);
-    assertThat(FlatRoofSnow.of(20, factors).lowSlopeMinimumPsf()).isCloseTo(16, within(1e-9));
-    assertThat(FlatRoofSnow.of(50, factors).lowSlopeMinimumPsf()).isCloseTo(16, within(1e-9));
-    assertThat(FlatRoofSnow.of(10, factors).lowSlopeMinimumPsf()).isCloseTo(8, within(1e-9));
+    assertThat(FlatRoofSnow.of(20, factors, 20).lowSlopeMinimumPsf()).isCloseTo(16, within(1e-9));
+    assertThat(FlatRoofSnow.of(50, factors, 20).lowSlopeMinimumPsf()).isCloseTo(16, within(1e-9));
+    assertThat(FlatRoofSnow.of(10, factors, 20).lowSlopeMinimumPsf()).isCloseTo(8, within(1e-9));
   }
 
   @Test
   void it_refuses_snow_and_factors_that_cannot_be() {
     SnowFactors factors = new SnowFactors(1, 1.2, 0.8);
-    assertThatThrownBy(() -> FlatRoofSnow.of(-1, factors))
+    assertThatThrownBy(() -> FlatRoofSnow.of(-1, factors, 20))
         .hasMessage("ground snow -1.0 psf must be zero or more and finite");
     assertThatThrownBy(() -> new SnowFactors(0, 1, 1))
         .hasMessage("exposure factor C_e 0.0 must be above zero and finite");

@@ -30,20 +30,10 @@ class FreeRoofWindTest {
   }
 
   @Test
-  void a_tall_narrow_walk_is_outside_the_figures() {
-    assertThat(FreeRoofWind.insideFigureLimits(96, 74)).isFalse();
-    assertThat(FreeRoofWind.insideFigureLimits(96, 96)).isTrue();
-    assertThat(FreeRoofWind.insideFigureLimits(96, 384)).isTrue();
-    assertThat(FreeRoofWind.insideFigureLimits(96, 385)).isFalse();
-  }
-
-  @Test
   void it_refuses_a_figure_without_cases() {
     assertThatThrownBy(() -> new FreeRoofRule(0.85, 0.5, List.of()))
         .hasMessage("a free roof has 0 load cases and must have at least 1");
     assertThatThrownBy(() -> new NetPressureCoefficients(Double.NaN, 0))
         .hasMessage("net pressure coefficient, windward NaN must be finite");
-    assertThatThrownBy(() -> FreeRoofWind.insideFigureLimits(96, 0))
-        .hasMessage("length 0.0 in must be above zero and finite");
   }
 }

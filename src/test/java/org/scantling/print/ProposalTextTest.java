@@ -153,10 +153,10 @@ class ProposalTextTest {
   @Test
   void checks_that_pass_against_guesses_say_so_in_one_breath() {
     assertThat(flat("sloping-path"))
-        .contains(
-            "All 31 checks pass, but against a first estimate: frost depth, snow on the ground,"
-                + " wind speed, exposure and soil are assumed, not given.");
-    assertThat(flat("windy-hill")).contains("All 31 checks pass; the tightest");
+        .containsPattern(
+            "All \\d+ checks pass, but against a first estimate: frost depth, snow on the ground,"
+                + " wind speed, exposure and soil are assumed, not given\\.");
+    assertThat(flat("windy-hill")).containsPattern("All \\d+ checks pass; the tightest");
   }
 
   @Test

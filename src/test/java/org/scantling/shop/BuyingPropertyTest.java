@@ -51,13 +51,13 @@ class BuyingPropertyTest {
   @Property(tries = 60, seed = "20260602", edgeCases = EdgeCasesMode.NONE)
   void every_piece_is_cut_once_and_every_stick_is_used(
       @ForAll("jobs") Jobs.Random job, @ForAll("yards") Optional<Yard> yard) {
-    Jobs.of(job).ifPresent(built -> check(built, yard));
+    Jobs.of(job, yard).ifPresent(BuyingPropertyTest::check);
   }
 
-  private static void check(Built built, Optional<Yard> yard) {
+  private static void check(Built built) {
     Pieces pieces = Pieces.of(built);
     Climbers climbers = new Planting(built).climbers();
-    Buying buying = new Purchase(built, pieces, climbers, yard).buying();
+    Buying buying = new Purchase(built, pieces, climbers).buying();
     everyPieceOnce(pieces, buying);
     buying.timber().forEach(plan -> sticksHold(built, pieces, plan));
     nothingUnused(buying);
@@ -142,8 +142,7 @@ class BuyingPropertyTest {
   private static void packs(Built built) {
     Pieces pieces = Pieces.of(built);
     Climbers climbers = new Planting(built).climbers();
-    List<BuyingLine> lines =
-        new Purchase(built, pieces, climbers, Optional.empty()).buying().lines();
+    List<BuyingLine> lines = new Purchase(built, pieces, climbers).buying().lines();
     for (BuyingLine line : lines) {
       int inAPack =
           built.tables().packs().rows().stream()

@@ -13,6 +13,7 @@ import org.scantling.property.House;
 import org.scantling.property.RandomWish;
 import org.scantling.property.Wish;
 import org.scantling.reasons.Proposal;
+import org.scantling.tables.Yard;
 
 /** Proposals to make lists of: scenarios, and random sites on ground that falls or does not. */
 final class Jobs {
@@ -20,19 +21,57 @@ final class Jobs {
 
   /** A scenario by its name. */
   static Built scenario(String name) {
-    Site site =
-        new SiteReader(Vocabulary.of(House.TABLES))
-            .read(Path.of("scenarios", name + ".yaml"))
-            .site();
-    return new Built(House.propose(site), site, House.TABLES);
+    return built(site(name));
+  }
+
+  /** The same with other tails on the crossbeams of its base. */
+  static Built scenario(String name, Optional<BaseDesign.EndCut> endCut) {
+    Site site = site(name);
+    BaseDesign base = site.base();
+    BaseDesign.Crossbeams proven = base.crossbeams();
+    BaseDesign.Crossbeams other =
+        new BaseDesign.Crossbeams(
+            proven.size(), proven.count(), proven.overhangIn(), proven.notchIn(), endCut);
+    return built(
+        new Site(
+            site.title(),
+            new BaseDesign(
+                base.title(),
+                base.proven(),
+                base.posts(),
+                base.headers(),
+                other,
+                base.sidePanels(),
+                base.braces()),
+            site.climate(),
+            site.ground(),
+            site.walkway(),
+            site.planting(),
+            site.materials(),
+            site.preferences()));
+  }
+
+  private static Site site(String name) {
+    return new SiteReader(Vocabulary.of(House.TABLES))
+        .read(Path.of("scenarios", name + ".yaml"))
+        .site();
+  }
+
+  private static Built built(Site site) {
+    return new Built(House.propose(site), site, House.TABLES, Optional.empty());
   }
 
   /** What a wish comes to on a base, where it comes to anything. */
   static Optional<Built> of(Random one) {
+    return of(one, Optional.empty());
+  }
+
+  /** The same, bought from a yard with a list of its own. */
+  static Optional<Built> of(Random one, Optional<Yard> yard) {
     Site site = one.site();
     Proposal proposal = House.propose(site);
     return proposal.proposed()
-        ? Optional.of(new Built(proposal, site, House.TABLES))
+        ? Optional.of(new Built(proposal, site, House.TABLES, yard))
         : Optional.empty();
   }
 

@@ -24,6 +24,7 @@ import org.scantling.loads.WindPanel;
 final class LoadValues {
   private static final double IN_PER_FT = 12;
   private static final double IN2_PER_FT2 = 144;
+  private static final double LOW_SLOPE_LIMIT_PSF = 20;
   private static final double LONE_POST_SOLIDITY = 0.05;
 
   /** ASCE 7-16 figure 29.4-2, flat-sided members, as quoted in a City of Everett WA permit file. */
@@ -48,7 +49,9 @@ final class LoadValues {
 
   private static FlatRoofSnow snow(PackRow row) {
     return FlatRoofSnow.of(
-        row.number("pg"), new SnowFactors(row.number("ce"), row.number("ct"), row.number("is")));
+        row.number("pg"),
+        new SnowFactors(row.number("ce"), row.number("ct"), row.number("is")),
+        LOW_SLOPE_LIMIT_PSF);
   }
 
   private static double velocityPressurePsf(PackRow row) {

@@ -1,4 +1,4 @@
-package org.scantling.cli;
+package org.scantling.meanwhile;
 
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
@@ -8,14 +8,15 @@ import java.util.function.Supplier;
  * Something that will be needed soon, worked out on another core meanwhile. A fault in it shows
  * when it is asked for, and not at all if nobody asks.
  */
-final class Ahead<T> {
+public final class Ahead<T> implements Supplier<T> {
   private final FutureTask<T> task;
 
   private Ahead(FutureTask<T> task) {
     this.task = task;
   }
 
-  static <T> Ahead<T> of(Supplier<T> work) {
+  /** Begins the work. */
+  public static <T> Ahead<T> of(Supplier<T> work) {
     FutureTask<T> task = new FutureTask<>(work::get);
     Thread thread = new Thread(task, "ahead");
     thread.setDaemon(true);
@@ -23,7 +24,13 @@ final class Ahead<T> {
     return new Ahead<>(task);
   }
 
-  T get() {
+  /**
+   * Waits for the result if need be.
+   *
+   * @throws RuntimeException the fault that the work ended in
+   */
+  @Override
+  public T get() {
     try {
       return task.get();
     } catch (ExecutionException e) {

@@ -1,10 +1,9 @@
-package org.scantling.cli;
+package org.scantling.meanwhile;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.junit.jupiter.api.Test;
-import org.scantling.rulebase.RuleBaseFault;
 
 class AheadTest {
   @Test
@@ -19,11 +18,11 @@ class AheadTest {
     Ahead<String> ahead =
         Ahead.of(
             () -> {
-              throw new RuleBaseFault("no compiled rules");
+              throw new IllegalStateException("no compiled rules");
             });
 
     assertThatThrownBy(ahead::get)
-        .isInstanceOf(RuleBaseFault.class)
+        .isInstanceOf(IllegalStateException.class)
         .hasMessage("no compiled rules");
   }
 }

@@ -1,0 +1,66 @@
+package org.scantling.confirm;
+
+import java.util.List;
+import java.util.function.Function;
+import org.scantling.ground.EmbeddedPost;
+import org.scantling.ground.LateralLoad;
+import org.scantling.loads.LoadCombination;
+import org.scantling.loads.LoadKind;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Checked;
+import org.scantling.reasons.Source;
+import org.scantling.timber.AdjustedValues;
+import org.scantling.timber.Shear;
+
+/**
+ * Shear in a post that the ground holds upright.
+ *
+ * <p>In tamped fill the soil pushes back above the point about which the post turns and the other
+ * way below it, so that the post is sheared several times harder down there than by the push at the
+ * ground. The depth taken is the one that the push itself asks for: a hole that frost makes deeper
+ * shears less. In a collar of concrete the soil leans on the collar, and the push at the ground is
+ * all that shears the post.
+ */
+public final class PostInGround {
+  private final FootingWork.Foot foot;
+  private final PostChecks.Standing standing;
+  private final Limits limits;
+  private final Function<String, Source> sources;
+
+  public PostInGround(
+      FootingWork.Foot foot,
+      PostChecks.Standing standing,
+      Limits limits,
+      Function<String, Source> sources) {
+    this.foot = foot;
+    this.standing = standing;
+    this.limits = limits;
+    this.sources = sources;
+  }
+
+  /** The shear of that stock size, with its worst combination. */
+  public List<Checked> of(Material material) {
+    WorstChecks worst = new WorstChecks("post", limits, sources);
+    for (LoadCombination combination : LoadCombination.values()) {
+      AdjustedValues values = material.lasting(limits.duration().of(combination));
+      double shearLb =
+          Math.max(shearLb(standing.across(), combination), shearLb(standing.along(), combination));
+      worst.add(
+          "shear",
+          combination,
+          Shear.of(shearLb, material.section(), values.shear()).check(),
+          Unit.PSI);
+    }
+    return worst.list();
+  }
+
+  private double shearLb(SidePush push, LoadCombination combination) {
+    double forceLb = combination.factor(LoadKind.WIND) * push.forceLb();
+    if (foot.concrete() || !(forceLb > 0)) {
+      return forceLb;
+    }
+    double depthIn = FootingWork.sideways(foot, standing).embedment(foot.postBreadthIn()).depthIn();
+    LateralLoad load = new LateralLoad(forceLb, push.resultantIn());
+    return new EmbeddedPost(load, depthIn).greatestShearLb();
+  }
+}

@@ -1,0 +1,64 @@
+package org.scantling.engine;
+
+import static org.scantling.reasons.Question.*;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scantling.confirm.TopLoads;
+import org.scantling.loads.FreeRoofRule;
+import org.scantling.loads.FreeRoofWind;
+import org.scantling.loads.NetPressureCoefficients;
+import org.scantling.loads.OpenTop;
+
+/** What lies on the open top, and what the wind does to it. */
+final class TopBench {
+  private final Bench bench;
+  private final Answers answers;
+
+  TopBench(Bench bench) {
+    this.bench = bench;
+    this.answers = bench.answers();
+  }
+
+  TopLoads loads() {
+    FreeRoofWind canopy = FreeRoofWind.on(answers.number(WIND_PRESSURE), freeRoof());
+    return new TopLoads(
+        answers.number(VINE_LOAD),
+        answers.number(LIVE_LOAD),
+        bench.tables().live("live.person").amount(),
+        answers.number(FLAT_SNOW) * answers.number(SNOW_SHARE),
+        canopy.downforcePsf(),
+        canopy.upliftPsf());
+  }
+
+  /**
+   * Wind along the walk always finds its way clear; leafy sides stop wind across it, which then
+   * sucks harder at the top. The worst of a figure is taken on both halves.
+   */
+  private FreeRoofRule freeRoof() {
+    List<NetPressureCoefficients> cases = new ArrayList<>(ofFigure("clear"));
+    if (bench.vine().sideFillLeafRatio() >= wind("wind.free-roof.obstructed-from")) {
+      cases.addAll(ofFigure("obstructed"));
+    }
+    return new FreeRoofRule(wind("wind.gust"), coveredInLeaf(), cases);
+  }
+
+  private List<NetPressureCoefficients> ofFigure(String flow) {
+    return List.of(
+        NetPressureCoefficients.even(wind("wind.free-roof." + flow + ".down")),
+        NetPressureCoefficients.even(-wind("wind.free-roof." + flow + ".up")));
+  }
+
+  /** Share of the top that timber and leaves cover in summer. */
+  private double coveredInLeaf() {
+    return new OpenTop(
+            bench.geometry().crossbeams().breadthIn(),
+            bench.geometry().crossbeamSpacingIn(),
+            bench.vine().canopyFillLeafRatio())
+        .coveredRatio();
+  }
+
+  private double wind(String id) {
+    return bench.tables().wind(id).amount();
+  }
+}

@@ -1,0 +1,2 @@
+/** Work that goes on meanwhile, on another core. */
+package org.scantling.meanwhile;

@@ -1,0 +1,67 @@
+package org.scantling.shop;
+
+/** The buying list as comma-separated text: what to buy, what is spared, how sticks are sawn. */
+final class BuyingCsv {
+  private final Buying buying;
+  private final Said said;
+  private final CsvTable table =
+      new CsvTable(
+          "section", "item", "buy", "unit", "needed", "spare", "quantity_unit", "for", "cost");
+
+  BuyingCsv(Buying buying, Said said) {
+    this.buying = buying;
+    this.said = said;
+  }
+
+  String text() {
+    buying.lines().forEach(this::line);
+    buying.savings().forEach(this::spared);
+    buying.timber().forEach(this::sawn);
+    return table.text();
+  }
+
+  private void line(BuyingLine line) {
+    CsvTable.Row row =
+        table
+            .row()
+            .set("section", line.section())
+            .set("item", line.item())
+            .set("buy", line.bought())
+            .set("unit", line.unit())
+            .set("needed", line.needed().amount())
+            .set("spare", line.spare().amount())
+            .set("quantity_unit", line.needed().unit())
+            .set("for", line.use());
+    line.cents().ifPresent(cents -> row.set("cost", said.money(cents)));
+  }
+
+  private void spared(Saving saving) {
+    CsvTable.Row row =
+        table
+            .row()
+            .set("section", "spared")
+            .set("item", saving.size())
+            .set("needed", saving.lengthIn())
+            .set("quantity_unit", "in")
+            .set(
+                "for",
+                saving.what()
+                    + ", "
+                    + said.length(saving.toIn())
+                    + " instead of "
+                    + said.length(saving.fromIn()));
+    saving.cents().ifPresent(cents -> row.set("cost", said.money(cents)));
+  }
+
+  private void sawn(TimberPlan plan) {
+    for (StickCut cut : plan.cuts()) {
+      table
+          .row()
+          .set("section", "sawing")
+          .set("item", plan.stock().size() + " x " + said.length(cut.lengthIn()))
+          .set("needed", cut.times())
+          .set("quantity_unit", "sticks")
+          .set("for", String.join(" ", cut.marks()));
+    }
+  }
+}

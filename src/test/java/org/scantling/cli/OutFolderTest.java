@@ -1,0 +1,147 @@
+package org.scantling.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A folder is written whole or not at all, and never over what is not ours. */
+class OutFolderTest {
+  @TempDir private Path yard;
+
+  private Path folder() {
+    return yard.resolve("job");
+  }
+
+  private static Map<String, String> files(String text) {
+    return Map.of("cut-list.csv", "cuts " + text + "\n", "builder.md", "sheet " + text + "\n");
+  }
+
+  /** Every file below a folder with its text, the list of digests left out. */
+  private static Map<String, String> content(Path folder) throws IOException {
+    Map<String, String> content = new TreeMap<>();
+    try (Stream<Path> all = Files.walk(folder)) {
+      for (Path file : all.filter(Files::isRegularFile).toList()) {
+        if (!file.getFileName().toString().equals(OutManifest.NAME)) {
+          content.put(folder.relativize(file).toString(), Files.readString(file));
+        }
+      }
+    }
+    return content;
+  }
+
+  @Test
+  void a_new_folder_appears_with_everything_in_it_and_nothing_else() throws IOException {
+    OutFolder.write(folder(), files("one"));
+
+    assertThat(content(folder())).isEqualTo(files("one"));
+    assertThat(content(yard)).hasSize(2);
+    assertThat(OutManifest.read(folder()).holds(folder(), "cut-list.csv")).isTrue();
+  }
+
+  @Test
+  void what_we_wrote_is_written_again() throws IOException {
+    OutFolder.write(folder(), files("one"));
+    OutFolder.write(folder(), files("two"));
+
+    assertThat(content(folder())).isEqualTo(files("two"));
+    assertThat(OutManifest.read(folder()).holds(folder(), "builder.md")).isTrue();
+  }
+
+  @Test
+  void a_file_that_was_changed_since_stops_everything() throws IOException {
+    OutFolder.write(folder(), files("one"));
+    Files.writeString(folder().resolve("builder.md"), "my own notes\n");
+    Map<String, String> before = content(folder());
+
+    assertThatThrownBy(() -> OutFolder.write(folder(), files("two")))
+        .isInstanceOf(OutException.class)
+        .hasMessage(
+            folder().resolve("builder.md")
+                + ": was not written by scantling, or was changed since. Maybe move it away or name"
+                + " another folder.");
+    assertThat(content(folder())).isEqualTo(before);
+  }
+
+  @Test
+  void a_file_of_somebody_else_under_one_of_our_names_stops_everything() throws IOException {
+    Files.createDirectory(folder());
+    Files.writeString(folder().resolve("cut-list.csv"), "somebody's\n");
+
+    assertThatThrownBy(() -> OutFolder.write(folder(), files("one")))
+        .hasMessageContaining("cut-list.csv: was not written by scantling");
+    assertThat(content(folder())).containsOnlyKeys("cut-list.csv");
+  }
+
+  @Test
+  void files_under_other_names_are_left_alone() throws IOException {
+    Files.createDirectory(folder());
+    Files.writeString(folder().resolve("photo.txt"), "the site\n");
+
+    OutFolder.write(folder(), files("one"));
+
+    assertThat(content(folder())).hasSize(3).containsEntry("photo.txt", "the site\n");
+  }
+
+  @Test
+  void a_link_under_one_of_our_names_is_not_followed() throws IOException {
+    Path elsewhere = Files.writeString(yard.resolve("precious.txt"), "precious\n");
+    Files.createDirectory(folder());
+    Files.createSymbolicLink(folder().resolve("builder.md"), elsewhere);
+
+    assertThatThrownBy(() -> OutFolder.write(folder(), files("one")))
+        .hasMessageContaining("builder.md: was not written by scantling");
+    assertThat(elsewhere).hasContent("precious\n");
+  }
+
+  @Test
+  void a_folder_under_one_of_our_names_stops_everything_and_leaves_no_rest() throws IOException {
+    Files.createDirectories(folder().resolve("builder.md"));
+
+    assertThatThrownBy(() -> OutFolder.write(folder(), files("one")))
+        .isInstanceOf(OutException.class);
+    assertThat(content(folder())).isEmpty();
+  }
+
+  @Test
+  void a_file_is_no_folder() throws IOException {
+    Files.writeString(folder(), "a file\n");
+
+    assertThatThrownBy(() -> OutFolder.write(folder(), files("one")))
+        .hasMessage(folder() + ": found a file, accepted is a folder or a new name");
+    assertThat(folder()).hasContent("a file\n");
+  }
+
+  @Test
+  void a_folder_is_not_made_inside_one_that_is_not_there() {
+    Path deep = yard.resolve("nowhere").resolve("job");
+
+    assertThatThrownBy(() -> OutFolder.write(deep, files("one")))
+        .hasMessage(deep + ": the folder it is to stand in must exist");
+    assertThat(yard.resolve("nowhere")).doesNotExist();
+  }
+
+  @Test
+  void while_files_change_places_both_contents_are_ours() throws IOException {
+    Files.createDirectory(folder());
+    Files.writeString(folder().resolve("builder.md"), "newer\n");
+    OutManifest manifest = new OutManifest();
+    manifest.add("builder.md", OutManifest.digest("older\n"));
+    manifest.add("builder.md", OutManifest.digest("newer\n"));
+    Files.writeString(folder().resolve(OutManifest.NAME), manifest.text());
+
+    OutManifest read = OutManifest.read(folder());
+    assertThat(read.text()).isEqualTo(manifest.text());
+    assertThat(read.holds(folder(), "builder.md")).isTrue();
+    Files.writeString(folder().resolve("builder.md"), "other\n");
+    assertThat(read.holds(folder(), "builder.md")).isFalse();
+    assertThat(read.holds(folder(), "cut-list.csv")).isFalse();
+  }
+}

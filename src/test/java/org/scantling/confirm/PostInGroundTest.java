@@ -1,0 +1,51 @@
+package org.scantling.confirm;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.scantling.confirm.SmallArbour.assertWorked;
+
+import org.junit.jupiter.api.Test;
+import org.scantling.reasons.Checked;
+
+/**
+ * The small structure's post; 0.6 · 132.97 = 79.78 lb at 53.05 in (see {@link FootingWorkTest}).
+ */
+class PostInGroundTest {
+
+  private static Checked shear(boolean concrete) {
+    return SmallArbour.byId(
+            new PostInGround(
+                    SmallArbour.foot(concrete),
+                    SmallArbour.standing(1),
+                    SmallArbour.LIMITS,
+                    SmallArbour.SOURCES)
+                .of(SmallArbour.FOUR_BY_FOUR))
+        .get("post.shear");
+  }
+
+  @Test
+  void the_ground_shears_a_post_in_tamped_fill_three_times_harder_than_the_wind() {
+    // 35.765 in deep it turns at 24.77 in, where 79.78 − 3.3429 z²/2 + 0.13497 z³/3 = −261.99 lb:
+    // 1.5 · 261.99/12.25 psi; Fv' = 175 · 1.6 · 0.97.
+    assertWorked(shear(false), "D+0.6W", 32.081, 271.6);
+  }
+
+  @Test
+  void a_collar_of_concrete_takes_the_soil_s_push_for_it() {
+    assertWorked(shear(true), "D+0.6W", 9.7691, 271.6);
+  }
+
+  @Test
+  void a_post_that_nothing_pushes_is_not_sheared() {
+    SidePush still = new SidePush(0, 0, 90);
+    PostInGround posts =
+        new PostInGround(
+            SmallArbour.foot(false),
+            new PostChecks.Standing(still, still, 0, 0, 1),
+            SmallArbour.LIMITS,
+            SmallArbour.SOURCES);
+    assertThat(posts.of(SmallArbour.FOUR_BY_FOUR))
+        .singleElement()
+        .satisfies(shear -> assertThat(shear.check().demand()).isCloseTo(0, within(1e-12)));
+  }
+}
