@@ -1,11 +1,15 @@
 package org.scantling.cli;
 
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.scantling.intake.Intake;
+import org.scantling.print.KeepJson;
+import org.scantling.print.KeepText;
 import org.scantling.print.PrintOptions;
 import org.scantling.print.WhyJson;
 import org.scantling.print.WhyMarkdown;
 import org.scantling.print.WhyText;
+import org.scantling.reasons.LeastChange;
 import org.scantling.reasons.Proposal;
 import org.scantling.words.Reader;
 import org.scantling.words.Topic;
@@ -21,7 +25,10 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "why",
     mixinStandardHelpOptions = true,
-    description = "Explains one decision to a client, a builder or an engineer.")
+    description =
+        "Explains one decision to a client, a builder or an engineer: the reason, and what would"
+            + " bring the base's answer back. Or, with --keep, the least that would have to be"
+            + " asked otherwise for another answer.")
 final class WhyCommand implements Callable<Integer> {
   enum Format {
     TEXT,
@@ -50,23 +57,51 @@ final class WhyCommand implements Callable<Integer> {
       description = "How the answer is written.")
   private Format format = Format.TEXT;
 
+  @Option(
+      names = "--keep",
+      paramLabel = "OPTION",
+      description =
+          "An answer that you would rather have, such as 4x4: the least that would have to be asked"
+              + " otherwise for it, one change alone or two together.")
+  private String keep;
+
   @Override
   public Integer call() {
     Workplace workplace = Workplace.of(options);
     Words words = Words.load(workplace.tables());
     Topic topic = words.subjects().find(subject);
     Intake intake = workplace.read(options);
+    if (keep != null) {
+      LeastChange least = new KeptAnswer(workplace, words, intake).least(topic, keep);
+      spec.commandLine().getOut().print(written(least, words, intake));
+      return status(least.today());
+    }
     Proposal proposal = workplace.propose(intake);
-    spec.commandLine().getOut().print(written(proposal, topic, words, intake));
+    Optional<LeastChange> back = new KeptAnswer(workplace, words, intake).base(topic, proposal);
+    spec.commandLine().getOut().print(written(proposal, topic, back, words, intake));
+    return status(proposal);
+  }
+
+  private static int status(Proposal proposal) {
     return proposal.proposed() ? ExitStatus.ANSWERED : ExitStatus.NEEDS_ENGINEER;
   }
 
-  private String written(Proposal proposal, Topic topic, Words words, Intake intake) {
+  private String written(LeastChange least, Words words, Intake intake) {
     PrintOptions how = options.printing(intake);
     return switch (format) {
-      case TEXT -> WhyText.of(proposal, words, topic, reader, how);
-      case MARKDOWN -> WhyMarkdown.of(proposal, words, topic, reader, how);
-      case JSON -> WhyJson.of(proposal, words, topic, reader);
+      case TEXT -> KeepText.text(least, words, reader, how);
+      case MARKDOWN -> KeepText.markdown(least, words, reader, how);
+      case JSON -> KeepJson.of(least, words, reader);
+    };
+  }
+
+  private String written(
+      Proposal proposal, Topic topic, Optional<LeastChange> back, Words words, Intake intake) {
+    PrintOptions how = options.printing(intake);
+    return switch (format) {
+      case TEXT -> WhyText.of(proposal, words, topic, back, reader, how);
+      case MARKDOWN -> WhyMarkdown.of(proposal, words, topic, back, reader, how);
+      case JSON -> WhyJson.of(proposal, words, topic, back, reader);
     };
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.scantling.engine.Engine;
+import org.scantling.engine.LeastChangeSearch;
 import org.scantling.engine.TurningSearch;
 import org.scantling.intake.DesignIntake;
 import org.scantling.intake.DesignReader;
@@ -74,5 +75,10 @@ final class Workplace {
   TurningPoints turningPoints(Intake intake, Set<Question> questions) {
     Engine engine = new Engine(CompiledRules.get(), tables);
     return new TurningSearch(engine, tables).of(intake.site(), intake.defaulted(), questions);
+  }
+
+  /** The least changes that lead to another answer, on this engine. */
+  LeastChangeSearch leastChanges() {
+    return new LeastChangeSearch(engine(), tables);
   }
 }

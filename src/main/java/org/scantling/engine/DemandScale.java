@@ -60,6 +60,11 @@ sealed interface DemandScale {
       return row.step().amount();
     }
 
+    /** So many steps as a share of all that the row has. */
+    double shareRatio(int steps) {
+      return steps * step() / (row.most().amount() - row.least().amount());
+    }
+
     @Override
     public Outcome value(int place) {
       return new Outcome.Amount(new Measure(origin.amount() + place * step(), origin.unit()));

@@ -1,6 +1,7 @@
 package org.scantling.engine;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,6 +15,8 @@ import org.scantling.reasons.Outcome;
  * --set} does to the file.
  */
 final class SiteDemand {
+  private static final String AUTO = "auto";
+
   private final Demand demand;
 
   SiteDemand(Demand demand) {
@@ -35,8 +38,22 @@ final class SiteDemand {
       case VINE -> word(site.planting().stream().findFirst().map(Site.Planting::vine));
       case SPECIES -> word(site.materials().species());
       case GRADE -> word(site.materials().grade());
+      case MACHINE_WIDTH -> number(machine(site).map(Site.User.Machine::machineWidthIn));
+      case HEADER -> wish(site.preferences().header());
+      case FOOTING -> wish(site.preferences().footing());
+      case KEEP -> wish(site.preferences().keep());
+      case BASIS -> wish(site.preferences().basis());
       default -> throw unknown();
     };
+  }
+
+  /** What {@code --set} takes to change it in the file of this site. */
+  String setting(Site site) {
+    return demand == Demand.MACHINE_WIDTH
+        ? "walkway.users["
+            + machine(site).map(site.walkway().users()::indexOf).orElseThrow()
+            + "].machine-width"
+        : demand.setting();
   }
 
   /** The same site with another value. */
@@ -51,6 +68,8 @@ final class SiteDemand {
           ground(site, new Site.Ground(Optional.of(text(value)), site.ground().slopePercent()));
       case VINE -> planting(site, text(value));
       case SPECIES, GRADE -> materials(site, Optional.of(text(value)));
+      case MACHINE_WIDTH -> machine(site, amount(value));
+      case HEADER, FOOTING, KEEP, BASIS -> preferences(site, text(value));
       default -> throw unknown();
     };
   }
@@ -63,15 +82,57 @@ final class SiteDemand {
             demand == Demand.CLEAR_WIDTH ? OptionalDouble.of(in) : now.clearWidthIn(),
             now.users(),
             demand == Demand.HEADROOM ? OptionalDouble.of(in) : now.headroomIn());
+    return walkway(site, then);
+  }
+
+  /** The widest machine, which is the one that asks. */
+  private static Optional<Site.User.Machine> machine(Site site) {
+    return site.walkway().users().stream()
+        .filter(Site.User.Machine.class::isInstance)
+        .map(Site.User.Machine.class::cast)
+        .max(Comparator.comparingDouble(Site.User.Machine::machineWidthIn));
+  }
+
+  private static Site machine(Site site, double widthIn) {
+    List<Site.User> users = new ArrayList<>(site.walkway().users());
+    users.set(users.indexOf(machine(site).orElseThrow()), new Site.User.Machine(widthIn));
+    Site.Walkway now = site.walkway();
+    return walkway(
+        site, new Site.Walkway(now.lengthIn(), now.clearWidthIn(), users, now.headroomIn()));
+  }
+
+  private static Site walkway(Site site, Site.Walkway walkway) {
     return new Site(
         site.title(),
         site.base(),
         site.climate(),
         site.ground(),
-        then,
+        walkway,
         site.planting(),
         site.materials(),
         site.preferences());
+  }
+
+  private Site preferences(Site site, String word) {
+    Site.Preferences now = site.preferences();
+    Site.Preferences then =
+        new Site.Preferences(
+            demand == Demand.FOOTING ? word : now.footing(),
+            demand == Demand.HEADER ? word : now.header(),
+            demand == Demand.KEEP ? word : now.keep(),
+            demand == Demand.BASIS ? word : now.basis(),
+            now.embedmentBasis(),
+            now.riskCategory(),
+            now.snowShare());
+    return new Site(
+        site.title(),
+        site.base(),
+        site.climate(),
+        site.ground(),
+        site.walkway(),
+        site.planting(),
+        site.materials(),
+        then);
   }
 
   private Site climate(Site site, double amount, Optional<String> exposure) {
@@ -149,6 +210,15 @@ final class SiteDemand {
     return number.isPresent()
         ? Optional.of(new Outcome.Amount(new Measure(number.getAsDouble(), demand.unit())))
         : Optional.empty();
+  }
+
+  private Optional<Outcome> number(Optional<Double> number) {
+    return number.map(each -> new Outcome.Amount(new Measure(each, demand.unit())));
+  }
+
+  /** Nothing is stated where the file leaves it to the rules. */
+  private static Optional<Outcome> wish(String word) {
+    return word.equals(AUTO) ? Optional.empty() : Optional.of(new Outcome.Word(word));
   }
 
   private static Optional<Outcome> word(Optional<String> word) {

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.scantling.reasons.ThumbTrial.Standing;
 import org.scantling.rulebook.Agreement;
 import org.scantling.rulebook.Grid;
+import org.scantling.rulebook.ThumbRange;
 import org.scantling.words.Voice;
 
 /** Thumb against calculation over a grid of sites: a table, a map of each rule, what it means. */
@@ -28,6 +29,7 @@ final class AgreementPage {
     page.paragraph(summary());
     page.add(new Block.Grid(table()));
     page.heading("Where a thumb alone does not ask for enough").items(shortItems());
+    pictures(page);
     page.heading("How often, by demand");
     page.paragraph(
         "Of ten sites with that value, on how many the thumb alone does not ask for enough (. for"
@@ -54,7 +56,79 @@ final class AgreementPage {
         + " calculation."
         + (agreement.without() > 0
             ? " On " + agreement.without() + " more sites there is no structure."
-            : "");
+            : "")
+        + " "
+        + inside();
+  }
+
+  /** What is said of ranges must hold on the grid that is tried. */
+  private String inside() {
+    List<String> failing =
+        agreement.rules().stream()
+            .filter(rule -> agreement.inside(rule, Standing.NOT_ENOUGH) > 0)
+            .toList();
+    return failing.isEmpty()
+        ? "Inside the range in which a rule says that it may be relied on alone, none falls short."
+        : "Inside the range in which it says that it may be relied on alone there falls short: "
+            + Sentence.list(failing)
+            + ".";
+  }
+
+  private void pictures(Page page) {
+    AgreementMap map = new AgreementMap(agreement);
+    page.heading("Pictures, and where each may be relied on alone");
+    page.paragraph(legend());
+    for (String rule : agreement.rules()) {
+      if (agreement.count(rule, Standing.NOT_ENOUGH) > 0) {
+        page.paragraph(rule + ": " + range(rule));
+        page.add(new Block.Picture(map.of(rule)));
+      }
+    }
+  }
+
+  private String legend() {
+    List<String> axes = new ArrayList<>();
+    for (int axis = 0; axis < agreement.axes().size(); axis++) {
+      axes.add(name(axis));
+    }
+    int split = axes.size() / 2;
+    return "One sign a site: "
+        + AgreementMap.SAFER
+        + " the thumb asks for more than the calculation, "
+        + AgreementMap.EQUAL
+        + " for the same, "
+        + AgreementMap.NOT_ENOUGH
+        + " for less; blank where there is no structure. Down the side "
+        + Sentence.list(axes.subList(0, split))
+        + "; across "
+        + Sentence.list(axes.subList(split, axes.size()))
+        + ", the last of them innermost, all from mild to hard.";
+  }
+
+  private String range(String rule) {
+    ThumbRange range = agreement.range(rule).orElse(null);
+    if (range == null) {
+      return "says no range.";
+    }
+    if (range.most().isEmpty()) {
+      return "never to be relied on alone: " + range.reason() + ".";
+    }
+    List<String> ends = new ArrayList<>();
+    for (int axis = 0; axis < agreement.axes().size(); axis++) {
+      String path = agreement.axes().get(axis).path();
+      if (range.ends(agreement.axes()).contains(path)) {
+        ends.add(name(axis) + " " + value(range.most().get().get(path)));
+      }
+    }
+    return "alone only "
+        + (ends.isEmpty() ? "on this grid" : "up to " + Sentence.list(ends))
+        + ", where it falls short on "
+        + agreement.inside(rule, Standing.NOT_ENOUGH)
+        + " of "
+        + agreement.inside(rule)
+        + " sites: "
+        + range.reason()
+        + ".";
   }
 
   private List<List<String>> table() {
@@ -147,7 +221,7 @@ final class AgreementPage {
   }
 
   /** A list of one climber is that climber. */
-  private static String value(String written) {
+  static String value(String written) {
     return written.replaceAll("[\\[\\]{}]", "").replace("vine: ", "");
   }
 }

@@ -44,4 +44,11 @@ public sealed interface Block {
   }
 
   record Step(int depth, String text) {}
+
+  /** Lines that are kept as they are, sign under sign. */
+  record Picture(List<String> lines) implements Block {
+    public Picture {
+      lines = List.copyOf(lines);
+    }
+  }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Reason;
@@ -15,12 +16,17 @@ final class BuilderWhy {
   private static final double JUST_MET = 1 - 1e-6;
 
   private final Told told;
+  private final Optional<BringBack> back;
   private final Voice voice;
   private final CheckLine line;
   private final Drivers drivers;
 
-  BuilderWhy(Told told) {
+  /**
+   * @param back what would bring the base's answer back, where that was searched
+   */
+  BuilderWhy(Told told, Optional<BringBack> back) {
     this.told = told;
+    this.back = back;
     this.voice = told.voice();
     this.line = new CheckLine(voice, told.proposal().yardstick());
     this.drivers = new Drivers(told.proposal(), told.words());
@@ -33,6 +39,7 @@ final class BuilderWhy {
     causes(page, chief);
     weighed(page, chief);
     tried(page, chief);
+    back.ifPresent(each -> each.write(page));
     tightest(page, chief);
     if (decisions.size() > 1) {
       page.heading("Also decided about it");

@@ -2,6 +2,7 @@ package org.scantling.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Question;
@@ -11,11 +12,16 @@ import org.scantling.words.Voice;
 /** Explains to the client: plain words, few numbers, nothing that is not so. */
 final class ClientWhy {
   private final Told told;
+  private final Optional<BringBack> back;
   private final Voice voice;
   private final Drivers drivers;
 
-  ClientWhy(Told told) {
+  /**
+   * @param back what would bring the base's answer back, where that was searched
+   */
+  ClientWhy(Told told, Optional<BringBack> back) {
     this.told = told;
+    this.back = back;
     this.voice = told.voice();
     this.drivers = new Drivers(told.proposal(), told.words());
   }
@@ -26,6 +32,7 @@ final class ClientWhy {
     page.paragraph(answer(chief));
     page.paragraph(because(chief));
     smaller(page, chief);
+    back.ifPresent(each -> each.write(page));
     List<Block.Item> others = new ArrayList<>();
     decisions.stream().skip(1).filter(this::worthSaying).forEach(each -> others.add(item(each)));
     if (!others.isEmpty()) {

@@ -93,13 +93,15 @@ final class EngineerSection {
 
   private String back(Result.NeedsEngineer result) {
     String name = voice.path(result.demand());
-    if (result.reason().finding() instanceof Finding.Refuse refuse
-        && refuse.evidence().find("limit").orElse(null) instanceof Evidence.Seen.Amount limit) {
+    if (result.reason().finding() instanceof Finding.Refuse refuse) {
+      String value =
+          refuse.evidence().find("limit").orElse(null) instanceof Evidence.Seen.Amount limit
+              ? " of " + voice.say(limit.measure()) + " or less"
+              : " as it is known at the place";
       return "With "
           + name
-          + " of "
-          + voice.say(limit.measure())
-          + " or less (--set \""
+          + value
+          + " (--set \""
           + result.demand()
           + "=...\") these rules can take the site up again.";
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
@@ -16,10 +17,15 @@ import org.scantling.words.Voice;
  */
 final class EngineerWhy {
   private final Told told;
+  private final Optional<BringBack> back;
   private final Voice voice;
 
-  EngineerWhy(Told told) {
+  /**
+   * @param back what would bring the base's answer back, where that was searched
+   */
+  EngineerWhy(Told told, Optional<BringBack> back) {
     this.told = told;
+    this.back = back;
     this.voice = told.voice();
   }
 
@@ -36,6 +42,7 @@ final class EngineerWhy {
       page.heading("Rejected options");
       page.items(rejected.stream().map(each -> finding(each, chief)).toList());
     }
+    back.ifPresent(each -> each.write(page));
     checks(page, chief);
     page.heading("Because");
     page.add(new Block.Outline(new Chain(told.proposal(), told.words(), voice).of(chief)));

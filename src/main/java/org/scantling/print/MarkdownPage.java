@@ -28,6 +28,10 @@ public final class MarkdownPage {
       grid(grid.rows());
     } else if (block instanceof Block.Outline outline) {
       outline.lines().forEach(step -> line("  ".repeat(step.depth()) + "- " + plain(step.text())));
+    } else if (block instanceof Block.Picture picture) {
+      line("```");
+      picture.lines().forEach(this::line);
+      line("```");
     }
   }
 

@@ -55,10 +55,27 @@ public final class RulesJson {
       each.put("safer", agreement.count(rule, Standing.SAFER));
       each.put("equal", agreement.count(rule, Standing.EQUAL));
       each.put("notEnough", agreement.count(rule, Standing.NOT_ENOUGH));
+      each.set("alone", alone(agreement, rule));
       ArrayNode places = each.putArray("places");
       agreement.of(rule).forEach(placed -> places.add(place(agreement, placed)));
     }
     return JsonText.print(node);
+  }
+
+  /** Where the rule may be relied on without the calculation. */
+  private static ObjectNode alone(Agreement agreement, String rule) {
+    ObjectNode node = JsonText.object();
+    agreement
+        .range(rule)
+        .ifPresent(
+            range -> {
+              node.put("never", range.most().isEmpty());
+              range.most().ifPresent(most -> most.forEach(node.putObject("upTo")::put));
+              node.put("reason", range.reason());
+            });
+    node.put("sites", agreement.inside(rule));
+    node.put("notEnough", agreement.inside(rule, Standing.NOT_ENOUGH));
+    return node;
   }
 
   private static ObjectNode place(Agreement agreement, Agreement.Placed placed) {

@@ -40,6 +40,8 @@ public final class TextPage {
       lines.addAll(GridText.lines(grid.rows(), options.width()));
     } else if (block instanceof Block.Outline outline) {
       outline.lines().forEach(this::step);
+    } else if (block instanceof Block.Picture picture) {
+      lines.addAll(picture.lines());
     }
   }
 

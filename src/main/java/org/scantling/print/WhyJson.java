@@ -1,7 +1,9 @@
 package org.scantling.print;
 
+import java.util.Optional;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Decision;
+import org.scantling.reasons.LeastChange;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
 import org.scantling.words.Reader;
@@ -16,7 +18,11 @@ public final class WhyJson {
 
   private WhyJson() {}
 
-  public static String of(Proposal proposal, Words words, Topic topic, Reader reader) {
+  /**
+   * @param back what would bring the base's answer back, where that was searched
+   */
+  public static String of(
+      Proposal proposal, Words words, Topic topic, Optional<LeastChange> back, Reader reader) {
     ObjectNode root = JsonText.object();
     root.put("schema", SCHEMA);
     root.put("status", proposal.proposed() ? "proposed" : "needs-engineer");
@@ -25,12 +31,14 @@ public final class WhyJson {
     root.put("reader", reader.name().toLowerCase(java.util.Locale.ROOT));
     root.put(
         "text",
-        WhyMarkdown.of(proposal, words, topic, reader, PrintOptions.plain(UnitSystem.IMPERIAL)));
+        WhyMarkdown.of(
+            proposal, words, topic, back, reader, PrintOptions.plain(UnitSystem.IMPERIAL)));
     ArrayNode decisions = root.putArray("decisions");
     ReasonJson reasons = new ReasonJson(words, reader);
     for (Question question : topic.questions()) {
       proposal.decision(question).map(reasons::decision).ifPresent(decisions::add);
     }
+    back.ifPresent(least -> new KeepJson(least, words, reader).put(root.putObject("bringsBack")));
     ArrayNode chain = root.putArray("chain");
     topic.questions().stream()
         .flatMap(question -> proposal.decision(question).stream())

@@ -1,7 +1,9 @@
 package org.scantling.print;
 
 import java.util.List;
+import java.util.Optional;
 import org.scantling.reasons.Decision;
+import org.scantling.reasons.LeastChange;
 import org.scantling.reasons.Proposal.Result;
 import org.scantling.words.Reader;
 import org.scantling.words.Topic;
@@ -10,7 +12,7 @@ import org.scantling.words.Topic;
 final class WhyPage {
   private WhyPage() {}
 
-  static Page of(Told told, Topic topic) {
+  static Page of(Told told, Topic topic, Optional<LeastChange> back) {
     List<Decision> decisions =
         topic.questions().stream()
             .flatMap(question -> told.proposal().decision(question).stream())
@@ -21,11 +23,11 @@ final class WhyPage {
     }
     Reader reader = told.voice().reader();
     if (reader == Reader.CLIENT) {
-      new ClientWhy(told).write(page, decisions);
+      new ClientWhy(told, back.map(each -> new BringBack(told, each))).write(page, decisions);
     } else if (reader == Reader.BUILDER) {
-      new BuilderWhy(told).write(page, decisions);
+      new BuilderWhy(told, back.map(each -> new BringBack(told, each))).write(page, decisions);
     } else {
-      new EngineerWhy(told).write(page, decisions);
+      new EngineerWhy(told, back.map(each -> new BringBack(told, each))).write(page, decisions);
     }
     return page;
   }

@@ -13,6 +13,7 @@ public final class Agreement {
   private static final long TEN = 10;
 
   private final List<Grid.Axis> axes;
+  private final Map<String, ThumbRange> ranges = ThumbRange.all();
   private final Map<String, List<Placed>> byRule = new LinkedHashMap<>();
   private int sites;
   private int without;
@@ -68,6 +69,35 @@ public final class Agreement {
   /** Sites on which the rule forbade anything. */
   public long spoke(String rule) {
     return of(rule).stream().filter(each -> each.trial().spoke()).count();
+  }
+
+  /** The range in which the rule may be relied on alone, if it says one. */
+  public Optional<ThumbRange> range(String rule) {
+    return Optional.ofNullable(ranges.get(rule));
+  }
+
+  /** Sites inside that range. */
+  public long inside(String rule) {
+    return of(rule).stream().filter(each -> inside(rule, each.site())).count();
+  }
+
+  /** Sites inside that range on which the rule stands so. */
+  public long inside(String rule, Standing standing) {
+    return of(rule).stream()
+        .filter(each -> each.trial().standing() == standing && inside(rule, each.site()))
+        .count();
+  }
+
+  private boolean inside(String rule, List<String> site) {
+    return range(rule).filter(each -> each.holds(axes, site)).isPresent();
+  }
+
+  /** How the rule stands on one site; empty where there is no structure. */
+  public Optional<Standing> at(String rule, List<String> site) {
+    return of(rule).stream()
+        .filter(each -> each.site().equals(site))
+        .map(each -> each.trial().standing())
+        .findFirst();
   }
 
   /** The first place in the grid, mildest first, at which the rule does not ask for enough. */

@@ -7,14 +7,27 @@ import org.scantling.quantity.Unit;
 import org.scantling.reasons.Source;
 
 /**
- * A demand of the site along which turning points are searched.
+ * A demand or a preference of the site that can be tried with other values.
  *
  * @param id its path in the site file
  * @param scale how it is searched where it is a number; a word is tried with every word of its
  *     table
  * @param words its value as part of a sentence, with {value}
+ * @param limits true where turning points are searched along it
+ * @param choice true where somebody chooses it, false where the place sets it
+ * @param ordered true for words that stand in order, the least demanding first
+ * @param weightRatio how hard it is to give up all of its range, beside one that counts 1
  */
-public record DemandRow(String id, Optional<Scale> scale, String words, Source source, String note)
+public record DemandRow(
+    String id,
+    Optional<Scale> scale,
+    String words,
+    boolean limits,
+    boolean choice,
+    boolean ordered,
+    double weightRatio,
+    Source source,
+    String note)
     implements TableRow {
 
   /**
@@ -31,10 +44,15 @@ public record DemandRow(String id, Optional<Scale> scale, String words, Source s
       Measure step, Measure least, Measure most, Measure sampleStep, Optional<Measure> reach) {}
 
   static DemandRow read(Row row) {
+    boolean number = !row.optional("step").isEmpty();
     return new DemandRow(
         row.text("id"),
-        row.optional("step").isEmpty() ? Optional.empty() : Optional.of(scale(row)),
+        number ? Optional.of(scale(row)) : Optional.empty(),
         row.text("words"),
+        row.yes("limits"),
+        row.yes("choice"),
+        number || row.yes("ordered"),
+        row.positive("weight"),
         row.source(),
         row.optional("note"));
   }

@@ -91,7 +91,11 @@ enum TableFile {
       "climbers.csv", ClimberRow.class, false, "id,run,apart_in,eyes_apart_in,lowest_in,words"),
   PACKS("packs.csv", PackRow.class, true, "id,count,words"),
   STEPS("steps.csv", StepRow.class, true, "id,occasion,part,text"),
-  DEMANDS("demands.csv", DemandRow.class, false, "id,unit,step,least,most,sample_step,reach,words");
+  DEMANDS(
+      "demands.csv",
+      DemandRow.class,
+      false,
+      "id,unit,step,least,most,sample_step,reach,words,limits,choice,ordered,weight");
 
   /** The file that every {@code source} cell points into. */
   static final String SOURCES = "SOURCES.csv";

@@ -17,10 +17,17 @@ public final class Choices {
 
   /**
    * @param noun with its article
+   * @param client the same for the client
    * @param many true for a plural
    * @param chief true where it is told without being asked for; the others mostly turn with these
+   * @param back true where it is told, when it has changed, what would bring the base's back
    */
-  public record Row(Question question, String noun, boolean many, boolean chief) {}
+  public record Row(
+      Question question, String noun, String client, boolean many, boolean chief, boolean back) {
+    public String noun(Reader reader) {
+      return reader == Reader.CLIENT ? client : noun;
+    }
+  }
 
   private Choices() {}
 
@@ -33,8 +40,10 @@ public final class Choices {
           new Row(
               question,
               cells.get("noun"),
+              cells.get("client"),
               cells.get("many").equals("yes"),
-              cells.get("chief").equals("yes")));
+              cells.get("chief").equals("yes"),
+              cells.get("back").equals("yes")));
     }
     return choices;
   }

@@ -44,11 +44,14 @@ final class References {
 
   String stated(Stated stated) {
     String path = stated.demand().path();
-    String value =
-        stated.value() instanceof Outcome.Amount amount
-            ? voice.say(amount.measure())
-            : word(path, ((Outcome.Word) stated.value()).text());
-    return voice.word("stated", path).replace("{value}", value);
+    return voice.word("stated", path).replace("{value}", value(path, stated.value()));
+  }
+
+  /** A value as the site file may state it under a path. */
+  String value(String path, Outcome value) {
+    return value instanceof Outcome.Amount amount
+        ? voice.say(amount.measure())
+        : word(path, ((Outcome.Word) value).text());
   }
 
   /** A word of the file as its path has it, or as the question that it answers. */

@@ -1,6 +1,7 @@
 package org.scantling.words;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.MeasureText;
@@ -224,9 +225,39 @@ public final class Voice {
     return reader == Reader.CLIENT ? words.subjects().row(question).phrase().of(said) : said;
   }
 
+  /** An answer with what it is an answer to: {@code crossbeams 2x6}. */
+  public String member(Question question, Outcome outcome) {
+    String said = say(question, outcome);
+    SubjectRow row = words.subjects().row(question);
+    return switch (reader) {
+      case CLIENT -> row.phrase().of(said);
+      case BUILDER -> row.builder() + " " + said;
+      case ENGINEER -> question.id() + " = " + said;
+    };
+  }
+
   /** A path, a table row or a check, with its number where it has one. */
   public String reference(String reference) {
     return references().of(reference);
+  }
+
+  /**
+   * A phrase of rules/phrases.csv with its blanks filled.
+   *
+   * @throws IllegalArgumentException when there is no such phrase, or a blank stays empty
+   */
+  public String phrase(String id, Map<String, String> blanks) {
+    return words.phrases().say(id, reader, blanks);
+  }
+
+  /** The same; empty where there is no such phrase. */
+  Optional<String> find(String id, Map<String, String> blanks) {
+    return words.phrases().ids().contains(id) ? Optional.of(phrase(id, blanks)) : Optional.empty();
+  }
+
+  /** What a site may ask otherwise, in words. */
+  public ChangeWords changes() {
+    return new ChangeWords(this, references());
   }
 
   private References references() {

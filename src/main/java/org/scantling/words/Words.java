@@ -37,6 +37,11 @@ public final class Words {
     return Choices.read();
   }
 
+  /** Phrases that no rule says, such as what would have to be asked otherwise. */
+  Phrases phrases() {
+    return Phrases.all();
+  }
+
   /** What checks and worked numbers are made from. */
   public Reads reads() {
     return reads;

@@ -108,6 +108,13 @@ class RulesCommandTest {
       assertThat(counted).as(rule.get("rule").asString()).isEqualTo(tried);
       assertThat(rule.get("places")).hasSize(tried);
     }
+    for (JsonNode rule : found.get("rules")) {
+      JsonNode alone = rule.get("alone");
+      assertThat(alone.get("reason").asString()).as(rule.get("rule").asString()).isNotBlank();
+      assertThat(alone.get("notEnough").asInt()).as(rule.get("rule").asString()).isZero();
+      boolean never = alone.get("never").asBoolean();
+      assertThat(alone.get("sites").asInt() == 0).as("%s", rule.get("rule")).isEqualTo(never);
+    }
     assertThat(rule(found, "footings.hole.widths").get("notEnough").asInt()).isZero();
     JsonNode least = rule(found, "footings.depth.least");
     assertThat(least.get("notEnough").asInt()).isPositive();

@@ -27,12 +27,13 @@ public final class Scenarios {
 
   private final RuleBase rules = RuleBase.load();
   private final List<Intake> sites = new ArrayList<>();
+  private final List<Intake> demo;
 
   public Scenarios() {
     SiteReader reader = new SiteReader(Vocabulary.of(Tables.load()));
-    for (Path folder : FOLDERS) {
-      read(folder, reader);
-    }
+    read(FOLDERS.get(0), reader);
+    demo = List.copyOf(sites);
+    FOLDERS.stream().skip(1).forEach(folder -> read(folder, reader));
   }
 
   private void read(Path folder, SiteReader reader) {
@@ -48,6 +49,11 @@ public final class Scenarios {
 
   public List<Intake> sites() {
     return sites;
+  }
+
+  /** The sites of the demo alone. */
+  public List<Intake> demo() {
+    return demo;
   }
 
   Set<String> rules() {

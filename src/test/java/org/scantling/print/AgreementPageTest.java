@@ -21,7 +21,7 @@ import org.scantling.words.Words;
 class AgreementPageTest {
   private static final List<Grid.Axis> AXES =
       List.of(
-          new Grid.Axis("walkway.headroom", List.of("7 ft", "8 ft")),
+          new Grid.Axis("walkway.headroom", List.of("7 ft", "9 ft")),
           new Grid.Axis("planting", List.of("[{vine: clematis}]", "[{vine: wisteria}]")));
 
   private static ThumbTrial trial(String rule, Standing standing, String calculated) {
@@ -58,6 +58,16 @@ class AgreementPageTest {
         .containsPattern("headroom needed 7 ft, climber\\s+wisteria")
         .containsPattern("Climber +clematis +wisteria\nposts.size.tall +\\. +10\n");
     assertThat(text.lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
+  void a_picture_has_one_sign_a_site_under_the_range_of_its_rule() {
+    assertThat(text(false))
+        .contains("Down the side headroom")
+        .containsPattern("posts.size.tall: alone only .* where it falls short on 2 of\\s+4 sites")
+        .contains("\n7 ft  =x\n9 ft  =x\n")
+        .containsPattern("alone there\\s+falls\\s+short: posts.size.tall");
+    assertThat(text(true)).contains("```\n7 ft  =x\n9 ft  =x\n```\n");
   }
 
   @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
 import org.scantling.design.Structure;
@@ -172,6 +173,7 @@ class ProposalJsonTest {
                 Demo.proposal("wisteria-court"),
                 Demo.words(),
                 Demo.words().subjects().find("posts"),
+                Optional.empty(),
                 Reader.ENGINEER));
     assertThat(keys(root))
         .containsExactly(

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
 import org.scantling.quantity.UnitSystem;
@@ -52,7 +53,7 @@ class WhyTextTest {
             "We want to be sure that ",
             "With 4x4 we could not be: ",
             "What is different here: a way at least 8 ft 2 in high instead of 7 ft 1/2 in; ",
-            "wisteria instead of clematis",
+            "wisteria that will climb over it instead of clematis",
             "Also about this",
             "How tall the posts stand: about 8 ft 9 1/2 in, before 6 ft 10 in.");
   }
@@ -102,6 +103,7 @@ class WhyTextTest {
                 Demo.proposal("metric-country"),
                 Demo.words(),
                 Demo.words().subjects().find("header.overhang"),
+                Optional.empty(),
                 Reader.BUILDER,
                 PrintOptions.plain(UnitSystem.METRIC))
             .replaceAll("\\s+", " ");
@@ -150,6 +152,7 @@ class WhyTextTest {
                 Demo.proposal("wisteria-court"),
                 Demo.words(),
                 Demo.words().subjects().find("posts"),
+                Optional.empty(),
                 Reader.CLIENT,
                 PLAIN))
         .startsWith("# How stout the posts are\n")
@@ -158,7 +161,12 @@ class WhyTextTest {
 
   private static String why(String site, String subject, Reader reader) {
     return WhyText.of(
-        Demo.proposal(site), Demo.words(), Demo.words().subjects().find(subject), reader, PLAIN);
+        Demo.proposal(site),
+        Demo.words(),
+        Demo.words().subjects().find(subject),
+        Optional.empty(),
+        reader,
+        PLAIN);
   }
 
   private static String flat(String site, String subject, Reader reader) {

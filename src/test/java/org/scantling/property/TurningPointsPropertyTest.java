@@ -2,10 +2,9 @@ package org.scantling.property;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
-import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Random;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.scantling.engine.DemandedSite;
 import org.scantling.engine.Scenarios;
@@ -21,72 +20,77 @@ import org.scantling.reasons.TurningPoints;
 import org.scantling.words.Words;
 
 /**
- * A run just below and a run just above every turning point give the two choices that are named.
- * Each run of the test takes some sites and some points of each; {@code -Dturning=all} takes all,
- * and {@code -Dseed=} others.
+ * A run just below and a run just above every turning point give the two choices that are named:
+ * all points of every scenario, by an engine that remembers nothing. Each value of a demand is run
+ * once, whatever number of choices turn there. {@code -Dturning=all} takes the sites of the rule
+ * cases too.
  */
 class TurningPointsPropertyTest {
   private static final boolean ALL = "all".equals(System.getProperty("turning"));
-  private static final int SITES = 3;
-  private static final int POINTS = 25;
-
-  private final Random random = new Random(Long.getLong("seed", 20140503));
-  private int checked;
 
   @Test
   void on_both_sides_of_a_turning_point_stand_the_choices_that_are_named() {
-    for (Intake site : some(new Scenarios().sites(), SITES)) {
-      TurningPoints turning = search(site);
-      for (Reach reach : some(turning.reaches(), turning.reaches().size())) {
-        some(reach.points(), POINTS).forEach(point -> check(site, point));
-        some(reach.ends(), POINTS).forEach(end -> check(site, reach, end, turning.today()));
+    Scenarios scenarios = new Scenarios();
+    List<Intake> sites = ALL ? scenarios.sites() : scenarios.demo();
+    List<Integer> checked = sites.parallelStream().map(site -> new Tried(site).check()).toList();
+
+    assertThat(checked).hasSizeGreaterThan(12).allMatch(points -> points > 0);
+    assertThat(checked.stream().mapToInt(Integer::intValue).sum()).isGreaterThan(500);
+  }
+
+  /** One site, with every value that was tried on it. */
+  private static final class Tried {
+    private final Intake site;
+    private final Map<List<Object>, Proposal> run = new HashMap<>();
+    private int checked;
+
+    Tried(Intake site) {
+      this.site = site;
+    }
+
+    /** How many points there were to check. */
+    int check() {
+      TurningPoints turning =
+          new TurningSearch(House.engine(), House.TABLES)
+              .of(site.site(), site.defaulted(), Words.load(House.TABLES).choices().questions());
+      for (Reach reach : turning.reaches()) {
+        reach.points().forEach(this::check);
+        reach.ends().forEach(end -> check(reach, end, turning.today()));
         today(reach, turning.today());
       }
+      return checked;
     }
-    assertThat(checked).isGreaterThan(40);
-  }
 
-  private static TurningPoints search(Intake site) {
-    return new TurningSearch(House.engine(), House.TABLES)
-        .of(site.site(), site.defaulted(), Words.load(House.TABLES).choices().questions());
-  }
+    private void check(TurningPoint point) {
+      Question question = point.question();
+      Choice below = Choice.of(at(point.demand().path(), point.at()), question);
+      Choice above = Choice.of(at(point.demand().path(), point.beyond()), question);
 
-  private void check(Intake site, TurningPoint point) {
-    Question question = point.question();
-    Choice below = Choice.of(at(site, point.demand().path(), point.at()), question);
-    Choice above = Choice.of(at(site, point.demand().path(), point.beyond()), question);
-
-    assertThat(below.same(point.here())).as("%s: %s", point, below).isTrue();
-    assertThat(above.same(point.there())).as("%s: %s", point, above).isTrue();
-    assertThat(below.same(above)).as("%s turns", point).isFalse();
-    checked++;
-  }
-
-  private void check(Intake site, Reach reach, Reach.End end, Proposal today) {
-    String path = reach.demand().path();
-
-    assertThat(at(site, path, end.at()).proposed()).isEqualTo(today.proposed());
-    assertThat(at(site, path, end.beyond()).proposed()).isNotEqualTo(today.proposed());
-    checked++;
-  }
-
-  /** The choice up to a turning point is today's. */
-  private static void today(Reach reach, Proposal today) {
-    for (TurningPoint point : reach.points()) {
-      assertThat(point.here().same(Choice.of(today, point.question()))).as("%s", point).isTrue();
+      assertThat(below.same(point.here())).as("%s: %s", point, below).isTrue();
+      assertThat(above.same(point.there())).as("%s: %s", point, above).isTrue();
+      assertThat(below.same(above)).as("%s turns", point).isFalse();
+      checked++;
     }
-  }
 
-  private static Proposal at(Intake site, String demand, Outcome value) {
-    return House.propose(DemandedSite.with(site.site(), demand, value));
-  }
+    private void check(Reach reach, Reach.End end, Proposal today) {
+      String path = reach.demand().path();
 
-  private <T> List<T> some(List<T> all, int most) {
-    if (ALL) {
-      return all;
+      assertThat(at(path, end.at()).proposed()).isEqualTo(today.proposed());
+      assertThat(at(path, end.beyond()).proposed()).isNotEqualTo(today.proposed());
+      checked++;
     }
-    List<T> shuffled = new ArrayList<>(all);
-    Collections.shuffle(shuffled, random);
-    return shuffled.subList(0, Math.min(most, shuffled.size()));
+
+    /** The choice up to a turning point is today's. */
+    private static void today(Reach reach, Proposal today) {
+      for (TurningPoint point : reach.points()) {
+        assertThat(point.here().same(Choice.of(today, point.question()))).as("%s", point).isTrue();
+      }
+    }
+
+    private Proposal at(String demand, Outcome value) {
+      return run.computeIfAbsent(
+          List.of(demand, value),
+          key -> House.propose(DemandedSite.with(site.site(), demand, value)));
+    }
   }
 }

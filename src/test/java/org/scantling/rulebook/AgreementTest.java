@@ -3,6 +3,8 @@ package org.scantling.rulebook;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.scantling.reasons.Phase;
 import org.scantling.reasons.Question;
@@ -53,6 +55,35 @@ class AgreementTest {
     assertThat(agreement.count("posts.size.tall", Standing.NOT_ENOUGH)).isEqualTo(2);
     assertThat(agreement.firstShort("posts.size.tall").orElseThrow().site())
         .containsExactly("7 ft", "140 mph");
+  }
+
+  @Test
+  void a_range_ends_where_its_row_says_and_never_is_no_range() {
+    ThumbRange some =
+        new ThumbRange(
+            "posts.size.tall",
+            Optional.of(Map.of("walkway.headroom", "8 ft", "site.climate.wind-speed", "115 mph")),
+            "height does not tell the wind");
+    ThumbRange never = new ThumbRange("posts.size.tall", Optional.empty(), "silent");
+
+    assertThat(some.holds(AXES, List.of("8 ft", "115 mph"))).isTrue();
+    assertThat(some.holds(AXES, List.of("7 ft", "140 mph"))).isFalse();
+    assertThat(some.ends(AXES)).containsExactly("site.climate.wind-speed");
+    assertThat(never.holds(AXES, List.of("7 ft", "95 mph"))).isFalse();
+    assertThat(never.ends(AXES)).isEmpty();
+  }
+
+  @Test
+  void every_range_ends_at_values_of_the_grid_and_says_why() {
+    assertThat(ThumbRange.all()).hasSizeGreaterThan(8);
+    for (ThumbRange range : ThumbRange.all().values()) {
+      assertThat(range.reason()).as(range.rule()).isNotBlank();
+      range.most().ifPresent(most -> Grid.axes().forEach(axis -> ends(range, most, axis)));
+    }
+  }
+
+  private static void ends(ThumbRange range, Map<String, String> most, Grid.Axis axis) {
+    assertThat(axis.values()).as(range.rule()).contains(most.get(axis.path()));
   }
 
   @Test

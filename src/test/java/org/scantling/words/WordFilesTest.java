@@ -67,6 +67,16 @@ class WordFilesTest {
           .as(row.question().id())
           .doesNotContainPattern(Jargon.PATTERN);
     }
+    for (Map<String, String> row : WordFile.read("phrases.csv")) {
+      all.assertThat(row.get("client").replaceAll("\\{[^}]*}", ""))
+          .as(row.get("phrase"))
+          .doesNotContainPattern(Jargon.PATTERN);
+    }
+    for (Question question : WORDS.choices().questions()) {
+      all.assertThat(WORDS.choices().find(question).orElseThrow().client())
+          .as(question.id())
+          .doesNotContainPattern(Jargon.PATTERN);
+    }
     TABLES
         .checks()
         .rows()

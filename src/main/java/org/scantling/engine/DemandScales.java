@@ -1,0 +1,70 @@
+package org.scantling.engine;
+
+import java.util.List;
+import java.util.Optional;
+import org.scantling.design.Site;
+import org.scantling.reasons.Demand;
+import org.scantling.reasons.Outcome;
+import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Question;
+import org.scantling.tables.DemandRow;
+import org.scantling.tables.Tables;
+
+/** The values of each demand that can be tried on a site, counted from today's. */
+final class DemandScales {
+  private final Tables tables;
+
+  DemandScales(Tables tables) {
+    this.tables = tables;
+  }
+
+  /**
+   * Empty where nobody knows today's value: the site has no such thing, or was refused before it
+   * was decided.
+   */
+  Optional<DemandScale> of(DemandRow row, Site site, Proposal today) {
+    Demand demand = Demand.of(row.id());
+    Optional<Outcome> now = new SiteDemand(demand).stated(site).or(() -> decided(demand, today));
+    return now.map(
+        value ->
+            value instanceof Outcome.Amount amount
+                ? new DemandScale.Numbers(amount.measure(), row.scale().orElseThrow())
+                : words(demand, ((Outcome.Word) value).text(), site));
+  }
+
+  private DemandScale words(Demand demand, String now, Site site) {
+    List<String> words =
+        switch (demand) {
+          case FOOTING -> List.of("embedded", "concrete", "bracket");
+          case KEEP -> List.of("look", "cost", "members");
+          case BASIS -> List.of("published", "proven");
+          default ->
+              new Job(site, tables, new Ledger(Ledger.Keeps.NOTHING))
+                  .words(question(demand).orElseThrow());
+        };
+    return new DemandScale.Words(words, words.indexOf(now));
+  }
+
+  private static Optional<Outcome> decided(Demand demand, Proposal today) {
+    return question(demand).flatMap(today::decision).map(decision -> decision.proposed());
+  }
+
+  /** The question by which a demand is decided where the file does not state it. */
+  private static Optional<Question> question(Demand demand) {
+    return switch (demand) {
+      case CLEAR_WIDTH -> Optional.of(Question.CLEAR_WIDTH);
+      case HEADROOM -> Optional.of(Question.HEADROOM);
+      case FROST_DEPTH -> Optional.of(Question.FROST_DEPTH);
+      case GROUND_SNOW -> Optional.of(Question.GROUND_SNOW);
+      case WIND_SPEED -> Optional.of(Question.WIND_SPEED);
+      case EXPOSURE -> Optional.of(Question.EXPOSURE);
+      case SOIL -> Optional.of(Question.SOIL);
+      case VINE -> Optional.of(Question.VINE);
+      case SPECIES -> Optional.of(Question.SPECIES);
+      case GRADE -> Optional.of(Question.GRADE);
+      case HEADER -> Optional.of(Question.HEADER_STYLE);
+      case FOOTING -> Optional.of(Question.FOOTING_KIND);
+      default -> Optional.empty();
+    };
+  }
+}
