@@ -21,10 +21,6 @@ import org.scantling.design.Geometry;
 import org.scantling.ground.BallastWeights;
 import org.scantling.ground.PresumptiveSoil;
 import org.scantling.loads.DurationFactors;
-import org.scantling.loads.FoliageCover;
-import org.scantling.loads.LatticeRule;
-import org.scantling.loads.SolidityBands;
-import org.scantling.loads.WallRule;
 import org.scantling.reasons.Answer;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Question;
@@ -45,7 +41,7 @@ final class Bench {
   private final Answers answers;
   private final Once<Geometry> geometry = new Once<>(this::laidOut);
   private final Once<TopLoads> topLoads = new Once<>(() -> new TopBench(this).loads());
-  private final Once<WindOnWalk> wind = new Once<>(this::blowing);
+  private final Once<WindOnWalk> wind = new Once<>(() -> new WindBench(this).onWalk());
   private final Once<PostChecks.Standing> standing = new Once<>(this::stands);
   private final Once<HeaderChecks> headers = new Once<>(this::loaded);
   private final Once<Optional<BracedWalk>> braced = new Once<>(() -> BraceBench.walk(this));
@@ -229,46 +225,6 @@ final class Bench {
     return wind.get();
   }
 
-  private WindOnWalk blowing() {
-    return new WindOnWalk(geometry(), sides(), windRules());
-  }
-
-  private WindOnWalk.Sides sides() {
-    if (!answers.has(RAIL_SIZE)) {
-      return new WindOnWalk.Sides(0, 0, 0);
-    }
-    double railIn = stock.row(answers.option(RAIL_SIZE)).widthIn();
-    return new WindOnWalk.Sides(railIn, answers.number(PICKETS), thumb("picket.breadth"));
-  }
-
-  private WindOnWalk.Rules windRules() {
-    VineRow vine = vine();
-    return new WindOnWalk.Rules(
-        answers.number(WIND_PRESSURE),
-        new LatticeRule(bands(), wind("wind.gust"), wind("wind.least-pressure")),
-        new FoliageCover(vine.sideFillLeafRatio(), vine.dragFactor()),
-        new FoliageCover(vine.sideFillBareRatio(), vine.dragFactor()),
-        new WindOnWalk.Shelter(thumb("wind.sheltered-share"), thumb("wind.sheltered-depths")),
-        wall());
-  }
-
-  /** What a closed side counts as: a wall as long as the shorter way through, which is cautious. */
-  private WallRule wall() {
-    double shorterIn = Math.min(geometry().headerLengthIn(), geometry().crossbeamLengthIn());
-    double lengthRatio = shorterIn / geometry().overallHeightIn();
-    return new WallRule(
-        tables.windWall(lengthRatio).amount(), wind("wind.gust"), wind("wind.least-pressure"));
-  }
-
-  private SolidityBands bands() {
-    List<SolidityBands.Band> bands =
-        tables.wind().rows().stream()
-            .filter(row -> row.id().startsWith("wind.lattice.flat."))
-            .map(row -> new SolidityBands.Band(row.fromRatio(), row.amount()))
-            .toList();
-    return new SolidityBands(bands, wind("wind.lattice.solid-from"));
-  }
-
   private FootingWork.Foot foot() {
     SoilRow soil = tables.soil(answers.option(SOIL));
     return new FootingWork.Foot(
@@ -296,6 +252,10 @@ final class Bench {
     return ledger;
   }
 
+  Stock stock() {
+    return stock;
+  }
+
   Tables tables() {
     return tables;
   }
@@ -306,9 +266,5 @@ final class Bench {
 
   private double thumb(String id) {
     return tables.thumb(id).amount();
-  }
-
-  private double wind(String id) {
-    return tables.wind(id).amount();
   }
 }

@@ -65,8 +65,8 @@ final class Desk {
 
   private void layOut(Question question) {
     switch (question) {
-      case BAYS -> parts(question, works.bayParts());
-      case CROSSBEAMS_PER_BAY -> parts(question, works.spacingParts());
+      case BAYS -> parts(question, new Divisions(job, answers).bays());
+      case CROSSBEAMS_PER_BAY -> parts(question, new Divisions(job, answers).crossbeamsPerBay());
       case CROSSBEAM_SIZE, HEADER_SIZE, POST_SIZE, RAIL_SIZE, BRACE_SIZE -> sizes(question);
       case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT -> joints(question);
       case HEADER_SPLICE -> cuts(question);

@@ -4,15 +4,8 @@ import static org.scantling.reasons.Question.*;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
-import org.scantling.confirm.FootingWork;
 import org.scantling.design.Geometry;
-import org.scantling.ground.NonConstrainedEmbedment;
-import org.scantling.ground.VerticalBearing;
 import org.scantling.quantity.Measure;
-import org.scantling.quantity.Unit;
-import org.scantling.reasons.Answer;
-import org.scantling.reasons.Candidate;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Phase;
@@ -45,51 +38,11 @@ final class Works {
       case HEADERS, SUPPORT, POSTS -> new ArrayList<>(job.tables().checks().rows());
       case HEIGHT -> height();
       case SIDES -> sides();
-      case FOOTINGS -> footings();
+      case FOOTINGS -> new FootingWorks(job, bench).facts();
       case JOINTS -> joints();
       case CAUTIONS -> cautions();
       default -> List.of();
     };
-  }
-
-  /** The walk divided by every number of bays, or a given design as it is divided. */
-  List<Candidate.Parts> bayParts() {
-    double provenIn = job.site().base().posts().bayIn();
-    List<Candidate.Parts> parts = new ArrayList<>();
-    for (int count : job.bayCounts()) {
-      double bayIn = bayIn(count);
-      parts.add(new Candidate.Parts(BAYS, Integer.toString(count), count, bayIn, bayIn / provenIn));
-    }
-    return parts;
-  }
-
-  /** Every number of equal spaces that could divide a bay, or the one that is given. */
-  List<Candidate.Parts> spacingParts() {
-    double bayIn = bayIn(Integer.parseInt(answers.option(BAYS)));
-    double provenIn = job.base().geometry().crossbeamSpacingIn();
-    List<Candidate.Parts> parts = new ArrayList<>();
-    for (int count : spacings(bayIn)) {
-      double spacingIn = bayIn / count;
-      parts.add(
-          new Candidate.Parts(
-              CROSSBEAMS_PER_BAY, Integer.toString(count), count, spacingIn, spacingIn / provenIn));
-    }
-    return parts;
-  }
-
-  private List<Integer> spacings(double bayIn) {
-    double leastIn = job.tables().thumb("crossbeam.spacing-least").amount();
-    int most = Math.max(1, (int) Math.ceil(bayIn / leastIn));
-    return job.fixed(CROSSBEAMS_PER_BAY, answers)
-        .map(given -> List.of(Integer.parseInt(given.option())))
-        .orElseGet(() -> IntStream.rangeClosed(1, most).boxed().toList());
-  }
-
-  /** A bay as given, else the walk divided evenly. */
-  private double bayIn(int bays) {
-    return job.fixed(BAY, answers)
-        .map(Answer::number)
-        .orElseGet(() -> job.site().walkway().lengthIn() / bays);
   }
 
   private List<Fact> rhythm() {
@@ -196,47 +149,6 @@ final class Works {
         Evidence.saw("apart", Measure.inches(apartIn)).and("height", Measure.inches(heightIn)));
   }
 
-  private List<Fact> footings() {
-    FootingWork footing = bench.footing();
-    double diameterIn = answers.find(HOLE_DIAMETER).map(each -> each.number()).orElse(leastHole());
-    NonConstrainedEmbedment held = footing.embedment(diameterIn);
-    VerticalBearing borne = footing.wideEnough(job.tables().thumb("footing.deepest").amount());
-    double deepestIn = job.tables().thumb("footing.pressure-depth-most").amount();
-    List<Fact> facts = new ArrayList<>();
-    facts.add(
-        worked(
-            "footing.embedment",
-            FOOTING_DEPTH,
-            held.depthIn(),
-            Evidence.saw("push", new Measure(held.load().forceLb(), Unit.POUND))
-                .and("height", Measure.inches(held.load().heightIn()))
-                .and("width", Measure.inches(held.width().widthIn()))
-                .and("across", held.width().kind().word())
-                .and("pressure", Measure.psf(held.s1Psf()))
-                .and("increase", Measure.count(increase()))));
-    facts.add(
-        worked(
-            "footing.bearing",
-            HOLE_DIAMETER,
-            borne.neededDiameterIn(),
-            Evidence.saw("load", new Measure(borne.loadLb(), Unit.POUND))
-                .and("allowed", Measure.psf(borne.allowablePsf()))));
-    double liftIn = footing.upliftDepthIn(diameterIn, deepestIn);
-    // Where no depth holds it down, the deepest that was tried is asked for, and a rule ends the
-    // work there.
-    facts.add(
-        worked(
-            "footing.uplift",
-            FOOTING_DEPTH,
-            Double.isFinite(liftIn) ? liftIn : deepestIn,
-            Evidence.none()));
-    if (bench.onBrackets()) {
-      double slidIn = footing.slidingDepthIn(diameterIn, deepestIn);
-      facts.add(worked("footing.sliding", FOOTING_DEPTH, slidIn, Evidence.none()));
-    }
-    return facts;
-  }
-
   private List<Fact> cautions() {
     List<Fact> facts = new ArrayList<>(job.tables().wind().rows());
     facts.addAll(job.tables().cautions().rows());
@@ -251,22 +163,8 @@ final class Works {
     return facts;
   }
 
-  private double increase() {
-    return job.tables().thumb("footing.isolated-factor").amount();
-  }
-
-  private double leastHole() {
-    double postIn = job.stock().row(answers.option(POST_SIZE)).thicknessIn();
-    return postIn * job.tables().thumb("hole.width-in-posts").amount();
-  }
-
   private Geometry geometry() {
     return bench.geometry();
-  }
-
-  /** What a check asks for; it bears the name of the check. */
-  private Worked worked(String check, Question question, double number, Evidence evidence) {
-    return new Worked(check, question, number, evidence, job.tables().check(check).source());
   }
 
   static Worked geometry(String id, Question question, double number, Evidence evidence) {
