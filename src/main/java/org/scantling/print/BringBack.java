@@ -10,6 +10,7 @@ import org.scantling.reasons.Change;
 import org.scantling.reasons.Demand;
 import org.scantling.reasons.LeastChange;
 import org.scantling.reasons.Outcome;
+import org.scantling.reasons.Wanted;
 import org.scantling.reasons.Way;
 
 /** How far what the base has would have served, and what would bring it back. */
@@ -25,15 +26,21 @@ final class BringBack {
   }
 
   void write(Page page) {
-    page.heading(words.phrase("back.title"));
+    page.heading(words.phrase(phrase("back.title")));
     List<Change> less =
         least.singles().stream().map(way -> way.changes().get(0)).filter(BringBack::less).toList();
     if (!less.isEmpty()) {
       page.paragraph(words.phrase("back.served", Map.of("values", words.values(less))));
     }
     List<Way> chosen = chosen();
-    page.paragraph(words.phrase(chosen.isEmpty() ? "back.none" : "back.lead." + chosen.size()));
+    page.paragraph(
+        words.phrase(phrase(chosen.isEmpty() ? "back.none" : "back.lead." + chosen.size())));
     page.items(words.items(chosen));
+  }
+
+  /** A number is not brought back, it is kept at. */
+  private String phrase(String id) {
+    return least.wanted().bound() == Wanted.Bound.JUST_THIS ? id : id + ".number";
   }
 
   /** One of each demand: the nearer way of two. */
