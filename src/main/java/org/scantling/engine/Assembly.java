@@ -26,9 +26,11 @@ final class Assembly {
   private final Job job;
   private final Pass pass;
   private final List<String> assumptions;
+  private final Telling telling;
   private final Changes changes;
 
-  Assembly(Job job, Pass pass, List<String> assumptions) {
+  Assembly(Job job, Pass pass, List<String> assumptions, Telling telling) {
+    this.telling = telling;
     this.job = job;
     this.pass = pass;
     this.assumptions = assumptions;
@@ -120,7 +122,7 @@ final class Assembly {
     boolean changed = changes.is(verdict.answer());
     Reason governing = verdict.reasons().get(0);
     boolean forced = base.isEmpty() && governing.finding() instanceof Finding.Reject;
-    boolean explained = pass.broken().isEmpty() && (changed || forced);
+    boolean explained = telling == Telling.WHOLE && pass.broken().isEmpty() && (changed || forced);
     return new Decision(
         question,
         base,

@@ -56,12 +56,12 @@ final class DemandLine {
   /** What is proposed with that value and all else as it is. */
   Proposal at(int place) {
     return tried.computeIfAbsent(
-        place, each -> engine.propose(with(site, each), assumptions, ledger));
+        place, each -> engine.answer(with(site, each), assumptions, ledger));
   }
 
   /** What is proposed with that value and another demand's at another. */
   Proposal at(int place, DemandLine other, int otherPlace) {
-    return engine.propose(other.with(with(site, place), otherPlace), assumptions, ledger);
+    return engine.answer(other.with(with(site, place), otherPlace), assumptions, ledger);
   }
 
   private Site with(Site from, int place) {

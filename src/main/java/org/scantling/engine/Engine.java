@@ -74,7 +74,22 @@ public final class Engine {
    * @param ledger from no other engine
    */
   Proposal propose(Site site, List<String> assumptions, Ledger ledger) {
-    Job job = new Job(site, tables, ledger).withRecord(recordMeanwhile(site, ledger));
+    return propose(site, assumptions, ledger, Telling.WHOLE);
+  }
+
+  /**
+   * The same for a search that reads only what is answered and why: without the causes of changes,
+   * and without the base's record where no rule may read it.
+   */
+  Proposal answer(Site site, List<String> assumptions, Ledger ledger) {
+    return propose(site, assumptions, ledger, Telling.ANSWERS);
+  }
+
+  private Proposal propose(Site site, List<String> assumptions, Ledger ledger, Telling telling) {
+    Job job = new Job(site, tables, ledger);
+    if (telling == Telling.WHOLE || job.readsRecord()) {
+      job = job.withRecord(recordMeanwhile(site, ledger));
+    }
     job = job.withTrials(trials(job));
     Sheets sheets = sheets(job);
     List<DeadEnd> deadEnds = new ArrayList<>();
@@ -84,7 +99,7 @@ public final class Engine {
     while (true) {
       boolean ended = last.broken().isEmpty() || last.refused();
       if (ended || !last.answered(BAYS)) {
-        return new Assembly(job, ended ? last : first, assumptions).proposal();
+        return new Assembly(job, ended ? last : first, assumptions, telling).proposal();
       }
       DeadEnd end = deadEnd(last);
       if (deadEnds.contains(end)) {
@@ -112,7 +127,8 @@ public final class Engine {
         new Job(site, tables, ledger)
             .withRecord(recordMeanwhile(site, ledger))
             .withDesign(design.completedBy(site.base(), unsaid));
-    return new Assembly(job, settle(job), assumptions).review(design.title(), unsaid);
+    return new Assembly(job, settle(job), assumptions, Telling.WHOLE)
+        .review(design.title(), unsaid);
   }
 
   /** What of a design cannot be put together, or not worked out in the timber of the site. */

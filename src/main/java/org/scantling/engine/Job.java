@@ -75,7 +75,7 @@ final class Job {
     facts.addAll(base.facts());
     facts.addAll(offer.matches());
     facts.addAll(terms.trials());
-    if (site.preferences().basis().equals(BY_RECORD)) {
+    if (readsRecord()) {
       record().ifPresent(record -> facts.addAll(record.checks()));
     }
   }
@@ -132,6 +132,11 @@ final class Job {
     return terms.fixed().any()
         ? terms.fixed().answer(question, soFar, fallIn(soFar))
         : Optional.empty();
+  }
+
+  /** True where rules may ease a check by how the base has stood. */
+  boolean readsRecord() {
+    return site.preferences().basis().equals(BY_RECORD);
   }
 
   /** How the base has stood, where that is known. */

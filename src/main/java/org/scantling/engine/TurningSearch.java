@@ -60,8 +60,7 @@ public final class TurningSearch {
                 new DemandSweep(
                     demand,
                     scale,
-                    place ->
-                        engine.propose(at.with(site, scale.value(place)), assumptions, ledger)))
+                    place -> engine.answer(at.with(site, scale.value(place)), assumptions, ledger)))
         .map(sweep -> sweep.search(asked));
   }
 }
