@@ -38,6 +38,7 @@ final class BeamChecks {
    *
    * @param role prefix of the check ids
    * @param notchIn depth of the recess in the beam's underside
+   * @param sunkIn depth of what is bored into its top over the supports
    * @param lengthIn along the beam, at each support
    * @param breadthIn breadth of the support; a broader beam bears on no more
    * @param bears false where bolts carry it instead of a seat
@@ -47,6 +48,7 @@ final class BeamChecks {
   record Seating(
       String role,
       double notchIn,
+      double sunkIn,
       double lengthIn,
       double breadthIn,
       boolean bears,
@@ -83,7 +85,7 @@ final class BeamChecks {
     AdjustedValues values = material.lasting(limits.duration().of(combination));
     BeamStability stability = stability(material, values);
     Rectangle whole = material.whole();
-    Rectangle seat = whole.notched(seating.notchIn());
+    Rectangle seat = whole.notched(seating.notchIn() + seating.sunkIn());
     Bending sagging = Bending.of(demand.saggingInLb(), whole, values, stability);
     Bending hogging = Bending.of(demand.hoggingInLb(), seat, values, stability);
     worst.add("bending", combination, sagging.check(), Unit.PSI);

@@ -41,6 +41,7 @@ public final class CrossbeamChecks {
             new BeamChecks.Seating(
                 ROLE,
                 geometry.crossbeams().notchIn(),
+                0,
                 seatIn(),
                 geometry.headerLengthIn(),
                 true,

@@ -47,6 +47,7 @@ public final class EvenBeamChecks {
         new BeamChecks.Seating(
             beam.role(),
             beam.notchIn(),
+            0,
             beam.seatIn(),
             Double.POSITIVE_INFINITY,
             beam.seatIn() > 0,

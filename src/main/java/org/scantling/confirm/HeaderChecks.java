@@ -26,6 +26,7 @@ public final class HeaderChecks {
   private final SolvedBeams beams;
   private final Limits limits;
   private final Function<String, Source> sources;
+  private final double sunkIn;
   private final Optional<HeaderPieces> pieces;
 
   /**
@@ -67,10 +68,11 @@ public final class HeaderChecks {
     this.beams = beams;
     this.run = new HeaderRun(geometry, each);
     this.loaded = beams.of(geometry.headerLengthIn(), run.posts(), run.loads());
+    this.sunkIn = 0;
     this.pieces = Optional.empty();
   }
 
-  private HeaderChecks(HeaderChecks whole, HeaderPieces pieces) {
+  private HeaderChecks(HeaderChecks whole, double sunkIn, Optional<HeaderPieces> pieces) {
     this.geometry = whole.geometry;
     this.limits = whole.limits;
     this.sources = whole.sources;
@@ -78,12 +80,28 @@ public final class HeaderChecks {
     this.beams = whole.beams;
     this.run = whole.run;
     this.loaded = whole.loaded;
-    this.pieces = Optional.of(pieces);
+    this.sunkIn = sunkIn;
+    this.pieces = pieces;
   }
 
-  /** The same header where no timber sold is as long: checked as it runs and in its pieces. */
+  /**
+   * The same header whose lag screws are sunk into its top over the posts, where it hogs most.
+   *
+   * @param depthIn of the bores, counted over the whole breadth
+   */
+  public HeaderChecks withSinks(double depthIn) {
+    return new HeaderChecks(this, depthIn, pieces);
+  }
+
+  /**
+   * The same header, with its sinks if it has any, where no timber sold is as long: checked as it
+   * runs and in its pieces.
+   */
   public HeaderChecks cutOverPosts() {
-    return new HeaderChecks(this, new HeaderPieces(geometry, each, limits, sources, beams));
+    return new HeaderChecks(
+        this,
+        sunkIn,
+        Optional.of(new HeaderPieces(geometry, each, sunkIn, limits, sources, beams)));
   }
 
   /**
@@ -99,6 +117,7 @@ public final class HeaderChecks {
         new BeamChecks.Seating(
             ROLE,
             headers.notchIn(),
+            sunkIn,
             geometry.posts().breadthIn(),
             geometry.posts().breadthIn(),
             !headers.paired(),

@@ -19,22 +19,26 @@ final class HeaderPieces {
 
   private final Geometry geometry;
   private final HeaderLoad each;
+  private final double sunkIn;
   private final Limits limits;
   private final Function<String, Source> sources;
   private final SolvedBeams beams;
 
   /**
+   * @param sunkIn depth of what is bored into the top over the posts
    * @param beams what was solved before
    */
   HeaderPieces(
       Geometry geometry,
       HeaderLoad each,
+      double sunkIn,
       Limits limits,
       Function<String, Source> sources,
       SolvedBeams beams) {
     this.beams = beams;
     this.geometry = geometry;
     this.each = each;
+    this.sunkIn = sunkIn;
     this.limits = limits;
     this.sources = sources;
   }
@@ -67,6 +71,7 @@ final class HeaderPieces {
     return new BeamChecks.Seating(
         "header",
         geometry.headers().notchIn(),
+        sunkIn,
         bays == 1 ? postIn / 2 : postIn,
         postIn,
         !geometry.headers().paired(),

@@ -26,6 +26,7 @@ import org.scantling.reasons.Checked;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Source;
 import org.scantling.rulebase.RuleBaseFault;
+import org.scantling.tables.JointRow;
 import org.scantling.tables.SoilRow;
 import org.scantling.tables.Tables;
 import org.scantling.tables.VineRow;
@@ -95,7 +96,7 @@ final class Bench {
               List.of(question, geometry(), topLoads(), material), () -> crossbeams().of(material));
       case HEADER_SIZE ->
           ledger.checks(
-              List.of(question, geometry(), topLoads(), timber(CROSSBEAM_SIZE), material),
+              List.of(question, geometry(), topLoads(), timber(CROSSBEAM_SIZE), sunkIn(), material),
               () -> headers().of(material));
       case POST_SIZE -> onBrackets() ? List.of() : post(material);
       default -> List.of();
@@ -149,9 +150,33 @@ final class Bench {
   private HeaderChecks loaded() {
     HeaderChecks whole =
         new HeaderChecks(
-            geometry(), timber(CROSSBEAM_SIZE), topLoads(), limits(), sources(), ledger.beams());
+                geometry(), timber(CROSSBEAM_SIZE), topLoads(), limits(), sources(), ledger.beams())
+            .withSinks(sunkIn());
     double soldIn = tables.stockLengths(stock.row(answers.option(HEADER_SIZE))).longestIn();
     return geometry().headerLengthIn() > soldIn ? whole.cutOverPosts() : whole;
+  }
+
+  /** How deep lag screws are sunk into the headers; those that are usual before any are decided. */
+  private double sunkIn() {
+    return headerJoint()
+        .filter(joint -> joint.way().equals("lagged"))
+        .map(joint -> tables.fastener(joint.fastener()).diameterIn())
+        .map(diameterIn -> diameterIn * tables.shop("lag.head-sunk-share").amount())
+        .orElse(0.0);
+  }
+
+  private Optional<JointRow> headerJoint() {
+    String style = geometry().headers().paired() ? "paired" : "on-top";
+    return answers
+        .find(HEADER_JOINT)
+        .map(joint -> tables.joints().row(joint.option()))
+        .filter(joint -> joint.fits(style))
+        .or(
+            () ->
+                tables.joints().rows().stream()
+                    .filter(joint -> joint.question() == HEADER_JOINT)
+                    .filter(joint -> joint.usual() && joint.fits(style))
+                    .findFirst());
   }
 
   PostChecks posts() {
