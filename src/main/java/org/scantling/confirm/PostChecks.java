@@ -3,6 +3,7 @@ package org.scantling.confirm;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.scantling.loads.LoadCombination;
 import org.scantling.loads.LoadKind;
 import org.scantling.quantity.Check;
@@ -28,6 +29,7 @@ public final class PostChecks {
 
   private final List<HeaderChecks.PostLoad> loads;
   private final Standing standing;
+  private final ToDoubleFunction<SidePush> below;
   private final Limits limits;
   private final Function<String, Source> sources;
 
@@ -57,14 +59,16 @@ public final class PostChecks {
       Standing standing,
       Limits limits,
       Function<String, Source> sources) {
-    this(headers.onPosts(header), standing, limits, sources);
+    this(headers.onPosts(header), standing, push -> 1, limits, sources);
   }
 
   private PostChecks(
       List<HeaderChecks.PostLoad> loads,
       Standing standing,
+      ToDoubleFunction<SidePush> below,
       Limits limits,
       Function<String, Source> sources) {
+    this.below = below;
     this.loads = loads;
     this.standing = standing;
     this.limits = limits;
@@ -93,7 +97,12 @@ public final class PostChecks {
                             + each.factor(LoadKind.ROOF_LIVE) * liveLb,
                         0))
             .toList();
-    return new PostChecks(loads, standing, limits, sources);
+    return new PostChecks(loads, standing, push -> 1, limits, sources);
+  }
+
+  /** The same post where the ground that holds it bends it harder than the push at the ground. */
+  public PostChecks heldBy(PostInGround ground) {
+    return new PostChecks(loads, standing, ground::bendingRatio, limits, sources);
   }
 
   /** Every check of that stock size, each with its worst combination. */
@@ -116,12 +125,13 @@ public final class PostChecks {
     Column column = column(downLb, push.heightIn(), material.section(), values);
     worst.add("compression", combination, column.check(), Unit.PSI);
     worst.addLasting("slenderness", combination, column.governing().check(), Unit.RATIO);
-    Bending grade = bending(windFactor * push.momentAtInLb(0), material.section(), push, values);
-    worst.add("bending", combination, grade.check(), Unit.PSI);
+    double momentInLb = windFactor * push.momentAtInLb(0) * below.applyAsDouble(push);
+    Bending most = bending(momentInLb, material.section(), push, values);
+    worst.add("bending", combination, most.check(), Unit.PSI);
     worst.add(
         "combined",
         combination,
-        combined(column, grade, material.section(), push, values),
+        combined(column, most, material.section(), push, values),
         Unit.RATIO);
     if (windFactor > 0) {
       double stiffness = values.elasticity().psi() * material.section().secondMomentIn4();
@@ -164,12 +174,12 @@ public final class PostChecks {
   }
 
   private Check combined(
-      Column column, Bending grade, Rectangle section, SidePush push, AdjustedValues values) {
+      Column column, Bending most, Rectangle section, SidePush push, AdjustedValues values) {
     double offsetIn = limits.eccentricityShareRatio() * section.depthIn();
     Bending none = Bending.of(0, section.turned(), values.bending());
     return CombinedStress.of(
             column,
-            new BentAxis(grade, section.depthIn(), offsetIn),
+            new BentAxis(most, section.depthIn(), offsetIn),
             new BentAxis(none, section.breadthIn(), 0),
             stability(section, push, values))
         .check();

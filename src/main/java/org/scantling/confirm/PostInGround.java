@@ -13,17 +13,17 @@ import org.scantling.timber.AdjustedValues;
 import org.scantling.timber.Shear;
 
 /**
- * Shear in a post that the ground holds upright.
+ * Shear and bending in a post that the ground holds upright.
  *
  * <p>In tamped fill the soil pushes back above the point about which the post turns and the other
- * way below it, so that the post is sheared several times harder down there than by the push at the
- * ground. The depth taken is the one that the push itself asks for: a hole that frost makes deeper
- * shears less. In a collar of concrete the soil leans on the collar, and the push at the ground is
- * all that shears the post.
+ * way below it, so that the post is bent hardest some way down and sheared several times harder
+ * there than by the push at the ground. The depth taken is the one that the push itself asks for: a
+ * hole that frost makes deeper shears less. In a collar of concrete the soil leans on the collar,
+ * and the push at the ground is all that shears and bends the post.
  */
 public final class PostInGround {
-  private final FootingWork.Foot foot;
   private final PostChecks.Standing standing;
+  private final double depthIn;
   private final Limits limits;
   private final Function<String, Source> sources;
 
@@ -32,25 +32,31 @@ public final class PostInGround {
       PostChecks.Standing standing,
       Limits limits,
       Function<String, Source> sources) {
-    this.foot = foot;
     this.standing = standing;
+    this.depthIn = foot.concrete() ? 0 : neededIn(foot, standing);
     this.limits = limits;
     this.sources = sources;
+  }
+
+  private static double neededIn(FootingWork.Foot foot, PostChecks.Standing standing) {
+    return FootingWork.sideways(foot, standing).embedment(foot.postBreadthIn()).depthIn();
+  }
+
+  /** Most bending below the ground over that at the ground; 1 where nothing grows down there. */
+  double bendingRatio(SidePush push) {
+    LateralLoad load = new LateralLoad(push.forceLb(), push.resultantIn());
+    return depthIn > 0 && load.momentInLb() > 0
+        ? new EmbeddedPost(load, depthIn).greatestMomentInLb() / load.momentInLb()
+        : 1;
   }
 
   /** The shear of that stock size, with its worst combination. */
   public List<Checked> of(Material material) {
     WorstChecks worst = new WorstChecks("post", limits, sources);
-    double depthIn =
-        foot.concrete()
-            ? 0
-            : FootingWork.sideways(foot, standing).embedment(foot.postBreadthIn()).depthIn();
     for (LoadCombination combination : LoadCombination.values()) {
       AdjustedValues values = material.lasting(limits.duration().of(combination));
       double shearLb =
-          Math.max(
-              shearLb(standing.across(), combination, depthIn),
-              shearLb(standing.along(), combination, depthIn));
+          Math.max(shearLb(standing.across(), combination), shearLb(standing.along(), combination));
       worst.add(
           "shear",
           combination,
@@ -61,7 +67,7 @@ public final class PostInGround {
   }
 
   /** By the push alone where the depth is 0: in concrete, or where nothing pushes. */
-  private double shearLb(SidePush push, LoadCombination combination, double depthIn) {
+  private double shearLb(SidePush push, LoadCombination combination) {
     double forceLb = combination.factor(LoadKind.WIND) * push.forceLb();
     LateralLoad load = new LateralLoad(forceLb, push.resultantIn());
     return depthIn > 0 ? new EmbeddedPost(load, depthIn).greatestShearLb() : forceLb;

@@ -115,8 +115,9 @@ final class Bench {
             foot(),
             material),
         () -> {
-          List<Checked> checks = new ArrayList<>(posts().of(material));
-          checks.addAll(new PostInGround(foot(), standing(), limits(), sources()).of(material));
+          PostInGround ground = new PostInGround(foot(), standing(), limits(), sources());
+          List<Checked> checks = new ArrayList<>(posts().heldBy(ground).of(material));
+          checks.addAll(ground.of(material));
           return checks;
         });
   }

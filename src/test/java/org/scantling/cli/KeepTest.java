@@ -58,7 +58,7 @@ class KeepTest {
 
   @Test
   void a_site_without_a_structure_is_told_what_would_make_one_of_that_kind() {
-    Run run = Run.of("why", "scenarios/too-much-snow.yaml", "posts", "--keep", "4x4");
+    Run run = Run.of("why", "scenarios/too-much-snow.yaml", "posts", "--keep", "6x6");
 
     assertThat(run.endedWith(ExitStatus.NEEDS_ENGINEER).out())
         .contains("There is no structure for this site as it stands. 95 psf of snow")

@@ -35,6 +35,44 @@ class PostInGroundTest {
     assertWorked(shear(true), "D+0.6W", 9.7691, 271.6);
   }
 
+  private static PostInGround posts(boolean concrete) {
+    return new PostInGround(
+        SmallArbour.foot(concrete),
+        SmallArbour.standing(1),
+        SmallArbour.LIMITS,
+        SmallArbour.SOURCES);
+  }
+
+  @Test
+  void a_post_in_tamped_fill_is_bent_hardest_some_way_down() {
+    // The push is taken up where 79.78 − 3.3429 z²/2 + 0.13497 z³/3 = 0, at z = 7.768 in:
+    // 79.78·(53.05 + 7.768) − 3.3429·7.768³/6 + 0.13497·7.768⁴/12 = 4632 lb-in, of 4232 at grade.
+    SidePush push = SmallArbour.standing(1).across();
+    assertThat(posts(false).bendingRatio(push)).isCloseTo(4632 / 4232.3, within(0.0005));
+    assertThat(posts(true).bendingRatio(push)).isEqualTo(1);
+  }
+
+  @Test
+  void the_checks_of_a_post_held_by_the_ground_count_it() {
+    PostChecks free =
+        new PostChecks(
+            SmallArbour.headers(SmallArbour.geometry()),
+            SmallArbour.FOUR_BY_FOUR,
+            SmallArbour.standing(1),
+            SmallArbour.LIMITS,
+            SmallArbour.SOURCES);
+    double above = bending(free);
+    assertThat(bending(free.heldBy(posts(true)))).isEqualTo(above);
+    assertThat(bending(free.heldBy(posts(false))) / above).isCloseTo(1.0944, within(0.0005));
+  }
+
+  private static double bending(PostChecks checks) {
+    return SmallArbour.byId(checks.of(SmallArbour.FOUR_BY_FOUR))
+        .get("post.bending")
+        .check()
+        .demand();
+  }
+
   @Test
   void a_post_that_nothing_pushes_is_not_sheared() {
     SidePush still = new SidePush(0, 0, 90);
@@ -44,6 +82,7 @@ class PostInGroundTest {
             new PostChecks.Standing(still, still, 0, 0, 1),
             SmallArbour.LIMITS,
             SmallArbour.SOURCES);
+    assertThat(posts.bendingRatio(still)).isEqualTo(1);
     assertThat(posts.of(SmallArbour.FOUR_BY_FOUR))
         .singleElement()
         .satisfies(shear -> assertThat(shear.check().demand()).isCloseTo(0, within(1e-12)));
