@@ -152,6 +152,7 @@ final class Works {
   private List<Fact> cautions() {
     List<Fact> facts = new ArrayList<>(job.tables().wind().rows());
     facts.addAll(job.tables().cautions().rows());
+    facts.add(job.tables().vine(answers.option(VINE)));
     facts.add(new Parts(job, answers).heaviest());
     return facts;
   }

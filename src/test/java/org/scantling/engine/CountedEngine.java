@@ -1,6 +1,7 @@
 package org.scantling.engine;
 
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.scantling.design.Site;
 import org.scantling.reasons.Proposal;
 import org.scantling.rulebase.RuleBase;
@@ -9,10 +10,11 @@ import org.scantling.tables.Tables;
 /** An engine that counts its passes. */
 public final class CountedEngine {
   private final Engine engine;
-  private int most;
+  private final AtomicInteger most = new AtomicInteger();
 
   public CountedEngine(RuleBase rules, Tables tables) {
-    this.engine = new Engine(rules, tables, id -> true, passes -> most = Math.max(most, passes));
+    this.engine =
+        new Engine(rules, tables, id -> true, passes -> most.accumulateAndGet(passes, Math::max));
   }
 
   public Proposal propose(Site site) {
@@ -21,6 +23,6 @@ public final class CountedEngine {
 
   /** The most passes that any one number of bays has taken so far. */
   public int most() {
-    return most;
+    return most.get();
   }
 }

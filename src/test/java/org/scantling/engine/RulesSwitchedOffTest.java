@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
+import java.util.concurrent.ConcurrentSkipListSet;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.scantling.intake.Intake;
@@ -46,7 +46,8 @@ class RulesSwitchedOffTest {
   @Test
   void every_rule_makes_a_difference_somewhere() {
     for (Intake site : scenarios.sites()) {
-      Set<String> here = new TreeSet<>();
+      // The record of the base is worked out on another thread.
+      Set<String> here = new ConcurrentSkipListSet<>();
       before.put(site, scenarios.outcome(site, tables, rule -> here.add(rule) || true));
       here.forEach(rule -> fired.computeIfAbsent(rule, each -> new ArrayList<>()).add(site));
     }
