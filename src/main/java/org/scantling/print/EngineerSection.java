@@ -51,7 +51,8 @@ final class EngineerSection {
         .orElse(whole + ", and with what " + parts);
   }
 
-  private String broken(Result.NeedsEngineer result) {
+  /** What has no answer, and what stopped the candidate that came closest. */
+  String broken(Result.NeedsEngineer result) {
     Reason reason = result.reason();
     String stopped = voice.sentence(reason) + " (" + voice.source(reason.source()) + ")";
     return result
@@ -109,6 +110,6 @@ final class EngineerSection {
         + name
         + " (--set \""
         + result.demand()
-        + "=...\") may bring it back inside; these rules cannot say without trying.";
+        + "=...\") may bring it back inside; scantling limits tries it along every demand.";
   }
 }

@@ -175,11 +175,21 @@ final class WhatToBuild {
     String hole =
         inches(footings.depthIn()) + " deep and " + inches(footings.diameterIn()) + " wide";
     String fill = voice.option(Question.FOOTING_BACKFILL, footings.backfill());
-    return brackets()
-        ? new Block.Item(
-            "Piers", footings.count() + ", " + hole + ", of " + fill + ", a post bracket on each.")
-        : new Block.Item(
-            "Holes", footings.count() + ", " + hole + ", " + fill + " round the posts.");
+    if (brackets()) {
+      return new Block.Item(
+          "Piers", footings.count() + ", " + hole + ", of " + fill + ", a post bracket on each.");
+    }
+    String bed = voice.say(voice.bed(footings.backfill().equals("concrete")));
+    return new Block.Item(
+        "Holes",
+        footings.count()
+            + ", "
+            + hole
+            + ", "
+            + fill
+            + " round the posts; dig "
+            + bed
+            + " more for the bed under them.");
   }
 
   private boolean brackets() {

@@ -3,6 +3,7 @@ package org.scantling.print;
 import java.util.List;
 import java.util.Optional;
 import org.scantling.reasons.Decision;
+import org.scantling.reasons.Finding;
 import org.scantling.reasons.LeastChange;
 import org.scantling.reasons.Proposal.Result;
 import org.scantling.words.Reader;
@@ -18,10 +19,19 @@ final class WhyPage {
             .flatMap(question -> told.proposal().decision(question).stream())
             .toList();
     Page page = new Page();
-    if (decisions.isEmpty()) {
-      return undecided(page, told, topic);
-    }
     Reader reader = told.voice().reader();
+    if (told.proposal().result() instanceof Result.NeedsEngineer broken) {
+      if (decisions.isEmpty() || reader != Reader.ENGINEER) {
+        // What was chosen on the way to nothing serves nobody: it would read as if it stood.
+        return undecided(page, told, topic, broken);
+      }
+      page.paragraph(
+          "There is no structure for this site. " + new EngineerSection(told).broken(broken));
+    }
+    if (decisions.isEmpty()) {
+      page.title(Sentence.capital(told.voice().label(topic.questions().get(0))));
+      return page.paragraph("Nothing had to be decided: this structure has none.");
+    }
     if (reader == Reader.CLIENT) {
       new ClientWhy(told, back.map(each -> new BringBack(told, each))).write(page, decisions);
     } else if (reader == Reader.BUILDER) {
@@ -32,14 +42,20 @@ final class WhyPage {
     return page;
   }
 
-  private static Page undecided(Page page, Told told, Topic topic) {
-    String name = told.voice().label(topic.questions().get(0));
-    page.title(Sentence.capital(name));
-    if (told.proposal().result() instanceof Result.NeedsEngineer broken) {
-      return page.paragraph(
-          "Nothing was decided: the site is a case for a licensed engineer. "
-              + told.voice().sentence(broken.reason()));
+  private static Page undecided(Page page, Told told, Topic topic, Result.NeedsEngineer broken) {
+    page.title(Sentence.capital(told.voice().label(topic.questions().get(0))));
+    return page.paragraph(
+        "Nothing was decided: the site is a case for a licensed engineer. " + why(told, broken));
+  }
+
+  /** A client is told which part has no answer, and not which candidate for it came closest. */
+  private static String why(Told told, Result.NeedsEngineer broken) {
+    boolean part = broken.reason().finding() instanceof Finding.Reject;
+    if (told.voice().reader() == Reader.CLIENT && part && broken.broken().isPresent()) {
+      return "These rules know of nothing that holds here for one part: "
+          + told.voice().label(broken.broken().get())
+          + ".";
     }
-    return page.paragraph("Nothing had to be decided: this structure has none.");
+    return part ? new EngineerSection(told).broken(broken) : told.voice().sentence(broken.reason());
   }
 }

@@ -3,6 +3,7 @@ package org.scantling.words;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.scantling.quantity.Inches;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.MeasureText;
 import org.scantling.quantity.Unit;
@@ -171,6 +172,20 @@ public final class Voice {
   public Measure longest(String size) {
     List<Double> lengthsIn = words.tables().stockLengths(words.tables().size(size)).lengthsIn();
     return Measure.inches(lengthsIn.get(lengthsIn.size() - 1));
+  }
+
+  /**
+   * What is dug below a post for gravel, and for the pad on it where no concrete holds the post.
+   */
+  public Measure bed(boolean concrete) {
+    double padIn = concrete ? 0 : words.tables().shop("footing.pad-thickness").amount();
+    double bedIn = words.tables().shop("footing.gravel-bed").amount() + padIn;
+    return Measure.inches(units == UnitSystem.METRIC ? wholeCentimetres(bedIn) : bedIn);
+  }
+
+  private static double wholeCentimetres(double inches) {
+    double stepIn = 10 / Inches.IN_MILLIMETRES;
+    return Math.round(inches / stepIn) * stepIn;
   }
 
   /** What the site file states, with its name. */

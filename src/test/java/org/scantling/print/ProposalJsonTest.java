@@ -132,7 +132,7 @@ class ProposalJsonTest {
     assertThat(bays.get("base").toString()).isEqualTo("1");
     assertThat(JsonText.rounded(26.5992755)).isEqualTo(26.599);
     assertThat(decision("everything-at-once", "post", "size").get("proposed").asString())
-        .isEqualTo("6x6");
+        .isEqualTo("8x8");
   }
 
   @Test

@@ -38,7 +38,7 @@ class ProposalTextTest {
     assertThat(text.lines().limit(4).toList().get(3))
         .startsWith("Build the Herb garden arbour 40'-0\" long in 10 bays, 8'-0\" clear");
     assertThat(text.replaceAll("\\s+", " "))
-        .contains("things change: crossbeams 2x6 (before 2x4); headers a pair of 2x8, bolted");
+        .contains("things change: crossbeams 2x6 (before 2x4); headers a pair of 2x10, bolted");
     assertThat(text)
         .containsSubsequence(
             "Then and now",
@@ -48,7 +48,7 @@ class ProposalTextTest {
             "- Number of bays: 10, was 1.",
             "- Crossbeam size: 2x6, was 2x4.",
             "- Header size:",
-            "- Post size: 6x6, was 4x4. 4x4 would fail in",
+            "- Post size: 8x8, was 4x4. 6x6 would fail in",
             "- Hole depth:",
             "Take care",
             "Given in the site file",
@@ -204,7 +204,7 @@ class ProposalTextTest {
         .containsSubsequence(
             "Southern pine No.2 throughout",
             "Of each post 4'-6\" stands in the ground.",
-            "- Holes: 6, 4'-6\" deep and 1'-8\" wide, tamped soil round the posts.",
+            "- Holes: 6, 4'-6\" deep and 1'-8\" wide, tamped soil round the posts; dig 8\" more for the bed",
             "- Crossbeam joint: three 16d",
             "22 joints, 66 in all.",
             "- Header joint: two 1/2 in through bolts",
@@ -252,7 +252,7 @@ class ProposalTextTest {
   void a_tail_is_told_as_lengthened_or_shortened_to_what_the_yard_sells() {
     assertThat(flat("windy-hill"))
         .contains("Lengthened from 10 9/16\": 1'-0 3/4\" makes each 8'-0\" long, as the yard");
-    assertThat(flat("everything-at-once")).contains("Shortened from 1'-5 5/16\": 1'-5\" makes");
+    assertThat(flat("step-free")).contains("Shortened from 11 3/16\": 11\" makes");
   }
 
   @Test
