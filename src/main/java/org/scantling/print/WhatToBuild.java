@@ -212,7 +212,12 @@ final class WhatToBuild {
     int joints = header ? structure.geometry().postCount() : 2 * count(role);
     return new Block.Item(
         Sentence.capital(voice.label(question)),
-        voice.fastened(way, joints) + (header ? bolts() : "") + ".");
+        voice.fastened(way, joints) + (header ? meetings() + bolts() : "") + ".");
+  }
+
+  /** Each piece that ends over a post has fasteners of its own there. */
+  private String meetings() {
+    return splice().isPresent() ? ", and more where pieces meet (see the buying list)" : "";
   }
 
   private String bolts() {
