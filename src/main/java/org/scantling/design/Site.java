@@ -31,6 +31,36 @@ public record Site(
     planting = List.copyOf(planting);
   }
 
+  /** The same site with another climate. */
+  public Site with(Climate other) {
+    return new Site(title, base, other, ground, walkway, planting, materials, preferences);
+  }
+
+  /** The same site with other ground. */
+  public Site with(Ground other) {
+    return new Site(title, base, climate, other, walkway, planting, materials, preferences);
+  }
+
+  /** The same site with another walk. */
+  public Site with(Walkway other) {
+    return new Site(title, base, climate, ground, other, planting, materials, preferences);
+  }
+
+  /** The same site with other timber. */
+  public Site with(Materials other) {
+    return new Site(title, base, climate, ground, walkway, planting, other, preferences);
+  }
+
+  /** The same site with other preferences. */
+  public Site with(Preferences other) {
+    return new Site(title, base, climate, ground, walkway, planting, materials, other);
+  }
+
+  /** The same site with other climbers. */
+  public Site planted(List<Planting> other) {
+    return new Site(title, base, climate, ground, walkway, other, materials, preferences);
+  }
+
   /**
    * @param frostDepthIn depth asked by the local building department, to the bottom of the footing
    * @param groundSnowPsf ground snow load p_g

@@ -63,9 +63,9 @@ final class SiteDemand {
       case FROST_DEPTH, GROUND_SNOW, WIND_SPEED ->
           climate(site, amount(value), site.climate().exposure());
       case EXPOSURE -> climate(site, 0, Optional.of(text(value)));
-      case SLOPE -> ground(site, new Site.Ground(site.ground().soil(), amount(value)));
+      case SLOPE -> site.with(new Site.Ground(site.ground().soil(), amount(value)));
       case SOIL ->
-          ground(site, new Site.Ground(Optional.of(text(value)), site.ground().slopePercent()));
+          site.with(new Site.Ground(Optional.of(text(value)), site.ground().slopePercent()));
       case VINE -> planting(site, text(value));
       case SPECIES, GRADE -> materials(site, Optional.of(text(value)));
       case MACHINE_WIDTH -> machine(site, amount(value));
@@ -82,7 +82,7 @@ final class SiteDemand {
             demand == Demand.CLEAR_WIDTH ? OptionalDouble.of(in) : now.clearWidthIn(),
             now.users(),
             demand == Demand.HEADROOM ? OptionalDouble.of(in) : now.headroomIn());
-    return walkway(site, then);
+    return site.with(then);
   }
 
   /** The widest machine, which is the one that asks. */
@@ -97,20 +97,7 @@ final class SiteDemand {
     List<Site.User> users = new ArrayList<>(site.walkway().users());
     users.set(users.indexOf(machine(site).orElseThrow()), new Site.User.Machine(widthIn));
     Site.Walkway now = site.walkway();
-    return walkway(
-        site, new Site.Walkway(now.lengthIn(), now.clearWidthIn(), users, now.headroomIn()));
-  }
-
-  private static Site walkway(Site site, Site.Walkway walkway) {
-    return new Site(
-        site.title(),
-        site.base(),
-        site.climate(),
-        site.ground(),
-        walkway,
-        site.planting(),
-        site.materials(),
-        site.preferences());
+    return site.with(new Site.Walkway(now.lengthIn(), now.clearWidthIn(), users, now.headroomIn()));
   }
 
   private Site preferences(Site site, String word) {
@@ -124,15 +111,7 @@ final class SiteDemand {
             now.embedmentBasis(),
             now.riskCategory(),
             now.snowShare());
-    return new Site(
-        site.title(),
-        site.base(),
-        site.climate(),
-        site.ground(),
-        site.walkway(),
-        site.planting(),
-        site.materials(),
-        then);
+    return site.with(then);
   }
 
   private Site climate(Site site, double amount, Optional<String> exposure) {
@@ -147,27 +126,7 @@ final class SiteDemand {
             now.hardinessZone(),
             now.freezingIndexFDays(),
             now.meanAnnualF());
-    return new Site(
-        site.title(),
-        site.base(),
-        then,
-        site.ground(),
-        site.walkway(),
-        site.planting(),
-        site.materials(),
-        site.preferences());
-  }
-
-  private static Site ground(Site site, Site.Ground ground) {
-    return new Site(
-        site.title(),
-        site.base(),
-        site.climate(),
-        ground,
-        site.walkway(),
-        site.planting(),
-        site.materials(),
-        site.preferences());
+    return site.with(then);
   }
 
   private static Site planting(Site site, String vine) {
@@ -177,15 +136,7 @@ final class SiteDemand {
     } else {
       planting.set(0, new Site.Planting(vine));
     }
-    return new Site(
-        site.title(),
-        site.base(),
-        site.climate(),
-        site.ground(),
-        site.walkway(),
-        planting,
-        site.materials(),
-        site.preferences());
+    return site.planted(planting);
   }
 
   private Site materials(Site site, Optional<String> word) {
@@ -195,15 +146,7 @@ final class SiteDemand {
             demand == Demand.SPECIES ? word : now.species(),
             demand == Demand.GRADE ? word : now.grade(),
             now.market());
-    return new Site(
-        site.title(),
-        site.base(),
-        site.climate(),
-        site.ground(),
-        site.walkway(),
-        site.planting(),
-        then,
-        site.preferences());
+    return site.with(then);
   }
 
   private Optional<Outcome> number(OptionalDouble number) {

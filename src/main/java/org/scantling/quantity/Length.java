@@ -10,6 +10,10 @@ import java.util.Locale;
  * from zero.
  */
 public final class Length {
+  private static final double HANDY_FROM_IN = 1;
+  private static final double COARSE_FROM_IN = 10;
+  private static final double HANDY_IN = 25 / Inches.IN_MILLIMETRES;
+
   private static final int PARTS = 16;
   private static final int PARTS_IN_A_FOOT = 12 * PARTS;
   private static final double LONGEST_IN = 1e9;
@@ -54,6 +58,22 @@ public final class Length {
   public static String inches(double inches) {
     long parts = sixteenths(inches);
     return (parts < 0 ? "-" : "") + mixed(Math.abs(parts)) + " in";
+  }
+
+  /**
+   * A length that somebody chose for being handy, such as a foot of spare, as a metric tape has it:
+   * the nearest 25 mm, or 50 mm from ten inches on; as it is under an inch, where no round number
+   * is near.
+   *
+   * @param inches the length, finite
+   * @return inches; six gives 150 mm, a foot 300 mm
+   */
+  public static double handyMetric(double inches) {
+    if (inches < HANDY_FROM_IN) {
+      return inches;
+    }
+    double roundIn = inches < COARSE_FROM_IN ? HANDY_IN : 2 * HANDY_IN;
+    return Math.round(inches / roundIn) * roundIn;
   }
 
   /**

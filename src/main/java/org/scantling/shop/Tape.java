@@ -1,5 +1,7 @@
 package org.scantling.shop;
 
+import org.scantling.quantity.Length;
+
 /** How finely lengths are marked: sixteenths of an inch, or millimetres. */
 enum Tape {
   SIXTEENTHS(1.0 / 16),
@@ -7,10 +9,6 @@ enum Tape {
 
   /** A metric length written in inches is a hair off its millimetre. */
   private static final double LAST_BITS = 0.02;
-
-  private static final double HANDY_FROM_IN = 1;
-  private static final double COARSE_FROM_IN = 10;
-  private static final double HANDY_IN = 25 / 25.4;
 
   private final double tickIn;
 
@@ -31,11 +29,7 @@ enum Tape {
    * nearest round number, where it is long enough to have one.
    */
   double handy(double inches) {
-    if (this != MILLIMETRES || inches < HANDY_FROM_IN) {
-      return inches;
-    }
-    double roundIn = inches < COARSE_FROM_IN ? HANDY_IN : 2 * HANDY_IN;
-    return Math.round(inches / roundIn) * roundIn;
+    return this == MILLIMETRES ? Length.handyMetric(inches) : inches;
   }
 
   /** The nearest mark. */

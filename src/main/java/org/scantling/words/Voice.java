@@ -3,7 +3,7 @@ package org.scantling.words;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.scantling.quantity.Inches;
+import org.scantling.quantity.Length;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.MeasureText;
 import org.scantling.quantity.Unit;
@@ -174,18 +174,16 @@ public final class Voice {
     return Measure.inches(lengthsIn.get(lengthsIn.size() - 1));
   }
 
-  /**
-   * What is dug below a post for gravel, and for the pad on it where no concrete holds the post.
-   */
+  /** What is dug below a post for gravel, and for the pad on it where no concrete holds it. */
   public Measure bed(boolean concrete) {
-    double padIn = concrete ? 0 : words.tables().shop("footing.pad-thickness").amount();
-    double bedIn = words.tables().shop("footing.gravel-bed").amount() + padIn;
-    return Measure.inches(units == UnitSystem.METRIC ? wholeCentimetres(bedIn) : bedIn);
+    double gravelIn = allowanceIn("footing.gravel-bed");
+    return Measure.inches(concrete ? gravelIn : gravelIn + allowanceIn("footing.pad-thickness"));
   }
 
-  private static double wholeCentimetres(double inches) {
-    double stepIn = 10 / Inches.IN_MILLIMETRES;
-    return Math.round(inches / stepIn) * stepIn;
+  /** As the lists have it. */
+  private double allowanceIn(String row) {
+    double inches = words.tables().shop(row).amount();
+    return units == UnitSystem.METRIC ? Length.handyMetric(inches) : inches;
   }
 
   /** What the site file states, with its name. */

@@ -201,14 +201,7 @@ class TrackRecordTest {
 
   private static Site proven(Site site) {
     Site.Preferences asked = site.preferences();
-    return new Site(
-        site.title(),
-        site.base(),
-        site.climate(),
-        site.ground(),
-        site.walkway(),
-        site.planting(),
-        site.materials(),
+    return site.with(
         new Site.Preferences(
             asked.footing(),
             asked.header(),

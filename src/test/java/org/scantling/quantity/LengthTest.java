@@ -155,4 +155,14 @@ class LengthTest {
       assertThat(Length.parse(Length.inches(inches))).isEqualTo(inches);
     }
   }
+
+  @Test
+  void a_handy_length_has_a_round_number_on_a_metric_tape() {
+    // 2 in is 50.8 mm, 6 in 152.4, 12 in 304.8, 36 in 914.4; an eighth has no round number near.
+    assertThat(Length.metric(Length.handyMetric(2))).isEqualTo("50 mm");
+    assertThat(Length.metric(Length.handyMetric(6))).isEqualTo("150 mm");
+    assertThat(Length.metric(Length.handyMetric(12))).isEqualTo("300 mm");
+    assertThat(Length.metric(Length.handyMetric(36))).isEqualTo("900 mm");
+    assertThat(Length.handyMetric(0.125)).isEqualTo(0.125);
+  }
 }

@@ -86,16 +86,10 @@ final class Jobs {
     Site site() {
       BaseDesign base = small ? House.smallArbour() : House.herbGarden();
       Site flat = wish.over(base);
-      return new Site(
-          flat.title(),
-          flat.base(),
-          flat.climate(),
-          new Site.Ground(flat.ground().soil(), slopePercent),
-          flat.walkway(),
-          flat.planting(),
-          new Site.Materials(
-              flat.materials().species(), flat.materials().grade(), Optional.of(market)),
-          flat.preferences());
+      return flat.with(new Site.Ground(flat.ground().soil(), slopePercent))
+          .with(
+              new Site.Materials(
+                  flat.materials().species(), flat.materials().grade(), Optional.of(market)));
     }
   }
 
