@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.scantling.design.Site;
+import org.scantling.meanwhile.Cores;
 import org.scantling.reasons.LeastChange;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
@@ -87,8 +88,8 @@ public final class LeastChangeSearch {
 
   /** Demands have nothing to do with each other, so each core may take one; the order stays. */
   private static List<Way> singles(List<DemandLine> lines, Wanted wanted) {
-    return lines.parallelStream()
-        .flatMap(line -> new SingleChange(line, wanted).ways().stream())
+    return Cores.map(lines, line -> new SingleChange(line, wanted).ways()).stream()
+        .flatMap(List::stream)
         .sorted(
             Comparator.comparing((Way way) -> !way.choice()).thenComparingDouble(Way::shareRatio))
         .toList();
@@ -102,10 +103,9 @@ public final class LeastChangeSearch {
             .map(line -> PairedChange.Member.of(line, wanted, up))
             .toList();
     // Pairs with the same first share what it has worked out, so one core takes them all.
-    return IntStream.range(0, chosen.size())
-        .parallel()
-        .boxed()
-        .flatMap(first -> pairs(chosen, first, wanted).stream())
+    List<Integer> firsts = IntStream.range(0, chosen.size()).boxed().toList();
+    return Cores.map(firsts, first -> pairs(chosen, first, wanted)).stream()
+        .flatMap(List::stream)
         .sorted(Comparator.comparingDouble(Way::shareRatio))
         .limit(MOST_PAIRS)
         .toList();

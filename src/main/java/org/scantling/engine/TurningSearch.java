@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.scantling.design.Site;
+import org.scantling.meanwhile.Cores;
 import org.scantling.reasons.Demand;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
@@ -39,11 +40,11 @@ public final class TurningSearch {
   public TurningPoints of(Site site, List<String> assumptions, Set<Question> questions) {
     Proposal today = engine.propose(site, assumptions);
     Set<Question> asked = Collections.unmodifiableSet(EnumSet.copyOf(questions));
+    List<DemandRow> rows = tables.demands().rows().stream().filter(DemandRow::limits).toList();
     // Demands have nothing to do with each other, so each core may take one; the order stays.
     List<Reach> reaches =
-        tables.demands().rows().parallelStream()
-            .filter(DemandRow::limits)
-            .flatMap(row -> reach(row, today, site, assumptions, asked).stream())
+        Cores.map(rows, row -> reach(row, today, site, assumptions, asked)).stream()
+            .flatMap(Optional::stream)
             .toList();
     return new TurningPoints(today, asked, reaches);
   }

@@ -1,6 +1,5 @@
 package org.scantling.meanwhile;
 
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.function.Supplier;
 
@@ -31,16 +30,6 @@ public final class Ahead<T> implements Supplier<T> {
    */
   @Override
   public T get() {
-    try {
-      return task.get();
-    } catch (ExecutionException e) {
-      if (e.getCause() instanceof RuntimeException fault) {
-        throw fault;
-      }
-      throw new IllegalStateException(e.getCause());
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("interrupted while waiting for what was begun", e);
-    }
+    return Cores.result(task);
   }
 }
