@@ -3,6 +3,7 @@ package org.scantling.design;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * The place and its demands, as the site file states them; what the file leaves out is empty here
@@ -90,11 +91,27 @@ public record Site(
    * @param clearWidthIn free width asked for between the rows
    * @param users who and what passes
    * @param headroomIn free height asked for under the lowest overhead timber
+   * @param bays number of equal bays asked for
    */
   public record Walkway(
-      double lengthIn, OptionalDouble clearWidthIn, List<User> users, OptionalDouble headroomIn) {
+      double lengthIn,
+      OptionalDouble clearWidthIn,
+      List<User> users,
+      OptionalDouble headroomIn,
+      OptionalInt bays) {
     public Walkway {
       users = List.copyOf(users);
+    }
+
+    /** A walk whose number of bays is left to the rules. */
+    public Walkway(
+        double lengthIn, OptionalDouble clearWidthIn, List<User> users, OptionalDouble headroomIn) {
+      this(lengthIn, clearWidthIn, users, headroomIn, OptionalInt.empty());
+    }
+
+    /** The same walk divided into so many bays, of another length. */
+    public Walkway dividedInto(int otherBays, double otherLengthIn) {
+      return new Walkway(otherLengthIn, clearWidthIn, users, headroomIn, OptionalInt.of(otherBays));
     }
   }
 

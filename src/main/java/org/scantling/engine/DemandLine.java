@@ -88,7 +88,7 @@ final class DemandLine {
         scale instanceof DemandScale.Numbers numbers
             ? numbers.shareRatio(away)
             : row.ordered() ? (double) away / (scale.most() - scale.least()) : 1;
-    return share * row.weightRatio();
+    return share * row.weightRatio().orElseThrow();
   }
 
   LeastChange.Searched searched() {

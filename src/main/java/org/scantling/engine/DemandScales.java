@@ -6,7 +6,6 @@ import org.scantling.design.Site;
 import org.scantling.reasons.Demand;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
-import org.scantling.reasons.Question;
 import org.scantling.tables.DemandRow;
 import org.scantling.tables.Tables;
 
@@ -40,31 +39,12 @@ final class DemandScales {
           case BASIS -> List.of("published", "proven");
           default ->
               new Job(site, tables, new Ledger(Ledger.Keeps.NOTHING))
-                  .words(question(demand).orElseThrow());
+                  .words(demand.question().orElseThrow());
         };
     return new DemandScale.Words(words, words.indexOf(now));
   }
 
   private static Optional<Outcome> decided(Demand demand, Proposal today) {
-    return question(demand).flatMap(today::decision).map(decision -> decision.proposed());
-  }
-
-  /** The question by which a demand is decided where the file does not state it. */
-  private static Optional<Question> question(Demand demand) {
-    return switch (demand) {
-      case CLEAR_WIDTH -> Optional.of(Question.CLEAR_WIDTH);
-      case HEADROOM -> Optional.of(Question.HEADROOM);
-      case FROST_DEPTH -> Optional.of(Question.FROST_DEPTH);
-      case GROUND_SNOW -> Optional.of(Question.GROUND_SNOW);
-      case WIND_SPEED -> Optional.of(Question.WIND_SPEED);
-      case EXPOSURE -> Optional.of(Question.EXPOSURE);
-      case SOIL -> Optional.of(Question.SOIL);
-      case VINE -> Optional.of(Question.VINE);
-      case SPECIES -> Optional.of(Question.SPECIES);
-      case GRADE -> Optional.of(Question.GRADE);
-      case HEADER -> Optional.of(Question.HEADER_STYLE);
-      case FOOTING -> Optional.of(Question.FOOTING_KIND);
-      default -> Optional.empty();
-    };
+    return demand.question().flatMap(today::decision).map(decision -> decision.proposed());
   }
 }

@@ -161,7 +161,8 @@ final class Job {
 
   private static List<Integer> possibleBays(Site site, Tables tables) {
     double leastIn = tables.thumb("bay.least").amount();
-    int most = Math.max(1, (int) Math.ceil(site.walkway().lengthIn() / leastIn));
+    int fitting = Math.max(1, (int) Math.ceil(site.walkway().lengthIn() / leastIn));
+    int most = Math.max(fitting, site.walkway().bays().orElse(1));
     return IntStream.rangeClosed(1, most).boxed().toList();
   }
 

@@ -77,6 +77,7 @@ public final class LeastChangeSearch {
   private List<DemandLine> lines(Site site, List<String> assumptions, Proposal today) {
     DemandScales scales = new DemandScales(tables);
     return tables.demands().rows().stream()
+        .filter(row -> row.weightRatio().isPresent())
         .flatMap(
             row ->
                 scales

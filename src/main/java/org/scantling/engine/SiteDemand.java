@@ -27,6 +27,8 @@ final class SiteDemand {
   Optional<Outcome> stated(Site site) {
     return switch (demand) {
       case WALK_LENGTH -> number(OptionalDouble.of(site.walkway().lengthIn()));
+      case BAYS -> number(site.walkway().bays().stream().asDoubleStream().findFirst());
+      case BAY -> Optional.empty();
       case CLEAR_WIDTH -> number(site.walkway().clearWidthIn());
       case HEADROOM -> number(site.walkway().headroomIn());
       case FROST_DEPTH -> number(site.climate().frostDepthIn());
@@ -60,6 +62,8 @@ final class SiteDemand {
   Site with(Site site, Outcome value) {
     return switch (demand) {
       case WALK_LENGTH, CLEAR_WIDTH, HEADROOM -> walkway(site, amount(value));
+      case BAYS -> divided(site, (int) Math.round(amount(value)), site.walkway().lengthIn());
+      case BAY -> stretched(site, amount(value));
       case FROST_DEPTH, GROUND_SNOW, WIND_SPEED ->
           climate(site, amount(value), site.climate().exposure());
       case EXPOSURE -> climate(site, 0, Optional.of(text(value)));
@@ -81,8 +85,26 @@ final class SiteDemand {
             demand == Demand.WALK_LENGTH ? in : now.lengthIn(),
             demand == Demand.CLEAR_WIDTH ? OptionalDouble.of(in) : now.clearWidthIn(),
             now.users(),
-            demand == Demand.HEADROOM ? OptionalDouble.of(in) : now.headroomIn());
+            demand == Demand.HEADROOM ? OptionalDouble.of(in) : now.headroomIn(),
+            now.bays());
     return site.with(then);
+  }
+
+  private static Site divided(Site site, int bays, double lengthIn) {
+    return site.with(site.walkway().dividedInto(bays, lengthIn));
+  }
+
+  /**
+   * Longer or shorter bays, as many as before.
+   *
+   * @throws IllegalArgumentException where the site does not say how many
+   */
+  private static Site stretched(Site site, double bayIn) {
+    int bays =
+        site.walkway()
+            .bays()
+            .orElseThrow(() -> new IllegalArgumentException("a site that names no number of bays"));
+    return divided(site, bays, bays * bayIn);
   }
 
   /** The widest machine, which is the one that asks. */
@@ -97,7 +119,8 @@ final class SiteDemand {
     List<Site.User> users = new ArrayList<>(site.walkway().users());
     users.set(users.indexOf(machine(site).orElseThrow()), new Site.User.Machine(widthIn));
     Site.Walkway now = site.walkway();
-    return site.with(new Site.Walkway(now.lengthIn(), now.clearWidthIn(), users, now.headroomIn()));
+    return site.with(
+        new Site.Walkway(now.lengthIn(), now.clearWidthIn(), users, now.headroomIn(), now.bays()));
   }
 
   private Site preferences(Site site, String word) {

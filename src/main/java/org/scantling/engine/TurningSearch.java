@@ -8,6 +8,7 @@ import java.util.Set;
 import org.scantling.design.Site;
 import org.scantling.meanwhile.Cores;
 import org.scantling.reasons.Demand;
+import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reach;
@@ -54,6 +55,7 @@ public final class TurningSearch {
     Demand demand = Demand.of(row.id());
     Ledger ledger = new Ledger(Ledger.Keeps.MANY_RUNS);
     SiteDemand at = new SiteDemand(demand);
+    Site from = demand == Demand.BAY ? inItsBays(site, today) : site;
     return new DemandScales(tables)
         .of(row, site, today)
         .map(
@@ -61,7 +63,24 @@ public final class TurningSearch {
                 new DemandSweep(
                     demand,
                     scale,
-                    place -> engine.answer(at.with(site, scale.value(place)), assumptions, ledger)))
-        .map(sweep -> sweep.search(asked));
+                    place -> engine.answer(at.with(from, scale.value(place)), assumptions, ledger)))
+        .map(sweep -> sweep.search(others(asked, demand)));
+  }
+
+  /** How a number of bays follows the number that is asked for need not be told. */
+  private static Set<Question> others(Set<Question> asked, Demand demand) {
+    Set<Question> others = EnumSet.copyOf(asked);
+    demand.question().ifPresent(others::remove);
+    return others;
+  }
+
+  /** The site with its bays asked for as they were decided, so that their number stays. */
+  static Site inItsBays(Site site, Proposal today) {
+    return today
+        .decision(Question.BAYS)
+        .map(each -> ((Outcome.Amount) each.proposed()).measure().amount())
+        .map(bays -> (int) Math.round(bays))
+        .map(bays -> site.with(site.walkway().dividedInto(bays, site.walkway().lengthIn())))
+        .orElse(site);
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -41,6 +42,10 @@ final class Readings {
 
   int count(String path) {
     return (int) Math.round(number(path));
+  }
+
+  OptionalInt maybeCount(String path) {
+    return numbers.containsKey(path) ? OptionalInt.of(count(path)) : OptionalInt.empty();
   }
 
   String word(String path) {

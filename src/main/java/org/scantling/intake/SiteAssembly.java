@@ -27,7 +27,8 @@ final class SiteAssembly {
             said.number("walkway.length"),
             said.maybeNumber("walkway.clear-width"),
             users(),
-            said.maybeNumber("walkway.headroom")),
+            said.maybeNumber("walkway.headroom"),
+            said.maybeCount("walkway.bays")),
         planting(),
         new Site.Materials(
             said.maybeWord("materials.species"),

@@ -24,6 +24,10 @@ record SiteFile(
               kind = EntryKind.LENGTH,
               required = true)
           String length,
+      @Entry(
+              says = "number of equal bays, where it is not left to the rules",
+              kind = EntryKind.COUNT)
+          Integer bays,
       @Entry(says = "free width between the rows", kind = EntryKind.LENGTH) String clearWidth,
       @Entry(says = "who and what passes", kind = EntryKind.WORD, table = TableWords.USERS)
           List<Machine> users,

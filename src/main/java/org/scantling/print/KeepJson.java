@@ -70,7 +70,7 @@ public final class KeepJson {
     way.changes().forEach(each -> changes.add(change(each)));
     node.put("shareRatio", JsonText.rounded(way.shareRatio()));
     ArrayNode beside = node.putArray("alsoChanges");
-    for (Question question : words.others()) {
+    for (Question question : words.others(way)) {
       Optional<Outcome> before = WayWords.answer(least.today(), question);
       Optional<Outcome> then = WayWords.answer(way.then(), question);
       if (!before.equals(then)) {

@@ -6,6 +6,7 @@ import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Choice;
 import org.scantling.reasons.Demand;
 import org.scantling.reasons.Outcome;
+import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reach;
 import org.scantling.reasons.Stretch;
@@ -42,7 +43,7 @@ public final class TurningJson {
     ArrayNode ends = root.putArray("ends");
     ArrayNode searched = root.putArray("searched");
     for (Reach reach : turning.reaches()) {
-      reach.points().forEach(point -> points.add(point(point)));
+      reach.points().forEach(point -> points.add(inBays(point(point), point, turning.today())));
       turning.questions().stream()
           .filter(reach.mixed()::containsKey)
           .forEach(each -> intervals.add(intervals(reach, each, reach.mixed().get(each))));
@@ -65,6 +66,14 @@ public final class TurningJson {
     governs(node, "governsHere", point.here());
     governs(node, "governs", point.there());
     node.put("text", sentences.alone(point));
+    return node;
+  }
+
+  /** A bay is no path of the site file: it is so many bays, and a walk as long as they are. */
+  private static ObjectNode inBays(ObjectNode node, TurningPoint point, Proposal today) {
+    if (point.demand() == Demand.BAY) {
+      today.decision(Question.BAYS).ifPresent(decision -> value(node, "bays", decision.proposed()));
+    }
     return node;
   }
 

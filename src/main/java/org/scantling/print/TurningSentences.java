@@ -15,13 +15,12 @@ import org.scantling.reasons.Stretch;
 import org.scantling.reasons.TurningPoint;
 import org.scantling.tables.DemandRow;
 import org.scantling.words.Choices;
+import org.scantling.words.ValuePhrase;
 import org.scantling.words.Voice;
 import org.scantling.words.Words;
 
 /** Turning points in sentences: the value, what holds up to it, what comes next, and why. */
 final class TurningSentences {
-  private static final String VALUE = "{value}";
-
   private final Words words;
   private final Choices choices;
   private final Voice voice;
@@ -208,7 +207,7 @@ final class TurningSentences {
 
   private String phrase(Demand demand, String value) {
     DemandRow row = words.tables().demands().row(demand.path());
-    return row.words().replace(VALUE, value);
+    return ValuePhrase.said(row.words(), value);
   }
 
   private String number(Outcome number) {

@@ -98,7 +98,7 @@ final class WayWords {
 
   private List<String> beside(Way way) {
     List<String> beside = new ArrayList<>();
-    for (Question question : others()) {
+    for (Question question : others(way)) {
       Optional<Outcome> before = answer(today, question);
       Optional<Outcome> then = answer(way.then(), question);
       if (!before.equals(then)) {
@@ -108,10 +108,14 @@ final class WayWords {
     return beside;
   }
 
-  /** The chief choices of a structure; what is asked for is told already. */
-  Set<Question> others() {
+  /** The chief choices of a structure; what is wanted and what is asked for are told already. */
+  Set<Question> others(Way way) {
+    Set<Question> asked =
+        way.changes().stream()
+            .flatMap(each -> each.demand().question().stream())
+            .collect(Collectors.toSet());
     return words.choices().questions().stream()
-        .filter(each -> each != wanted.question())
+        .filter(each -> each != wanted.question() && !asked.contains(each))
         .filter(each -> words.choices().find(each).orElseThrow().chief())
         .collect(Collectors.toCollection(LinkedHashSet::new));
   }

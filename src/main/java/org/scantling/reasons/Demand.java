@@ -1,5 +1,6 @@
 package org.scantling.reasons;
 
+import java.util.Optional;
 import org.scantling.quantity.Unit;
 
 /**
@@ -7,6 +8,9 @@ import org.scantling.quantity.Unit;
  */
 public enum Demand {
   WALK_LENGTH("walkway.length", Unit.INCH),
+  BAYS("walkway.bays", Unit.COUNT),
+  /** The length of a bay while their number stays: the file says it by length and bays together. */
+  BAY("layout.bay", Unit.INCH),
   CLEAR_WIDTH("walkway.clear-width", Unit.INCH),
   HEADROOM("walkway.headroom", Unit.INCH),
   USERS("walkway.users", Unit.COUNT),
@@ -62,5 +66,26 @@ public enum Demand {
 
   public Unit unit() {
     return unit;
+  }
+
+  /** The question by which it is decided where the file does not state it. */
+  public Optional<Question> question() {
+    return switch (this) {
+      case BAYS -> Optional.of(Question.BAYS);
+      case BAY -> Optional.of(Question.BAY);
+      case CLEAR_WIDTH -> Optional.of(Question.CLEAR_WIDTH);
+      case HEADROOM -> Optional.of(Question.HEADROOM);
+      case FROST_DEPTH -> Optional.of(Question.FROST_DEPTH);
+      case GROUND_SNOW -> Optional.of(Question.GROUND_SNOW);
+      case WIND_SPEED -> Optional.of(Question.WIND_SPEED);
+      case EXPOSURE -> Optional.of(Question.EXPOSURE);
+      case SOIL -> Optional.of(Question.SOIL);
+      case VINE -> Optional.of(Question.VINE);
+      case SPECIES -> Optional.of(Question.SPECIES);
+      case GRADE -> Optional.of(Question.GRADE);
+      case HEADER -> Optional.of(Question.HEADER_STYLE);
+      case FOOTING -> Optional.of(Question.FOOTING_KIND);
+      default -> Optional.empty();
+    };
   }
 }

@@ -103,6 +103,11 @@ public sealed interface Finding {
     return new PreferOption(question, rule, Weight.ASKED, option, Evidence.none());
   }
 
+  /** What the site file asks for, with what comes of it. */
+  static PreferOption asked(Question question, String rule, String option, Evidence evidence) {
+    return new PreferOption(question, rule, Weight.ASKED, option, evidence);
+  }
+
   /** An option that a table row forbids. */
   static Reject reject(
       Candidate candidate, String rule, Cited row, double ratio, Evidence evidence) {

@@ -16,7 +16,8 @@ import org.scantling.reasons.Source;
  * @param limits true where turning points are searched along it
  * @param choice true where somebody chooses it, false where the place sets it
  * @param ordered true for words that stand in order, the least demanding first
- * @param weightRatio how hard it is to give up all of its range, beside one that counts 1
+ * @param weightRatio how hard it is to give up all of its range, beside one that counts 1; empty
+ *     for what is no change of its own
  */
 public record DemandRow(
     String id,
@@ -25,7 +26,7 @@ public record DemandRow(
     boolean limits,
     boolean choice,
     boolean ordered,
-    double weightRatio,
+    OptionalDouble weightRatio,
     Source source,
     String note)
     implements TableRow {
@@ -52,9 +53,15 @@ public record DemandRow(
         row.yes("limits"),
         row.yes("choice"),
         number || row.yes("ordered"),
-        row.positive("weight"),
+        weight(row),
         row.source(),
         row.optional("note"));
+  }
+
+  private static OptionalDouble weight(Row row) {
+    return row.optional("weight").isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(row.positive("weight"));
   }
 
   private static Scale scale(Row row) {

@@ -78,7 +78,7 @@ public final class ChangeWords {
     double rounded = Math.round(measure.amount() * SIXTEENTHS) / SIXTEENTHS;
     String number =
         rounded == Math.rint(rounded) ? Long.toString((long) rounded) : Double.toString(rounded);
-    return number + " " + measure.unit().imperialSymbol();
+    return (number + " " + measure.unit().imperialSymbol()).strip();
   }
 
   private static final double SIXTEENTHS = 16;

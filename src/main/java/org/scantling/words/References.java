@@ -44,7 +44,7 @@ final class References {
 
   String stated(Stated stated) {
     String path = stated.demand().path();
-    return voice.word("stated", path).replace("{value}", value(path, stated.value()));
+    return ValuePhrase.said(voice.word("stated", path), value(path, stated.value()));
   }
 
   /** A value as the site file may state it under a path. */

@@ -51,7 +51,7 @@ public record SubjectRow(
    */
   public record Cell(String text) {
     public String of(String value) {
-      return text.replace("{value}", value);
+      return ValuePhrase.said(text, value);
     }
   }
 

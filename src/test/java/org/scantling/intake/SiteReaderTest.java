@@ -97,6 +97,7 @@ class SiteReaderTest {
             "site.climate.mean-annual-temperature",
             "site.soil",
             "site.slope",
+            "walkway.bays",
             "walkway.clear-width",
             "walkway.users",
             "walkway.headroom",

@@ -42,6 +42,7 @@ class TurningPointsPropertyTest {
   private static final class Tried {
     private final Intake site;
     private final Map<List<Object>, Proposal> run = new HashMap<>();
+    private Proposal today;
     private int checked;
 
     Tried(Intake site) {
@@ -53,6 +54,7 @@ class TurningPointsPropertyTest {
       TurningPoints turning =
           new TurningSearch(House.engine(), House.TABLES)
               .of(site.site(), site.defaulted(), Words.load(House.TABLES).choices().questions());
+      today = turning.today();
       for (Reach reach : turning.reaches()) {
         reach.points().forEach(this::check);
         reach.ends().forEach(end -> check(reach, end, turning.today()));
@@ -90,7 +92,7 @@ class TurningPointsPropertyTest {
     private Proposal at(String demand, Outcome value) {
       return run.computeIfAbsent(
           List.of(demand, value),
-          key -> House.propose(DemandedSite.with(site.site(), demand, value)));
+          key -> House.propose(DemandedSite.with(site.site(), today, demand, value)));
     }
   }
 }
