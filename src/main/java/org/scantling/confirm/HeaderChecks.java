@@ -138,20 +138,18 @@ public final class HeaderChecks {
     Map<LoadCombination, PostLoad> worst = new EnumMap<>(LoadCombination.class);
     double[] vinesLb = loaded.vines().reactionsLb();
     for (SupportCase one : loaded.onSupports(material.weightLbPerIn())) {
-      double leastLb = Double.POSITIVE_INFINITY;
-      for (int post = 0; post < one.supportCount(); post++) {
-        // Vines may be cut back: where they hold a post down, they do not count.
-        double helpLb = one.vines() ? Math.max(0, vinesLb[post]) : 0;
-        leastLb = Math.min(leastLb, one.reactionLb(post) - helpLb);
-      }
-      PostLoad load = new PostLoad(one.combination(), one.mostLb(), Math.max(0, -leastLb));
-      worst.merge(one.combination(), load, PostLoad::most);
+      worst.merge(one.combination(), PostLoad.of(one, vinesLb), PostLoad::most);
     }
     pieces.ifPresent(
         each ->
             each.onPosts(material)
                 .forEach(load -> worst.merge(load.combination(), load, PostLoad::most)));
     return List.copyOf(worst.values());
+  }
+
+  /** What the end of a piece presses on its post or lifts off it; none where nothing is cut. */
+  List<PostLoad> onCutEnds(Material material) {
+    return pieces.map(each -> each.onEnds(material)).orElse(List.of());
   }
 
   Geometry geometry() {
@@ -206,6 +204,17 @@ public final class HeaderChecks {
    * @param upLb strongest lift
    */
   record PostLoad(LoadCombination combination, double downLb, double upLb) {
+    /** The most on any support, and the strongest lift at any. */
+    static PostLoad of(SupportCase one, double[] vinesLb) {
+      double leastLb = Double.POSITIVE_INFINITY;
+      for (int post = 0; post < one.supportCount(); post++) {
+        // Vines may be cut back: where they hold a post down, they do not count.
+        double helpLb = one.vines() ? Math.max(0, vinesLb[post]) : 0;
+        leastLb = Math.min(leastLb, one.reactionLb(post) - helpLb);
+      }
+      return new PostLoad(one.combination(), one.mostLb(), Math.max(0, -leastLb));
+    }
+
     private PostLoad most(PostLoad other) {
       return new PostLoad(combination, Math.max(downLb, other.downLb), Math.max(upLb, other.upLb));
     }

@@ -53,6 +53,14 @@ final class HeaderPieces {
     return checks;
   }
 
+  /** What the end of a piece presses on its half of a post, or lifts off it: of one bay alone. */
+  List<HeaderChecks.PostLoad> onEnds(Material material) {
+    LoadedBeam one = loaded(1);
+    return one.onSupports(material.weightLbPerIn()).stream()
+        .map(each -> HeaderChecks.PostLoad.of(each, one.vines().reactionsLb()))
+        .toList();
+  }
+
   /** The load on the post in the middle of the longest piece looked at. */
   List<HeaderChecks.PostLoad> onPosts(Material material) {
     List<HeaderChecks.PostLoad> all = new ArrayList<>();

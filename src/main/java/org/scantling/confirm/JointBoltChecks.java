@@ -53,6 +53,9 @@ public final class JointBoltChecks {
     for (JointForce force : forces.onPost()) {
       bolts(worst, fix.dowel(), layout, force);
     }
+    for (JointForce force : forces.onCutEnd()) {
+      atCut(worst, fix.dowel(), force);
+    }
     forces.headerShear().forEach((combination, lb) -> shear(worst, layout, combination, lb));
     return worst.list();
   }
@@ -61,15 +64,34 @@ public final class JointBoltChecks {
     boolean lifted = force.liftLb() > 0;
     GeometryFactor geometry =
         lifted ? layout.lifted(rules.factors().bolts()) : layout.pressed(rules.factors().bolts());
-    AdjustedForce one =
-        singleLb(dowel)
-            .with(new Factor("C_D", rules.limits().duration().of(force.combination())))
-            .with(new Factor("C_M", rules.factors().wet().sideFactor()))
-            .with(group(dowel, layout).asFactor())
-            .with(geometry.asFactor());
-    double forceLb = Math.hypot(force.downLb() + force.liftLb(), force.sideLb());
-    Connection bolted = new Connection(forceLb, one, layout.count());
-    worst.add("header", force.combination(), bolted.check(), Unit.POUND);
+    AdjustedForce one = oneLb(dowel, layout, force).with(geometry.asFactor());
+    held(worst, "header", force, new Connection(forceLb(force), one, layout.count()), geometry);
+  }
+
+  /** The end of one piece, on the bolts of its side of the cut. */
+  private void atCut(WorstChecks worst, Dowel dowel, JointForce force) {
+    JointFactors.BoltPlaces places = rules.factors().bolts();
+    JointBoltLayout layout = JointBoltLayout.atCut(dowel.nominalDiameterIn(), crossing, places);
+    GeometryFactor geometry = layout.atCut(places, force.liftLb() > 0);
+    AdjustedForce one = oneLb(dowel, layout, force).with(geometry.asFactor());
+    Connection bolted = new Connection(forceLb(force), one, layout.inARow());
+    held(worst, "header-cut", force, bolted, geometry);
+  }
+
+  private AdjustedForce oneLb(Dowel dowel, JointBoltLayout layout, JointForce force) {
+    return singleLb(dowel)
+        .with(new Factor("C_D", rules.limits().duration().of(force.combination())))
+        .with(new Factor("C_M", rules.factors().wet().sideFactor()))
+        .with(group(dowel, layout).asFactor());
+  }
+
+  private static double forceLb(JointForce force) {
+    return Math.hypot(force.downLb() + force.liftLb(), force.sideLb());
+  }
+
+  private static void held(
+      WorstChecks worst, String id, JointForce force, Connection bolted, GeometryFactor geometry) {
+    worst.add(id, force.combination(), bolted.check(), Unit.POUND);
     for (Placement each : geometry.placements()) {
       worst.addLasting("geometry", force.combination(), each.check(), Unit.INCH);
     }

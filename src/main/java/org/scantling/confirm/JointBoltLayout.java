@@ -5,6 +5,7 @@ import java.util.List;
 import org.scantling.design.BoltPattern;
 import org.scantling.timber.GeometryFactor;
 import org.scantling.timber.Placement;
+import org.scantling.timber.PlacementRule;
 
 /**
  * Where the bolts sit where paired boards cross a post: one above the other, in one row or in two.
@@ -56,6 +57,10 @@ record JointBoltLayout(
     return rows * IN_A_ROW;
   }
 
+  int inARow() {
+    return IN_A_ROW;
+  }
+
   /** What the distances leave of the bolts' value while the boards press down. */
   GeometryFactor pressed(JointFactors.BoltPlaces places) {
     return factor(places, places.endPressed().at(toEdgeIn, diameterIn));
@@ -66,18 +71,35 @@ record JointBoltLayout(
     return factor(places, places.endPulled().at(toEdgeIn, diameterIn));
   }
 
+  /** The bolts of one piece where two meet over the post: a row on either side of the cut. */
+  static JointBoltLayout atCut(
+      double diameterIn, JointCrossing crossing, JointFactors.BoltPlaces places) {
+    return of(2 * IN_A_ROW, diameterIn, crossing, places);
+  }
+
+  /** What the distances leave at the end of a piece, half way from the row to the other row. */
+  GeometryFactor atCut(JointFactors.BoltPlaces places, boolean lifted) {
+    PlacementRule end = lifted ? places.endPulled() : places.endPressed();
+    List<Placement> all = inRow(places, end.at(toEdgeIn, diameterIn));
+    all.add(places.endAcross().at(rowsApartIn / 2, diameterIn));
+    return new GeometryFactor(all);
+  }
+
   private GeometryFactor factor(JointFactors.BoltPlaces places, Placement end) {
-    List<Placement> all =
-        new ArrayList<>(
-            List.of(
-                end,
-                places.inRowAcross().at(spacingIn, diameterIn),
-                places.inRowAlong().at(spacingIn, diameterIn),
-                places.edgeLoaded().at(toEdgeIn, diameterIn),
-                places.edgeAlong().at(toPostEdgeIn, diameterIn)));
+    List<Placement> all = inRow(places, end);
     if (rows > 1) {
       all.add(places.rowsAcross().at(rowsApartIn, diameterIn));
     }
     return new GeometryFactor(all);
+  }
+
+  private List<Placement> inRow(JointFactors.BoltPlaces places, Placement end) {
+    return new ArrayList<>(
+        List.of(
+            end,
+            places.inRowAcross().at(spacingIn, diameterIn),
+            places.inRowAlong().at(spacingIn, diameterIn),
+            places.edgeLoaded().at(toEdgeIn, diameterIn),
+            places.edgeAlong().at(toPostEdgeIn, diameterIn)));
   }
 }

@@ -37,6 +37,7 @@ public record JointFactors(
    *
    * @param endPulled end of a timber that is pulled along its grain
    * @param endPressed end of a timber that is pressed along its grain
+   * @param endAcross end of a timber that is loaded across its grain
    * @param inRowAlong between the bolts of a row, load along the grain
    * @param inRowAcross between the bolts of a row, load across the grain
    * @param edgeAlong edge of a timber that is loaded along its grain
@@ -47,6 +48,7 @@ public record JointFactors(
   public record BoltPlaces(
       PlacementRule endPulled,
       PlacementRule endPressed,
+      PlacementRule endAcross,
       PlacementRule inRowAlong,
       PlacementRule inRowAcross,
       PlacementRule edgeAlong,

@@ -93,6 +93,28 @@ public final class JointForces {
     return forces;
   }
 
+  /**
+   * The end of one header piece on its post; none where no header is cut. Pushed along the walk,
+   * the piece that is pressed towards the cut holds alone: bolts this near to an end hold nothing
+   * that pulls towards it. Where braces act too, one end is given all that the whole joint has.
+   */
+  List<JointForce> onCutEnd() {
+    List<HeaderChecks.PostLoad> ends = headers.onCutEnds(header);
+    if (ends.isEmpty() || braced.isPresent()) {
+      return ends.isEmpty() ? List.of() : onPost();
+    }
+    double alongLb = wind.along().topLb();
+    boolean paired = headers.geometry().headers().paired();
+    double sideLb = paired ? alongLb : Math.max(wind.across().topLb() / 2, alongLb);
+    List<JointForce> forces = new ArrayList<>();
+    for (HeaderChecks.PostLoad each : ends) {
+      double pushedLb = each.combination().factor(LoadKind.WIND) * sideLb;
+      forces.add(new JointForce(each.combination(), each.downLb(), 0, pushedLb));
+      forces.add(new JointForce(each.combination(), 0, each.upLb(), pushedLb));
+    }
+    return forces;
+  }
+
   private static void heads(
       List<JointForce> forces, BracedPlane plane, List<BracedCase> cases, double sideShare) {
     for (BracedCase each : cases) {

@@ -1,5 +1,6 @@
 package org.scantling.confirm;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.scantling.quantity.Check;
 import org.scantling.timber.AdjustedForce;
@@ -19,7 +20,7 @@ import org.scantling.timber.YieldLimit;
  *
  * @param pullLb against lifting
  * @param sideLb against pushing sideways
- * @param depths how deep the fasteners go, none for steel parts
+ * @param depths how deep the fasteners go and how far from an end, none for steel parts
  */
 record JointHold(double pullLb, double sideLb, List<Placement> depths) {
   private static final double ACROSS_DEGREES = 90;
@@ -64,6 +65,13 @@ record JointHold(double pullLb, double sideLb, List<Placement> depths) {
    */
   Check together(JointForce force) {
     return new Check(force.liftLb() + force.sideLb() * pullLb / sideLb, pullLb);
+  }
+
+  /** The same at the end of a timber, for fasteners that push sideways near it. */
+  JointHold near(Placement end) {
+    List<Placement> all = new ArrayList<>(depths);
+    all.add(end);
+    return new JointHold(pullLb, sideLb * end.factor(), all);
   }
 
   /** Side push alone. */

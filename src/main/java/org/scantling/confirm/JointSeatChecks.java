@@ -14,11 +14,22 @@ import org.scantling.timber.Placement;
  */
 public final class JointSeatChecks {
   private final List<JointForce> forces;
+  private final CutEnds cutEnds;
   private final JointHold.Wood wood;
   private final JointRules rules;
 
-  private JointSeatChecks(List<JointForce> forces, JointHold.Wood wood, JointRules rules) {
+  /**
+   * Where pieces of the upper timber meet.
+   *
+   * @param forces at one end, none where nothing is cut
+   * @param toEndIn from its fasteners to the cut
+   */
+  private record CutEnds(List<JointForce> forces, double toEndIn) {}
+
+  private JointSeatChecks(
+      List<JointForce> forces, CutEnds cutEnds, JointHold.Wood wood, JointRules rules) {
     this.forces = List.copyOf(forces);
+    this.cutEnds = cutEnds;
     this.wood = wood;
     this.rules = rules;
   }
@@ -28,7 +39,7 @@ public final class JointSeatChecks {
       JointForces forces, Material crossbeam, Material header, JointRules rules) {
     JointHold.Wood wood =
         new JointHold.Wood(gravity(crossbeam), gravity(header), crossbeam.section().depthIn());
-    return new JointSeatChecks(forces.onCrossbeam(), wood, rules);
+    return new JointSeatChecks(forces.onCrossbeam(), new CutEnds(List.of(), 0), wood, rules);
   }
 
   /** Header on post. */
@@ -36,7 +47,9 @@ public final class JointSeatChecks {
       JointForces forces, Material header, Material post, JointRules rules) {
     JointHold.Wood wood =
         new JointHold.Wood(gravity(header), gravity(post), forces.headerOverPostIn());
-    return new JointSeatChecks(forces.onPost(), wood, rules);
+    // The lag screws of a piece stand in the middle of its half of the post.
+    CutEnds cutEnds = new CutEnds(forces.onCutEnd(), post.section().breadthIn() / 2 / 2);
+    return new JointSeatChecks(forces.onPost(), cutEnds, wood, rules);
   }
 
   private static double gravity(Material material) {
@@ -65,7 +78,18 @@ public final class JointSeatChecks {
       worst.add("header-uplift", force.combination(), hold.together(force), Unit.POUND);
       depths(worst, force, hold);
     }
+    if (fix.way() == JointFix.Way.LAGGED) {
+      cutEnds.forces().forEach(force -> atCut(worst, fix, force));
+    }
     return worst.list();
+  }
+
+  private void atCut(WorstChecks worst, JointFix fix, JointForce force) {
+    Placement end =
+        rules.factors().bolts().endAcross().at(cutEnds.toEndIn(), fix.dowel().nominalDiameterIn());
+    JointHold hold = hold(fix, force.combination()).near(end);
+    worst.add("header-cut", force.combination(), hold.together(force), Unit.POUND);
+    depths(worst, force, hold);
   }
 
   /** What the fix holds for as long as the loads of a combination last. */

@@ -55,6 +55,7 @@ final class JointTable {
     return new JointFactors.BoltPlaces(
         place("end distance, pulled", "end.tension"),
         place("end distance, pressed", "end.compression"),
+        place("end distance, loaded across", "end.perpendicular"),
         place("spacing along the grain", "row.parallel"),
         place("spacing across the grain", "row.perpendicular"),
         place("edge distance", "edge.parallel"),

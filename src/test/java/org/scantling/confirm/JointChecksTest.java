@@ -23,6 +23,7 @@ class JointChecksTest {
           new JointFactors.BoltPlaces(
               new PlacementRule("end, pulled", 3.5, 7),
               new PlacementRule("end, pressed", 2, 4),
+              new PlacementRule("end, across", 2, 4),
               new PlacementRule("row along", 3, 4),
               new PlacementRule("row across", 3, 4),
               new PlacementRule("edge", 1.5, 1.5),
@@ -123,6 +124,76 @@ class JointChecksTest {
     assertThat(layout.pressed(FACTORS.bolts()).value()).isCloseTo(1, within(1e-9));
     // Lifted, the bolts pull at the top of the post, 2 in of the 3.5 in that count in full.
     assertThat(layout.lifted(FACTORS.bolts()).value()).isCloseTo(4.0 / 7, within(1e-9));
+  }
+
+  private static JointForces cut(Geometry geometry, Material header) {
+    HeaderChecks whole = BracedExample.headers(geometry, BracedExample.timbers(3.5));
+    return new JointForces(whole.cutOverPosts(), header, BracedExample.wind(100), 40);
+  }
+
+  @Test
+  void where_no_header_is_cut_no_cut_end_is_looked_at() {
+    assertThat(bolted(2, 0.5)).noneMatch(each -> each.id().equals("joint.header-cut"));
+  }
+
+  @Test
+  void bolts_near_the_cut_end_of_a_board_keep_the_share_of_their_distance() {
+    Material boards = BracedExample.timber(1.5, 7.25, 2);
+    JointCrossing crossing = new JointCrossing(BracedExample.timber(5.5, 5.5, 1), boards, 14.75);
+    List<Checked> checks =
+        new JointBoltChecks(crossing, cut(paired(), boards), RULES).of(bolts(2, 0.5));
+    JointBoltLayout layout = JointBoltLayout.atCut(0.5, crossing, FACTORS.bolts());
+
+    // Two rows half of 5 1/2 in apart, so 1 3/8 in from the cut, where 4 diameters are 2 in.
+    assertThat(layout.atCut(FACTORS.bolts(), false).value()).isCloseTo(1.375 / 2, within(1e-9));
+    // Lifted, the top of the post is nearer by its own measure: 2 in of 3 1/2 in.
+    assertThat(layout.atCut(FACTORS.bolts(), true).value()).isCloseTo(4.0 / 7, within(1e-9));
+    double duration =
+        checks.stream()
+            .filter(each -> each.id().equals("joint.header-cut"))
+            .findFirst()
+            .orElseThrow()
+            .loadDurationFactor();
+    // NDS 2018, Table 12F (from memory), as above, times the share that the end leaves.
+    double printedLb = 2 * 730 * duration * 0.7;
+    assertThat(check(checks, "joint.header-cut").capacity() / printedLb)
+        .isBetween(0.97 * 4.0 / 7, 1.375 / 2 + 0.01);
+  }
+
+  @Test
+  void in_a_thin_post_two_ends_find_no_room_for_bolts() {
+    Material boards = BracedExample.timber(1.5, 7.25, 2);
+    JointCrossing thin = new JointCrossing(BracedExample.timber(3.5, 3.5, 1), boards, 14.75);
+    List<Checked> checks =
+        new JointBoltChecks(thin, cut(paired(), boards), RULES).of(bolts(2, 0.5));
+    // 7/8 in to the cut where the least is two diameters, 1 in.
+    assertThat(check(checks, "joint.geometry").ratio()).isCloseTo(1 / 0.875, within(1e-9));
+  }
+
+  @Test
+  void lag_screws_near_a_cut_end_hold_less_of_the_push_and_as_much_of_the_lift() {
+    Geometry onTop = BracedExample.geometry(1);
+    JointFix lags =
+        new JointFix(
+            JointFix.Way.LAGGED,
+            2,
+            new Dowel(0.375, 0.265, 45000),
+            new JointFix.Reach(8, 4.28, 0.22),
+            new JointFix.Rated(0, 0));
+    Material header = BracedExample.timbers(3.5).header();
+    JointForces forces = cut(onTop, header);
+    List<Checked> checks =
+        JointSeatChecks.ofHeader(forces, header, BracedExample.timber(3.5, 3.5, 1), RULES)
+            .header(lags);
+    JointHold.Wood wood = new JointHold.Wood(0.5, 0.5, 3);
+    JointHold whole = JointHold.of(lags, FACTORS, wood, 1.6);
+    JointHold near = whole.near(FACTORS.bolts().endAcross().at(0.875, 0.375));
+
+    assertThat(near.pullLb()).isEqualTo(whole.pullLb());
+    // 7/8 in is 2.33 diameters of the 4 that count in full.
+    assertThat(near.sideLb() / whole.sideLb()).isCloseTo(0.875 / 1.5, within(1e-9));
+    assertThat(check(checks, "joint.header-cut").ratio())
+        .isGreaterThan(check(checks, "joint.header").ratio());
   }
 
   @Test
