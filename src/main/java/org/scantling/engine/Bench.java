@@ -115,11 +115,16 @@ final class Bench {
             foot(),
             material),
         () -> {
-          PostInGround ground = new PostInGround(foot(), standing(), limits(), sources());
+          PostInGround ground = ground();
           List<Checked> checks = new ArrayList<>(posts().heldBy(ground).of(material));
           checks.addAll(ground.of(material));
           return checks;
         });
+  }
+
+  /** A post as the ground holds it. */
+  PostInGround ground() {
+    return new PostInGround(foot(), standing(), limits(), sources());
   }
 
   /** The walk as frames with knee braces, where it stands on brackets. */

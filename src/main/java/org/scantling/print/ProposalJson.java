@@ -39,6 +39,7 @@ public final class ProposalJson {
       root.set("footings", structure.footings());
     }
     root.set("checks", reasons.checks(proposal.checks(), proposal.yardstick()));
+    root.set("workings", reasons.workings(proposal.workings()));
     root.set("decisions", reasons.decisions(proposal.decisions()));
     root.set("cautions", reasons.cautions(proposal.cautions()));
     root.putArray("turningPoints");

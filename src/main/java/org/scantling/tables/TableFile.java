@@ -91,6 +91,7 @@ enum TableFile {
       "climbers.csv", ClimberRow.class, false, "id,run,apart_in,eyes_apart_in,lowest_in,words"),
   PACKS("packs.csv", PackRow.class, true, "id,count,words"),
   STEPS("steps.csv", StepRow.class, true, "id,occasion,part,text"),
+  WORKINGS("workings.csv", WorkingRow.class, false, "id,roles,statement,formula,metric"),
   DEMANDS(
       "demands.csv",
       DemandRow.class,
