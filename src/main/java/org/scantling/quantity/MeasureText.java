@@ -67,8 +67,8 @@ public final class MeasureText {
 
   private static int metricDecimals(Unit unit) {
     return switch (unit) {
-      case MPH, F_DAYS, PCF, POUND_WEIGHT -> 0;
-      case PSF_PER_FOOT -> 1;
+      case F_DAYS, PCF, POUND_WEIGHT -> 0;
+      case MPH, PSF_PER_FOOT -> 1;
       default -> 2;
     };
   }
