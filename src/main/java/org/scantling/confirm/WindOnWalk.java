@@ -129,8 +129,7 @@ public final class WindOnWalk {
     Face face = sideFace();
     double leavesLb = leaves().worstLb();
     double pressureLb = across().spreadLb() - leavesLb;
-    double onTimberLb =
-        pressureLb * (face.railsIn2() + face.picketsIn2() / 2) / face.uprightIn2();
+    double onTimberLb = pressureLb * (face.railsIn2() + face.picketsIn2() / 2) / face.uprightIn2();
     return (onTimberLb + leavesLb / 2) * geometry.plan().bayIn() / shareIn;
   }
 

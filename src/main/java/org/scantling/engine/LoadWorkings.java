@@ -56,8 +56,7 @@ final class LoadWorkings {
     double heightFt = bench.geometry().overallHeightIn() / Inches.PER_FOOT;
     double countedFt = Math.max(heightFt, exposure.leastHeightFt());
     double kz =
-        new ExposureConstants(
-                exposure.alphaFactor(), exposure.gradientHeightFt() * Inches.PER_FOOT)
+        new ExposureConstants(exposure.alphaFactor(), exposure.gradientHeightFt() * Inches.PER_FOOT)
             .kzFactor(countedFt * Inches.PER_FOOT);
     return steps.of(
         "wind.height-factor",

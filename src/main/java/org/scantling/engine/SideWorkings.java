@@ -18,7 +18,9 @@ import org.scantling.quantity.Unit;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Working;
 
-/** How the wind pushes one post, across the walk or along it: areas, coefficients, force, moment. */
+/**
+ * How the wind pushes one post, across the walk or along it: areas, coefficients, force, moment.
+ */
 final class SideWorkings {
   private final Bench bench;
   private final WorkingSteps steps;

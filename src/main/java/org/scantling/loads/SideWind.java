@@ -50,7 +50,8 @@ public record SideWind(
       boolean last = i + 1 == bands.size();
       double endRatio = last ? lattice.bands().openUpToRatio() : bands.get(i + 1).fromRatio();
       if (endRatio <= panel.solidityRatio()) {
-        SideWind less = open(panel, endRatio, bands.get(i).cfFactor(), velocityPressurePsf, lattice);
+        SideWind less =
+            open(panel, endRatio, bands.get(i).cfFactor(), velocityPressurePsf, lattice);
         most = less.forceLb() > most.forceLb() ? less : most;
       }
     }
@@ -80,7 +81,6 @@ public record SideWind(
     double pressurePsf =
         Math.max(velocityPressurePsf * lattice.gustFactor() * cfFactor, lattice.minimumPsf());
     double solidFt2 = solidityRatio * panel.grossAreaIn2() / Inches.SQUARE_PER_SQUARE_FOOT;
-    return new SideWind(
-        panel, false, solidityRatio, cfFactor, pressurePsf, pressurePsf * solidFt2);
+    return new SideWind(panel, false, solidityRatio, cfFactor, pressurePsf, pressurePsf * solidFt2);
   }
 }

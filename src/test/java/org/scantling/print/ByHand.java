@@ -8,7 +8,8 @@ import java.util.regex.Pattern;
 /** Works a line of numbers as somebody with a pocket calculator: + - x / ^ and brackets. */
 final class ByHand {
   private static final Pattern UNIT =
-      Pattern.compile("(?<=\\d) (?:sq ft|in-lb|ft|in|lb|psf|psi|mph|m²|kN·m|kN|kPa|MPa|m/s|m)\\b²?");
+      Pattern.compile(
+          "(?<=\\d) (?:sq ft|in-lb|ft|in|lb|psf|psi|mph|m²|kN·m|kN|kPa|MPa|m/s|m)\\b²?");
 
   private final Deque<String> tokens;
 

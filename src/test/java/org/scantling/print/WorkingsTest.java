@@ -51,7 +51,9 @@ class WorkingsTest {
                           .findFirst()
                           .orElseThrow();
                   double psi = step(each, "post.stress").findFirst().get().result().amount();
-                  assertThat(bending.check().demand()).as(each.title()).isCloseTo(psi, within(1e-6));
+                  assertThat(bending.check().demand())
+                      .as(each.title())
+                      .isCloseTo(psi, within(1e-6));
                 })
             .count();
     assertThat(compared).isGreaterThan(5);
