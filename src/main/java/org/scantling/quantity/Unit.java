@@ -20,6 +20,8 @@ public enum Unit {
   F_DAYS("°F·days", "°C·days", 1 / 1.8),
   PERCENT("%", "%", 1),
   YEAR("", "", 1),
+  /** A plant hardiness zone; the half of it is marked b. */
+  ZONE("", "", 1),
   COUNT("", "", 1),
   RATIO("", "", 1);
 

@@ -29,7 +29,7 @@ final class ClientNumbers {
       case PSF -> weight(amount);
       case RATIO -> share(amount);
       case MPH -> speed(measure);
-      case POUND, POUND_WEIGHT, PERCENT, DEGREE, COUNT, YEAR ->
+      case POUND, POUND_WEIGHT, PERCENT, DEGREE, COUNT, ZONE, YEAR ->
           MeasureText.print(measure, units);
       default -> MeasureText.print(measure, units);
     };
