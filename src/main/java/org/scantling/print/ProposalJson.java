@@ -39,11 +39,11 @@ public final class ProposalJson {
       root.set("footings", structure.footings());
     }
     root.set("checks", reasons.checks(proposal.checks(), proposal.yardstick()));
-    root.set("workings", reasons.workings(proposal.workings()));
     root.set("decisions", reasons.decisions(proposal.decisions()));
     root.set("cautions", reasons.cautions(proposal.cautions()));
     root.putArray("turningPoints");
     proposal.assumptions().forEach(root.putArray("assumptions")::add);
+    root.set("workings", reasons.workings(proposal.workings()));
     return root;
   }
 }

@@ -42,10 +42,10 @@ public final class WhyJson {
             .toList();
     told.stream().map(reasons::decision).forEach(decisions::add);
     Voice voice = words.voice(reader, UnitSystem.IMPERIAL);
-    root.set("workings", reasons.workings(Workings.behind(told, proposal, voice)));
     back.ifPresent(least -> new KeepJson(least, words, reader).put(root.putObject("bringsBack")));
     ArrayNode chain = root.putArray("chain");
     told.stream().findFirst().ifPresent(chief -> chain(chain, chief, proposal, words));
+    root.set("workings", reasons.workings(Workings.behind(told, proposal, voice)));
     return JsonText.print(root);
   }
 
