@@ -1,13 +1,10 @@
 package org.scantling.cli;
 
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.scantling.shop.ListKind;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.TypeConversionException;
 
 /** The options that take a proposal to yard and ground. */
 final class ListOptions {
@@ -15,19 +12,7 @@ final class ListOptions {
   static final class Kind implements ITypeConverter<ListKind> {
     @Override
     public ListKind convert(String word) {
-      return Arrays.stream(ListKind.values())
-          .filter(kind -> kind.word().equalsIgnoreCase(word))
-          .findFirst()
-          .orElseThrow(
-              () ->
-                  new TypeConversionException(
-                      "expected one of "
-                          + Arrays.stream(ListKind.values())
-                              .map(ListKind::word)
-                              .collect(Collectors.joining(", "))
-                          + " but was '"
-                          + word
-                          + "'"));
+      return new Choice<>(ListKind.values(), ListKind::word).convert(word);
     }
   }
 

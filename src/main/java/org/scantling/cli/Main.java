@@ -29,7 +29,7 @@ public final class Main {
     Commands.add(commands, args);
     commands.setOut(out);
     commands.setErr(err);
-    commands.setCaseInsensitiveEnumValuesAllowed(true);
+    Choice.read(commands);
     commands.setExecutionExceptionHandler(new Sentences());
     commands.setParameterExceptionHandler(new Refusals());
     return commands;

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.scantling.tables.FileTrouble;
 
 /**
  * Writes a folder of files whole or not at all, each under a temporary name first, and never over
@@ -43,10 +44,8 @@ final class OutFolder {
     } catch (IOException cannot) {
       throw new OutException(
           folder
-              + ": cannot be written ("
-              + cannot.getClass().getSimpleName()
-              + " "
-              + cannot.getMessage()
+              + ": cannot be written there ("
+              + FileTrouble.words(cannot)
               + "), so nothing was. Maybe name another folder.");
     }
   }

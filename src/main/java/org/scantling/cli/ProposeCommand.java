@@ -3,6 +3,7 @@ package org.scantling.cli;
 import java.util.concurrent.Callable;
 import org.scantling.intake.DesignWriter;
 import org.scantling.intake.Intake;
+import org.scantling.print.ErrorText;
 import org.scantling.print.PrintOptions;
 import org.scantling.print.ProposalJson;
 import org.scantling.print.ProposalMarkdown;
@@ -80,7 +81,10 @@ final class ProposeCommand implements Callable<Integer> {
     }
     Sheets sheets = Sheets.of(proposal, intake, workplace, lists);
     PrintOptions how = options.printing(intake);
-    lists.out().ifPresent(out -> sheets.write(out, Words.load(workplace.tables()), how));
+    lists
+        .out()
+        .map(out -> sheets.write(out, Words.load(workplace.tables()), how))
+        .ifPresent(written -> spec.commandLine().getErr().println(ErrorText.of(written)));
     return lists
         .list()
         .map(kind -> sheets.list(kind, format, how))

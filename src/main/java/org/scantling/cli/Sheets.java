@@ -51,8 +51,12 @@ final class Sheets {
     };
   }
 
-  /** Everything into a folder, under the names that people and programs rely on. */
-  void write(Path folder, Words words, PrintOptions how) {
+  /**
+   * Everything into a folder, under the names that people and programs rely on.
+   *
+   * @return what was written, for whoever asked
+   */
+  String write(Path folder, Words words, PrintOptions how) {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("builder.md", MarkdownPage.print(ListPages.builder(lists, how.units())));
     for (ListKind kind : ListKind.values()) {
@@ -62,5 +66,10 @@ final class Sheets {
     files.put("proposal.json", ProposalJson.of(proposal, words));
     files.put("design.yaml", DesignWriter.yaml(ProposedDesign.of(proposal, intake.site().base())));
     OutFolder.write(folder, files);
+    return folder
+        + ": "
+        + files.size()
+        + " files written: the builder's sheet, each list as csv and json, the proposal and its"
+        + " design file.";
   }
 }

@@ -43,7 +43,7 @@ public final class PostInGround {
   }
 
   /** Most bending below the ground over that at the ground; 1 where nothing grows down there. */
-  double bendingRatio(SidePush push) {
+  public double bendingRatio(SidePush push) {
     LateralLoad load = new LateralLoad(push.forceLb(), push.resultantIn());
     return depthIn > 0 && load.momentInLb() > 0
         ? new EmbeddedPost(load, depthIn).greatestMomentInLb() / load.momentInLb()

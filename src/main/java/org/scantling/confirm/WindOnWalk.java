@@ -43,11 +43,40 @@ public final class WindOnWalk {
       Shelter shelter,
       WallRule wall) {}
 
-  /** What the wind does to a side, and the timber it does that to. */
-  private record Side(double forceLb, double solidIn2) {
-    /** The share of the force that falls on some of the timber. */
-    double onLb(double areaIn2) {
-      return forceLb * areaIn2 / solidIn2;
+  /**
+   * What stands square to the wind, of one side as it leans on the hardest-pressed post, or of one
+   * crossbeam with its posts. All in square inches.
+   *
+   * @param beamsIn2 headers across the walk, crossbeams along it
+   * @param endsIn2 ends of crossbeams
+   * @param postsIn2 one post of a side, both of a crossbeam
+   * @param railsIn2 rails
+   * @param picketsIn2 pickets
+   * @param lengthIn length of the outline
+   * @param heightIn height of the outline
+   */
+  public record Face(
+      double beamsIn2,
+      double endsIn2,
+      double postsIn2,
+      double railsIn2,
+      double picketsIn2,
+      double lengthIn,
+      double heightIn) {
+    public double topIn2() {
+      return beamsIn2 + endsIn2;
+    }
+
+    public double uprightIn2() {
+      return postsIn2 + railsIn2 + picketsIn2;
+    }
+
+    public double solidIn2() {
+      return topIn2() + uprightIn2();
+    }
+
+    public double grossIn2() {
+      return lengthIn * heightIn;
     }
   }
 
@@ -65,21 +94,30 @@ public final class WindOnWalk {
 
   /** Wind square to the walk, on its sides. */
   public SidePush across() {
-    double heightIn = geometry.posts().heightIn();
-    double headerIn2 = geometry.headers().depthIn() * headerShareIn();
+    Face face = sideFace();
+    double forceLb = on(face).forceLb();
+    return new SidePush(
+        forceLb * face.topIn2() / face.solidIn2(),
+        (face.beamsIn2() * headerMiddleIn() + face.endsIn2() * crossbeamMiddleIn()) / face.topIn2(),
+        forceLb * face.uprightIn2() / face.solidIn2() + leaves().worstLb(),
+        geometry.posts().heightIn());
+  }
+
+  /** The part of a side that leans on the hardest-pressed post. */
+  public Face sideFace() {
     double endsIn2 =
         geometry.crossbeams().breadthIn()
             * geometry.crossbeams().depthIn()
             * headerShareIn()
             / geometry.crossbeamSpacingIn();
-    double topIn2 = headerIn2 + endsIn2;
-    double grossIn2 = Math.max(tributaryIn(), headerShareIn()) * geometry.overallHeightIn();
-    Side frame = side(topIn2 + uprightIn2(), grossIn2);
-    return new SidePush(
-        frame.onLb(topIn2),
-        (headerIn2 * headerMiddleIn() + endsIn2 * crossbeamMiddleIn()) / topIn2,
-        frame.onLb(uprightIn2()) + leavesLb(),
-        heightIn);
+    return new Face(
+        geometry.headers().depthIn() * headerShareIn(),
+        endsIn2,
+        postIn2(),
+        sides.railDepthIn() * tributaryIn(),
+        picketIn2(),
+        Math.max(tributaryIn(), headerShareIn()),
+        geometry.overallHeightIn());
   }
 
   /**
@@ -88,14 +126,11 @@ public final class WindOnWalk {
    */
   public double onRailLb() {
     double shareIn = tributaryIn();
-    double railIn2 = sides.railDepthIn() * shareIn;
-    double pressureLb = across().spreadLb() - leavesLb();
-    double onTimberLb = pressureLb * (railIn2 + picketIn2() / 2) / uprightIn2();
-    return (onTimberLb + leavesLb() / 2) * geometry.plan().bayIn() / shareIn;
-  }
-
-  private double uprightIn2() {
-    return postIn2() + sides.railDepthIn() * tributaryIn() + picketIn2();
+    Face face = sideFace();
+    double leavesLb = leaves().worstLb();
+    double pressureLb = across().spreadLb() - leavesLb;
+    double onTimberLb = pressureLb * (face.railsIn2() + face.picketsIn2() / 2) / face.uprightIn2();
+    return (onTimberLb + leavesLb / 2) * geometry.plan().bayIn() / shareIn;
   }
 
   private double picketIn2() {
@@ -106,27 +141,41 @@ public final class WindOnWalk {
         / geometry.plan().bayIn();
   }
 
-  private double leavesLb() {
-    double openIn2 = Math.max(0, tributaryIn() * geometry.posts().heightIn() - uprightIn2());
-    return FoliageWind.on(openIn2, rules.pressurePsf(), rules.inLeaf(), rules.bare()).worstLb();
+  /** Wind on the leaves or the stems between the timbers, as far as they lean on one post. */
+  public FoliageWind leaves() {
+    double openIn2 =
+        Math.max(0, tributaryIn() * geometry.posts().heightIn() - sideFace().uprightIn2());
+    return FoliageWind.on(openIn2, rules.pressurePsf(), rules.inLeaf(), rules.bare());
   }
 
   /** Wind along the walk, on the faces of the crossbeams and the posts. */
   public SidePush along() {
+    Face gable = gableFace();
     double topLb = onCrossbeamLb() * windwardCount() / geometry.postCount();
-    double heightIn = geometry.posts().heightIn();
-    return new SidePush(topLb, crossbeamMiddleIn(), gable().onLb(postIn2()), heightIn);
+    double postLb = on(gable).forceLb() * postIn2() / gable.solidIn2();
+    return new SidePush(topLb, crossbeamMiddleIn(), postLb, geometry.posts().heightIn());
   }
 
   /** Wind along the walk on one crossbeam in full wind, strength level. */
   public double onCrossbeamLb() {
-    return gable().onLb(crossbeamIn2());
+    Face gable = gableFace();
+    return on(gable).forceLb() * gable.topIn2() / gable.solidIn2();
   }
 
   /** One crossbeam with its two posts, seen along the walk. */
-  private Side gable() {
-    double frameIn2 = geometry.crossbeamLengthIn() * geometry.overallHeightIn();
-    return side(crossbeamIn2() + 2 * postIn2(), frameIn2);
+  public Face gableFace() {
+    return new Face(
+        crossbeamIn2(),
+        0,
+        2 * postIn2(),
+        0,
+        0,
+        geometry.crossbeamLengthIn(),
+        geometry.overallHeightIn());
+  }
+
+  public Rules rules() {
+    return rules;
   }
 
   private double crossbeamIn2() {
@@ -149,18 +198,24 @@ public final class WindOnWalk {
    * How many crossbeams in full wind are worth all of them, those in the lee of another counted by
    * their share.
    */
-  private double windwardCount() {
-    double apartDepths = geometry.crossbeamSpacingIn() / geometry.crossbeams().depthIn();
-    double share = apartDepths <= rules.shelter().reachDepths() ? rules.shelter().shareRatio() : 1;
-    return 1 + share * (geometry.crossbeamCount() - 1);
+  public double windwardCount() {
+    return 1 + leeRatio() * (geometry.crossbeamCount() - 1);
   }
 
-  /** Pieces that cross cover the same ground, so a side is never more than closed. */
-  private Side side(double solidIn2, double grossIn2) {
-    WindPanel panel = new WindPanel(Math.min(solidIn2, grossIn2), grossIn2);
-    double forceLb =
-        SideWind.on(panel, rules.pressurePsf(), rules.lattice(), rules.wall()).forceLb();
-    return new Side(forceLb, solidIn2);
+  /** Share of the full wind that each crossbeam behind the first takes. */
+  public double leeRatio() {
+    double apartDepths = geometry.crossbeamSpacingIn() / geometry.crossbeams().depthIn();
+    return apartDepths <= rules.shelter().reachDepths() ? rules.shelter().shareRatio() : 1;
+  }
+
+  /**
+   * What the wind does to the timber of a face. Pieces that cross cover the same ground, so a face
+   * is never more than closed.
+   */
+  public SideWind on(Face face) {
+    double grossIn2 = face.grossIn2();
+    WindPanel panel = new WindPanel(Math.min(face.solidIn2(), grossIn2), grossIn2);
+    return SideWind.on(panel, rules.pressurePsf(), rules.lattice(), rules.wall());
   }
 
   /** Length of side that leans on the hardest-pressed post. */

@@ -19,6 +19,7 @@ import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Review;
 import org.scantling.reasons.Shortfall;
+import org.scantling.reasons.Working;
 import org.scantling.reasons.Yardstick;
 
 /** Turns the last pass into a proposal, or into a review of a design that was given. */
@@ -48,7 +49,12 @@ final class Assembly {
         cautions(),
         assumptions,
         pass.yardstick(),
+        done && telling == Telling.WHOLE ? workings() : List.of(),
         StatedFacts.of(job.facts(), assumptions));
+  }
+
+  private List<Working> workings() {
+    return new LoadWorkings(job, pass.answers()).list();
   }
 
   /** The same pass, in which every question that a design answers was held against the findings. */

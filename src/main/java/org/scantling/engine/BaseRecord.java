@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.Geometry;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Answer;
 import org.scantling.reasons.Proven;
 import org.scantling.reasons.Question;
@@ -61,7 +62,7 @@ final class BaseRecord {
   }
 
   private void members() {
-    boolean paired = base.headers().style().equals("paired");
+    boolean paired = base.headers().style().equals(WayOfBuilding.PAIRED);
     option(POST_SIZE, base.posts().size());
     option(HEADER_STYLE, base.headers().style());
     option(HEADER_SIZE, paired ? Stock.pair(base.headers().size()) : base.headers().size());
@@ -84,7 +85,8 @@ final class BaseRecord {
               number(RAIL_HEIGHT, panels.railHeightIn());
               number(PICKETS, panels.pickets());
             });
-    option(BRACING, base.braces().isPresent() ? "knee" : "none");
+    option(
+        BRACING, base.braces().isPresent() ? WayOfBuilding.KNEE_BRACES : WayOfBuilding.NO_BRACES);
     base.braces()
         .ifPresent(
             braces -> {
@@ -94,9 +96,13 @@ final class BaseRecord {
   }
 
   private void ground() {
-    option(FOOTING_KIND, base.posts().footing().equals("bracket") ? "bracket" : "embedded");
-    if (base.posts().footing().equals("concrete")) {
-      option(FOOTING_BACKFILL, "concrete");
+    option(
+        FOOTING_KIND,
+        base.posts().footing().equals(WayOfBuilding.BRACKET)
+            ? WayOfBuilding.BRACKET
+            : WayOfBuilding.EMBEDDED);
+    if (base.posts().footing().equals(WayOfBuilding.CONCRETE)) {
+      option(FOOTING_BACKFILL, WayOfBuilding.CONCRETE);
     } else {
       base.posts().backfill().ifPresent(fill -> option(FOOTING_BACKFILL, fill));
     }

@@ -18,6 +18,7 @@ import org.scantling.confirm.PostInGround;
 import org.scantling.confirm.TopLoads;
 import org.scantling.confirm.WindOnWalk;
 import org.scantling.design.Geometry;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.ground.BallastWeights;
 import org.scantling.ground.PresumptiveSoil;
 import org.scantling.loads.DurationFactors;
@@ -115,11 +116,16 @@ final class Bench {
             foot(),
             material),
         () -> {
-          PostInGround ground = new PostInGround(foot(), standing(), limits(), sources());
+          PostInGround ground = ground();
           List<Checked> checks = new ArrayList<>(posts().heldBy(ground).of(material));
           checks.addAll(ground.of(material));
           return checks;
         });
+  }
+
+  /** A post as the ground holds it. */
+  PostInGround ground() {
+    return new PostInGround(foot(), standing(), limits(), sources());
   }
 
   /** The walk as frames with knee braces, where it stands on brackets. */
@@ -133,7 +139,7 @@ final class Bench {
   }
 
   boolean onBrackets() {
-    return answers.has(FOOTING_KIND) && answers.option(FOOTING_KIND).equals("bracket");
+    return answers.has(FOOTING_KIND) && answers.option(FOOTING_KIND).equals(WayOfBuilding.BRACKET);
   }
 
   List<Checked> footingChecks(double depthIn, double diameterIn) {
@@ -167,7 +173,7 @@ final class Bench {
   }
 
   private Optional<JointRow> headerJoint() {
-    String style = geometry().headers().paired() ? "paired" : "on-top";
+    String style = WayOfBuilding.headers(geometry().headers().paired());
     return answers
         .find(HEADER_JOINT)
         .map(joint -> tables.joints().row(joint.option()))
@@ -254,7 +260,7 @@ final class Bench {
   private FootingWork.Foot foot() {
     SoilRow soil = tables.soil(answers.option(SOIL));
     return new FootingWork.Foot(
-        onBrackets() || answers.option(FOOTING_BACKFILL).equals("concrete"),
+        onBrackets() || answers.option(FOOTING_BACKFILL).equals(WayOfBuilding.CONCRETE),
         onBrackets() ? 0 : stock.row(answers.option(POST_SIZE)).thicknessIn(),
         new PresumptiveSoil(
             soil.verticalBearingPsf(),

@@ -2,6 +2,7 @@ package org.scantling.engine;
 
 import java.util.Map;
 import java.util.Optional;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Demand;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Mover;
@@ -82,7 +83,7 @@ final class Blame {
 
   /** Brackets that the base does without: posts in the ground would have stood by themselves. */
   private boolean bracketsAsked() {
-    return job.site().preferences().footing().equals("bracket")
-        && !job.site().base().posts().footing().equals("bracket");
+    return job.site().preferences().footing().equals(WayOfBuilding.BRACKET)
+        && !job.site().base().posts().footing().equals(WayOfBuilding.BRACKET);
   }
 }

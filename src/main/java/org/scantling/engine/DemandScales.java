@@ -3,6 +3,7 @@ package org.scantling.engine;
 import java.util.List;
 import java.util.Optional;
 import org.scantling.design.Site;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Demand;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
@@ -34,7 +35,8 @@ final class DemandScales {
   private DemandScale words(Demand demand, String now, Site site) {
     List<String> words =
         switch (demand) {
-          case FOOTING -> List.of("embedded", "concrete", "bracket");
+          case FOOTING ->
+              List.of(WayOfBuilding.EMBEDDED, WayOfBuilding.CONCRETE, WayOfBuilding.BRACKET);
           case KEEP -> List.of("look", "cost", "members");
           case BASIS -> List.of("published", "proven");
           default ->

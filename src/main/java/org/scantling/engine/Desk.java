@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Candidate;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Fact;
@@ -57,7 +58,7 @@ final class Desk {
     return switch (question) {
       case RAIL_SIZE, RAIL_HEIGHT, RAIL_NOTCH, PICKETS, RAIL_JOINT -> job.railed();
       case BRACE_SIZE, BRACE_LEG, BRACE_JOINT ->
-          answers.has(BRACING) && answers.option(BRACING).equals("knee");
+          answers.has(BRACING) && answers.option(BRACING).equals(WayOfBuilding.KNEE_BRACES);
       case HEADER_SPLICE -> HeaderCuts.of(job, answers).needed();
       default -> true;
     };
@@ -126,7 +127,7 @@ final class Desk {
 
   /** Every size that the yard sells, or the one that is given. */
   private List<String> tried(Question question) {
-    boolean paired = answers.option(HEADER_STYLE).equals("paired");
+    boolean paired = answers.option(HEADER_STYLE).equals(WayOfBuilding.PAIRED);
     return job.fixed(question, answers)
         .map(given -> List.of(given.option()))
         .orElseGet(() -> job.offer().sizes(question, paired));

@@ -5,6 +5,7 @@ import static org.scantling.reasons.Question.*;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Answer;
 import org.scantling.reasons.Phase;
 import org.scantling.reasons.Proven;
@@ -68,7 +69,7 @@ final class Fixed {
    */
   Optional<Answer> answer(Question question, Answers soFar, double fallIn) {
     Optional<Answer> fixed = Optional.ofNullable(answers.get(question));
-    boolean stepped = soFar.has(TOP_LINE) && soFar.option(TOP_LINE).equals("stepped");
+    boolean stepped = soFar.has(TOP_LINE) && soFar.option(TOP_LINE).equals(WayOfBuilding.STEPPED);
     return question == HEADROOM && stepped
         ? fixed.map(full -> Answer.number(HEADROOM, full.number() - fallIn))
         : fixed;

@@ -2,6 +2,7 @@ package org.scantling.engine;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Phase;
@@ -52,7 +53,7 @@ final class Gauge {
     if (question.phase() == Phase.JOINTS) {
       JointRow row = job.tables().joints().row(reject.option());
       // Bolts through the posts hold no header that lies on top of them.
-      return row.fits(bench.geometry().headers().paired() ? "paired" : "on-top")
+      return row.fits(WayOfBuilding.headers(bench.geometry().headers().paired()))
           ? new JointBench(bench).checks(row)
           : List.of();
     }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.scantling.design.Geometry;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Candidate;
 
 /**
@@ -39,7 +40,8 @@ final class HeaderCuts {
     Geometry geometry = job.bench(answers).geometry();
     List<Double> soldIn =
         job.tables().stockLengths(job.stock().row(answers.option(HEADER_SIZE))).lengthsIn();
-    boolean slopes = answers.has(TOP_LINE) && answers.option(TOP_LINE).equals("follows-ground");
+    boolean slopes =
+        answers.has(TOP_LINE) && answers.option(TOP_LINE).equals(WayOfBuilding.FOLLOWS_GROUND);
     double slopeRatio = slopes ? job.site().ground().slopePercent() / 100 : 0;
     String decided = answers.find(HEADER_SPLICE).map(each -> each.option()).orElse("");
     return new HeaderCuts(geometry, soldIn, Math.hypot(1, slopeRatio), decided);

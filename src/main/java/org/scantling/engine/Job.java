@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.Site;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Answer;
 import org.scantling.reasons.BayTrial;
 import org.scantling.reasons.Fact;
@@ -221,11 +222,13 @@ final class Job {
           tables.designValues().rows().stream().map(row -> row.species()).distinct().toList();
       case GRADE ->
           tables.designValues().rows().stream().map(row -> row.grade()).distinct().toList();
-      case HEADER_STYLE -> List.of("on-top", "paired");
-      case TOP_LINE -> List.of("level", "follows-ground", "stepped");
-      case FOOTING_KIND -> List.of("embedded", "bracket");
-      case FOOTING_BACKFILL -> List.of("tamped-soil", "gravel", "concrete");
-      case BRACING -> List.of("none", "knee");
+      case HEADER_STYLE -> List.of(WayOfBuilding.ON_TOP, WayOfBuilding.PAIRED);
+      case TOP_LINE ->
+          List.of(WayOfBuilding.LEVEL, WayOfBuilding.FOLLOWS_GROUND, WayOfBuilding.STEPPED);
+      case FOOTING_KIND -> List.of(WayOfBuilding.EMBEDDED, WayOfBuilding.BRACKET);
+      case FOOTING_BACKFILL ->
+          List.of(WayOfBuilding.TAMPED_SOIL, WayOfBuilding.GRAVEL, WayOfBuilding.CONCRETE);
+      case BRACING -> List.of(WayOfBuilding.NO_BRACES, WayOfBuilding.KNEE_BRACES);
       default -> throw new IllegalArgumentException(question.id() + " is not answered by a word");
     };
   }

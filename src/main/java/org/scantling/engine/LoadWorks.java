@@ -15,6 +15,7 @@ import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Fact;
+import org.scantling.reasons.Source;
 import org.scantling.reasons.Worked;
 import org.scantling.tables.ExposureRow;
 import org.scantling.tables.NumberRow;
@@ -76,6 +77,11 @@ final class LoadWorks {
     return job.tables().snow("snow.importance." + job.site().preferences().riskCategory());
   }
 
+  /** Snow on a flat roof here. */
+  Worked flatSnow() {
+    return flatSnow(snow());
+  }
+
   private Worked flatSnow(FlatRoofSnow snow) {
     return new Worked(
         "snow.flat",
@@ -85,7 +91,7 @@ final class LoadWorks {
             .and("exposureFactor", Measure.ratio(snow.factors().exposureFactor()))
             .and("thermalFactor", Measure.ratio(snow.factors().thermalFactor()))
             .and("importanceFactor", Measure.ratio(snow.factors().importanceFactor())),
-        importance().source());
+        source("snow.flat"));
   }
 
   private Worked lowSlopeSnow(FlatRoofSnow snow) {
@@ -110,7 +116,8 @@ final class LoadWorks {
         job.tables().snow("snow.share-least").source());
   }
 
-  private Worked wind() {
+  /** The pressure of the wind at the height of the top, with every factor of it. */
+  Worked wind() {
     Tables tables = job.tables();
     ExposureRow exposure = exposure();
     double heightIn = geometry.overallHeightIn();
@@ -131,8 +138,15 @@ final class LoadWorks {
         pressure.pressurePsf(),
         Evidence.saw("speed", new Measure(pressure.windSpeedMph(), Unit.MPH))
             .and("exposure", exposure.id())
-            .and("heightFactor", Measure.ratio(kz)),
-        exposure.source());
+            .and("heightFactor", Measure.ratio(kz))
+            .and("topographicFactor", Measure.ratio(pressure.factors().topographicFactor()))
+            .and("directionalityFactor", Measure.ratio(pressure.factors().directionalityFactor()))
+            .and("elevationFactor", Measure.ratio(pressure.factors().elevationFactor())),
+        source("wind.velocity-pressure"));
+  }
+
+  private Source source(String working) {
+    return job.tables().workings().row(working).source();
   }
 
   private ExposureRow exposure() {

@@ -6,6 +6,7 @@ import org.scantling.design.BaseDesign;
 import org.scantling.design.Geometry;
 import org.scantling.design.Misfit;
 import org.scantling.design.Site;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.quantity.Length;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.Tables;
@@ -46,7 +47,7 @@ final class Misfits {
     double breadthIn = stock.row(posts.size()).thicknessIn();
     over("posts.row-spacing", posts.rowSpacingIn(), breadthIn, "a post is broad");
     over("posts.bay", posts.bayIn(), breadthIn, "a post is broad");
-    if (!posts.footing().equals("bracket")) {
+    if (!posts.footing().equals(WayOfBuilding.BRACKET)) {
       over("posts.embedment", posts.embedmentIn(), 0, "nothing, for posts in the ground");
     }
     posts

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Proven;
 import org.scantling.reasons.Question;
@@ -78,7 +79,7 @@ final class Offer {
   }
 
   private static String style(boolean paired) {
-    return paired ? "paired" : "on-top";
+    return WayOfBuilding.headers(paired);
   }
 
   private static boolean isSize(Proven each) {

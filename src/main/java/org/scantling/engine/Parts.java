@@ -9,7 +9,9 @@ import org.scantling.design.Geometry;
 import org.scantling.design.Structure;
 import org.scantling.design.Structure.Member;
 import org.scantling.design.Structure.Notch;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.loads.MemberWeight;
+import org.scantling.quantity.Length;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.BayTrial;
@@ -20,6 +22,7 @@ import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
 import org.scantling.reasons.Worked;
 import org.scantling.tables.SizeRow;
+import org.scantling.tables.TopSpare;
 
 /** Every kind of member of the finished answers, with its length, count and notches. */
 final class Parts {
@@ -68,11 +71,23 @@ final class Parts {
     return heaviest;
   }
 
-  /** A header is lifted in the pieces it is cut into. */
+  /** A header is lifted in the pieces it is cut into, a post before its top is trimmed. */
   private double pieceIn(Member member) {
-    return member.role().equals("header")
-        ? HeaderCuts.of(job, answers).longestPieceIn()
-        : member.lengthIn();
+    return switch (member.role()) {
+      case "header" -> HeaderCuts.of(job, answers).longestPieceIn();
+      case "post" -> {
+        List<Double> soldIn = job.tables().stockLengths(job.stock().row(member.size())).lengthsIn();
+        yield new TopSpare(shopIn("setout.post-spare"), shopIn("setout.post-spare-least"))
+            .cutIn(member.lengthIn(), soldIn);
+      }
+      default -> member.lengthIn();
+    };
+  }
+
+  /** As the cut list has it: what was chosen for being handy is round on a metric tape. */
+  private double shopIn(String row) {
+    double inches = job.tables().shop(row).amount();
+    return job.metric() ? Length.handyMetric(inches) : inches;
   }
 
   private static Worked piece(Member member, double weightLb) {
@@ -97,7 +112,7 @@ final class Parts {
     if (answers.has(RAIL_SIZE)) {
       members.add(rails());
     }
-    if (answers.has(BRACE_SIZE) && answers.option(BRACING).equals("knee")) {
+    if (answers.has(BRACE_SIZE) && answers.option(BRACING).equals(WayOfBuilding.KNEE_BRACES)) {
       members.add(braces());
     }
     return members;
@@ -121,7 +136,7 @@ final class Parts {
   }
 
   private Member posts() {
-    boolean buried = answers.option(FOOTING_KIND).equals("embedded");
+    boolean buried = answers.option(FOOTING_KIND).equals(WayOfBuilding.EMBEDDED);
     double buriedIn = buried ? answers.number(FOOTING_DEPTH) : 0;
     List<Notch> housings = new ArrayList<>();
     if (answers.has(RAIL_SIZE)) {

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.scantling.design.Geometry;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Worked;
@@ -51,12 +52,13 @@ final class StockOverhangs {
    * of its own.
    */
   Optional<Worked> header() {
-    if (isTop("stepped")) {
+    if (isTop(WayOfBuilding.STEPPED)) {
       return Optional.empty();
     }
     double wantedIn = job.base().geometry().headers().overhangIn();
     int crossbeamsWanted = geometry.crossbeamsOnTail(wantedIn);
-    double slopeRatio = isTop("follows-ground") ? job.site().ground().slopePercent() / 100 : 0;
+    double slopeRatio =
+        isTop(WayOfBuilding.FOLLOWS_GROUND) ? job.site().ground().slopePercent() / 100 : 0;
     double fixedIn =
         job.site().walkway().lengthIn() * Math.hypot(1, slopeRatio) + geometry.posts().breadthIn();
     List<Double> soldIn =

@@ -35,12 +35,17 @@ final class TopBench {
    * Wind along the walk always finds its way clear; leafy sides stop wind across it, which then
    * sucks harder at the top. The worst of a figure is taken on both halves.
    */
-  private FreeRoofRule freeRoof() {
+  FreeRoofRule freeRoof() {
     List<NetPressureCoefficients> cases = new ArrayList<>(ofFigure("clear"));
-    if (bench.vine().sideFillLeafRatio() >= wind("wind.free-roof.obstructed-from")) {
+    if (obstructed()) {
       cases.addAll(ofFigure("obstructed"));
     }
     return new FreeRoofRule(wind("wind.gust"), coveredInLeaf(), cases);
+  }
+
+  /** True where leaves on the sides stop the wind below the top. */
+  boolean obstructed() {
+    return bench.vine().sideFillLeafRatio() >= wind("wind.free-roof.obstructed-from");
   }
 
   private List<NetPressureCoefficients> ofFigure(String flow) {

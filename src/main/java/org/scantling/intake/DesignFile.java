@@ -1,6 +1,7 @@
 package org.scantling.intake;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import org.scantling.design.WayOfBuilding;
 import tools.jackson.databind.annotation.JsonSerialize;
 
 /** The keys of a design file. Key names are the component names with hyphens. */
@@ -61,13 +62,13 @@ record DesignFile(
       @Entry(
               says = "how the posts stand",
               kind = EntryKind.WORD,
-              words = {"embedded", "concrete", "bracket"},
+              words = {WayOfBuilding.EMBEDDED, WayOfBuilding.CONCRETE, WayOfBuilding.BRACKET},
               required = true)
           String footing,
       @Entry(
               says = "what fills the hole",
               kind = EntryKind.WORD,
-              words = {"tamped-soil", "gravel", "concrete"})
+              words = {WayOfBuilding.TAMPED_SOIL, WayOfBuilding.GRAVEL, WayOfBuilding.CONCRETE})
           String backfill,
       @Entry(says = "width of the hole", kind = EntryKind.LENGTH) String holeDiameter) {}
 
@@ -75,7 +76,7 @@ record DesignFile(
       @Entry(
               says = "on top of the posts or a pair bolted to them",
               kind = EntryKind.WORD,
-              words = {"on-top", "paired"},
+              words = {WayOfBuilding.ON_TOP, WayOfBuilding.PAIRED},
               required = true)
           String style,
       @Entry(

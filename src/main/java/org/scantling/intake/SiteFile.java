@@ -1,6 +1,7 @@
 package org.scantling.intake;
 
 import java.util.List;
+import org.scantling.design.WayOfBuilding;
 
 /** The keys of a site file. Key names are the component names with hyphens. */
 record SiteFile(
@@ -60,12 +61,17 @@ record SiteFile(
       @Entry(
               says = "how the posts stand",
               kind = EntryKind.WORD,
-              words = {"auto", "embedded", "concrete", "bracket"})
+              words = {
+                "auto",
+                WayOfBuilding.EMBEDDED,
+                WayOfBuilding.CONCRETE,
+                WayOfBuilding.BRACKET
+              })
           String footing,
       @Entry(
               says = "header on top of the posts or a pair bolted to them",
               kind = EntryKind.WORD,
-              words = {"auto", "on-top", "paired"})
+              words = {"auto", WayOfBuilding.ON_TOP, WayOfBuilding.PAIRED})
           String header,
       @Entry(
               says = "what to keep near the base design",

@@ -7,6 +7,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.scantling.tables.FileTrouble;
 
 /** Fetches a file as text: small, readable, UTF-8, or refused in words. */
 final class SourceFile {
@@ -35,7 +36,7 @@ final class SourceFile {
     try (InputStream in = Files.newInputStream(file)) {
       return in.readNBytes(LARGEST_BYTES + 1);
     } catch (IOException unreadable) {
-      String found = "(cannot be read: " + unreadable.getClass().getSimpleName() + ")";
+      String found = "(cannot be read: " + FileTrouble.words(unreadable) + ")";
       throw problems.fatal(origin.problem(WHOLE, found, "a YAML or JSON file that can be read"));
     }
   }

@@ -14,9 +14,20 @@ import org.scantling.quantity.Inches;
  *
  * @param panel solid and gross area
  * @param wall true where the side is too solid for an open frame
+ * @param solidityRatio that at which the force is largest: the side's own, or the end of a band
+ *     below it
+ * @param cfFactor force coefficient C_f there
+ * @param pressurePsf q G C_f on the solid area there, or the least pressure; for a wall, with the
+ *     relief of its openings, on the gross area
  * @param forceLb push on the whole side, lb, at the level of the velocity pressure
  */
-public record SideWind(WindPanel panel, boolean wall, double forceLb) {
+public record SideWind(
+    WindPanel panel,
+    boolean wall,
+    double solidityRatio,
+    double cfFactor,
+    double pressurePsf,
+    double forceLb) {
 
   /**
    * Finds the wind force on a side.
@@ -33,29 +44,43 @@ public record SideWind(WindPanel panel, boolean wall, double forceLb) {
    */
   public static SideWind on(
       WindPanel panel, double velocityPressurePsf, LatticeRule lattice, WallRule wall) {
-    boolean closed = panel.solidityRatio() > lattice.bands().openUpToRatio();
-    double ownLb =
-        closed
-            ? FreestandingWallWind.on(panel, velocityPressurePsf, wall).forceLb()
-            : LatticeWind.on(panel, velocityPressurePsf, lattice).forceLb();
-    return new SideWind(
-        panel, closed, Math.max(ownLb, withLessLb(panel, velocityPressurePsf, lattice)));
-  }
-
-  /** The most that the bands which end at or below the panel's solidity come to at their end. */
-  private static double withLessLb(
-      WindPanel panel, double velocityPressurePsf, LatticeRule lattice) {
+    SideWind most = own(panel, velocityPressurePsf, lattice, wall);
     List<Band> bands = lattice.bands().bands();
-    double mostLb = 0;
     for (int i = 0; i < bands.size(); i++) {
       boolean last = i + 1 == bands.size();
       double endRatio = last ? lattice.bands().openUpToRatio() : bands.get(i + 1).fromRatio();
       if (endRatio <= panel.solidityRatio()) {
-        double calculatedPsf = velocityPressurePsf * lattice.gustFactor() * bands.get(i).cfFactor();
-        double solidFt2 = endRatio * panel.grossAreaIn2() / Inches.SQUARE_PER_SQUARE_FOOT;
-        mostLb = Math.max(mostLb, Math.max(calculatedPsf, lattice.minimumPsf()) * solidFt2);
+        SideWind less =
+            open(panel, endRatio, bands.get(i).cfFactor(), velocityPressurePsf, lattice);
+        most = less.forceLb() > most.forceLb() ? less : most;
       }
     }
-    return mostLb;
+    return most;
+  }
+
+  /** By the band or the wall of the side's own solidity. */
+  private static SideWind own(
+      WindPanel panel, double velocityPressurePsf, LatticeRule lattice, WallRule wall) {
+    double solidityRatio = panel.solidityRatio();
+    if (solidityRatio <= lattice.bands().openUpToRatio()) {
+      double cfFactor = lattice.bands().cfFactor(solidityRatio);
+      return open(panel, solidityRatio, cfFactor, velocityPressurePsf, lattice);
+    }
+    FreestandingWallWind closed = FreestandingWallWind.on(panel, velocityPressurePsf, wall);
+    return new SideWind(
+        panel, true, solidityRatio, wall.cfFactor(), closed.pressurePsf(), closed.forceLb());
+  }
+
+  /** What a frame of that outline and solidity takes. */
+  private static SideWind open(
+      WindPanel panel,
+      double solidityRatio,
+      double cfFactor,
+      double velocityPressurePsf,
+      LatticeRule lattice) {
+    double pressurePsf =
+        Math.max(velocityPressurePsf * lattice.gustFactor() * cfFactor, lattice.minimumPsf());
+    double solidFt2 = solidityRatio * panel.grossAreaIn2() / Inches.SQUARE_PER_SQUARE_FOOT;
+    return new SideWind(panel, false, solidityRatio, cfFactor, pressurePsf, pressurePsf * solidFt2);
   }
 }

@@ -45,7 +45,17 @@ final class ComparisonGrid {
     }
   }
 
+  /** One structure alone has nothing to be the same as. */
   void writeSame(Page page) {
+    long structures =
+        comparison.columns().stream().filter(each -> each.proposal().proposed()).count();
+    boolean all = structures == comparison.columns().size();
+    if (structures > 1) {
+      writeSame(page, all ? "The same in all" : "The same in all that have a structure");
+    }
+  }
+
+  private void writeSame(Page page, String heading) {
     List<String> same = new ArrayList<>();
     lines.forEach(
         (line, rows) -> {
@@ -54,7 +64,7 @@ final class ComparisonGrid {
           }
         });
     if (!same.isEmpty()) {
-      page.heading("The same in all").paragraph(Sentence.capital(String.join("; ", same)) + ".");
+      page.heading(heading).paragraph(Sentence.capital(String.join("; ", same)) + ".");
     }
   }
 

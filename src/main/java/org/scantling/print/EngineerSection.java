@@ -83,7 +83,8 @@ final class EngineerSection {
   /** True for a demand that can be a little less. */
   private static boolean number(String path) {
     return Stream.of(Demand.values())
-        .anyMatch(demand -> demand.path().equals(path) && demand.unit() != Unit.COUNT);
+        .filter(demand -> demand.unit() != Unit.COUNT && demand.unit() != Unit.ZONE)
+        .anyMatch(demand -> demand.path().equals(path));
   }
 
   private String near(Reason reason) {

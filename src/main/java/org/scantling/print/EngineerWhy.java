@@ -43,6 +43,7 @@ final class EngineerWhy {
       page.items(rejected.stream().map(each -> finding(each, chief)).toList());
     }
     back.ifPresent(each -> each.write(page));
+    workings(page, decisions);
     checks(page, chief);
     page.heading("Because");
     page.add(new Block.Outline(new Chain(told.proposal(), told.words(), voice).of(chief)));
@@ -83,6 +84,21 @@ final class EngineerWhy {
                   : ((Evidence.Seen.Word) each).text()));
     }
     return seen.isEmpty() ? "" : " {" + String.join(", ", seen) + "}";
+  }
+
+  /** Every load step by step, so that it can be gone over by hand. */
+  private void workings(Page page, List<Decision> decisions) {
+    List<Block.Item> steps =
+        Workings.behind(decisions, told.proposal(), voice).stream()
+            .map(
+                each ->
+                    new Block.Item(
+                        voice.worked(each),
+                        voice.formula(each) + " [" + voice.source(each.source()) + "]"))
+            .toList();
+    if (!steps.isEmpty()) {
+      page.heading("Working of the loads, wind at strength level").items(steps);
+    }
   }
 
   private void checks(Page page, Decision decision) {

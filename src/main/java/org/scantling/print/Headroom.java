@@ -2,6 +2,7 @@ package org.scantling.print;
 
 import java.util.Optional;
 import org.scantling.design.Geometry;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Demand;
@@ -13,8 +14,8 @@ import org.scantling.words.Voice;
 
 /** How high the way is, at its lowest, with the fall of the ground where the top is stepped. */
 final class Headroom {
-  private static final String STEPPED = "stepped";
-  private static final String LEVEL = "level";
+  private static final String STEPPED = WayOfBuilding.STEPPED;
+  private static final String LEVEL = WayOfBuilding.LEVEL;
   private static final double ROUNDED_IN = 1.0 / 8;
 
   private final Proposal proposal;

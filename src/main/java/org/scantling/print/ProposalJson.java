@@ -43,6 +43,7 @@ public final class ProposalJson {
     root.set("cautions", reasons.cautions(proposal.cautions()));
     root.putArray("turningPoints");
     proposal.assumptions().forEach(root.putArray("assumptions")::add);
+    root.set("workings", reasons.workings(proposal.workings()));
     return root;
   }
 }

@@ -10,6 +10,7 @@ import org.scantling.design.BaseDesign.Posts;
 import org.scantling.design.BaseDesign.SidePanels;
 import org.scantling.design.Geometry;
 import org.scantling.design.Structure;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
@@ -48,7 +49,7 @@ public final class ProposedDesign {
         Optional.empty(),
         posts(geometry),
         new Headers(
-            geometry.headers().paired() ? "paired" : "on-top",
+            WayOfBuilding.headers(geometry.headers().paired()),
             size("header"),
             geometry.headers().overhangIn(),
             geometry.headers().notchIn()),

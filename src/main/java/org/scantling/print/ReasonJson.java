@@ -7,12 +7,14 @@ import org.scantling.quantity.Unit;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
+import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Mover;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal.Result;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Source;
+import org.scantling.reasons.Working;
 import org.scantling.reasons.Yardstick;
 import org.scantling.words.Reader;
 import org.scantling.words.Voice;
@@ -57,6 +59,37 @@ final class ReasonJson {
     ArrayNode nodes = array();
     checks.forEach(each -> nodes.add(check(each, yardstick)));
     return nodes;
+  }
+
+  /** Each step of working with what went into it, and as a formula. */
+  ArrayNode workings(List<Working> workings) {
+    ArrayNode nodes = array();
+    for (Working working : workings) {
+      ObjectNode node = nodes.addObject();
+      node.put("id", working.id());
+      node.put("what", voice.worked(working));
+      measure(node, working.result());
+      ArrayNode inputs = node.putArray("inputs");
+      working.evidence().seen().forEach(each -> input(inputs.addObject(), each));
+      node.put("formula", voice.formula(working));
+      node.set("source", source(working.source()));
+    }
+    return nodes;
+  }
+
+  private static void input(ObjectNode node, Evidence.Seen seen) {
+    node.put("name", seen.name());
+    if (seen instanceof Evidence.Seen.Amount amount) {
+      measure(node, amount.measure());
+    } else {
+      node.put("value", ((Evidence.Seen.Word) seen).text());
+    }
+  }
+
+  private static void measure(ObjectNode node, Measure measure) {
+    String symbol = measure.unit().imperialSymbol();
+    node.put("value", JsonText.rounded(measure.amount()));
+    node.put("unit", symbol.isEmpty() ? "ratio" : symbol);
   }
 
   /** The base design and since when it has stood. */

@@ -11,6 +11,7 @@ import org.scantling.design.Structure;
 import org.scantling.design.Structure.Bolts;
 import org.scantling.design.Structure.Footings;
 import org.scantling.design.Structure.Member;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
@@ -179,7 +180,7 @@ final class WhatToBuild {
       return new Block.Item(
           "Piers", footings.count() + ", " + hole + ", of " + fill + ", a post bracket on each.");
     }
-    String bed = voice.say(voice.bed(footings.backfill().equals("concrete")));
+    String bed = voice.say(voice.bed(footings.backfill().equals(WayOfBuilding.CONCRETE)));
     return new Block.Item(
         "Holes",
         footings.count()
@@ -193,7 +194,7 @@ final class WhatToBuild {
   }
 
   private boolean brackets() {
-    return structure.footings().kind().equals("bracket");
+    return structure.footings().kind().equals(WayOfBuilding.BRACKET);
   }
 
   private void joints(List<Block.Item> items) {

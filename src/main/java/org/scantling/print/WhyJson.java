@@ -1,13 +1,14 @@
 package org.scantling.print;
 
+import java.util.List;
 import java.util.Optional;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.LeastChange;
 import org.scantling.reasons.Proposal;
-import org.scantling.reasons.Question;
 import org.scantling.words.Reader;
 import org.scantling.words.Topic;
+import org.scantling.words.Voice;
 import org.scantling.words.Words;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -35,15 +36,16 @@ public final class WhyJson {
             proposal, words, topic, back, reader, PrintOptions.plain(UnitSystem.IMPERIAL)));
     ArrayNode decisions = root.putArray("decisions");
     ReasonJson reasons = new ReasonJson(words, reader);
-    for (Question question : topic.questions()) {
-      proposal.decision(question).map(reasons::decision).ifPresent(decisions::add);
-    }
+    List<Decision> told =
+        topic.questions().stream()
+            .flatMap(question -> proposal.decision(question).stream())
+            .toList();
+    told.stream().map(reasons::decision).forEach(decisions::add);
+    Voice voice = words.voice(reader, UnitSystem.IMPERIAL);
     back.ifPresent(least -> new KeepJson(least, words, reader).put(root.putObject("bringsBack")));
     ArrayNode chain = root.putArray("chain");
-    topic.questions().stream()
-        .flatMap(question -> proposal.decision(question).stream())
-        .findFirst()
-        .ifPresent(chief -> chain(chain, chief, proposal, words));
+    told.stream().findFirst().ifPresent(chief -> chain(chain, chief, proposal, words));
+    root.set("workings", reasons.workings(Workings.behind(told, proposal, voice)));
     return JsonText.print(root);
   }
 

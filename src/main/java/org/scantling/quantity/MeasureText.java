@@ -26,12 +26,19 @@ public final class MeasureText {
       case INCH -> length(amount, system);
       case FOOT -> length(amount * Inches.PER_FOOT, system);
       case RATIO -> ratio(amount);
+      case ZONE -> zone(amount);
       case COUNT -> decimals(amount, 2);
       case YEAR -> decimals(amount, 0);
       case PERCENT -> decimals(amount, 1) + " %";
       case DEGREE -> decimals(amount, 1) + "°";
       default -> withUnit(measure, system);
     };
+  }
+
+  /** The colder half of a zone goes by its number alone, as site files may have it. */
+  private static String zone(double amount) {
+    double whole = Math.floor(amount);
+    return decimals(whole, 0) + (amount - whole >= 0.5 ? "b" : "");
   }
 
   /** The same in feet and pounds. */
@@ -67,8 +74,8 @@ public final class MeasureText {
 
   private static int metricDecimals(Unit unit) {
     return switch (unit) {
-      case MPH, F_DAYS, PCF, POUND_WEIGHT -> 0;
-      case PSF_PER_FOOT -> 1;
+      case F_DAYS, PCF, POUND_WEIGHT -> 0;
+      case MPH, PSF_PER_FOOT -> 1;
       default -> 2;
     };
   }

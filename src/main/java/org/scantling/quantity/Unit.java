@@ -14,11 +14,14 @@ public enum Unit {
   PSI("psi", "MPa", 0.0068947573),
   PCF("pcf", "kg/m³", 16.018463),
   PSF_PER_FOOT("psf/ft", "kPa/m", 0.15708746),
-  MPH("mph", "km/h", 1.609344),
+  /** Metric codes and maps of the wind are in metres a second. */
+  MPH("mph", "m/s", 0.44704),
   DEGREE("°", "°", 1),
   F_DAYS("°F·days", "°C·days", 1 / 1.8),
   PERCENT("%", "%", 1),
   YEAR("", "", 1),
+  /** A plant hardiness zone; the half of it is marked b. */
+  ZONE("", "", 1),
   COUNT("", "", 1),
   RATIO("", "", 1);
 

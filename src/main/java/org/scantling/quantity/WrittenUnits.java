@@ -13,6 +13,10 @@ import java.util.Optional;
 final class WrittenUnits {
   private static final double M_PER_S_IN_A_MPH = 0.44704;
   private static final Scale SAME = new Scale(1, 0);
+
+  /** In a metre a second. */
+  private static final double KILOMETRES_PER_HOUR = 3.6;
+
   private static final Scale KILOPASCAL = new Scale(1 / Unit.PSF.toMetric(1), 0);
 
   private static final Scale SQUARE_METRE = new Scale(1 / Unit.SQUARE_FOOT.toMetric(1), 0);
@@ -26,7 +30,7 @@ final class WrittenUnits {
           QuantityKind.WIND_SPEED,
           Map.of(
               "mph", SAME,
-              "km/h", new Scale(1 / Unit.MPH.toMetric(1), 0),
+              "km/h", new Scale(1 / (Unit.MPH.toMetric(1) * KILOMETRES_PER_HOUR), 0),
               "m/s", new Scale(1 / M_PER_S_IN_A_MPH, 0)),
           QuantityKind.PERCENT,
           Map.of("%", SAME),

@@ -19,7 +19,7 @@ public enum Demand {
   GROUND_SNOW("site.climate.ground-snow", Unit.PSF),
   WIND_SPEED("site.climate.wind-speed", Unit.MPH),
   EXPOSURE("site.climate.exposure", Unit.COUNT),
-  HARDINESS_ZONE("site.climate.hardiness-zone", Unit.COUNT),
+  HARDINESS_ZONE("site.climate.hardiness-zone", Unit.ZONE),
   FREEZING_INDEX("site.climate.air-freezing-index", Unit.F_DAYS),
   MEAN_ANNUAL("site.climate.mean-annual-temperature", Unit.DEGREE),
   SOIL("site.soil", Unit.COUNT),

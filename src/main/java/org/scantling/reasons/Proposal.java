@@ -16,6 +16,7 @@ import org.scantling.design.Structure;
  * @param cautions what a person must be told, gravest first
  * @param assumptions paths of the site file that were left out and decided by a rule
  * @param yardstick what the checks are held against
+ * @param workings how the loads behind the checks were worked, each step after what it reads
  * @param given what the site file states, in the order of its sections
  */
 public record Proposal(
@@ -27,6 +28,7 @@ public record Proposal(
     List<Reason> cautions,
     List<String> assumptions,
     Yardstick yardstick,
+    List<Working> workings,
     List<Stated> given)
     implements Reasoned {
 
@@ -35,6 +37,7 @@ public record Proposal(
     checks = List.copyOf(checks);
     cautions = List.copyOf(cautions);
     assumptions = List.copyOf(assumptions);
+    workings = List.copyOf(workings);
     given = List.copyOf(given);
   }
 

@@ -8,6 +8,7 @@ import org.scantling.design.BaseDesign;
 import org.scantling.design.Geometry;
 import org.scantling.design.Site;
 import org.scantling.design.Structure;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Decision;
@@ -92,7 +93,7 @@ final class Built {
   }
 
   boolean inTheGround() {
-    return footings().kind().equals("embedded");
+    return footings().kind().equals(WayOfBuilding.EMBEDDED);
   }
 
   boolean paired() {
@@ -107,7 +108,7 @@ final class Built {
   }
 
   String topLine() {
-    return word(Question.TOP_LINE).orElse("level");
+    return word(Question.TOP_LINE).orElse(WayOfBuilding.LEVEL);
   }
 
   String vine() {

@@ -10,9 +10,16 @@ import java.util.OptionalLong;
  * @param timber how each size is sawn
  * @param savings what small changes to lengths spare
  * @param totals sums
+ * @param aboveGround use category of treated timber that stands clear of the ground
+ * @param metricYard true where the yard thinks in millimetres
  */
 public record Buying(
-    List<BuyingLine> lines, List<TimberPlan> timber, List<Saving> savings, Totals totals) {
+    List<BuyingLine> lines,
+    List<TimberPlan> timber,
+    List<Saving> savings,
+    Totals totals,
+    String aboveGround,
+    boolean metricYard) {
   public Buying {
     lines = List.copyOf(lines);
     timber = List.copyOf(timber);

@@ -26,6 +26,7 @@ final class BuyingPage {
     list.treatment();
     list.savings();
     list.section("fixings", "Fixings");
+    list.inchSizes();
     list.section("ground", "For the ground");
     list.section("climbers", "For the climbers");
     list.sawing();
@@ -57,8 +58,19 @@ final class BuyingPage {
   private void treatment() {
     if (buying.timber().stream().anyMatch(each -> each.stock().forTheGround())) {
       page.paragraph(
-          "What does not say treated stands clear of the ground: treated for that (UC3B), or the"
-              + " heartwood of a kind that lasts.");
+          "What does not say treated stands clear of the ground: treated for that ("
+              + buying.aboveGround()
+              + "), or the heartwood of a kind that lasts.");
+    }
+  }
+
+  private void inchSizes() {
+    if (buying.metricYard()) {
+      page.paragraph(
+          "The fixings are inch sizes, as they were worked out, with their millimetres. Where"
+              + " there are only metric ones take none that is thinner or shorter, such as a 14 mm"
+              + " bolt for 12.7 mm; a thicker one wants its distances from edges and ends grown"
+              + " with it.");
     }
   }
 

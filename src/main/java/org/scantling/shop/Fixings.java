@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.scantling.quantity.Inches;
 import org.scantling.reasons.Question;
 import org.scantling.tables.FastenerRow;
 import org.scantling.tables.JointRow;
@@ -143,8 +144,22 @@ final class Fixings {
     washers(named, 2 * count);
   }
 
-  private static String inches(double inches) {
-    return org.scantling.quantity.Length.inches(inches);
+  /** An inch size with what it measures, where the yard thinks in millimetres. */
+  private String inches(double inches) {
+    String named = org.scantling.quantity.Length.inches(inches);
+    return metric() ? named + " (" + millimetres(inches) + " mm)" : named;
+  }
+
+  private boolean metric() {
+    return built.tape() == Tape.MILLIMETRES;
+  }
+
+  /** Under an inch to the tenth: a bolt of 12.7 mm is not one of 13. */
+  private static String millimetres(double inches) {
+    return java.math.BigDecimal.valueOf(inches * Inches.IN_MILLIMETRES)
+        .setScale(inches < 1 ? 1 : 0, java.math.RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   private void nuts(FastenerRow bolt, int count) {
@@ -168,7 +183,9 @@ final class Fixings {
   }
 
   private void add(FastenerRow row, int count, String use) {
-    add(new Fixing(row.id(), row.name(), count, use));
+    String metric =
+        " (" + millimetres(row.diameterIn()) + " x " + millimetres(row.lengthIn()) + " mm)";
+    add(new Fixing(row.id(), metric() ? row.name() + metric : row.name(), count, use));
   }
 
   /** The same thing for two uses is bought once. */

@@ -2,6 +2,7 @@ package org.scantling.shop;
 
 import org.scantling.design.Geometry;
 import org.scantling.design.Structure;
+import org.scantling.design.WayOfBuilding;
 
 /** What is dug, what goes into the holes and what is left over, in cubic feet. */
 final class Holes {
@@ -20,12 +21,12 @@ final class Holes {
   }
 
   boolean concrete() {
-    return !built.inTheGround() || footings.backfill().equals("concrete");
+    return !built.inTheGround() || footings.backfill().equals(WayOfBuilding.CONCRETE);
   }
 
   /** A flat stone or pad lies under every post that no concrete holds. */
   boolean padded() {
-    return built.inTheGround() && !footings.backfill().equals("concrete");
+    return built.inTheGround() && !footings.backfill().equals(WayOfBuilding.CONCRETE);
   }
 
   /** Gravel and pad under the foot. */
@@ -66,7 +67,7 @@ final class Holes {
 
   double gravelCuFt() {
     double bed = overPosts(post -> built.shop("footing.gravel-bed"), areaIn2());
-    boolean filled = built.inTheGround() && footings.backfill().equals("gravel");
+    boolean filled = built.inTheGround() && footings.backfill().equals(WayOfBuilding.GRAVEL);
     return bed + (filled ? overPosts(this::filledIn, roundPostIn2()) : 0);
   }
 
@@ -78,7 +79,7 @@ final class Holes {
   }
 
   double putBackCuFt() {
-    boolean soil = built.inTheGround() && footings.backfill().equals("tamped-soil");
+    boolean soil = built.inTheGround() && footings.backfill().equals(WayOfBuilding.TAMPED_SOIL);
     return soil ? overPosts(this::filledIn, roundPostIn2()) : 0;
   }
 

@@ -1,6 +1,8 @@
 package org.scantling.shop;
 
-import java.util.Optional;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.scantling.tables.TopSpare;
 import org.scantling.tables.Yard;
 
 /**
@@ -18,17 +20,18 @@ final class PostSpare {
    * @param longestIn finished length of the longest post
    */
   double spareIn(double longestIn) {
-    Sold sold = built.sold(built.member("post").size());
-    Optional<Yard.Offer> usual = sold.holding(longestIn + usualIn());
-    Optional<Yard.Offer> least = sold.holding(longestIn + built.shop("setout.post-spare-least"));
-    boolean shorter =
-        least.isPresent()
-            && (usual.isEmpty() || least.get().lengthIn() < usual.get().lengthIn() - 1e-6);
-    if (!shorter) {
+    List<Double> soldIn =
+        built.sold(built.member("post").size()).offers().stream()
+            .map(Yard.Offer::lengthIn)
+            .toList();
+    OptionalDouble shorterIn =
+        new TopSpare(usualIn(), built.shop("setout.post-spare-least"))
+            .shorterStickIn(longestIn, soldIn);
+    if (shorterIn.isEmpty()) {
       return usualIn();
     }
     Tape tape = built.tape();
-    return tape.inches(tape.ticksDown(least.get().lengthIn()) - tape.ticks(longestIn));
+    return tape.inches(tape.ticksDown(shorterIn.getAsDouble()) - tape.ticks(longestIn));
   }
 
   double usualIn() {

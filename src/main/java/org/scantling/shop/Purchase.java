@@ -32,7 +32,9 @@ final class Purchase {
     ground();
     wires();
     List<Saving> savings = new Savings(built, pieces).of(timber);
-    return new Buying(lines, timber, savings, totals(timber));
+    String aboveGround = built.tables().defaults().row("treatment.above-ground").word();
+    boolean metricYard = built.tape() == Tape.MILLIMETRES;
+    return new Buying(lines, timber, savings, totals(timber), aboveGround, metricYard);
   }
 
   private void timber(TimberPlan plan) {
@@ -94,9 +96,12 @@ final class Purchase {
     return plan.stock().forTheGround() ? stick + ", treated" : stick;
   }
 
-  private static String use(TimberPlan plan) {
+  private String use(TimberPlan plan) {
     String roles = String.join("s, ", plan.roles()) + "s";
-    return plan.stock().forTheGround() ? roles + ", for use in the ground (UC4B)" : roles;
+    String category = built.tables().defaults().row("treatment.in-ground").word();
+    return plan.stock().forTheGround()
+        ? roles + ", for use in the ground (" + category + ")"
+        : roles;
   }
 
   private String length(double lengthIn) {
@@ -112,7 +117,8 @@ final class Purchase {
   private void counted(String section, Fixing fixing, String unit) {
     int more = (int) Math.ceil(fixing.count() * built.shop("stock.fastener-spare-share") - 1e-9);
     Optional<PackRow> pack = built.tables().packs().find(fixing.id());
-    int inAPack = pack.map(PackRow::count).orElse(1);
+    boolean metric = built.tape() == Tape.MILLIMETRES;
+    int inAPack = pack.map(metric ? PackRow::metricCount : PackRow::count).orElse(1);
     int bought = (fixing.count() + more + inAPack - 1) / inAPack;
     lines.add(
         new BuyingLine(
@@ -121,7 +127,7 @@ final class Purchase {
             new BuyingLine.Quantity(fixing.count(), unit),
             new BuyingLine.Quantity(more, unit),
             bought,
-            pack.map(PackRow::words).orElse("piece"),
+            pack.map(metric ? PackRow::metricWords : PackRow::words).orElse("piece"),
             fixing.use(),
             OptionalLong.empty()));
   }
@@ -144,7 +150,13 @@ final class Purchase {
               OptionalLong.empty()));
     }
     bags("gravel", holes.gravelCuFt(), "stock.gravel-bag", "bag", gravelUse());
-    bags("concrete mix", holes.concreteCuFt(), "stock.concrete-bag", "80 lb bag", "in the holes");
+    boolean metric = built.tape() == Tape.MILLIMETRES;
+    bags(
+        "concrete mix",
+        holes.concreteCuFt(),
+        metric ? "stock.concrete-bag-metric" : "stock.concrete-bag",
+        metric ? "25 kg bag" : "80 lb bag",
+        "in the holes");
     soil(holes);
   }
 

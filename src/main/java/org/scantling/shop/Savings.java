@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
 import java.util.TreeMap;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Finding;
@@ -44,7 +45,7 @@ final class Savings {
   private Map<String, Double> longerIn() {
     Map<String, Double> longer = new TreeMap<>();
     longer.put("crossbeam", 2 * trimmedIn(Question.CROSSBEAM_OVERHANG));
-    if (built.headerBays().size() == 1 && !built.topLine().equals("stepped")) {
+    if (built.headerBays().size() == 1 && !built.topLine().equals(WayOfBuilding.STEPPED)) {
       longer.put("header", 2 * trimmedIn(Question.HEADER_OVERHANG));
     }
     double spareIn = pieces.of("post").get(0).shape().spareIn();

@@ -1,6 +1,7 @@
 package org.scantling.shop;
 
 import org.scantling.design.Geometry;
+import org.scantling.design.WayOfBuilding;
 
 /**
  * How the ground falls and how the top runs over it, post by post: level, in one plane with the
@@ -23,11 +24,11 @@ final class TopLine {
   }
 
   boolean follows() {
-    return kind.equals("follows-ground");
+    return kind.equals(WayOfBuilding.FOLLOWS_GROUND);
   }
 
   boolean stepped() {
-    return kind.equals("stepped");
+    return kind.equals(WayOfBuilding.STEPPED);
   }
 
   double slopeRatio() {

@@ -88,7 +88,7 @@ final class CsvFile {
     for (int i = 0; i < columns.length; i++) {
       places[i] = found.indexOf(columns[i]);
       if (places[i] < 0 && (all || i == 0)) {
-        throw new TableException(name, heading.number(), columns[i], "", "a column of that name");
+        throw without(columns[i]);
       }
     }
     List<String> known = List.of(columns);
@@ -103,6 +103,12 @@ final class CsvFile {
       }
     }
     return places;
+  }
+
+  /** The refusal of a file that has no column of that name, with the columns it has. */
+  TableException without(String column) {
+    String found = String.join(", ", heading.cells());
+    return new TableException(name, heading.number(), column, found, "a column of that name");
   }
 
   /** The cells of a line in the order of the expected columns, empty where the file has none. */

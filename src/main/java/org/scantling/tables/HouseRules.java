@@ -50,7 +50,7 @@ record HouseRules(Map<TableFile, CsvFile> tables, Optional<CsvFile> sources) {
   }
 
   private static TableException unreadable(String file, Exception why, String accepted) {
-    String found = "unreadable (" + why.getClass().getSimpleName() + ")";
+    String found = "unreadable (" + FileTrouble.words(why) + ")";
     return new TableException(file, 0, "", found, accepted);
   }
 

@@ -1,6 +1,7 @@
 package org.scantling.tables;
 
 import java.util.OptionalDouble;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Source;
 
@@ -40,7 +41,7 @@ public record JointRow(
         row.text("id"),
         Question.of(
             row.oneOf("question", "joint.crossbeam", "joint.header", "joint.rail", "joint.brace")),
-        row.oneOf("style", "any", "on-top", "paired"),
+        row.oneOf("style", "any", WayOfBuilding.ON_TOP, WayOfBuilding.PAIRED),
         row.text("fasteners"),
         row.yes("usual"),
         row.oneOf("way", "bolted", "lagged", "toe-nailed", "toe-screwed", "rated", "housed"),

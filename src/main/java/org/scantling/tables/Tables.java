@@ -141,6 +141,11 @@ public final class Tables {
     return table(TableFile.STEPS, StepRow.class);
   }
 
+  /** How loads and stresses are worked, step by step. */
+  public Table<WorkingRow> workings() {
+    return table(TableFile.WORKINGS, WorkingRow.class);
+  }
+
   /** The demands along which turning points are searched, and how. */
   public Table<DemandRow> demands() {
     return table(TableFile.DEMANDS, DemandRow.class);

@@ -58,6 +58,8 @@ final class TypedRows {
         return ClimberRow.read(row);
       case PACKS:
         return PackRow.read(row);
+      case WORKINGS:
+        return WorkingRow.read(row);
       case STEPS:
         return StepRow.read(row);
       case SHOP:

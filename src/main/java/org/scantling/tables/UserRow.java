@@ -1,5 +1,6 @@
 package org.scantling.tables;
 
+import org.scantling.reasons.Cited;
 import org.scantling.reasons.Source;
 
 /**
@@ -19,6 +20,13 @@ public record UserRow(
     Source headroomSource,
     String note)
     implements TableRow {
+
+  /** The height that it needs, with its own source. */
+  public Cited height() {
+    return new Height(id, headroomSource);
+  }
+
+  private record Height(String id, Source source) implements Cited {}
 
   static UserRow read(Row row) {
     return new UserRow(

@@ -38,6 +38,11 @@ public record VineRow(
     String note)
     implements TableRow {
 
+  /** True where grown shoots or flowers hang down into the way. */
+  public boolean hangs() {
+    return hangingIn > 0;
+  }
+
   static VineRow read(Row row) {
     VineRow vine =
         new VineRow(

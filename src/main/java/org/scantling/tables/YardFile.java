@@ -47,8 +47,7 @@ public final class YardFile {
       CsvFile csv = opened(file);
       int[] places = csv.places(COLUMNS, false);
       if (places[1] < 0) {
-        throw new TableException(
-            name, csv.heading().number(), "length", "", "a column of that name");
+        throw csv.without("length");
       }
       for (CsvFile.Line line : csv.lines()) {
         read(csv, line, places, offers);
@@ -77,7 +76,7 @@ public final class YardFile {
       return CsvFile.read(name, in);
     } catch (IOException e) {
       throw new TableException(
-          name, 0, "", e.getClass().getSimpleName(), "a CSV file in UTF-8 that can be read");
+          name, 0, "", FileTrouble.words(e), "a CSV file in UTF-8 that can be read");
     }
   }
 

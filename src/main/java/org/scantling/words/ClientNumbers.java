@@ -11,6 +11,7 @@ final class ClientNumbers {
   /** Water weighs 62.4 lb a cubic foot, so an inch of it 5.2 psf. */
   private static final double PSF_PER_INCH_OF_WATER = 62.4 / Inches.PER_FOOT;
 
+  private static final double KILOMETRES_PER_MILE = 1.609344;
   private static final double SEEN_IN = 1.0 / 16;
   private static final int INCHES_PER_FOOT = 12;
 
@@ -27,10 +28,18 @@ final class ClientNumbers {
       case FOOT -> length(amount * INCHES_PER_FOOT);
       case PSF -> weight(amount);
       case RATIO -> share(amount);
-      case MPH, POUND, POUND_WEIGHT, PERCENT, DEGREE, COUNT, YEAR ->
+      case MPH -> speed(measure);
+      case POUND, POUND_WEIGHT, PERCENT, DEGREE, COUNT, ZONE, YEAR ->
           MeasureText.print(measure, units);
       default -> MeasureText.print(measure, units);
     };
+  }
+
+  /** As the weather is told. */
+  private String speed(Measure measure) {
+    return units == UnitSystem.METRIC
+        ? Math.round(measure.amount() * KILOMETRES_PER_MILE) + " km/h"
+        : MeasureText.print(measure, units);
   }
 
   private static String share(double ratio) {

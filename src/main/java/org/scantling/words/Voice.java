@@ -10,16 +10,19 @@ import org.scantling.quantity.Unit;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Demand;
+import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
 import org.scantling.reasons.Stated;
+import org.scantling.reasons.Working;
 import org.scantling.tables.CheckNature;
 import org.scantling.tables.CheckRow;
 import org.scantling.tables.JointRow;
 import org.scantling.tables.SizeRow;
+import org.scantling.tables.WorkingRow;
 
 /** How things are said to one reader, in one system of units. */
 public final class Voice {
@@ -184,6 +187,41 @@ public final class Voice {
   private double allowanceIn(String row) {
     double inches = words.tables().shop(row).amount();
     return units == UnitSystem.METRIC ? Length.handyMetric(inches) : inches;
+  }
+
+  /** Whether a step of working belongs to a member or a question. */
+  public boolean works(Working working, String role) {
+    return words.tables().workings().row(working.id()).roles().contains(role);
+  }
+
+  /** What a step of working is about. */
+  public String worked(Working working) {
+    return template(words.tables().workings().row(working.id()).statement(), working);
+  }
+
+  /** A step of working in symbols, then in numbers. */
+  public String formula(Working working) {
+    WorkingRow row = words.tables().workings().row(working.id());
+    boolean own = units == UnitSystem.METRIC && !row.metric().isEmpty();
+    return template(own ? row.metric() : row.formula(), working);
+  }
+
+  private String template(String text, Working working) {
+    WorkingNumbers numbers = new WorkingNumbers(units);
+    return new Template(text)
+        .filled(
+            name ->
+                name.equals("result")
+                    ? Optional.of(numbers.say(working.result()))
+                    : working.evidence().find(name).map(seen -> input(seen, numbers)));
+  }
+
+  private String input(Evidence.Seen seen, WorkingNumbers numbers) {
+    if (seen instanceof Evidence.Seen.Amount amount) {
+      return numbers.say(amount.measure());
+    }
+    String text = ((Evidence.Seen.Word) seen).text();
+    return seen.name().equals("vine") ? word("criteria.vine", text) : text;
   }
 
   /** What the site file states, with its name. */

@@ -85,6 +85,15 @@ class CompareCommandTest {
   }
 
   @Test
+  void what_is_the_same_is_not_said_of_a_site_that_has_no_structure() {
+    assertThat(run(WALK, HILL, SADDLE).out())
+        .contains("The same in all that have a structure")
+        .doesNotContain("The same in all\n");
+    assertThat(run(WALK, SADDLE).out()).doesNotContain("The same in all");
+    assertThat(compare(WALK, HILL).out()).contains("The same in all\n");
+  }
+
+  @Test
   void with_several_sites_a_setting_holds_for_all() {
     JsonNode sites =
         json(WALK, HILL, "--set", "site.climate.ground-snow=99psf", "needs").get("sites");

@@ -4,13 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.scantling.tables.FileTrouble;
 
 /** A folder is written whole or not at all, and never over what is not ours. */
 class OutFolderTest {
@@ -126,6 +131,34 @@ class OutFolderTest {
     assertThatThrownBy(() -> OutFolder.write(deep, files("one")))
         .hasMessage(deep + ": the folder it is to stand in must exist");
     assertThat(yard.resolve("nowhere")).doesNotExist();
+  }
+
+  @Test
+  @EnabledOnOs(OS.LINUX)
+  void a_place_where_nothing_can_be_made_is_told_without_a_word_of_the_program() {
+    assertThatThrownBy(() -> OutFolder.write(Path.of("/proc/scantling-job"), files("one")))
+        .isInstanceOf(OutException.class)
+        .hasMessage(
+            "/proc/scantling-job: cannot be written there (no such file or folder), so nothing"
+                + " was. Maybe name another folder.");
+  }
+
+  @Test
+  void why_a_file_cannot_be_used_is_told_in_words() {
+    assertThat(FileTrouble.words(new AccessDeniedException("/job"))).isEqualTo("permission denied");
+    assertThat(FileTrouble.words(new FileSystemException("/job", null, "No space left on device")))
+        .isEqualTo("No space left on device");
+    assertThat(FileTrouble.words(new FileSystemException("/job"))).doesNotContain("Exception");
+  }
+
+  @Test
+  void what_was_written_is_told_in_one_line_beside_the_answer() throws IOException {
+    Run run = Run.of("propose", "scenarios/long-walk.yaml", "--out", folder().toString());
+
+    assertThat(run.endedWith(ExitStatus.ANSWERED).err())
+        .contains("job: ", "13 files written")
+        .doesNotContain("Exception");
+    assertThat(content(folder())).hasSize(13);
   }
 
   @Test

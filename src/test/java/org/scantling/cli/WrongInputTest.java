@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What is wrong is said in one place, with status 2, and nothing is answered or written. */
@@ -56,10 +57,30 @@ class WrongInputTest {
         .contains("--formt");
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "propose | --format | poem | text, json, markdown, yaml or csv",
+        "propose | --units | metrik | imperial or metric. Maybe metric?",
+        "propose | --color | red | auto, always or never",
+        "propose | --list | cuts | cut-list, buying, set-out, order or climbers",
+        "why | --for | wrongword | client, builder or engineer",
+        "why | --for | '' | client, builder or engineer",
+        "limits | --format | poem | text, json or markdown"
+      })
+  void an_option_of_a_few_words_is_told_in_the_words_that_are_typed(
+      String command, String option, String typed, String accepted) {
+    String found = typed.isEmpty() ? "nothing" : "'" + typed + "'";
+    Run run = Run.of(command, SITE, option + "=" + typed).endedWith(ExitStatus.WRONG_INPUT);
+    assertThat(run.err().replaceAll("\\s+", " "))
+        .contains(option + "'", "found " + found + ", accepted is " + accepted)
+        .doesNotContain("[", "CLIENT", "TEXT", "case-");
+  }
+
   @Test
-  void an_unknown_format_names_those_that_are() {
-    assertThat(Run.of("propose", SITE, "--format", "poem").endedWith(ExitStatus.WRONG_INPUT).err())
-        .contains("poem", "JSON");
+  void such_words_are_read_in_any_case() {
+    Run.of("rules", "--format", "TEXT", "climate.frost.zone").endedWith(ExitStatus.ANSWERED);
   }
 
   @Test
@@ -112,7 +133,7 @@ class WrongInputTest {
                 .endedWith(ExitStatus.WRONG_INPUT)
                 .err())
         .contains(loop.toString(), "found 'unreadable (")
-        .doesNotContain("fault of the program");
+        .doesNotContain("fault of the program", "Exception");
   }
 
   @Test

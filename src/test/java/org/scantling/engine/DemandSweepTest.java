@@ -248,6 +248,7 @@ class DemandSweepTest {
         List.of(),
         List.of(),
         Yardstick.plain(),
+        List.of(),
         List.of());
   }
 

@@ -35,7 +35,8 @@ class ProposalJsonTest {
             "decisions",
             "cautions",
             "turningPoints",
-            "assumptions");
+            "assumptions",
+            "workings");
     assertThat(root.get("schema").asString()).isEqualTo("scantling/proposal/1");
     assertThat(root.get("status").asString()).isEqualTo("proposed");
     assertThat(keys(root.get("criteria")))
@@ -177,7 +178,20 @@ class ProposalJsonTest {
                 Reader.ENGINEER));
     assertThat(keys(root))
         .containsExactly(
-            "schema", "status", "title", "topic", "reader", "text", "decisions", "chain");
+            "schema",
+            "status",
+            "title",
+            "topic",
+            "reader",
+            "text",
+            "decisions",
+            "chain",
+            "workings");
+    assertThat(root.get("workings").get(0).get("formula").asString()).startsWith("Kz = ");
+    assertThat(root.get("workings").get(1).get("inputs").get(0).get("name").asString())
+        .isEqualTo("speed");
+    assertThat(root.get("workings").get(1).get("inputs").get(0).get("unit").asString())
+        .isEqualTo("mph");
     assertThat(root.get("chain").get(0).get("text").asString()).startsWith("post.size = 6x6");
     assertThat(root.get("decisions").get(0).get("attribute").asString()).isEqualTo("size");
   }

@@ -57,6 +57,23 @@ final class Jobs {
         Optional.empty());
   }
 
+  /** A scenario with one thing set otherwise. */
+  static Built wish(String name, String wish) {
+    String[] said = wish.split("=", 2);
+    Site site =
+        new SiteReader(Vocabulary.of(House.TABLES))
+            .read(
+                Path.of("scenarios", name + ".yaml"),
+                java.util.List.of(new org.scantling.intake.Setting(said[0], said[1])))
+            .site();
+    return built(site, Optional.empty());
+  }
+
+  /** What the engine proposes for a scenario. */
+  static Proposal proposal(String name) {
+    return House.propose(site(name));
+  }
+
   private static Site site(String name) {
     return new SiteReader(Vocabulary.of(House.TABLES))
         .read(Path.of("scenarios", name + ".yaml"))

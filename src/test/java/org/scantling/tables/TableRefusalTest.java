@@ -86,7 +86,9 @@ class TableRefusalTest {
   @Test
   void columns_may_not_be_missing_extra_or_doubled() {
     assertThatThrownBy(() -> thumb(HEADING.replace("unit,", "") + GOOD))
-        .hasMessage("thumb.csv:1: unit: found nothing, accepted is a column of that name");
+        .hasMessage(
+            "thumb.csv:1: unit: found 'id, value, statement, kind, source, where, status, note',"
+                + " accepted is a column of that name");
     assertThatThrownBy(() -> thumb(HEADING.replace("unit,", "unit,colour,") + GOOD))
         .hasMessageStartingWith(
             "thumb.csv:1: found 'colour', accepted is each of these columns once: id, value, unit");

@@ -49,6 +49,22 @@ class YardFileTest {
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
+      value = {
+        "board;how long;cost | size   | board, how long, cost",
+        "size;price          | length | size, price"
+      })
+  void a_heading_without_a_column_that_is_needed_is_told_as_it_was_found(
+      String heading, String column, String found) throws IOException {
+    Path file = file(heading.replace(';', ',') + "\n4x4,10 ft,5\n");
+    assertThatThrownBy(() -> YardFile.read(file, TABLES))
+        .isInstanceOf(YardException.class)
+        .hasMessage(
+            file + ":1: " + column + ": found '" + found + "', accepted is a column of that name");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
       quoteCharacter = '~',
       value = {
         "4x4,10 ft,-3     | price  | -3      | a plain amount such as 12.95, or nothing",
@@ -109,7 +125,7 @@ class YardFileTest {
   void a_list_without_lines_or_without_its_columns_is_refused() throws IOException {
     assertThatThrownBy(() -> read("size,length\n")).hasMessageContaining("at least one line");
     assertThatThrownBy(() -> read("size,price\n4x4,10\n"))
-        .hasMessageContaining(":1: length: found nothing, accepted is a column of that name");
+        .hasMessageContaining(":1: length: found 'size, price', accepted is a column of that name");
     assertThatThrownBy(() -> read("length,price\n10 ft,10\n")).hasMessageContaining("size");
   }
 

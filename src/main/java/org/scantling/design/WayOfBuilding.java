@@ -1,0 +1,47 @@
+package org.scantling.design;
+
+/** The words by which site files, designs, rules and answers name a way of building. */
+public final class WayOfBuilding {
+  /** Headers that lie on top of their posts. */
+  public static final String ON_TOP = "on-top";
+
+  /** Headers of two boards bolted to both sides of their posts. */
+  public static final String PAIRED = "paired";
+
+  /** A top that is level from end to end. */
+  public static final String LEVEL = "level";
+
+  /** A top that runs along the slope of the ground. */
+  public static final String FOLLOWS_GROUND = "follows-ground";
+
+  /** A top that goes down in level steps, one a bay. */
+  public static final String STEPPED = "stepped";
+
+  /** Posts that stand in the ground. */
+  public static final String EMBEDDED = "embedded";
+
+  /** Posts on brackets. */
+  public static final String BRACKET = "bracket";
+
+  /** Holes that are filled with concrete. */
+  public static final String CONCRETE = "concrete";
+
+  /** Holes that are filled with gravel. */
+  public static final String GRAVEL = "gravel";
+
+  /** Holes that are filled with the soil that came out of them. */
+  public static final String TAMPED_SOIL = "tamped-soil";
+
+  /** Knee braces from posts to headers and crossbeams. */
+  public static final String KNEE_BRACES = "knee";
+
+  /** Posts that the ground alone holds upright. */
+  public static final String NO_BRACES = "none";
+
+  private WayOfBuilding() {}
+
+  /** The style of headers. */
+  public static String headers(boolean paired) {
+    return paired ? PAIRED : ON_TOP;
+  }
+}

@@ -1,0 +1,169 @@
+package org.scantling.engine;
+
+import static org.scantling.engine.WorkingSteps.area;
+import static org.scantling.engine.WorkingSteps.feet;
+import static org.scantling.engine.WorkingSteps.pounds;
+import static org.scantling.reasons.Question.*;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scantling.confirm.SidePush;
+import org.scantling.confirm.WindOnWalk;
+import org.scantling.confirm.WindOnWalk.Face;
+import org.scantling.loads.FoliageCover;
+import org.scantling.loads.FoliageWind;
+import org.scantling.loads.SideWind;
+import org.scantling.quantity.Measure;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Evidence;
+import org.scantling.reasons.Working;
+
+/**
+ * How the wind pushes one post, across the walk or along it: areas, coefficients, force, moment.
+ */
+final class SideWorkings {
+  private final Bench bench;
+  private final WorkingSteps steps;
+  private final WindOnWalk wind;
+  private final boolean across;
+  private final Face face;
+  private final SideWind side;
+  private final SidePush push;
+
+  private SideWorkings(Bench bench, WorkingSteps steps, boolean across) {
+    this.bench = bench;
+    this.steps = steps;
+    this.wind = bench.wind();
+    this.across = across;
+    this.face = across ? wind.sideFace() : wind.gableFace();
+    this.side = wind.on(face);
+    this.push = across ? wind.across() : wind.along();
+  }
+
+  static SideWorkings across(Bench bench, WorkingSteps steps) {
+    return new SideWorkings(bench, steps, true);
+  }
+
+  static SideWorkings along(Bench bench, WorkingSteps steps) {
+    return new SideWorkings(bench, steps, false);
+  }
+
+  List<Working> list() {
+    List<Working> list = new ArrayList<>();
+    list.add(step("solid", area(face.solidIn2()), pieces()));
+    list.add(
+        step(
+            "gross",
+            area(face.grossIn2()),
+            Evidence.saw("length", feet(face.lengthIn())).and("height", feet(face.heightIn()))));
+    list.add(pressure());
+    list.add(timber());
+    list.addAll(across ? sides() : ends());
+    list.add(
+        step(
+            "moment",
+            new Measure(push.momentAtInLb(0), Unit.INCH_POUND),
+            Evidence.saw("top", pounds(push.topLb()))
+                .and("at", Measure.inches(push.topAtIn()))
+                .and("spread", pounds(push.spreadLb()))
+                .and("height", Measure.inches(push.heightIn()))));
+    return list;
+  }
+
+  private Working step(String what, Measure result, Evidence evidence) {
+    return steps.of((across ? "wind.across." : "wind.along.") + what, result, evidence);
+  }
+
+  private Evidence pieces() {
+    return across
+        ? Evidence.saw("headers", area(face.beamsIn2()))
+            .and("ends", area(face.endsIn2()))
+            .and("posts", area(face.postsIn2()))
+            .and("rails", area(face.railsIn2()))
+            .and("pickets", area(face.picketsIn2()))
+        : Evidence.saw("crossbeams", area(face.beamsIn2())).and("posts", onePost());
+  }
+
+  private Working pressure() {
+    double solidity = side.panel().solidityRatio();
+    Evidence evidence =
+        Evidence.saw("pressure", Measure.psf(wind.rules().pressurePsf()))
+            .and("gust", Measure.ratio(wind.rules().lattice().gustFactor()))
+            .and("cf", Measure.ratio(side.cfFactor()))
+            .and("least", Measure.psf(wind.rules().lattice().minimumPsf()))
+            .and("solid", area(face.solidIn2()))
+            .and("gross", area(face.grossIn2()))
+            .and("solidity", Measure.ratio(solidity));
+    boolean less = side.solidityRatio() < solidity;
+    return step(
+        side.wall() ? "wall" : "pressure",
+        Measure.psf(side.pressurePsf()),
+        less ? evidence.and("less", Measure.ratio(side.solidityRatio())) : evidence);
+  }
+
+  /** The solidity is that of the frame with less timber where such a one would take more. */
+  private Working timber() {
+    Evidence outline =
+        Evidence.saw("pressure", Measure.psf(side.pressurePsf()))
+            .and("gross", area(face.grossIn2()));
+    return side.wall()
+        ? step("closed", pounds(side.forceLb()), outline)
+        : step(
+            "timber",
+            pounds(side.forceLb()),
+            outline.and("solidity", Measure.ratio(side.solidityRatio())));
+  }
+
+  private List<Working> sides() {
+    FoliageWind leaves = wind.leaves();
+    boolean inLeaf = leaves.inLeafLb() >= leaves.bareLb();
+    FoliageCover cover = inLeaf ? wind.rules().inLeaf() : wind.rules().bare();
+    Evidence shared = pieces().and("force", pounds(side.forceLb())).and("solid", solid());
+    return List.of(
+        step(
+            "leaves",
+            pounds(leaves.worstLb()),
+            Evidence.saw("pressure", Measure.psf(wind.rules().pressurePsf()))
+                .and("fill", Measure.ratio(cover.fillRatio()))
+                .and("drag", Measure.ratio(cover.dragFactor()))
+                .and("open", area(leaves.areaIn2()))
+                .and("vine", bench.answers().option(VINE))
+                .and("season", inLeaf ? "in leaf" : "bare")),
+        step("top", pounds(push.topLb()), shared.and("at", Measure.inches(push.topAtIn()))),
+        step(
+            "spread",
+            pounds(push.spreadLb()),
+            shared
+                .and("leaves", pounds(leaves.worstLb()))
+                .and("height", Measure.inches(push.heightIn()))));
+  }
+
+  private List<Working> ends() {
+    Evidence shared = pieces().and("force", pounds(side.forceLb())).and("solid", solid());
+    return List.of(
+        step(
+            "beams",
+            Measure.ratio(wind.windwardCount()),
+            Evidence.saw("share", Measure.ratio(wind.leeRatio()))
+                .and("count", Measure.count(bench.geometry().crossbeamCount()))),
+        step(
+            "top",
+            pounds(push.topLb()),
+            shared
+                .and("beams", Measure.ratio(wind.windwardCount()))
+                .and("postCount", Measure.count(bench.geometry().postCount()))
+                .and("at", Measure.inches(push.topAtIn()))),
+        step(
+            "spread",
+            pounds(push.spreadLb()),
+            shared.and("height", Measure.inches(push.heightIn()))));
+  }
+
+  private Measure solid() {
+    return area(face.solidIn2());
+  }
+
+  private Measure onePost() {
+    return area(face.postsIn2() / 2);
+  }
+}

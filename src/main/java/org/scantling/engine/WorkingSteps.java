@@ -1,0 +1,39 @@
+package org.scantling.engine;
+
+import org.scantling.loads.LoadCombination;
+import org.scantling.loads.LoadKind;
+import org.scantling.quantity.Inches;
+import org.scantling.quantity.Measure;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Evidence;
+import org.scantling.reasons.Working;
+import org.scantling.tables.Tables;
+
+/** Makes the steps of a working, each with the clause of its row. */
+final class WorkingSteps {
+  /** What of a strength-level wind an allowable stress is held against. */
+  static final double WIND_SHARE = LoadCombination.DEAD_WIND.factor(LoadKind.WIND);
+
+  private final Tables tables;
+
+  WorkingSteps(Tables tables) {
+    this.tables = tables;
+  }
+
+  Working of(String id, Measure result, Evidence evidence) {
+    return new Working(id, result, evidence, tables.workings().row(id).source());
+  }
+
+  static Measure area(double areaIn2) {
+    return new Measure(areaIn2 / Inches.SQUARE_PER_SQUARE_FOOT, Unit.SQUARE_FOOT);
+  }
+
+  /** A length that an area in square feet is made of. */
+  static Measure feet(double lengthIn) {
+    return new Measure(lengthIn / Inches.PER_FOOT, Unit.FOOT);
+  }
+
+  static Measure pounds(double forceLb) {
+    return new Measure(forceLb, Unit.POUND);
+  }
+}

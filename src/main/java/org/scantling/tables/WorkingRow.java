@@ -1,0 +1,37 @@
+package org.scantling.tables;
+
+import java.util.List;
+import org.scantling.reasons.Source;
+
+/**
+ * One step of the working behind a load or a stress, as it can be gone over by hand.
+ *
+ * @param roles members or questions at whose explanation it is told
+ * @param statement what is worked
+ * @param formula in symbols, then in numbers, with the names of what goes in in braces
+ * @param metric the same where a constant in it has a unit, else empty
+ */
+public record WorkingRow(
+    String id,
+    List<String> roles,
+    String statement,
+    String formula,
+    String metric,
+    Source source,
+    String note)
+    implements TableRow {
+  public WorkingRow {
+    roles = List.copyOf(roles);
+  }
+
+  static WorkingRow read(Row row) {
+    return new WorkingRow(
+        row.text("id"),
+        row.list("roles"),
+        row.text("statement"),
+        row.text("formula"),
+        row.optional("metric"),
+        row.source(),
+        row.optional("note"));
+  }
+}
