@@ -1,7 +1,10 @@
 package org.scantling.confirm;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import org.scantling.loads.LoadCombination;
 import org.scantling.mechanics.MemberResult;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Checked;
@@ -19,7 +22,8 @@ import org.scantling.timber.YieldLimit;
 
 /**
  * The bolts of a knee brace. Brace and timber lap face to face, so each bolt is in single shear,
- * along the grain of the brace and at 45 degrees to that of post or beam.
+ * along the grain of the brace and at 45 degrees to that of post or beam. Along the walk it lies on
+ * whichever of post and header is broader; what is packed out over the other is taken as a gap.
  *
  * <p>Distances between those for load along and across the grain are taken in a straight line by
  * the angle: common practice, the standard gives none for bolts at an angle (from memory).
@@ -32,64 +36,118 @@ public final class JointBraceChecks {
 
   private final BracedWalk walk;
   private final JointRules rules;
+  private final Map<LoadCombination, Force> across;
+  private final Map<LoadCombination, Force> along;
 
   public JointBraceChecks(BracedWalk walk, JointRules rules) {
     this.walk = walk;
     this.rules = rules;
+    this.across = forces(walk.across(), walk.acrossCases());
+    this.along = forces(walk.along(), walk.alongCases());
+  }
+
+  /** What a brace is bolted to. */
+  public enum Timber {
+    CROSSBEAM,
+    HEADER,
+    POST
   }
 
   /** Every check of that way of bolting, each with its worst combination. */
   public List<Checked> of(JointFix fix) {
+    return checks(List.of(Timber.values()), fix);
+  }
+
+  /** The checks of that way of bolting where a brace laps one of its timbers. */
+  public List<Checked> at(Timber timber, JointFix fix) {
+    return checks(List.of(timber), fix);
+  }
+
+  private List<Checked> checks(List<Timber> timbers, JointFix fix) {
     WorstChecks worst = new WorstChecks("joint", rules.limits(), rules.sources());
     WorstChecks brace = new WorstChecks("brace", rules.limits(), rules.sources());
-    BracedTimbers timbers = walk.timbers();
-    Plane across = new Plane(walk.across(), walk.acrossCases());
-    Plane along = new Plane(walk.along(), walk.alongCases());
-    check(new Lap(across, timbers.post()), fix, brace, worst);
-    check(new Lap(across, timbers.crossbeam()), fix, brace, worst);
-    check(new Lap(along, timbers.post()), fix, brace, worst);
-    check(new Lap(along, timbers.header()), fix, brace, worst);
+    for (Lap lap : laps()) {
+      if (timbers.contains(lap.timber())) {
+        check(lap, fix, brace, worst);
+      }
+    }
     List<Checked> all = new ArrayList<>(brace.list());
     all.addAll(worst.list());
     return all;
   }
 
-  private record Plane(BracedPlane plane, List<BracedCase> cases) {}
+  private List<Lap> laps() {
+    BracedTimbers timbers = walk.timbers();
+    double standsOffIn = walk.geometry().seatBreadthIn() - walk.geometry().posts().breadthIn();
+    double fromPostIn = Math.max(0, standsOffIn / 2);
+    double fromHeaderIn = Math.max(0, -standsOffIn / 2);
+    return List.of(
+        new Lap(Timber.POST, timbers.post(), across, 0),
+        new Lap(Timber.CROSSBEAM, timbers.crossbeam(), across, 0),
+        new Lap(Timber.POST, timbers.post(), along, fromPostIn),
+        new Lap(Timber.HEADER, timbers.header(), along, fromHeaderIn));
+  }
 
-  private record Lap(Plane plane, Material other) {}
+  /** The greatest pull and push along any brace of a plane, 0 or more, in one combination. */
+  private record Force(double pullLb, double pressLb) {
+    Force most(Force other) {
+      return new Force(Math.max(pullLb, other.pullLb), Math.max(pressLb, other.pressLb));
+    }
+  }
+
+  /**
+   * Where a brace laps a timber.
+   *
+   * @param gapIn what is packed out between the two
+   */
+  private record Lap(
+      Timber timber, Material other, Map<LoadCombination, Force> forces, double gapIn) {}
+
+  private static Map<LoadCombination, Force> forces(BracedPlane plane, List<BracedCase> cases) {
+    Map<LoadCombination, Force> most = new EnumMap<>(LoadCombination.class);
+    for (BracedCase each : cases) {
+      for (String name : plane.braces()) {
+        MemberResult member = each.all().member(name);
+        double pullLb = Math.max(0, member.mostTension().amount());
+        double pressLb = Math.max(0, -member.mostCompression().amount());
+        most.merge(each.combination(), new Force(pullLb, pressLb), Force::most);
+      }
+    }
+    return most;
+  }
 
   private void check(Lap lap, JointFix fix, WorstChecks brace, WorstChecks worst) {
     GeometryFactor pulled = geometry(lap.other(), fix, rules.factors().bolts().endPulled());
     GeometryFactor pressed = geometry(lap.other(), fix, rules.factors().bolts().endPressed());
-    for (BracedCase each : lap.plane().cases()) {
-      double duration = rules.limits().duration().of(each.combination());
-      for (String name : lap.plane().plane().braces()) {
-        MemberResult member = each.all().member(name);
-        double pullLb = Math.max(0, member.mostTension().amount());
-        double pressLb = Math.max(0, -member.mostCompression().amount());
-        AdjustedForce one = one(lap.other(), fix, duration);
-        brace.add(
-            "joint",
-            each.combination(),
-            new Connection(pullLb, one.with(pulled.asFactor()), fix.count()).check(),
-            Unit.POUND);
-        brace.add(
-            "joint",
-            each.combination(),
-            new Connection(pressLb, one.with(pressed.asFactor()), fix.count()).check(),
-            Unit.POUND);
-      }
-      for (Placement place : pulled.placements()) {
-        worst.addLasting("geometry", each.combination(), place.check(), Unit.INCH);
-      }
-    }
+    lap.forces()
+        .forEach(
+            (combination, force) -> {
+              AdjustedForce one = one(lap, fix, rules.limits().duration().of(combination));
+              joint(brace, combination, force.pullLb(), one.with(pulled.asFactor()), fix);
+              joint(brace, combination, force.pressLb(), one.with(pressed.asFactor()), fix);
+              for (Placement place : pulled.placements()) {
+                worst.addLasting("geometry", combination, place.check(), Unit.INCH);
+              }
+            });
   }
 
-  private AdjustedForce one(Material other, JointFix fix, double durationFactor) {
+  private static void joint(
+      WorstChecks brace,
+      LoadCombination combination,
+      double forceLb,
+      AdjustedForce one,
+      JointFix fix) {
+    Connection bolted = new Connection(forceLb, one, fix.count());
+    brace.add("joint", combination, bolted.check(), Unit.POUND);
+  }
+
+  private AdjustedForce one(Lap lap, JointFix fix, double durationFactor) {
+    Material other = lap.other();
     Dowel dowel = fix.dowel();
     Material brace = walk.timbers().brace();
     AdjustedForce value =
-        YieldLimit.singleShear(dowel, member(other, dowel, SLOPE_DEGREES), member(brace, dowel, 0))
+        YieldLimit.singleShear(
+                dowel, member(other, dowel, SLOPE_DEGREES), member(brace, dowel, 0), lap.gapIn())
             .unadjusted()
             .with(new Factor("C_D", durationFactor))
             .with(new Factor("C_M", rules.factors().wet().sideFactor()));

@@ -11,6 +11,7 @@ import org.scantling.confirm.BracedPostChecks;
 import org.scantling.confirm.BracedRules;
 import org.scantling.confirm.BracedTimbers;
 import org.scantling.confirm.BracedWalk;
+import org.scantling.confirm.JointBraceChecks.Timber;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Question;
 import org.scantling.tables.Tables;
@@ -84,6 +85,26 @@ final class BraceBench {
   }
 
   private List<Checked> checks(Question question) {
+    List<Checked> checks = new ArrayList<>(frames(question));
+    bolts(question).ifPresent(checks::add);
+    return checks;
+  }
+
+  /** Whether any bolt of a brace holds in the timber. */
+  private Optional<Checked> bolts(Question question) {
+    return switch (question) {
+      case CROSSBEAM_SIZE -> bolts().best(Timber.CROSSBEAM, "crossbeam.brace-bolt");
+      case HEADER_SIZE -> bolts().best(Timber.HEADER, "header.brace-bolt");
+      case POST_SIZE -> bolts().best(Timber.POST, "post.brace-bolt");
+      default -> Optional.empty();
+    };
+  }
+
+  private BraceBolts bolts() {
+    return new BraceBolts(bench.tables(), walk, JointBench.rules(bench));
+  }
+
+  private List<Checked> frames(Question question) {
     return switch (question) {
       case CROSSBEAM_SIZE ->
           BracedBeamChecks.ofCrossbeam(walk, bench.limits(), bench.sources()).list();

@@ -197,14 +197,20 @@ public final class Engine {
     return settle(job, sheets(job), List.of());
   }
 
-  /** Runs passes until the answers stay as they are, or one question has no answer. */
+  /**
+   * Runs passes until the answers stay as they are, or one question has no answer.
+   *
+   * <p>What the braces ask of the timbers is known only after the first pass. So a joint that
+   * nothing holds is given up only once the timbers stay as they are.
+   */
   private Pass settle(Job job, Sheets sheets, List<DeadEnd> deadEnds) {
     Answers answers = job.start();
     Pass before = null;
     for (int count = 1; count <= MOST_PASSES; count++) {
       Pass pass = new Pass(job, sheets, answers, before, deadEnds);
       pass.run();
-      if (pass.broken().isPresent() || pass.answers().equals(answers)) {
+      boolean stays = pass.answers().equals(answers);
+      if (stays || pass.broken().isPresent() && !pass.brokenAtJoints()) {
         settled.accept(count);
         return pass;
       }

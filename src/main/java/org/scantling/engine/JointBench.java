@@ -28,7 +28,13 @@ final class JointBench {
   JointBench(Bench bench) {
     this.bench = bench;
     this.table = new JointTable(bench.tables());
-    this.rules = new Once<>(() -> new JointRules(table.factors(), bench.limits(), bench.sources()));
+    this.rules = new Once<>(() -> rules(bench));
+  }
+
+  /** What every joint check needs. */
+  static JointRules rules(Bench bench) {
+    return new JointRules(
+        new JointTable(bench.tables()).factors(), bench.limits(), bench.sources());
   }
 
   /** The checks of one row of the joints table; none where nothing needs to be worked out. */

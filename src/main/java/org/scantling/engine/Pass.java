@@ -79,6 +79,11 @@ final class Pass {
         : Optional.ofNullable(broken);
   }
 
+  /** True where every timber is decided and one of their joints has no answer. */
+  boolean brokenAtJoints() {
+    return broken != null && broken.question().phase() == Phase.JOINTS;
+  }
+
   boolean refused() {
     return refusal != null;
   }

@@ -41,7 +41,7 @@ final class OpenPoints {
     if (Braces.packingIn(built) > 0) {
       open.add(
           "The braces along the walk lap the header and stand off the posts: pack them out. The bolts"
-              + " were checked face to face, without packing.");
+              + " were checked across that gap, the packing counted as holding nothing.");
     }
     if (top.posts() > 2) {
       open.add(

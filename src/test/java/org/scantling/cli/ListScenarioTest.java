@@ -23,7 +23,8 @@ class ListScenarioTest {
 
   /** What no scenario of the demo shows: concrete, level steps, metric brackets, wide and tall. */
   private static final List<String> RARER =
-      List.of("concrete-asked", "steep-ramp", "metric-brackets", "tall-and-wide");
+      List.of(
+          "concrete-asked", "steep-ramp", "metric-brackets", "tall-and-wide", "roses-on-paving");
 
   static Stream<Arguments> texts() throws IOException {
     List<String> scenarios = new ArrayList<>(ContractTest.proposed());

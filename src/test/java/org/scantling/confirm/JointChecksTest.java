@@ -309,6 +309,44 @@ class JointChecksTest {
   }
 
   @Test
+  void the_worst_timber_of_a_brace_governs_its_bolts() {
+    JointBraceChecks braces = new JointBraceChecks(BracedExample.walk(1, 300), RULES);
+    JointFix bolt = bolts(1, 0.5);
+    double worst = 0;
+    for (JointBraceChecks.Timber timber : JointBraceChecks.Timber.values()) {
+      worst = Math.max(worst, check(braces.at(timber, bolt), "brace.joint").ratio());
+    }
+    assertThat(check(braces.of(bolt), "brace.joint").ratio()).isEqualTo(worst);
+    // The crossbeam is 1.5 in thick, the post and the header 5.5 in.
+    assertThat(check(braces.at(JointBraceChecks.Timber.CROSSBEAM, bolt), "brace.joint").ratio())
+        .isEqualTo(worst);
+  }
+
+  @Test
+  void a_brace_that_stands_off_its_post_holds_less_of_it() {
+    BracedTimbers timbers = BracedExample.timbers(3.5);
+    double touching = ofPost(BracedExample.geometry(1), timbers);
+    double packed = ofPost(paired(), timbers);
+    assertThat(packed).isGreaterThan(1.3 * touching);
+  }
+
+  /** How hard the bolts through the post are worked, by the force of the same frames. */
+  private static double ofPost(Geometry geometry, BracedTimbers timbers) {
+    BracedWalk walk =
+        new BracedWalk(
+            geometry,
+            timbers,
+            BracedExample.headers(geometry, timbers),
+            BracedExample.TOP,
+            BracedExample.wind(300));
+    Check post =
+        check(
+            new JointBraceChecks(walk, RULES).at(JointBraceChecks.Timber.POST, bolts(1, 0.5)),
+            "brace.joint");
+    return post.ratio();
+  }
+
+  @Test
   void a_bolted_joint_cannot_hold_a_seat_and_forces_cannot_be_negative() {
     assertThatThrownBy(
             () -> JointHold.of(bolts(2, 0.5), FACTORS, new JointHold.Wood(0.5, 0.5, 3), 1))

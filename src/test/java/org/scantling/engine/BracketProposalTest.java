@@ -137,6 +137,65 @@ class BracketProposalTest {
     assertThat(proposed).isGreaterThan(1);
   }
 
+  /** A sheltered place, leaves on both sides, two who walk abreast. */
+  private static final String[] ROSES = {
+    "site.climate.wind-speed=115 mph", "walkway.length=14 ft", "planting=[{ vine: climbing-rose }]"
+  };
+
+  @Test
+  void timbers_that_no_bolt_of_a_brace_holds_in_give_way_to_larger_ones() {
+    Proposal proposal = BracketScenario.propose(TERRACE, ROSES);
+    structure(proposal);
+    assertThat(proposal.checks()).allMatch(each -> each.check().passes());
+    assertThat(stopped(proposal, Question.CROSSBEAM_SIZE, "2x4")).isEqualTo("crossbeam.brace-bolt");
+    assertThat(stopped(proposal, Question.POST_SIZE, "4x4")).isEqualTo("post.brace-bolt");
+    assertThat(ratio(proposal, "brace.joint"))
+        .isGreaterThanOrEqualTo(ratio(proposal, "crossbeam.brace-bolt"));
+  }
+
+  private static String stopped(Proposal proposal, Question question, String option) {
+    return proposal.decision(question).orElseThrow().rejected().stream()
+        .map(each -> (Finding.Reject) each.finding())
+        .filter(reject -> reject.option().equals(option))
+        .map(Finding.Reject::check)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static double ratio(Proposal proposal, String id) {
+    return proposal.checks().stream()
+        .filter(each -> each.id().equals(id))
+        .mapToDouble(each -> each.check().ratio())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void more_wind_never_makes_the_timbers_that_braces_hold_in_smaller() {
+    List<Question> held = List.of(Question.CROSSBEAM_SIZE, Question.POST_SIZE);
+    List<Integer> before = List.of(0, 0);
+    int proposed = 0;
+    for (int mph = 92; mph <= 128; mph += 4) {
+      Proposal proposal =
+          BracketScenario.propose(
+              TERRACE, "site.climate.wind-speed=" + mph + " mph", ROSES[1], ROSES[2]);
+      if (proposal.result() instanceof Proposal.Result.NeedsEngineer) {
+        break;
+      }
+      List<Integer> now =
+          held.stream()
+              .map(each -> BracketScenario.TABLES.size(word(proposal, each).orElseThrow()))
+              .map(row -> row.rankCount())
+              .toList();
+      for (int i = 0; i < now.size(); i++) {
+        assertThat(now.get(i)).as("%s mph", mph).isGreaterThanOrEqualTo(before.get(i));
+      }
+      before = now;
+      proposed++;
+    }
+    assertThat(proposed).isGreaterThan(4);
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {

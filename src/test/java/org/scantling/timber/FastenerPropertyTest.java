@@ -46,6 +46,29 @@ class FastenerPropertyTest {
   }
 
   @Property
+  void a_wider_gap_never_carries_more_and_none_carries_what_touching_pieces_do(
+      @ForAll @DoubleRange(min = 0.1, max = 1) double diameterIn,
+      @ForAll @DoubleRange(min = 0.5, max = 8) double oneIn,
+      @ForAll @DoubleRange(min = 0.5, max = 8) double otherIn,
+      @ForAll @DoubleRange(min = 1500, max = 7000) double onePsi,
+      @ForAll @DoubleRange(min = 1500, max = 7000) double otherPsi,
+      @ForAll @DoubleRange(min = 0.01, max = 4) double gapIn) {
+    Dowel dowel = Dowel.smooth(diameterIn, 60_000);
+    DowelMember one = new DowelMember(oneIn, onePsi, 30);
+    DowelMember other = new DowelMember(otherIn, otherPsi, 60);
+    LateralValue touching = YieldLimit.singleShear(dowel, one, other);
+    LateralValue near = YieldLimit.singleShear(dowel, one, other, gapIn);
+    LateralValue far = YieldLimit.singleShear(dowel, one, other, 2 * gapIn);
+    LateralValue hair = YieldLimit.singleShear(dowel, one, other, 1e-12);
+    for (YieldMode mode : YieldMode.values()) {
+      double touchingLb = touching.modesLb().get(mode);
+      assertThat(hair.modesLb().get(mode)).isBetween(touchingLb * (1 - 1e-7), touchingLb * SLACK);
+      assertThat(near.modesLb().get(mode)).isLessThanOrEqualTo(touchingLb * SLACK);
+      assertThat(far.modesLb().get(mode)).isLessThanOrEqualTo(near.modesLb().get(mode) * SLACK);
+    }
+  }
+
+  @Property
   void group_action_is_above_zero_and_not_above_one_and_never_grows_with_the_row(
       @ForAll @IntRange(min = 1, max = 10) int count,
       @ForAll @DoubleRange(min = 1, max = 8) double spacingIn,

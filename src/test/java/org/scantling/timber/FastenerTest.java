@@ -53,6 +53,35 @@ class FastenerTest {
     assertThat(value.lengthRatio()).isEqualTo(1);
   }
 
+  /** AWC Technical Report 12, Table 1-1, from memory; the tilting mode written out. */
+  @Test
+  void a_gap_lengthens_the_arm_of_every_mode_but_the_crushing_ones() {
+    LateralValue touching = YieldLimit.singleShear(HALF_INCH, fir(1.5, 0), fir(1.5, 0));
+    LateralValue apart = YieldLimit.singleShear(HALF_INCH, fir(1.5, 0), fir(1.5, 0), 0.5);
+    // q = 2800 lb/in; P^2 / 5600 + 2 P = 3150 gives 1400 lb, less its reduction of 3.6.
+    assertThat(apart.governing()).isEqualTo(YieldMode.TILTS);
+    assertThat(apart.valueLb()).isCloseTo(1400 / 3.6, within(1e-9));
+    // M = 937.5 in-lb; P^2 / 2800 + 0.5 P = 1875.
+    double bentLb = (Math.sqrt(0.25 + 4 * 1875 / 2800.0) - 0.5) * 1400;
+    assertThat(apart.modesLb().get(YieldMode.BENDS_TWICE)).isCloseTo(bentLb / 3.2, within(1e-9));
+    // P^2 (3 / 11200) + 1.25 P = 937.5 + 1575, the same from either side.
+    double onceLb = (Math.sqrt(1.5625 + 4 * 2512.5 * 3 / 11200) - 1.25) * 11200 / 6;
+    assertThat(apart.modesLb().get(YieldMode.BENDS_TILTING_IN_MAIN))
+        .isCloseTo(onceLb / 3.2, within(1e-9));
+    assertThat(apart.modesLb().get(YieldMode.BENDS_TILTING_IN_SIDE))
+        .isCloseTo(onceLb / 3.2, within(1e-9));
+    assertThat(apart.modesLb().get(YieldMode.MAIN_CRUSHES))
+        .isEqualTo(touching.modesLb().get(YieldMode.MAIN_CRUSHES));
+    assertThat(apart.modesLb().get(YieldMode.SIDE_CRUSHES))
+        .isEqualTo(touching.modesLb().get(YieldMode.SIDE_CRUSHES));
+  }
+
+  @Test
+  void pieces_cannot_overlap() {
+    assertThatThrownBy(() -> YieldLimit.singleShear(HALF_INCH, fir(1.5, 0), fir(1.5, 0), -0.1))
+        .hasMessageContaining("gap between the pieces");
+  }
+
   @Test
   void double_shear_has_four_modes_and_doubles_the_side_ones() {
     LateralValue twofold = YieldLimit.doubleShear(HALF_INCH, fir(3.5, 0), fir(1.5, 0));
