@@ -16,6 +16,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.tables.PackRow;
 import org.scantling.tables.Yard;
 
 /**
@@ -146,9 +147,8 @@ class BuyingPropertyTest {
     for (BuyingLine line : lines) {
       int inAPack =
           built.tables().packs().rows().stream()
-              .filter(each -> each.words().equals(line.unit()))
               .filter(each -> line.item().contains(name(each.id(), built)))
-              .mapToInt(each -> each.count())
+              .flatMap(each -> inAPack(each, line.unit()).stream())
               .findFirst()
               .orElse(1);
       if (line.section().equals("fixings")) {
@@ -158,6 +158,14 @@ class BuyingPropertyTest {
       }
     }
     assertThat(lines).extracting(BuyingLine::item).doesNotHaveDuplicates();
+  }
+
+  /** How many are in a pack of that name, wherever it is sold. */
+  private static Optional<Integer> inAPack(PackRow row, String unit) {
+    if (row.metricWords().equals(unit)) {
+      return Optional.of(row.metricCount());
+    }
+    return row.words().equals(unit) ? Optional.of(row.count()) : Optional.empty();
   }
 
   private static String name(String id, Built built) {
