@@ -23,7 +23,7 @@ public record Material(
     double unitWeightPcf) {
 
   /** Design values for a load of that duration. */
-  AdjustedValues lasting(double loadDurationFactor) {
+  public AdjustedValues lasting(double loadDurationFactor) {
     return AdjustedValues.of(reference, adjustments.lasting(loadDurationFactor));
   }
 

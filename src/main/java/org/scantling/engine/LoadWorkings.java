@@ -17,7 +17,10 @@ import org.scantling.tables.ExposureRow;
 import org.scantling.tables.SizeRow;
 import org.scantling.timber.Rectangle;
 
-/** How the loads behind the checks of the finished answers were worked, for going over by hand. */
+/**
+ * How the loads behind the checks of the finished answers were worked, and what the timber is
+ * allowed, for going over by hand.
+ */
 final class LoadWorkings {
   private final Job job;
   private final Bench bench;
@@ -43,6 +46,7 @@ final class LoadWorkings {
       list.addAll(post());
     }
     list.addAll(new TopWorkings(bench, steps).list());
+    list.addAll(new StressWorkings(bench, steps).list());
     return list;
   }
 

@@ -97,7 +97,9 @@ final class EngineerWhy {
                         voice.formula(each) + " [" + voice.source(each.source()) + "]"))
             .toList();
     if (!steps.isEmpty()) {
-      page.heading("Working of the loads, wind at strength level").items(steps);
+      page.heading(
+              "Working of the loads, wind at strength level, and of what the timber is allowed")
+          .items(steps);
     }
   }
 

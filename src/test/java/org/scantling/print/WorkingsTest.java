@@ -60,6 +60,24 @@ class WorkingsTest {
   }
 
   @Test
+  void what_a_post_is_allowed_in_bending_is_what_its_check_is_held_against() {
+    proposed()
+        .forEach(
+            each -> {
+              Checked bending =
+                  each.checks().stream()
+                      .filter(check -> check.id().equals("post.bending"))
+                      .findFirst()
+                      .orElseThrow();
+              double lastingPsi =
+                  step(each, "stress.bending.post").findFirst().orElseThrow().result().amount();
+              assertThat(bending.check().capacity())
+                  .as(each.title())
+                  .isCloseTo(lastingPsi * bending.loadDurationFactor(), within(1e-6));
+            });
+  }
+
+  @Test
   void an_official_finds_every_factor_area_and_height_behind_the_post() {
     String page = why("windy-hill", Question.POST_SIZE);
     assertThat(page)
