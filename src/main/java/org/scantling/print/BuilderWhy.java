@@ -70,7 +70,10 @@ final class BuilderWhy {
   }
 
   private void causes(Page page, Decision decision) {
-    List<String> causes = drivers.of(decision).stream().map(voice::driver).toList();
+    List<String> causes =
+        drivers.of(decision).stream()
+            .map(each -> voice.driver(each, drivers.worked(decision)))
+            .toList();
     if (decision.changed() && !causes.isEmpty()) {
       String order = drivers.ranked(decision) ? ", most first: " : ": ";
       page.paragraph("Different here and behind it" + order + String.join("; ", causes) + ".");

@@ -54,7 +54,10 @@ final class ClientWhy {
 
   private String because(Decision decision) {
     String sentence = voice.sentence(decision.governing(), decision);
-    List<String> causes = drivers.of(decision).stream().map(voice::driver).toList();
+    List<String> causes =
+        drivers.of(decision).stream()
+            .map(each -> voice.driver(each, drivers.worked(decision)))
+            .toList();
     return decision.changed() && !causes.isEmpty()
         ? sentence + " What is different here: " + Sentence.phrases(causes) + "."
         : sentence;

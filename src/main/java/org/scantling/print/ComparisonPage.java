@@ -108,6 +108,9 @@ final class ComparisonPage {
     List<Block.Item> why = new ArrayList<>();
     List<String> given = new ArrayList<>();
     List<String> following = new ArrayList<>();
+    if (lengths() > 1) {
+      given.add("length of the walk");
+    }
     for (SubjectRow row : comparison.rows()) {
       if (comparison.differs(row)) {
         if (row.given() && asked(row)) {
@@ -128,6 +131,16 @@ final class ComparisonPage {
     if (!why.isEmpty()) {
       page.heading("Why they differ").items(why);
     }
+  }
+
+  /** How many lengths of walk are compared; the walk itself is asked of no rule. */
+  private long lengths() {
+    return comparison.columns().stream()
+        .map(column -> column.proposal().result())
+        .filter(Result.Proposed.class::isInstance)
+        .map(result -> ((Result.Proposed) result).structure().geometry().lengthIn())
+        .distinct()
+        .count();
   }
 
   private boolean asked(SubjectRow row) {

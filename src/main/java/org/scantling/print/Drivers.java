@@ -69,6 +69,11 @@ final class Drivers {
     return decision.movers().size() > 1;
   }
 
+  /** True where the causes were worked out, and not only read. */
+  boolean worked(Decision decision) {
+    return !decision.movers().isEmpty();
+  }
+
   /** A changed answer itself, or the changed ones from which it follows. */
   private List<Decision> named(Decision decision) {
     if (row(decision).driver()) {

@@ -121,10 +121,9 @@ final class TurningSentences {
   /** Where a structure begins, for a site that has none today. */
   String begins(Reach reach, Reach.End end) {
     String phrase = phrase(reach.demand(), value(reach.demand(), end.beyond()));
-    return "There is a structure "
-        + (end.beyond() instanceof Outcome.Word ? "" : end.up() ? "from " : "down from ")
-        + phrase
-        + ".";
+    return end.beyond() instanceof Outcome.Word
+        ? "There is a structure " + phrase + "."
+        : "There is a structure with " + phrase + (end.up() ? " or more." : " or less.");
   }
 
   /** A choice that comes back: every stretch of it. */

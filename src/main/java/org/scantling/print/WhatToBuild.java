@@ -75,7 +75,20 @@ final class WhatToBuild {
         + (brackets()
             ? ""
             : " Of each post " + inches(footings.depthIn()) + " stands in the ground.")
+        + cutOtherwise()
         + tooLong();
+  }
+
+  /** Posts are told from the ground and braces from bolt to bolt; the saw wants them otherwise. */
+  private String cutOtherwise() {
+    List<String> otherwise = new ArrayList<>();
+    if (brackets()) {
+      otherwise.add("the posts shorter by what the brackets hold them up");
+    }
+    if (count("brace") > 0) {
+      otherwise.add("the braces longer by what laps past their joints");
+    }
+    return otherwise.isEmpty() ? "" : " The cut list has " + Sentence.list(otherwise) + ".";
   }
 
   /** A piece that no yard sells is not kept quiet about. */

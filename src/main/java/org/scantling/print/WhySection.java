@@ -95,7 +95,10 @@ final class WhySection {
   }
 
   private String causes(Decision decision) {
-    List<String> causes = drivers.of(decision).stream().map(voice::cause).toList();
+    List<String> causes =
+        drivers.of(decision).stream()
+            .map(each -> voice.cause(each, drivers.worked(decision)))
+            .toList();
     String order = drivers.ranked(decision) ? ", most first: " : ": ";
     return causes.isEmpty() ? "" : " Changed and behind it" + order + Sentence.list(causes) + ".";
   }

@@ -135,6 +135,8 @@ final class Blanks {
               .flatMap(d -> d.base().map(base -> voice.say(d.question(), base)));
       case "rounded" ->
           decision.filter(d -> rounded(d)).map(d -> voice.say(d.question(), d.proposed()));
+      case "lowered" ->
+          decision.filter(d -> lowered(d)).map(d -> voice.say(d.question(), d.proposed()));
       case "governs" -> reason.governing() ? Optional.of("") : Optional.empty();
       default -> Optional.empty();
     };
@@ -145,6 +147,24 @@ final class Blanks {
     return reason.governing()
         && decision.proposed() instanceof Outcome.Amount amount
         && amount.measure().amount() - wished() > SEEN_IN;
+  }
+
+  /** True where rounding made the governing number a smaller one, as far as the reader can see. */
+  private boolean lowered(Decision decision) {
+    return reason.governing()
+        && decision.proposed() instanceof Outcome.Amount amount
+        && amount.measure().amount() < highest()
+        && !number("number", decision.question(), highest())
+            .equals(Optional.of(voice.say(decision.question(), decision.proposed())));
+  }
+
+  /** The number that was not to be passed or was wished for, or none that anything is less than. */
+  private double highest() {
+    Finding finding = reason.finding();
+    if (finding instanceof Finding.AtMost most) {
+      return most.number();
+    }
+    return finding instanceof Finding.PreferNumber wish ? wish.number() : Double.NEGATIVE_INFINITY;
   }
 
   /** The number that was to be reached, or none that anything is greater than. */

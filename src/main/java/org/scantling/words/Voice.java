@@ -241,8 +241,12 @@ public final class Voice {
     return words.options().find("plain", question.id(), Reader.BUILDER);
   }
 
-  /** How a changed answer is told as a cause. */
-  public String driver(Decision decision) {
+  /**
+   * How a changed answer is told as a cause.
+   *
+   * @param worked true where its share was worked out, so that what explains it is so
+   */
+  public String driver(Decision decision, boolean worked) {
     SubjectRow row = words.subjects().row(decision.question());
     String now = say(decision.question(), decision.proposed());
     String then = decision.base().map(base -> say(decision.question(), base)).orElse("none");
@@ -250,12 +254,17 @@ public final class Voice {
         reader == Reader.CLIENT
             ? row.phrase().of(now) + " instead of " + then
             : row.builder() + " " + now + ", was " + then;
-    return change + remark(row);
+    return change + (worked ? remark(row) : "");
   }
 
-  /** The name of a changed answer that is a cause, with what explains it. */
-  public String cause(Decision decision) {
-    return label(decision.question()) + remark(words.subjects().row(decision.question()));
+  /**
+   * The name of a changed answer that is a cause, with what explains it.
+   *
+   * @param worked true where its share was worked out, so that what explains it is so
+   */
+  public String cause(Decision decision, boolean worked) {
+    SubjectRow row = words.subjects().row(decision.question());
+    return label(decision.question()) + (worked ? remark(row) : "");
   }
 
   private static String remark(SubjectRow row) {
