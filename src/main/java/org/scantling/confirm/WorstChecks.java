@@ -16,7 +16,7 @@ final class WorstChecks {
   private final String role;
   private final Function<String, Source> sources;
   private final Limits limits;
-  private final Map<String, Checked> worst = new LinkedHashMap<>();
+  private final Map<String, Worked> worst = new LinkedHashMap<>();
 
   WorstChecks(String role, Limits limits, Function<String, Source> sources) {
     this.role = role;
@@ -36,15 +36,30 @@ final class WorstChecks {
 
   private void add(
       String name, LoadCombination combination, double duration, Check check, Unit unit) {
-    Checked before = worst.get(name);
+    Worked before = worst.get(name);
     if (before == null || check.ratio() > before.check().ratio()) {
-      String id = role + "." + name;
-      worst.put(
-          name, new Checked(id, role, combination.id(), duration, check, unit, sources.apply(id)));
+      worst.put(name, new Worked(combination, duration, check, unit));
     }
   }
 
   List<Checked> list() {
-    return new ArrayList<>(worst.values());
+    List<Checked> list = new ArrayList<>(worst.size());
+    worst.forEach((name, each) -> list.add(checked(role + "." + name, each)));
+    return list;
   }
+
+  private Checked checked(String id, Worked each) {
+    return new Checked(
+        id,
+        role,
+        each.combination().id(),
+        each.durationRatio(),
+        each.check(),
+        each.unit(),
+        sources.apply(id));
+  }
+
+  /** One check under one combination; named and given its source only once it is the worst. */
+  private record Worked(
+      LoadCombination combination, double durationRatio, Check check, Unit unit) {}
 }

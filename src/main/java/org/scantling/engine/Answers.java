@@ -12,22 +12,18 @@ import org.scantling.reasons.Question;
 final class Answers {
   private static final Consumer<Question> NOBODY = question -> {};
 
-  private final Map<Question, Answer> byQuestion;
+  private final EnumMap<Question, Answer> byQuestion;
   private final Consumer<Question> watcher;
 
-  private Answers(Map<Question, Answer> byQuestion, Consumer<Question> watcher) {
+  private Answers(EnumMap<Question, Answer> byQuestion, Consumer<Question> watcher) {
     this.byQuestion = byQuestion;
     this.watcher = watcher;
   }
 
   static Answers of(Map<Question, Answer> answers) {
-    return new Answers(unchanging(answers), NOBODY);
-  }
-
-  private static Map<Question, Answer> unchanging(Map<Question, Answer> answers) {
-    return answers.isEmpty()
-        ? Collections.emptyMap()
-        : Collections.unmodifiableMap(new EnumMap<>(answers));
+    EnumMap<Question, Answer> own = new EnumMap<>(Question.class);
+    own.putAll(answers);
+    return new Answers(own, NOBODY);
   }
 
   /** The same answers, which tell of every question that is looked up in them. */
@@ -37,11 +33,9 @@ final class Answers {
 
   /** The answer that is given here is nobody's to be told of when it is looked up. */
   Answers with(Answer answer) {
-    Map<Question, Answer> more = new EnumMap<>(Question.class);
-    more.putAll(byQuestion);
+    EnumMap<Question, Answer> more = byQuestion.clone();
     more.put(answer.question(), answer);
-    return new Answers(
-        unchanging(more), watcher == NOBODY ? NOBODY : allBut(answer.question(), watcher));
+    return new Answers(more, watcher == NOBODY ? NOBODY : allBut(answer.question(), watcher));
   }
 
   private static Consumer<Question> allBut(Question given, Consumer<Question> watcher) {
@@ -76,7 +70,7 @@ final class Answers {
 
   /** All of them, which tells no watcher. */
   Iterable<Answer> all() {
-    return byQuestion.values();
+    return Collections.unmodifiableCollection(byQuestion.values());
   }
 
   private Answer look(Question question) {

@@ -13,7 +13,7 @@ import org.scantling.quantity.Require;
  * @param depthIn d, embedment, in, above zero
  */
 public record EmbeddedPost(LateralLoad push, double depthIn) {
-  private static final int HALVINGS = 60;
+  private static final int MOST_STEPS = 50;
 
   public EmbeddedPost {
     Require.positive("embedment", depthIn, "in");
@@ -55,19 +55,28 @@ public record EmbeddedPost(LateralLoad push, double depthIn) {
     return depthIn * (4 * h + 3 * depthIn) / (2 * (3 * h + 2 * depthIn));
   }
 
-  /** Depth of the greatest bending, where the soil has taken the whole push, in. */
+  /**
+   * Depth of the greatest bending, where the soil has taken the whole push, in. It does not depend
+   * on how hard the push is.
+   *
+   * <p>Shear falls from P at the ground to its lowest where the post turns. Its curve bends one way
+   * above half that depth and the other way below, so Newton's steps that start there come to its
+   * root from one side.
+   */
   public double mostBentAtIn() {
-    double above = 0;
-    double below = turnsAtIn();
-    for (int i = 0; i < HALVINGS; i++) {
-      double middle = (above + below) / 2;
-      if (shearLb(middle) > 0) {
-        above = middle;
-      } else {
-        below = middle;
+    double h = push.heightIn() / depthIn;
+    double first = 12 * h + 9;
+    double second = 12 * h + 8;
+    double share = first / (3 * second);
+    for (int i = 0; i < MOST_STEPS; i++) {
+      double shear = 1 + share * share * (second * share - first);
+      double next = share - shear / (share * (3 * second * share - 2 * first));
+      if (Math.abs(next - share) <= Math.ulp(share)) {
+        break;
       }
+      share = next;
     }
-    return (above + below) / 2;
+    return share * depthIn;
   }
 
   /** The greatest bending moment of the post, lb-in; it lies below the ground. */

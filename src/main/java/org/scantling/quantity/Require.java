@@ -11,49 +11,65 @@ public final class Require {
 
   /** Above zero and finite. */
   public static double positive(String what, double value, String unit) {
-    return require(value > 0 && Double.isFinite(value), what, value, unit, "above zero and finite");
+    if (value > 0 && Double.isFinite(value)) {
+      return value;
+    }
+    throw refused(what, value, unit, "above zero and finite");
   }
 
   /** Zero or more, and finite. */
   public static double zeroOrMore(String what, double value, String unit) {
-    return require(
-        value >= 0 && Double.isFinite(value), what, value, unit, "zero or more and finite");
+    if (value >= 0 && Double.isFinite(value)) {
+      return value;
+    }
+    throw refused(what, value, unit, "zero or more and finite");
   }
 
   /** Any number that is one. */
   public static double finite(String what, double value, String unit) {
-    return require(Double.isFinite(value), what, value, unit, "finite");
+    if (Double.isFinite(value)) {
+      return value;
+    }
+    throw refused(what, value, unit, "finite");
   }
 
   /** From the least to the most, both allowed. */
   public static double within(String what, double value, String unit, double least, double most) {
-    return require(
-        value >= least && value <= most, what, value, unit, "from " + least + " to " + most);
+    if (value >= least && value <= most) {
+      return value;
+    }
+    throw refused(what, value, unit, "from " + least + " to " + most);
   }
 
   /** A part of a whole, from 0 to 1. */
   public static double share(String what, double value) {
-    return require(value >= 0 && value <= 1, what, value, "", "between 0 and 1");
+    if (value >= 0 && value <= 1) {
+      return value;
+    }
+    throw refused(what, value, "", "between 0 and 1");
   }
 
   /** Below a limit, which itself is not allowed. */
   public static double below(String what, double value, String unit, double limit) {
-    return require(value < limit, what, value, unit, "below " + limit);
+    if (value < limit) {
+      return value;
+    }
+    throw refused(what, value, unit, "below " + limit);
   }
 
   /** Not more than another quantity in the same unit, which the refusal names. */
   public static double atMost(
       String what, double value, String unit, String limitName, double limit) {
-    String most = "at most the " + limitName + ", " + measured(limit, unit);
-    return require(value <= limit, what, value, unit, most);
+    if (value <= limit) {
+      return value;
+    }
+    throw refused(what, value, unit, "at most the " + limitName + ", " + measured(limit, unit));
   }
 
-  private static double require(
-      boolean holds, String what, double value, String unit, String must) {
-    if (!holds) {
-      throw new IllegalArgumentException(what + " " + measured(value, unit) + " must be " + must);
-    }
-    return value;
+  /** Put into words only where something is refused: to write a number out takes its time. */
+  private static IllegalArgumentException refused(
+      String what, double value, String unit, String must) {
+    return new IllegalArgumentException(what + " " + measured(value, unit) + " must be " + must);
   }
 
   private static String measured(double value, String unit) {

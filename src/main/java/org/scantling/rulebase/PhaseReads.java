@@ -2,6 +2,8 @@ package org.scantling.rulebase;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.drools.model.Condition;
 import org.drools.model.Constraint;
 import org.drools.model.Model;
@@ -21,13 +23,12 @@ import org.scantling.reasons.Fact;
  */
 final class PhaseReads {
   private final List<Reading> readings = new ArrayList<>();
+  private final Map<Class<?>, List<Reading>> byKind = new ConcurrentHashMap<>();
 
   /** One pattern: the kind of fact it takes, and what it asks of that fact alone. */
   private record Reading(Class<?> type, List<Predicate1<Object>> alone) {
+    /** Of a fact of its kind. */
     boolean takes(Fact fact) {
-      if (!type.isInstance(fact)) {
-        return false;
-      }
       for (Predicate1<Object> condition : alone) {
         if (!holds(condition, fact)) {
           return false;
@@ -55,12 +56,16 @@ final class PhaseReads {
   }
 
   boolean reads(Fact fact) {
-    for (Reading reading : readings) {
+    for (Reading reading : byKind.computeIfAbsent(fact.getClass(), this::ofKind)) {
       if (reading.takes(fact)) {
         return true;
       }
     }
     return false;
+  }
+
+  private List<Reading> ofKind(Class<?> kind) {
+    return readings.stream().filter(each -> each.type().isAssignableFrom(kind)).toList();
   }
 
   private void read(Condition condition, Rule rule) {

@@ -55,6 +55,7 @@ class EmbeddedPostTest {
     assertThat(post.greatestMomentInLb()).isGreaterThan(forceLb * heightIn);
     assertThat(post.greatestShearLb()).isGreaterThanOrEqualTo(forceLb);
     assertThat(post.mostBentAtIn()).isBetween(0.0, post.turnsAtIn());
+    assertThat(post.shearLb(post.mostBentAtIn())).isCloseTo(0, within(forceLb * 1e-12));
   }
 
   @Test
