@@ -40,16 +40,17 @@ final class Assembly {
 
   Proposal proposal() {
     boolean done = pass.broken().isEmpty();
+    boolean worked = done && telling == Telling.WHOLE;
     return new Proposal(
         job.site().title(),
         job.site().base().title(),
         done ? new Proposal.Result.Proposed(structure()) : refusal(),
         decisions(),
-        done ? pass.confirmation().checks() : List.of(),
+        worked ? pass.confirmation().checks() : List.of(),
         cautions(),
         assumptions,
         pass.yardstick(),
-        done && telling == Telling.WHOLE ? workings() : List.of(),
+        worked ? workings() : List.of(),
         StatedFacts.of(job.facts(), assumptions));
   }
 

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Candidate;
 import org.scantling.reasons.Checked;
@@ -25,10 +26,17 @@ final class Desk {
   private final Bench bench;
   private final List<Fact> facts = new ArrayList<>();
   private final Map<Question, List<String>> options = new EnumMap<>(Question.class);
+  private final Telling telling;
+  private final LeftOut leftOut = new LeftOut();
 
-  Desk(Job job, Answers answers, Phase phase) {
+  /**
+   * @param telling where it is only the answers, sizes and joints are laid out from the smallest up
+   *     to the first whose checks pass, and no further
+   */
+  Desk(Job job, Answers answers, Phase phase, Telling telling) {
     this.job = job;
     this.answers = answers;
+    this.telling = telling;
     this.bench = job.bench(answers);
     this.works = new Works(job, bench);
     facts.addAll(works.facts(phase));
@@ -41,6 +49,11 @@ final class Desk {
 
   List<String> options(Question question) {
     return options.getOrDefault(question, List.of());
+  }
+
+  /** The larger sizes and stronger joints that were not laid out. */
+  LeftOut leftOut() {
+    return leftOut;
   }
 
   /** The questions of a phase that this structure has at all. */
@@ -98,31 +111,64 @@ final class Desk {
 
   private void joints(Question question) {
     JointBench joints = new JointBench(bench);
-    List<String> ways = new ArrayList<>();
-    for (JointRow row : job.tables().joints().rows()) {
-      if (row.question() == question && row.fits(answers.option(HEADER_STYLE))) {
-        ways.add(row.id());
-        facts.add(new Candidate.Plain(question, row.id()));
-        for (Checked checked : joints.checks(row)) {
-          facts.add(new OptionCheck(question, row.id(), checked));
-        }
-      }
-    }
-    options.put(question, ways);
+    String style = answers.option(HEADER_STYLE);
+    List<String> ways =
+        job.tables().joints().rows().stream()
+            .filter(row -> row.question() == question && row.fits(style))
+            .map(JointRow::id)
+            .toList();
+    upTo(question, ways, way -> joint(question, way, joints));
+  }
+
+  /** Lays one joint out; true where all its checks pass. */
+  private boolean joint(Question question, String way, JointBench joints) {
+    facts.add(new Candidate.Plain(question, way));
+    return checked(question, way, joints.checks(job.tables().joints().row(way)));
   }
 
   private void sizes(Question question) {
-    List<String> offered = tried(question);
-    for (String option : offered) {
-      facts.add(job.stock().candidate(question, option));
-      if (bench.material(option).isEmpty()) {
-        facts.add(new Candidate.Ungraded(question, option));
-      }
-      for (Checked checked : bench.checks(question, option)) {
-        facts.add(new OptionCheck(question, option, checked));
-      }
+    upTo(question, tried(question), option -> size(question, option));
+  }
+
+  /** Lays one size out; true where all its checks pass. */
+  private boolean size(Question question, String option) {
+    facts.add(job.stock().candidate(question, option));
+    boolean graded = bench.material(option).isPresent();
+    if (!graded) {
+      facts.add(new Candidate.Ungraded(question, option));
     }
-    options.put(question, offered);
+    return checked(question, option, bench.checks(question, option)) && graded;
+  }
+
+  private boolean checked(Question question, String option, List<Checked> checks) {
+    boolean passes = true;
+    for (Checked checked : checks) {
+      facts.add(new OptionCheck(question, option, checked));
+      passes &= checked.check().passes(job.tables().check(checked.id()).limitRatio());
+    }
+    return passes;
+  }
+
+  /**
+   * Lays options out from the smallest up to the one answered so far, and on to the first that
+   * passes; all of them where somebody reads what the rules say of each.
+   *
+   * @param layOut true of an option whose checks pass
+   */
+  private void upTo(Question question, List<String> offered, Predicate<String> layOut) {
+    int largest = offered.size() - 1;
+    int least = telling == Telling.WHOLE ? largest : soFar(question, offered);
+    int last = 0;
+    while (last <= largest && (!layOut.test(offered.get(last)) || last < least)) {
+      last++;
+    }
+    List<String> laidOut = offered.subList(0, Math.min(last, largest) + 1);
+    options.put(question, laidOut);
+    leftOut.add(question, offered, laidOut.size());
+  }
+
+  private int soFar(Question question, List<String> offered) {
+    return answers.find(question).map(each -> offered.indexOf(each.option())).orElse(0);
   }
 
   /** Every size that the yard sells, or the one that is given. */

@@ -79,7 +79,7 @@ public final class Engine {
 
   /**
    * The same for a search that reads only what is answered and why: without the causes of changes,
-   * and without the base's record where no rule may read it.
+   * checks and cautions, and without the base's record where no rule may read it.
    */
   Proposal answer(Site site, List<String> assumptions, Ledger ledger) {
     return propose(site, assumptions, ledger, Telling.ANSWERS);
@@ -91,7 +91,7 @@ public final class Engine {
       job = job.withRecord(recordMeanwhile(site, ledger));
     }
     job = job.withTrials(trials(job));
-    Sheets sheets = sheets(job);
+    Sheets sheets = sheets(job, telling);
     List<DeadEnd> deadEnds = new ArrayList<>();
     Pass first = settle(job, sheets, deadEnds);
     Pass last = first;
@@ -99,7 +99,7 @@ public final class Engine {
     while (true) {
       boolean ended = last.broken().isEmpty() || last.refused();
       if (ended || !last.answered(BAYS)) {
-        return new Assembly(job, ended ? last : first, assumptions, telling).proposal();
+        return told(job, ended ? last : first, assumptions, telling).proposal();
       }
       DeadEnd end = deadEnd(last);
       if (deadEnds.contains(end)) {
@@ -127,8 +127,14 @@ public final class Engine {
         new Job(site, tables, ledger)
             .withRecord(recordMeanwhile(site, ledger))
             .withDesign(design.completedBy(site.base(), unsaid));
-    return new Assembly(job, settle(job), assumptions, Telling.WHOLE)
-        .review(design.title(), unsaid);
+    return told(job, settle(job), assumptions, Telling.WHOLE).review(design.title(), unsaid);
+  }
+
+  private static Assembly told(Job job, Pass pass, List<String> assumptions, Telling telling) {
+    if (telling == Telling.WHOLE) {
+      pass.caution();
+    }
+    return new Assembly(job, pass, assumptions, telling);
   }
 
   /** What of a design cannot be put together, or not worked out in the timber of the site. */
@@ -185,7 +191,7 @@ public final class Engine {
     }
     for (int bays : job.bayCounts()) {
       Job only = job.withBays(bays);
-      Pass pass = settle(only);
+      Pass pass = settle(only, sheets(only, Telling.ANSWERS), List.of());
       if (pass.broken().isEmpty()) {
         trials.add(new Parts(only, pass.answers()).trial());
       }
@@ -194,7 +200,7 @@ public final class Engine {
   }
 
   private Pass settle(Job job) {
-    return settle(job, sheets(job), List.of());
+    return settle(job, sheets(job, Telling.WHOLE), List.of());
   }
 
   /**
@@ -220,8 +226,8 @@ public final class Engine {
     throw new RuleBaseFault("the answers still change after " + MOST_PASSES + " passes");
   }
 
-  private Sheets sheets(Job job) {
-    return new Sheets(rules, allowed, rows, job);
+  private Sheets sheets(Job job, Telling telling) {
+    return new Sheets(rules, allowed, rows, job, telling);
   }
 
   private static DeadEnd deadEnd(Pass pass) {

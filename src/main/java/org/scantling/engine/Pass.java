@@ -26,7 +26,6 @@ import org.scantling.rulebase.Fired;
 final class Pass {
   private final Job job;
   private final Sheets sheets;
-  private final Answers start;
   private final Pass before;
   private final List<DeadEnd> deadEnds;
   private final Map<Question, Verdict.Answered> verdicts = new EnumMap<>(Question.class);
@@ -45,24 +44,30 @@ final class Pass {
   Pass(Job job, Sheets sheets, Answers start, Pass before, List<DeadEnd> deadEnds) {
     this.job = job;
     this.sheets = sheets;
-    this.start = start;
     this.answers = start;
     this.before = before;
     this.deadEnds = deadEnds;
     this.easing = new Easing(job);
   }
 
+  /** Answers every question, as far as there are answers. */
   void run() {
     for (Phase phase : Phase.values()) {
-      if (phase == Phase.CAUTIONS && !answers.equals(start)) {
-        // Cautions answer nothing: they are for the pass in which nothing changes any more.
-        return;
+      if (phase != Phase.CAUTIONS && broken().isEmpty()) {
+        run(phase);
       }
-      run(phase);
-      if (broken != null || refusal != null) {
-        cautionOfAnyWork();
-        return;
-      }
+    }
+  }
+
+  /**
+   * Collects the cautions, which answer nothing: for the pass in which nothing changes any more,
+   * and for somebody who reads them.
+   */
+  void caution() {
+    if (broken().isEmpty()) {
+      run(Phase.CAUTIONS);
+    } else {
+      cautionOfAnyWork();
     }
   }
 

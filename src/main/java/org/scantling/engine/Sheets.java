@@ -27,18 +27,21 @@ final class Sheets {
   private final Predicate<String> allowed;
   private final CommonRows rows;
   private final Job job;
+  private final Telling telling;
   private final Map<Phase, List<Fact>> ofTheJob = new EnumMap<>(Phase.class);
   private final Map<Phase, Deque<Sheet>> kept = new EnumMap<>(Phase.class);
 
   /**
    * @param allowed the rules that may fire, by id
    * @param rows the table rows that any phase may read
+   * @param telling how much of what the rules find somebody reads
    */
-  Sheets(RuleBase rules, Predicate<String> allowed, CommonRows rows, Job job) {
+  Sheets(RuleBase rules, Predicate<String> allowed, CommonRows rows, Job job, Telling telling) {
     this.rules = rules;
     this.allowed = allowed;
     this.rows = rows;
     this.job = job;
+    this.telling = telling;
   }
 
   /**
@@ -62,8 +65,15 @@ final class Sheets {
   }
 
   private Sheet work(Phase phase, List<Fact> read, Answers answers) {
+    Sheet sheet = work(phase, read, answers, telling);
+    return sheet.desk().leftOut().missed(sheet.fired())
+        ? work(phase, read, answers, Telling.WHOLE)
+        : sheet;
+  }
+
+  private Sheet work(Phase phase, List<Fact> read, Answers answers, Telling telling) {
     Set<Question> looked = EnumSet.noneOf(Question.class);
-    Desk desk = new Desk(job, answers.watched(looked::add), phase);
+    Desk desk = new Desk(job, answers.watched(looked::add), phase, telling);
     return new Sheet(desk, read, answers, looked, fired(phase, read, desk));
   }
 

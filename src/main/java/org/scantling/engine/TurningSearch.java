@@ -43,17 +43,23 @@ public final class TurningSearch {
     Set<Question> asked = Collections.unmodifiableSet(EnumSet.copyOf(questions));
     List<DemandRow> rows = tables.demands().rows().stream().filter(DemandRow::limits).toList();
     // Demands have nothing to do with each other, so each core may take one; the order stays.
+    // What one core has worked out for a demand, it finds again for the next.
+    ThreadLocal<Ledger> own = ThreadLocal.withInitial(() -> new Ledger(Ledger.Keeps.MANY_RUNS));
     List<Reach> reaches =
-        Cores.map(rows, row -> reach(row, today, site, assumptions, asked)).stream()
+        Cores.map(rows, row -> reach(row, today, site, assumptions, asked, own.get())).stream()
             .flatMap(Optional::stream)
             .toList();
     return new TurningPoints(today, asked, reaches);
   }
 
   private Optional<Reach> reach(
-      DemandRow row, Proposal today, Site site, List<String> assumptions, Set<Question> asked) {
+      DemandRow row,
+      Proposal today,
+      Site site,
+      List<String> assumptions,
+      Set<Question> asked,
+      Ledger ledger) {
     Demand demand = Demand.of(row.id());
-    Ledger ledger = new Ledger(Ledger.Keeps.MANY_RUNS);
     SiteDemand at = new SiteDemand(demand);
     Site from = demand == Demand.BAY ? inItsBays(site, today) : site;
     return new DemandScales(tables)

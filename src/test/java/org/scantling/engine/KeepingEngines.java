@@ -10,6 +10,7 @@ import org.scantling.tables.Tables;
 public final class KeepingEngines {
   private final Engine engine;
   private final Ledger shared = new Ledger(Ledger.Keeps.MANY_RUNS);
+  private final Ledger searched = new Ledger(Ledger.Keeps.MANY_RUNS);
 
   public KeepingEngines(RuleBase rules, Tables tables) {
     this.engine = new Engine(rules, tables);
@@ -22,6 +23,11 @@ public final class KeepingEngines {
 
   public Proposal oneRun(Site site) {
     return engine.propose(site, List.of());
+  }
+
+  /** What a search is answered, which has no reader, with what all its earlier sites have left. */
+  public Proposal answers(Site site) {
+    return engine.answer(site, List.of(), searched);
   }
 
   /** With what all earlier sites have left. */

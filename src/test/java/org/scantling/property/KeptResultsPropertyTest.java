@@ -9,6 +9,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.scantling.engine.KeepingEngines;
+import org.scantling.reasons.Decision;
 import org.scantling.reasons.Proposal;
 
 /**
@@ -40,5 +41,28 @@ class KeptResultsPropertyTest {
     assertThat(ENGINES.oneRun(wish.over(House.herbGarden()))).isEqualTo(anew);
     assertThat(ENGINES.manyRuns(wish.over(House.herbGarden()))).isEqualTo(anew);
     assertThat(ENGINES.manyRuns(wish.over(House.herbGarden()))).isEqualTo(anew);
+    sameAnswers(anew, ENGINES.answers(wish.over(House.herbGarden())));
+  }
+
+  /**
+   * A search lays out no more sizes and joints than it needs; it answers the same for the same
+   * reason, and only does not tell of larger ones that would not do either.
+   */
+  private static void sameAnswers(Proposal told, Proposal answered) {
+    assertThat(answered.proposed()).isEqualTo(told.proposed());
+    if (!told.proposed()) {
+      assertThat(answered.result()).isEqualTo(told.result());
+    }
+    assertThat(answered.decisions()).hasSameSizeAs(told.decisions());
+    assertThat(told.decisions())
+        .zipSatisfy(answered.decisions(), KeptResultsPropertyTest::sameAnswer);
+  }
+
+  private static void sameAnswer(Decision told, Decision answered) {
+    assertThat(answered.question()).isEqualTo(told.question());
+    assertThat(answered.proposed()).isEqualTo(told.proposed());
+    assertThat(answered.reasons()).isEqualTo(told.reasons());
+    int smaller = answered.rejected().size();
+    assertThat(answered.rejected()).isEqualTo(told.rejected().subList(0, smaller));
   }
 }
