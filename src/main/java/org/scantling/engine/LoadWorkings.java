@@ -46,7 +46,10 @@ final class LoadWorkings {
       list.addAll(post());
     }
     list.addAll(new TopWorkings(bench, steps).list());
+    list.addAll(new BeamLoadWorkings(bench, steps).list());
     list.addAll(new StressWorkings(bench, steps).list());
+    list.addAll(BeamWorkings.crossbeam(bench, steps).list());
+    list.addAll(BeamWorkings.header(bench, steps).list());
     return list;
   }
 

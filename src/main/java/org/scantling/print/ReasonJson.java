@@ -67,6 +67,7 @@ final class ReasonJson {
     for (Working working : workings) {
       ObjectNode node = nodes.addObject();
       node.put("id", working.id());
+      node.put("part", voice.part(working));
       node.put("what", voice.worked(working));
       measure(node, working.result());
       ArrayNode inputs = node.putArray("inputs");
