@@ -10,6 +10,8 @@ public enum BeamAsk {
   SHEAR("shear"),
   /** Pressure on its seat. */
   SEAT("bearing"),
+  /** Load on a post. */
+  SUPPORT("support"),
   /** Sag of a span in the end. */
   SPAN_SAG("deflection-total"),
   /** Sag of a tail in the end. */

@@ -104,6 +104,9 @@ final class BeamChecks {
 
   private double ratio(BeamAsk ask, BeamCase each, Material material) {
     String id = seating.role() + "." + ask.check();
+    if (ask == BeamAsk.SUPPORT) {
+      return BeamDemand.of(each.all()).seatLb();
+    }
     WorstChecks worst = new WorstChecks(seating.role(), limits, sources);
     if (ask == BeamAsk.SPAN_SAG || ask == BeamAsk.TAIL_SAG) {
       sags(worst, List.of(each), material);

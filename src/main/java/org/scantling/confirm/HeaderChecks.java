@@ -125,6 +125,14 @@ public final class HeaderChecks {
     return new BeamStory(parts, material.onePly());
   }
 
+  /** Which loads press hardest on a post, all boards of the header together. */
+  public BeamStory storyOnPosts(Material material) {
+    List<BeamChecks> parts = new ArrayList<>();
+    parts.add(whole());
+    pieces.ifPresent(each -> parts.add(each.longest()));
+    return new BeamStory(parts, material);
+  }
+
   private BeamChecks whole() {
     Geometry.Headers headers = geometry.headers();
     BeamChecks.Seating seating =

@@ -50,6 +50,11 @@ final class HeaderPieces {
     return checks;
   }
 
+  /** The longest piece looked at. */
+  BeamChecks longest() {
+    return new BeamChecks(loaded(mostBays()), seating(mostBays()), limits, sources);
+  }
+
   /** The pieces of one bay and of two. */
   List<BeamChecks> parts() {
     List<BeamChecks> parts = new ArrayList<>();

@@ -4,6 +4,7 @@ import static org.scantling.engine.WorkingSteps.pounds;
 import static org.scantling.reasons.Question.CROSSBEAM_SIZE;
 import static org.scantling.reasons.Question.FLAT_SNOW;
 import static org.scantling.reasons.Question.HEADER_SIZE;
+import static org.scantling.reasons.Question.POST_SIZE;
 import static org.scantling.reasons.Question.SNOW_SHARE;
 import static org.scantling.reasons.Question.VINE;
 
@@ -45,9 +46,18 @@ final class BeamLoadWorkings {
 
   /** Of a pair one board is checked, with its own weight alone. */
   static BeamBurden.Each onHeader(Bench bench) {
+    return onHeader(bench, bench.timber(HEADER_SIZE).onePly());
+  }
+
+  /** On a post all boards of the header weigh. */
+  static BeamBurden.Each onPosts(Bench bench) {
+    return onHeader(bench, bench.timber(HEADER_SIZE));
+  }
+
+  private static BeamBurden.Each onHeader(Bench bench, Material header) {
     HeaderLoad each = bench.headers().eachCrossbeam();
     return new BeamBurden.Each(
-        bench.timber(HEADER_SIZE).onePly().weightLbPerIn(),
+        header.weightLbPerIn(),
         each.deadLb(),
         each.vinesLb(),
         each.liveLb(),
@@ -75,6 +85,10 @@ final class BeamLoadWorkings {
     list.add(strip("press", line.press(), pressure(top.windDownPsf())));
     list.add(strip("lift", line.lift(), pressure(top.windUpPsf())));
     list.add(own("header.own", bench.timber(HEADER_SIZE).onePly()));
+    if (bench.timber(HEADER_SIZE).plies() > 1) {
+      list.add(own("header.own-pair", bench.timber(HEADER_SIZE)));
+    }
+    list.add(own("post.own", bench.timber(POST_SIZE)));
     list.add(half("dead", line.dead(), point.dead()));
     list.add(half("vines", line.vines(), point.vines()));
     list.add(half("live", line.live(), point.live()));

@@ -4,6 +4,7 @@ import static org.scantling.engine.BeamStatics.moment;
 import static org.scantling.engine.WorkingSteps.pounds;
 import static org.scantling.reasons.Question.CROSSBEAM_SIZE;
 import static org.scantling.reasons.Question.HEADER_SIZE;
+import static org.scantling.reasons.Question.POST_SIZE;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -33,12 +34,19 @@ final class BeamWorkings {
   private final WorkingSteps steps;
   private final Question question;
   private final String member;
+  private final String page;
   private final BeamStory story;
   private final BeamBurden.Each each;
   private final BeamStresses stresses;
 
   private BeamWorkings(
-      Bench bench, WorkingSteps steps, Question question, BeamStory story, BeamBurden.Each each) {
+      Bench bench,
+      WorkingSteps steps,
+      Question question,
+      String page,
+      BeamStory story,
+      BeamBurden.Each each) {
+    this.page = page;
     this.bench = bench;
     this.steps = steps;
     this.question = question;
@@ -48,12 +56,30 @@ final class BeamWorkings {
     this.stresses = new BeamStresses(bench, story.material());
   }
 
+  /** What the header presses on the post that carries most, told with the post. */
+  static List<Working> onPost(Bench bench, WorkingSteps steps, Checked check) {
+    Material material = bench.timber(HEADER_SIZE);
+    BeamWorkings on =
+        new BeamWorkings(
+            bench,
+            steps,
+            HEADER_SIZE,
+            POST_SIZE.subject(),
+            bench.headers().storyOnPosts(material),
+            BeamLoadWorkings.onPosts(bench));
+    return on.story
+        .hardest(BeamAsk.SUPPORT, LoadCombination.of(check.combination()))
+        .map(scene -> on.carried(on.new Task(check.id(), scene)))
+        .orElse(List.of());
+  }
+
   static BeamWorkings crossbeam(Bench bench, WorkingSteps steps) {
     Material material = bench.timber(CROSSBEAM_SIZE);
     return new BeamWorkings(
         bench,
         steps,
         CROSSBEAM_SIZE,
+        CROSSBEAM_SIZE.subject(),
         bench.crossbeams().story(material),
         BeamLoadWorkings.onCrossbeam(bench));
   }
@@ -64,6 +90,7 @@ final class BeamWorkings {
         bench,
         steps,
         HEADER_SIZE,
+        HEADER_SIZE.subject(),
         bench.headers().story(material),
         BeamLoadWorkings.onHeader(bench));
   }
@@ -94,7 +121,7 @@ final class BeamWorkings {
                 case SHEAR -> sheared(task);
                 case SEAT -> pressed(task);
                 case SPAN_SAG -> new BeamSag(task).list();
-                case TAIL_SAG -> List.of();
+                case SUPPORT, TAIL_SAG -> List.of();
               };
             });
   }
@@ -164,7 +191,7 @@ final class BeamWorkings {
     private Working of(String id, Measure result, Evidence evidence) {
       Evidence all =
           evidence
-              .and("member", member)
+              .and("member", page)
               .and("check", check)
               .and("combination", combination().id());
       boolean piece = onPosts() && scene.leftTailIn() == 0;
@@ -240,19 +267,28 @@ final class BeamWorkings {
   }
 
   private List<Working> pressed(Task task) {
-    BeamScene scene = task.scene();
+    BeamStatics statics = task.under(Part.ALL);
+    double reactionLb = mostPressed(statics, task.scene());
+    List<Working> list = new ArrayList<>(statics.lines());
+    list.addAll(stresses.bearing(task, pounds(reactionLb)));
+    return list;
+  }
+
+  private List<Working> carried(Task task) {
+    BeamStatics statics = task.under(Part.ALL);
+    mostPressed(statics, task.scene());
+    return statics.lines();
+  }
+
+  private static double mostPressed(BeamStatics statics, BeamScene scene) {
     int most = 0;
     for (int support = 1; support < scene.beam().supportCount(); support++) {
       if (scene.all().reactionLb(support) > scene.all().reactionLb(most) + NEAR_IN) {
         most = support;
       }
     }
-    BeamStatics statics = task.under(Part.ALL);
     statics.moments(about(scene, most));
-    double reactionLb = statics.reaction(most);
-    List<Working> list = new ArrayList<>(statics.lines());
-    list.addAll(stresses.bearing(task, pounds(reactionLb)));
-    return list;
+    return statics.reaction(most);
   }
 
   private static Set<Integer> about(BeamScene scene, int support) {

@@ -57,7 +57,8 @@ final class ByHand {
     }
 
     boolean meets(Range other) {
-      return least <= other.most && other.least <= most;
+      double slack = 1e-9 * Math.abs(most);
+      return least <= other.most + slack && other.least <= most + slack;
     }
 
     double spread() {

@@ -79,7 +79,8 @@ class WorkingsTest {
           "tail", "span", "arm", "beyond", "stands", "far-off", "spaces", "passed", "post", "other",
           "first-factor", "dead-factor", "vine-factor", "live-factor", "snow-factor",
           "wind-factor", "lift-factor", "factor", "rows", "reach", "seat", "left-depth", "creep",
-          "pieces", "groundRatio", "flat", "rest", "tabled", "first-post", "last-post", "person");
+          "pieces", "groundRatio", "flat", "rest", "tabled", "first-post", "last-post", "person",
+          "straight", "offset", "lengths");
 
   @Test
   void every_number_that_goes_in_is_found_on_the_page() {
@@ -129,7 +130,9 @@ class WorkingsTest {
           Map.entry("beam.shear-allowed", false),
           Map.entry("beam.bearing", true),
           Map.entry("beam.bearing-allowed", false),
-          Map.entry("beam.sag", true));
+          Map.entry("beam.sag", true),
+          Map.entry("post.combined.combined", true),
+          Map.entry("post.combined.combined-both", true));
 
   @Test
   void what_a_step_ends_in_is_the_demand_or_the_capacity_of_its_check() {
