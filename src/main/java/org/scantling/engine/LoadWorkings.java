@@ -50,9 +50,10 @@ final class LoadWorkings {
     list.addAll(new StressWorkings(bench, steps).list());
     list.addAll(BeamWorkings.crossbeam(bench, steps).list());
     list.addAll(BeamWorkings.header(bench, steps).list());
-    if (!bench.onBrackets()) {
-      list.addAll(new PostWorkings(bench, steps).list());
-    }
+    list.addAll(
+        bench.onBrackets()
+            ? BracedWorkings.of(bench, steps)
+            : new PostWorkings(bench, steps).list());
     return list;
   }
 

@@ -171,7 +171,7 @@ final class PostWorkings {
               scene,
               "cross-bending",
               psi(crossPsi(scene)),
-              Evidence.saw("moment", BeamStatics.moment(scene.crossMomentInLb()))
+              Evidence.saw("solved", BeamStatics.moment(scene.crossMomentInLb()))
                   .and("breadth", breadth)));
       list.add(
           step(

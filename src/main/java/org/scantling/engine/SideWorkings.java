@@ -59,6 +59,9 @@ final class SideWorkings {
     list.add(pressure());
     list.add(timber());
     list.addAll(across ? sides() : ends());
+    if (bench.onBrackets()) {
+      return list;
+    }
     list.add(
         step(
             "moment",
