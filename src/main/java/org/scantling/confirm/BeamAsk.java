@@ -12,6 +12,8 @@ public enum BeamAsk {
   SEAT("bearing"),
   /** Load on a post. */
   SUPPORT("support"),
+  /** Lift off a post. */
+  LIFT("lift"),
   /** Sag of a span in the end. */
   SPAN_SAG("deflection-total"),
   /** Sag of a tail in the end. */

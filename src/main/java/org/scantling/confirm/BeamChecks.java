@@ -1,5 +1,6 @@
 package org.scantling.confirm;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -106,6 +107,10 @@ final class BeamChecks {
     String id = seating.role() + "." + ask.check();
     if (ask == BeamAsk.SUPPORT) {
       return BeamDemand.of(each.all()).seatLb();
+    }
+    if (ask == BeamAsk.LIFT) {
+      double[] reactionsLb = each.all().reactionsLb();
+      return Math.max(0, -Arrays.stream(reactionsLb).min().orElse(0));
     }
     WorstChecks worst = new WorstChecks(seating.role(), limits, sources);
     if (ask == BeamAsk.SPAN_SAG || ask == BeamAsk.TAIL_SAG) {

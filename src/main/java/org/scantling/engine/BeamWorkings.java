@@ -4,7 +4,6 @@ import static org.scantling.engine.BeamStatics.moment;
 import static org.scantling.engine.WorkingSteps.pounds;
 import static org.scantling.reasons.Question.CROSSBEAM_SIZE;
 import static org.scantling.reasons.Question.HEADER_SIZE;
-import static org.scantling.reasons.Question.POST_SIZE;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -58,18 +57,33 @@ final class BeamWorkings {
 
   /** What the header presses on the post that carries most, told with the post. */
   static List<Working> onPost(Bench bench, WorkingSteps steps, Checked check) {
+    return borne(bench, steps, check, BeamAsk.SUPPORT);
+  }
+
+  /** The same, told with the footing. */
+  static List<Working> onFoot(Bench bench, WorkingSteps steps, Checked check) {
+    return borne(bench, steps, check, BeamAsk.SUPPORT);
+  }
+
+  /** Where the wind lifts the header off its posts most, told with the footing. */
+  static List<Working> liftsFoot(Bench bench, WorkingSteps steps, Checked check) {
+    return borne(bench, steps, check, BeamAsk.LIFT);
+  }
+
+  private static List<Working> borne(
+      Bench bench, WorkingSteps steps, Checked check, BeamAsk ask) {
     Material material = bench.timber(HEADER_SIZE);
     BeamWorkings on =
         new BeamWorkings(
             bench,
             steps,
             HEADER_SIZE,
-            POST_SIZE.subject(),
+            check.role(),
             bench.headers().storyOnPosts(material),
             BeamLoadWorkings.onPosts(bench));
     return on.story
-        .hardest(BeamAsk.SUPPORT, LoadCombination.of(check.combination()))
-        .map(scene -> on.carried(on.new Task(check.id(), scene)))
+        .hardest(ask, LoadCombination.of(check.combination()))
+        .map(scene -> on.carried(on.new Task(check.id(), scene), ask))
         .orElse(List.of());
   }
 
@@ -121,7 +135,7 @@ final class BeamWorkings {
                 case SHEAR -> sheared(task);
                 case SEAT -> pressed(task);
                 case SPAN_SAG -> new BeamSag(task).list();
-                case SUPPORT, TAIL_SAG -> List.of();
+                case SUPPORT, LIFT, TAIL_SAG -> List.of();
               };
             });
   }
@@ -268,22 +282,26 @@ final class BeamWorkings {
 
   private List<Working> pressed(Task task) {
     BeamStatics statics = task.under(Part.ALL);
-    double reactionLb = mostPressed(statics, task.scene());
+    double reactionLb = borne(statics, task.scene(), 1);
     List<Working> list = new ArrayList<>(statics.lines());
     list.addAll(stresses.bearing(task, pounds(reactionLb)));
     return list;
   }
 
-  private List<Working> carried(Task task) {
+  private List<Working> carried(Task task, BeamAsk ask) {
     BeamStatics statics = task.under(Part.ALL);
-    mostPressed(statics, task.scene());
+    borne(statics, task.scene(), ask == BeamAsk.LIFT ? -1 : 1);
     return statics.lines();
   }
 
-  private static double mostPressed(BeamStatics statics, BeamScene scene) {
+  /**
+   * @param side 1 for the support that is pressed most, -1 for the one that is lifted most
+   */
+  private static double borne(BeamStatics statics, BeamScene scene, int side) {
     int most = 0;
     for (int support = 1; support < scene.beam().supportCount(); support++) {
-      if (scene.all().reactionLb(support) > scene.all().reactionLb(most) + NEAR_IN) {
+      double moreLb = scene.all().reactionLb(support) - scene.all().reactionLb(most);
+      if (side * moreLb > NEAR_IN) {
         most = support;
       }
     }

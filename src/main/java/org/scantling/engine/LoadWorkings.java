@@ -50,6 +50,9 @@ final class LoadWorkings {
     list.addAll(new StressWorkings(bench, steps).list());
     list.addAll(BeamWorkings.crossbeam(bench, steps).list());
     list.addAll(BeamWorkings.header(bench, steps).list());
+    if (bench.upright()) {
+      list.addAll(new FootingWorkings(bench, steps).list());
+    }
     list.addAll(
         bench.onBrackets()
             ? BracedWorkings.of(bench, steps)

@@ -229,7 +229,8 @@ public final class Voice {
 
   private String input(Evidence.Seen seen, WorkingNumbers numbers) {
     if (seen instanceof Evidence.Seen.Amount amount) {
-      return numbers.say(amount.measure());
+      String said = numbers.say(amount.measure());
+      return amount.measure().amount() < 0 ? "(" + said + ")" : said;
     }
     return switch (seen.name()) {
       case "vine" -> word("criteria.vine", word(seen));

@@ -13,7 +13,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.scantling.quantity.Inches;
 import org.scantling.quantity.Measure;
+import org.scantling.quantity.Unit;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
@@ -70,7 +72,8 @@ class WorkingsTest {
   /** Numbers that are measured on the drawing, stated by the site or read in a table. */
   private static final Set<String> GIVEN =
       Set.of(
-          "solved", "height", "lowest", "gradient", "alpha", "topographicFactor", "directionalityFactor", "elevationFactor", "speed", "gust", "cf", "least", "fill", "drag", "open", "at", "headers", "ends", "posts", "rails", "pickets", "crossbeams", "length", "share", "count", "postCount", "ground", "exposureFactor", "thermalFactor", "importanceFactor", "breadth", "depth", "spacing", "timber", "coefficient", "solidity", "less", "weight", "reference", "wet", "heat", "size", "flat-use", "incising", "repetitive", "duration", "unbraced", "tail", "span", "arm", "beyond", "stands", "far-off", "spaces", "passed", "post", "other", "first-factor", "dead-factor", "vine-factor", "live-factor", "snow-factor", "wind-factor", "lift-factor", "factor", "rows", "reach", "seat", "left-depth", "creep", "pieces", "groundRatio", "flat", "rest", "tabled", "first-post", "last-post", "person", "straight", "offset", "lengths", "number", "critical", "others", "below", "leg", "lift");
+          "solved", "lateral", "increase", "counted", "push-height", "hole", "soil-pressure",
+          "soil-weight", "concrete-weight", "grip", "lifted", "height", "lowest", "gradient", "alpha", "topographicFactor", "directionalityFactor", "elevationFactor", "speed", "gust", "cf", "least", "fill", "drag", "open", "at", "headers", "ends", "posts", "rails", "pickets", "crossbeams", "length", "share", "count", "postCount", "ground", "exposureFactor", "thermalFactor", "importanceFactor", "breadth", "depth", "spacing", "timber", "coefficient", "solidity", "less", "weight", "reference", "wet", "heat", "size", "flat-use", "incising", "repetitive", "duration", "unbraced", "tail", "span", "arm", "beyond", "stands", "far-off", "spaces", "passed", "post", "other", "first-factor", "dead-factor", "vine-factor", "live-factor", "snow-factor", "wind-factor", "lift-factor", "factor", "rows", "reach", "seat", "left-depth", "creep", "pieces", "groundRatio", "flat", "rest", "tabled", "first-post", "last-post", "person", "straight", "offset", "lengths", "number", "critical", "others", "below", "leg", "lift");
 
   @Test
   void every_number_that_goes_in_is_found_on_the_page() {
@@ -121,6 +124,11 @@ class WorkingsTest {
           Map.entry("beam.bearing", true),
           Map.entry("beam.bearing-allowed", false),
           Map.entry("beam.sag", true),
+          Map.entry("footing.depth", true),
+          Map.entry("footing.pressure", true),
+          Map.entry("footing.pressure-pier", true),
+          Map.entry("footing.hold", false),
+          Map.entry("footing.hold-grip", false),
           Map.entry("post.combined.combined", true),
           Map.entry("post.combined.combined-both", true));
 
@@ -133,7 +141,8 @@ class WorkingsTest {
         if (demand != null) {
           Checked check = check(proposal, working);
           double amount = demand ? check.check().demand() : check.check().capacity();
-          assertThat(working.result().amount())
+          double inFeet = working.result().unit() == Unit.FOOT ? Inches.PER_FOOT : 1;
+          assertThat(working.result().amount() * inFeet)
               .as(proposal.title() + ", " + working.id() + " of " + check.id())
               .isCloseTo(amount, within(1e-6 * Math.abs(amount) + 1e-9));
           compared++;
