@@ -33,9 +33,7 @@ final class Passing {
     return result;
   }
 
-  /**
-   * False where one person stands in for the live load; a person is checked for strength only.
-   */
+  /** False where one person stands in for the live load; a person is checked for strength only. */
   boolean spread() {
     return lying.personAtIn().isEmpty();
   }

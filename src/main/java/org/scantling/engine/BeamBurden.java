@@ -26,21 +26,20 @@ record BeamBurden(BeamScene scene, Part part, Each each) {
   }
 
   /**
-   * The loads before any factor: of a crossbeam by the inch, of a header what each crossbeam puts
-   * on it.
+   * The loads before any factor: on each inch of a crossbeam, or on a header those of each crossbeam.
    *
    * @param own weight of the beam itself by the inch where the loads are those of crossbeams
    * @param person one person, in pounds
    */
   record Each(
-      double own,
-      double dead,
-      double vines,
-      double live,
-      double snow,
-      double press,
-      double lift,
-      double person) {}
+      double ownLbPerIn,
+      double deadLb,
+      double vinesLb,
+      double liveLb,
+      double snowLb,
+      double pressLb,
+      double liftLb,
+      double personLb) {}
 
   int regions() {
     return lying().liveShares().size();
@@ -86,17 +85,17 @@ record BeamBurden(BeamScene scene, Part part, Each each) {
 
   /** What lies on a region: by the inch on a crossbeam, of each crossbeam on a header. */
   double on(int region) {
-    return dead() * each.dead()
-        + vines() * each.vines()
-        + live(region) * each.live()
-        + snow(region) * each.snow()
-        + press() * each.press()
-        - lift() * each.lift();
+    return dead() * each.deadLb()
+        + vines() * each.vinesLb()
+        + live(region) * each.liveLb()
+        + snow(region) * each.snowLb()
+        + press() * each.pressLb()
+        - lift() * each.liftLb();
   }
 
   /** The header's own weight by the inch. */
   double ownLbPerIn() {
-    return dead() * each.own();
+    return dead() * each.ownLbPerIn();
   }
 
   /** Where one person stands, from the left tip. */
@@ -105,7 +104,7 @@ record BeamBurden(BeamScene scene, Part part, Each each) {
   }
 
   double personLb() {
-    return person() * each.person();
+    return person() * each.personLb();
   }
 
   /** Regions that carry the same, in groups. */

@@ -18,7 +18,9 @@ import org.scantling.quantity.Unit;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Working;
 
-/** Own weight, climber, live load, snow and wind on one crossbeam, and what it hands to a header. */
+/**
+ * Own weight, climber, live load, snow and wind on one crossbeam, and what it hands to a header.
+ */
 final class BeamLoadWorkings {
   private final Bench bench;
   private final WorkingSteps steps;
@@ -79,22 +81,22 @@ final class BeamLoadWorkings {
             Evidence.saw("share", Measure.ratio(bench.answers().number(SNOW_SHARE)))
                 .and("flat", Measure.psf(bench.answers().number(FLAT_SNOW)))));
     list.add(own("crossbeam.own", bench.timber(CROSSBEAM_SIZE)));
-    list.add(strip("vines", line.vines(), vine(top.vinePsf())));
-    list.add(strip("live", line.live(), tabled(top.livePsf())));
-    list.add(strip("snow", line.snow(), pressure(top.snowPsf())));
-    list.add(strip("press", line.press(), pressure(top.windDownPsf())));
-    list.add(strip("lift", line.lift(), pressure(top.windUpPsf())));
+    list.add(strip("vines", line.vinesLb(), vine(top.vinePsf())));
+    list.add(strip("live", line.liveLb(), tabled(top.livePsf())));
+    list.add(strip("snow", line.snowLb(), pressure(top.snowPsf())));
+    list.add(strip("press", line.pressLb(), pressure(top.windDownPsf())));
+    list.add(strip("lift", line.liftLb(), pressure(top.windUpPsf())));
     list.add(own("header.own", bench.timber(HEADER_SIZE).onePly()));
     if (bench.timber(HEADER_SIZE).plies() > 1) {
       list.add(own("header.own-pair", bench.timber(HEADER_SIZE)));
     }
     list.add(own("post.own", bench.timber(POST_SIZE)));
-    list.add(half("dead", line.dead(), point.dead()));
-    list.add(half("vines", line.vines(), point.vines()));
-    list.add(half("live", line.live(), point.live()));
-    list.add(half("snow", line.snow(), point.snow()));
-    list.add(half("press", line.press(), point.press()));
-    list.add(half("lift", line.lift(), point.lift()));
+    list.add(half("dead", line.deadLb(), point.deadLb()));
+    list.add(half("vines", line.vinesLb(), point.vinesLb()));
+    list.add(half("live", line.liveLb(), point.liveLb()));
+    list.add(half("snow", line.snowLb(), point.snowLb()));
+    list.add(half("press", line.pressLb(), point.pressLb()));
+    list.add(half("lift", line.liftLb(), point.liftLb()));
     return list;
   }
 

@@ -69,7 +69,7 @@ final class BeamStatics {
           "weight",
           perInch(burden.ownLbPerIn()),
           Evidence.saw("factor", Measure.ratio(burden.dead()))
-              .and("own", perInch(burden.each().own())));
+              .and("own", perInch(burden.each().ownLbPerIn())));
     }
     burden.personAtIn().ifPresent(this::person);
   }
@@ -77,30 +77,28 @@ final class BeamStatics {
   private Evidence factored(int region) {
     Evidence evidence =
         Evidence.saw("dead-factor", Measure.ratio(burden.dead()))
-            .and("dead", task.load(burden.each().dead()));
-    evidence = some(evidence, "vine-factor", burden.vines(), "vines", burden.each().vines());
-    evidence = some(evidence, "live-factor", burden.live(region), "live", burden.each().live());
-    evidence = some(evidence, "snow-factor", burden.snow(region), "snow", burden.each().snow());
-    evidence = some(evidence, "wind-factor", burden.press(), "press", burden.each().press());
-    return some(evidence, "lift-factor", burden.lift(), "lift", burden.each().lift());
+            .and("dead", task.load(burden.each().deadLb()));
+    evidence = some(evidence, "vine-factor", burden.vines(), "vines", burden.each().vinesLb());
+    evidence = some(evidence, "live-factor", burden.live(region), "live", burden.each().liveLb());
+    evidence = some(evidence, "snow-factor", burden.snow(region), "snow", burden.each().snowLb());
+    evidence = some(evidence, "wind-factor", burden.press(), "press", burden.each().pressLb());
+    return some(evidence, "lift-factor", burden.lift(), "lift", burden.each().liftLb());
   }
 
   /** Live load, snow, or wind alone; the share on a region may be none. */
   private Evidence comesAndGoes(int region) {
     BeamBurden.Each each = burden.each();
     if (burden.lift() > 0) {
-      return first(-burden.lift(), each.lift());
+      return first(-burden.lift(), each.liftLb());
     }
     boolean snows = burden.combination().id().contains("S");
     boolean people = burden.combination().id().contains("Lr");
     if (!snows && !people) {
-      return first(burden.press(), each.press());
+      return first(burden.press(), each.pressLb());
     }
     Evidence evidence =
-        snows
-            ? first(burden.snow(region), each.snow())
-            : first(burden.live(region), each.live());
-    return some(evidence, "wind-factor", burden.press(), "press", each.press());
+        snows ? first(burden.snow(region), each.snowLb()) : first(burden.live(region), each.liveLb());
+    return some(evidence, "wind-factor", burden.press(), "press", each.pressLb());
   }
 
   private Evidence first(double factor, double load) {
@@ -108,9 +106,7 @@ final class BeamStatics {
   }
 
   private Evidence some(Evidence evidence, String factor, double by, String name, double load) {
-    return by > 0
-        ? evidence.and(factor, Measure.ratio(by)).and(name, task.load(load))
-        : evidence;
+    return by > 0 ? evidence.and(factor, Measure.ratio(by)).and(name, task.load(load)) : evidence;
   }
 
   private void person(double atIn) {
@@ -396,10 +392,7 @@ final class BeamStatics {
     boolean stands = person.isPresent() && person.getAsDouble() == supportIn;
     double sum = pointLb + first + second + (stands ? burden.personLb() : 0);
     return stands
-        ? add(
-            "reaction-person",
-            pounds(sum),
-            evidence.and("person", pounds(burden.personLb())))
+        ? add("reaction-person", pounds(sum), evidence.and("person", pounds(burden.personLb())))
         : add("reaction", pounds(sum), evidence);
   }
 
@@ -419,8 +412,7 @@ final class BeamStatics {
             .and("near", moment(over(span)));
     if (task.onPosts()) {
       int passed = passed(fromIn);
-      evidence =
-          evidence.and("post", Measure.count(span + 1)).and("passed", Measure.count(passed));
+      evidence = evidence.and("post", Measure.count(span + 1)).and("passed", Measure.count(passed));
       if (passed > 0) {
         double pointLb = burden.on(burden.region(span));
         sum -= pointLb * (passed * fromIn - task.spacingIn() * passed * (passed + 1) / 2);

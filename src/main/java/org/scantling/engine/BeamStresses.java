@@ -84,8 +84,7 @@ final class BeamStresses {
     return list;
   }
 
-  private List<Working> rolling(
-      BeamWorkings.Task task, BeamStability stability, double duration) {
+  private List<Working> rolling(BeamWorkings.Task task, BeamStability stability, double duration) {
     BeamScene scene = task.scene();
     Measure depth = Measure.inches(section.depthIn());
     Measure length = Measure.inches(stability.effectiveLengthIn());
@@ -109,7 +108,8 @@ final class BeamStresses {
                 .and("slenderness", Measure.ratio(stability.slendernessRatio()))
                 .and("star", psi(material.lasting(1).bendingStar().psi()))
                 .and("duration", Measure.ratio(duration))),
-        task.both("mean", Measure.ratio((1 + ratio) / 1.9), Evidence.saw("ratio", Measure.ratio(ratio))),
+        task.both(
+            "mean", Measure.ratio((1 + ratio) / 1.9), Evidence.saw("ratio", Measure.ratio(ratio))),
         task.both(
             "stability",
             Measure.ratio(stability.stabilityFactor()),
@@ -166,8 +166,7 @@ final class BeamStresses {
                 .and("breadth", Measure.inches(scene.contact().breadthIn()))
                 .and("seat", seat)));
     if (factor > 1) {
-      list.add(
-          task.both("bearing-factor", Measure.ratio(factor), Evidence.saw("seat", seat)));
+      list.add(task.both("bearing-factor", Measure.ratio(factor), Evidence.saw("seat", seat)));
     }
     list.add(
         task.both(

@@ -70,8 +70,7 @@ final class BeamWorkings {
     return borne(bench, steps, check, BeamAsk.LIFT);
   }
 
-  private static List<Working> borne(
-      Bench bench, WorkingSteps steps, Checked check, BeamAsk ask) {
+  private static List<Working> borne(Bench bench, WorkingSteps steps, Checked check, BeamAsk ask) {
     Material material = bench.timber(HEADER_SIZE);
     BeamWorkings on =
         new BeamWorkings(
@@ -204,15 +203,10 @@ final class BeamWorkings {
 
     private Working of(String id, Measure result, Evidence evidence) {
       Evidence all =
-          evidence
-              .and("member", page)
-              .and("check", check)
-              .and("combination", combination().id());
+          evidence.and("member", page).and("check", check).and("combination", combination().id());
       boolean piece = onPosts() && scene.leftTailIn() == 0;
       return steps.of(
-          id,
-          result,
-          piece ? all.and("pieces", Measure.count(scene.beam().spanCount())) : all);
+          id, result, piece ? all.and("pieces", Measure.count(scene.beam().spanCount())) : all);
     }
 
     LoadCombination combination() {

@@ -135,9 +135,7 @@ final class BracedWorkings {
       add(
           "most",
           moment(footLb * atIn - line * atIn * atIn / 2),
-          Evidence.saw("foot", foot)
-              .and("at", Measure.inches(atIn))
-              .and("line", perInch(line)));
+          Evidence.saw("foot", foot).and("at", Measure.inches(atIn)).and("line", perInch(line)));
     }
     double sideLb =
         (footLb * scene.heightIn() - line * scene.heightIn() * scene.heightIn() / 2)

@@ -107,16 +107,15 @@ final class FootingWorkings {
     boolean sideways = Math.abs(across.resultantIn() - needed.load().heightIn()) < 1e-9;
     SidePush push = sideways ? across : bench.standing().along();
     String way = sideways ? "across" : "along";
-    Evidence both = Evidence.saw("top", pounds(push.topLb())).and("spread", pounds(push.spreadLb()));
+    Evidence both =
+        Evidence.saw("top", pounds(push.topLb())).and("spread", pounds(push.spreadLb()));
     return List.of(
         step(
             check,
             "push",
             pounds(needed.load().forceLb()),
             both.and("way", way)
-                .and(
-                    "factor",
-                    Measure.ratio(LoadCombination.UPLIFT.factor(LoadKind.WIND)))),
+                .and("factor", Measure.ratio(LoadCombination.UPLIFT.factor(LoadKind.WIND)))),
         step(
             check,
             "height",
@@ -148,7 +147,12 @@ final class FootingWorkings {
                   .and("depth", feet(depthIn))));
       evidence = evidence.and("own", Measure.psf(ownPsf)).and("c", "");
     }
-    list.add(step(check, bench.onBrackets() ? "pressure-pier" : "pressure", Measure.psf(pressed.pressurePsf()), evidence));
+    list.add(
+        step(
+            check,
+            bench.onBrackets() ? "pressure-pier" : "pressure",
+            Measure.psf(pressed.pressurePsf()),
+            evidence));
     return list;
   }
 
@@ -184,8 +188,7 @@ final class FootingWorkings {
     }
     double factor = LoadCombination.of(check.combination()).factor(LoadKind.DEAD);
     double postLb = bench.onBrackets() ? 0 : bench.timber(POST_SIZE).weightLbPerIn() * heightIn;
-    Evidence hold =
-        Evidence.saw("lifted", pounds(upLb)).and("factor", Measure.ratio(factor));
+    Evidence hold = Evidence.saw("lifted", pounds(upLb)).and("factor", Measure.ratio(factor));
     if (postLb > 0) {
       list.add(
           step(

@@ -225,8 +225,6 @@ final class PostWorkings {
     return steps.of(
         "post.combined." + what,
         result,
-        evidence
-            .and("check", "post.combined")
-            .and("combination", scene.combination().id()));
+        evidence.and("check", "post.combined").and("combination", scene.combination().id()));
   }
 }

@@ -114,9 +114,7 @@ final class SideWorkings {
 
   /** Before the least that the standard wants. */
   private double plainPsf() {
-    return wind.rules().pressurePsf()
-        * wind.rules().lattice().gustFactor()
-        * side.cfFactor();
+    return wind.rules().pressurePsf() * wind.rules().lattice().gustFactor() * side.cfFactor();
   }
 
   /** The solidity is that of the frame with less timber where such a one would take more. */

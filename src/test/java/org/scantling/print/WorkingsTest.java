@@ -41,6 +41,23 @@ class WorkingsTest {
     assertThat(formulas.stream().flatMap(each -> wrong(each).stream())).isEmpty();
   }
 
+  @Test
+  void every_step_says_what_it_is_and_stands_under_a_heading() {
+    Voice voice = Demo.words().voice(Reader.ENGINEER, UnitSystem.METRIC);
+    Set<String> headings = new TreeSet<>();
+    proposed()
+        .flatMap(each -> each.workings().stream())
+        .forEach(
+            each -> {
+              assertThat(voice.worked(each)).doesNotContain("{");
+              headings.add(voice.part(each));
+            });
+    assertThat(headings)
+        .anyMatch(each -> each.startsWith("header.bending: "))
+        .anyMatch(each -> each.contains("a piece of 1 bay"))
+        .anyMatch(each -> each.startsWith("Post 2 on its bracket"));
+  }
+
   /** What a calculator makes of a line, where it is not what the line says. */
   private static Optional<String> wrong(String formula) {
     if (formula.startsWith("H = ") && formula.contains("; ")) {
@@ -52,8 +69,7 @@ class WorkingsTest {
     }
     try {
       ByHand.Range worked = ByHand.work(sides[sides.length - 2]);
-      ByHand.Range said =
-          ByHand.work(sides[sides.length - 1].replace(" on the whole outline", ""));
+      ByHand.Range said = ByHand.work(sides[sides.length - 1].replace(" on the whole outline", ""));
       boolean same = worked.meets(said);
       boolean sharp = worked.spread() <= SPREAD * Math.abs(said.middle()) + tiny(worked);
       return same && sharp
@@ -72,8 +88,103 @@ class WorkingsTest {
   /** Numbers that are measured on the drawing, stated by the site or read in a table. */
   private static final Set<String> GIVEN =
       Set.of(
-          "solved", "lateral", "increase", "counted", "push-height", "hole", "soil-pressure",
-          "soil-weight", "concrete-weight", "grip", "lifted", "height", "lowest", "gradient", "alpha", "topographicFactor", "directionalityFactor", "elevationFactor", "speed", "gust", "cf", "least", "fill", "drag", "open", "at", "headers", "ends", "posts", "rails", "pickets", "crossbeams", "length", "share", "count", "postCount", "ground", "exposureFactor", "thermalFactor", "importanceFactor", "breadth", "depth", "spacing", "timber", "coefficient", "solidity", "less", "weight", "reference", "wet", "heat", "size", "flat-use", "incising", "repetitive", "duration", "unbraced", "tail", "span", "arm", "beyond", "stands", "far-off", "spaces", "passed", "post", "other", "first-factor", "dead-factor", "vine-factor", "live-factor", "snow-factor", "wind-factor", "lift-factor", "factor", "rows", "reach", "seat", "left-depth", "creep", "pieces", "groundRatio", "flat", "rest", "tabled", "first-post", "last-post", "person", "straight", "offset", "lengths", "number", "critical", "others", "below", "leg", "lift");
+          "solved",
+          "lateral",
+          "increase",
+          "counted",
+          "push-height",
+          "hole",
+          "soil-pressure",
+          "soil-weight",
+          "concrete-weight",
+          "grip",
+          "lifted",
+          "height",
+          "lowest",
+          "gradient",
+          "alpha",
+          "topographicFactor",
+          "directionalityFactor",
+          "elevationFactor",
+          "speed",
+          "gust",
+          "cf",
+          "least",
+          "fill",
+          "drag",
+          "open",
+          "at",
+          "headers",
+          "ends",
+          "posts",
+          "rails",
+          "pickets",
+          "crossbeams",
+          "length",
+          "share",
+          "count",
+          "postCount",
+          "ground",
+          "exposureFactor",
+          "thermalFactor",
+          "importanceFactor",
+          "breadth",
+          "depth",
+          "spacing",
+          "timber",
+          "coefficient",
+          "solidity",
+          "less",
+          "weight",
+          "reference",
+          "wet",
+          "heat",
+          "size",
+          "flat-use",
+          "incising",
+          "repetitive",
+          "duration",
+          "unbraced",
+          "tail",
+          "span",
+          "arm",
+          "beyond",
+          "stands",
+          "far-off",
+          "spaces",
+          "passed",
+          "post",
+          "other",
+          "first-factor",
+          "dead-factor",
+          "vine-factor",
+          "live-factor",
+          "snow-factor",
+          "wind-factor",
+          "lift-factor",
+          "factor",
+          "rows",
+          "reach",
+          "seat",
+          "left-depth",
+          "creep",
+          "pieces",
+          "groundRatio",
+          "flat",
+          "rest",
+          "tabled",
+          "first-post",
+          "last-post",
+          "person",
+          "straight",
+          "offset",
+          "lengths",
+          "number",
+          "critical",
+          "others",
+          "below",
+          "leg",
+          "lift");
 
   @Test
   void every_number_that_goes_in_is_found_on_the_page() {
