@@ -97,7 +97,9 @@ final class BeamStatics {
       return first(burden.press(), each.pressLb());
     }
     Evidence evidence =
-        snows ? first(burden.snow(region), each.snowLb()) : first(burden.live(region), each.liveLb());
+        snows
+            ? first(burden.snow(region), each.snowLb())
+            : first(burden.live(region), each.liveLb());
     return some(evidence, "wind-factor", burden.press(), "press", each.pressLb());
   }
 
