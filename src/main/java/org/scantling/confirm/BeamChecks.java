@@ -1,9 +1,11 @@
 package org.scantling.confirm;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.scantling.loads.LoadCombination;
 import org.scantling.mechanics.BeamResult;
 import org.scantling.quantity.Check;
@@ -78,6 +80,49 @@ final class BeamChecks {
     demands.forEach((combination, demand) -> strength(worst, combination, demand, material));
     sags(worst, cases, material);
     return worst.list();
+  }
+
+  /** Every way in which the loads of a combination may lie, with how hard a check is worked. */
+  Stream<BeamScene> scenes(BeamAsk ask, LoadCombination combination, Material material) {
+    return loaded.cases(material.weightLbPerIn()).stream()
+        .filter(each -> each.combination() == combination)
+        .map(each -> scene(each, ratio(ask, each, material), material));
+  }
+
+  private BeamScene scene(BeamCase each, double ratio, Material material) {
+    return new BeamScene(
+        loaded.beam(),
+        each.passing().lying(),
+        each.all(),
+        each.permanent(),
+        each.passing().result(),
+        seating.under(material.whole().breadthIn()),
+        material.whole().depthIn() - seating.notchIn() - seating.sunkIn(),
+        seating.notchIn(),
+        seating.unbracedIn(),
+        ratio);
+  }
+
+  private double ratio(BeamAsk ask, BeamCase each, Material material) {
+    String id = seating.role() + "." + ask.check();
+    if (ask == BeamAsk.SUPPORT) {
+      return BeamDemand.of(each.all()).seatLb();
+    }
+    if (ask == BeamAsk.LIFT) {
+      double[] reactionsLb = each.all().reactionsLb();
+      return Math.max(0, -Arrays.stream(reactionsLb).min().orElse(0));
+    }
+    WorstChecks worst = new WorstChecks(seating.role(), limits, sources);
+    if (ask == BeamAsk.SPAN_SAG || ask == BeamAsk.TAIL_SAG) {
+      sags(worst, List.of(each), material);
+    } else {
+      strength(worst, each.combination(), BeamDemand.of(each.all()), material);
+    }
+    return worst.list().stream()
+        .filter(check -> check.id().equals(id))
+        .mapToDouble(check -> check.check().ratio())
+        .findFirst()
+        .orElse(0);
   }
 
   private void strength(

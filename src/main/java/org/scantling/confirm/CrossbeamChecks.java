@@ -56,6 +56,11 @@ public final class CrossbeamChecks {
     return checks.of(material);
   }
 
+  /** Which loads work each check hardest. */
+  public BeamStory story(Material material) {
+    return new BeamStory(List.of(checks), material);
+  }
+
   /** Paired headers are thin: the inner board of the pair takes the crossbeam. */
   private double seatIn() {
     return geometry.headers().breadthIn();

@@ -112,6 +112,28 @@ public final class HeaderChecks {
    * alone.
    */
   public List<Checked> of(Material material) {
+    List<Checked> checks = new ArrayList<>(whole().of(material.onePly()));
+    pieces.ifPresent(each -> checks.addAll(each.of(material)));
+    return checks;
+  }
+
+  /** Which loads work each check hardest, in one board of a pair. */
+  public BeamStory story(Material material) {
+    List<BeamChecks> parts = new ArrayList<>();
+    parts.add(whole());
+    pieces.ifPresent(each -> parts.addAll(each.parts()));
+    return new BeamStory(parts, material.onePly());
+  }
+
+  /** Which loads press hardest on a post, all boards of the header together. */
+  public BeamStory storyOnPosts(Material material) {
+    List<BeamChecks> parts = new ArrayList<>();
+    parts.add(whole());
+    pieces.ifPresent(each -> parts.add(each.longest()));
+    return new BeamStory(parts, material);
+  }
+
+  private BeamChecks whole() {
     Geometry.Headers headers = geometry.headers();
     BeamChecks.Seating seating =
         new BeamChecks.Seating(
@@ -123,10 +145,7 @@ public final class HeaderChecks {
             !headers.paired(),
             geometry.headerTailIn(),
             geometry.plan().bayIn());
-    List<Checked> checks =
-        new ArrayList<>(new BeamChecks(loaded, seating, limits, sources).of(material.onePly()));
-    pieces.ifPresent(each -> checks.addAll(each.of(material)));
-    return checks;
+    return new BeamChecks(loaded, seating, limits, sources);
   }
 
   /**
@@ -157,7 +176,7 @@ public final class HeaderChecks {
   }
 
   /** What one crossbeam puts on this header. */
-  HeaderLoad eachCrossbeam() {
+  public HeaderLoad eachCrossbeam() {
     return each;
   }
 

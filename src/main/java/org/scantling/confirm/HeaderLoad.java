@@ -13,7 +13,7 @@ import org.scantling.design.Geometry;
  * @param windUpLb wind lifting, strength level, positive
  * @param personLb one person at the worst place of that crossbeam
  */
-record HeaderLoad(
+public record HeaderLoad(
     double deadLb,
     double vinesLb,
     double liveLb,

@@ -46,11 +46,22 @@ final class HeaderPieces {
   /** Every check of that stock size; of a pair one board is checked for the whole. */
   List<Checked> of(Material material) {
     List<Checked> checks = new ArrayList<>();
-    for (int bays = 1; bays <= mostBays(); bays++) {
-      checks.addAll(
-          new BeamChecks(loaded(bays), seating(bays), limits, sources).of(material.onePly()));
-    }
+    parts().forEach(part -> checks.addAll(part.of(material.onePly())));
     return checks;
+  }
+
+  /** The longest piece looked at. */
+  BeamChecks longest() {
+    return new BeamChecks(loaded(mostBays()), seating(mostBays()), limits, sources);
+  }
+
+  /** The pieces of one bay and of two. */
+  List<BeamChecks> parts() {
+    List<BeamChecks> parts = new ArrayList<>();
+    for (int bays = 1; bays <= mostBays(); bays++) {
+      parts.add(new BeamChecks(loaded(bays), seating(bays), limits, sources));
+    }
+    return parts;
   }
 
   /** What the end of a piece presses on its half of a post, or lifts off it: of one bay alone. */

@@ -23,13 +23,27 @@ final class LoadedBeam {
   private final BeamResult vines;
   private final BeamResult windDown;
   private final BeamResult windUp;
-  private final List<BeamResult> live;
+  private final List<Pattern> live;
   private final List<BeamResult> people;
-  private final List<BeamResult> snow;
+  private final List<Double> peopleAtIn;
+  private final List<Pattern> snow;
   private final List<Passing> passing = new ArrayList<>();
+
+  /**
+   * One way a load may lie.
+   *
+   * @param shares of the load on each overhang and span
+   */
+  private record Pattern(List<Double> shares, BeamResult result) {
+    static Pattern of(List<Double> shares, List<BeamResult> bySpan) {
+      double[] factors = shares.stream().mapToDouble(each -> each).toArray();
+      return new Pattern(shares, BeamResult.combine(bySpan, factors));
+    }
+  }
 
   LoadedBeam(ContinuousBeam beam, BeamLoads loads) {
     this.beam = beam;
+    this.peopleAtIn = loads.people().stream().map(LoadedBeam::placeIn).toList();
     List<List<BeamLoad>> cases = new ArrayList<>();
     cases.add(List.of(beam.everywhere(1)));
     cases.add(loads.dead());
@@ -102,19 +116,30 @@ final class LoadedBeam {
     return passing.combination() == LoadCombination.UPLIFT;
   }
 
+  private static double placeIn(BeamLoad person) {
+    return person instanceof BeamLoad.Point point ? point.atIn() : 0;
+  }
+
   private void addPassing(LoadCombination combination) {
     double windFactor = combination.factor(LoadKind.WIND);
     double liveFactor = combination.factor(LoadKind.ROOF_LIVE);
     double snowFactor = combination.factor(LoadKind.SNOW);
+    Lying none = Lying.none(combination, live.get(0).shares().size());
     if (combination == LoadCombination.UPLIFT) {
-      add(combination, BeamResult.combine(List.of(windUp), windFactor), true);
+      add(none, BeamResult.combine(List.of(windUp), windFactor));
     } else if (liveFactor > 0) {
-      live.forEach(pattern -> add(combination, withWind(windFactor, pattern, liveFactor), true));
-      people.forEach(person -> add(combination, withWind(windFactor, person, liveFactor), false));
+      for (Pattern each : live) {
+        add(none.live(each.shares()), withWind(windFactor, each.result(), liveFactor));
+      }
+      for (int i = 0; i < people.size(); i++) {
+        add(none.person(peopleAtIn.get(i)), withWind(windFactor, people.get(i), liveFactor));
+      }
     } else if (snowFactor > 0) {
-      snow.forEach(pattern -> add(combination, withWind(windFactor, pattern, snowFactor), true));
+      for (Pattern each : snow) {
+        add(none.snow(each.shares()), withWind(windFactor, each.result(), snowFactor));
+      }
     } else {
-      add(combination, BeamResult.combine(List.of(windDown), windFactor), true);
+      add(none, BeamResult.combine(List.of(windDown), windFactor));
     }
   }
 
@@ -122,8 +147,8 @@ final class LoadedBeam {
     return BeamResult.combine(List.of(windDown, other), windFactor, factor);
   }
 
-  private void add(LoadCombination combination, BeamResult result, boolean spread) {
-    passing.add(new Passing(combination, beam, result, spread));
+  private void add(Lying lying, BeamResult result) {
+    passing.add(new Passing(lying, beam, result));
   }
 
   /**
@@ -131,28 +156,22 @@ final class LoadedBeam {
    * out of the span beside it, and people do not stand everywhere. Source: ASCE 7-16, 4.8.1, from
    * memory.
    */
-  private static List<BeamResult> alternating(List<BeamResult> bySpan) {
-    int count = bySpan.size();
-    double[] everywhere = new double[count];
-    double[] odd = new double[count];
-    double[] even = new double[count];
-    for (int i = 0; i < count; i++) {
-      everywhere[i] = 1;
-      odd[i] = i % 2;
-      even[i] = 1 - odd[i];
+  private static List<Pattern> alternating(List<BeamResult> bySpan) {
+    List<Double> everywhere = new ArrayList<>();
+    List<Double> odd = new ArrayList<>();
+    List<Double> even = new ArrayList<>();
+    for (int i = 0; i < bySpan.size(); i++) {
+      everywhere.add(1.0);
+      odd.add((double) (i % 2));
+      even.add((double) (1 - i % 2));
     }
     return List.of(
-        BeamResult.combine(bySpan, everywhere),
-        BeamResult.combine(bySpan, odd),
-        BeamResult.combine(bySpan, even));
+        Pattern.of(everywhere, bySpan), Pattern.of(odd, bySpan), Pattern.of(even, bySpan));
   }
 
-  private static List<BeamResult> patterns(List<BeamResult> bySpan) {
-    List<BeamResult> patterns = new ArrayList<>();
-    for (SnowPattern pattern : SnowPattern.forSpans(bySpan.size())) {
-      double[] factors = pattern.spanFactors().stream().mapToDouble(each -> each).toArray();
-      patterns.add(BeamResult.combine(bySpan, factors));
-    }
-    return patterns;
+  private static List<Pattern> patterns(List<BeamResult> bySpan) {
+    return SnowPattern.forSpans(bySpan.size()).stream()
+        .map(pattern -> Pattern.of(pattern.spanFactors(), bySpan))
+        .toList();
   }
 }

@@ -28,7 +28,7 @@ public record Material(
   }
 
   /** All plies as one section. */
-  Rectangle whole() {
+  public Rectangle whole() {
     return new Rectangle(plies * section.breadthIn(), section.depthIn());
   }
 
@@ -42,7 +42,8 @@ public record Material(
     return new Material(section, plies, reference, adjustments, 0);
   }
 
-  double weightLbPerIn() {
+  /** Weight of all plies. */
+  public double weightLbPerIn() {
     return whole().areaIn2() * unitWeightPcf / Inches.CUBIC_PER_CUBIC_FOOT;
   }
 }

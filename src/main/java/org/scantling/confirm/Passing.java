@@ -10,33 +10,32 @@ import org.scantling.mechanics.ContinuousBeam;
  * size first asks for it.
  */
 final class Passing {
-  private final LoadCombination combination;
+  private final Lying lying;
   private final ContinuousBeam beam;
   private final BeamResult result;
-  private final boolean spread;
   private Sags sags;
 
-  /**
-   * @param spread false where one person stands in for the live load; a person is checked for
-   *     strength only
-   */
-  Passing(LoadCombination combination, ContinuousBeam beam, BeamResult result, boolean spread) {
-    this.combination = combination;
+  Passing(Lying lying, ContinuousBeam beam, BeamResult result) {
+    this.lying = lying;
     this.beam = beam;
     this.result = result;
-    this.spread = spread;
+  }
+
+  Lying lying() {
+    return lying;
   }
 
   LoadCombination combination() {
-    return combination;
+    return lying.combination();
   }
 
   BeamResult result() {
     return result;
   }
 
+  /** False where one person stands in for the live load; a person is checked for strength only. */
   boolean spread() {
-    return spread;
+    return lying.personAtIn().isEmpty();
   }
 
   Sags sags() {

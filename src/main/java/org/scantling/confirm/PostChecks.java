@@ -1,9 +1,12 @@
 package org.scantling.confirm;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import org.scantling.loads.LoadCombination;
 import org.scantling.loads.LoadKind;
 import org.scantling.quantity.Check;
@@ -103,6 +106,40 @@ public final class PostChecks {
   /** The same post where the ground that holds it bends it harder than the push at the ground. */
   public PostChecks heldBy(PostInGround ground) {
     return new PostChecks(loads, standing, ground::bendingRatio, limits, sources);
+  }
+
+  /** The load and the push that work pressure and bending together hardest in a combination. */
+  public Optional<PostScene> hardest(Material material, LoadCombination combination) {
+    return loads.stream()
+        .filter(load -> load.combination() == combination)
+        .flatMap(
+            load ->
+                Stream.of(
+                    scene(load, material, standing.across()),
+                    scene(load, material, standing.along())))
+        .max(Comparator.comparingDouble(PostScene::ratio));
+  }
+
+  private PostScene scene(HeaderChecks.PostLoad load, Material material, SidePush push) {
+    LoadCombination combination = load.combination();
+    AdjustedValues values = material.lasting(limits.duration().of(combination));
+    Rectangle section = material.section();
+    double downLb = load.downLb() + material.weightLbPerIn() * push.heightIn();
+    return new PostScene(
+        combination,
+        section,
+        downLb,
+        combination.factor(LoadKind.WIND) * push.momentAtInLb(0) * below.applyAsDouble(push),
+        0,
+        push == standing.along(),
+        column(downLb, push.heightIn(), section, values),
+        push.heightIn(),
+        limits.cantileverFactor(),
+        limits.straightnessFactor(),
+        push.heightIn(),
+        stability(section, push, values),
+        limits.eccentricityShareRatio() * section.depthIn(),
+        values);
   }
 
   /** Every check of that stock size, each with its worst combination. */

@@ -257,7 +257,7 @@ final class Bench {
     return wind.get();
   }
 
-  private FootingWork.Foot foot() {
+  FootingWork.Foot foot() {
     SoilRow soil = tables.soil(answers.option(SOIL));
     return new FootingWork.Foot(
         onBrackets() || answers.option(FOOTING_BACKFILL).equals(WayOfBuilding.CONCRETE),

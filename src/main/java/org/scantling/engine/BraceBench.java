@@ -9,9 +9,12 @@ import org.scantling.confirm.BracedBeamChecks;
 import org.scantling.confirm.BracedChecks;
 import org.scantling.confirm.BracedPostChecks;
 import org.scantling.confirm.BracedRules;
+import org.scantling.confirm.BracedScene;
+import org.scantling.confirm.BracedStory;
 import org.scantling.confirm.BracedTimbers;
 import org.scantling.confirm.BracedWalk;
 import org.scantling.confirm.JointBraceChecks.Timber;
+import org.scantling.loads.LoadCombination;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Question;
 import org.scantling.tables.Tables;
@@ -82,6 +85,17 @@ final class BraceBench {
                     bench.timber(CROSSBEAM_SIZE),
                     brace,
                     answers.number(BRACE_LEG)));
+  }
+
+  /** The post that pressure and bending together work hardest in a combination. */
+  static Optional<BracedScene> hardestPost(Bench bench, LoadCombination combination) {
+    return bench
+        .braced()
+        .map(walk -> new BraceBench(bench, walk))
+        .flatMap(
+            braced ->
+                new BracedStory(braced.walk, bench.standing(), bench.limits(), braced.rules())
+                    .hardest(combination));
   }
 
   private List<Checked> checks(Question question) {

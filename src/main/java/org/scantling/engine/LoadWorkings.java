@@ -46,7 +46,17 @@ final class LoadWorkings {
       list.addAll(post());
     }
     list.addAll(new TopWorkings(bench, steps).list());
+    list.addAll(new BeamLoadWorkings(bench, steps).list());
     list.addAll(new StressWorkings(bench, steps).list());
+    list.addAll(BeamWorkings.crossbeam(bench, steps).list());
+    list.addAll(BeamWorkings.header(bench, steps).list());
+    if (bench.upright()) {
+      list.addAll(new FootingWorkings(bench, steps).list());
+    }
+    list.addAll(
+        bench.onBrackets()
+            ? BracedWorkings.of(bench, steps)
+            : new PostWorkings(bench, steps).list());
     return list;
   }
 

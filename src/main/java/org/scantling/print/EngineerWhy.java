@@ -10,6 +10,7 @@ import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Reason;
+import org.scantling.reasons.Working;
 import org.scantling.words.Voice;
 
 /**
@@ -88,19 +89,16 @@ final class EngineerWhy {
 
   /** Every load step by step, so that it can be gone over by hand. */
   private void workings(Page page, List<Decision> decisions) {
-    List<Block.Item> steps =
-        Workings.behind(decisions, told.proposal(), voice).stream()
-            .map(
-                each ->
-                    new Block.Item(
-                        voice.worked(each),
-                        voice.formula(each) + " [" + voice.source(each.source()) + "]"))
-            .toList();
-    if (!steps.isEmpty()) {
-      page.heading(
-              "Working of the loads, wind at strength level, and of what the timber is allowed")
-          .items(steps);
+    Map<String, List<Block.Item>> parts = new LinkedHashMap<>();
+    for (Working each : Workings.behind(decisions, told.proposal(), voice)) {
+      parts
+          .computeIfAbsent(voice.part(each), key -> new ArrayList<>())
+          .add(
+              new Block.Item(
+                  voice.worked(each),
+                  voice.formula(each) + " [" + voice.source(each.source()) + "]"));
     }
+    parts.forEach((part, steps) -> page.heading("Working: " + part).items(steps));
   }
 
   private void checks(Page page, Decision decision) {

@@ -67,14 +67,22 @@ final class ReasonJson {
     for (Working working : workings) {
       ObjectNode node = nodes.addObject();
       node.put("id", working.id());
+      node.put("part", voice.part(working));
       node.put("what", voice.worked(working));
       measure(node, working.result());
       ArrayNode inputs = node.putArray("inputs");
-      working.evidence().seen().forEach(each -> input(inputs.addObject(), each));
+      working.evidence().seen().stream()
+          .filter(each -> !marker(each))
+          .forEach(each -> input(inputs.addObject(), each));
       node.put("formula", voice.formula(working));
       node.set("source", source(working.source()));
     }
     return nodes;
+  }
+
+  /** An empty word only turns a part of a formula on. */
+  private static boolean marker(Evidence.Seen seen) {
+    return seen instanceof Evidence.Seen.Word word && word.text().isEmpty();
   }
 
   private static void input(ObjectNode node, Evidence.Seen seen) {

@@ -9,6 +9,7 @@ public enum Unit {
   /** What a piece weighs in the hand, which metric readers want in kilograms. */
   POUND_WEIGHT("lb", "kg", 0.45359237),
   INCH_POUND("in-lb", "kN·m", 0.00011298483),
+  POUND_PER_INCH("lb/in", "kN/m", 0.17512684),
   POUND_PER_FOOT("lb/ft", "kN/m", 0.014593903),
   PSF("psf", "kPa", 0.047880259),
   PSI("psi", "MPa", 0.0068947573),

@@ -191,7 +191,18 @@ public final class Voice {
 
   /** Whether a step of working belongs to a member or a question. */
   public boolean works(Working working, String role) {
-    return words.tables().workings().row(working.id()).roles().contains(role);
+    boolean others =
+        working.evidence().find("member").filter(member -> !word(member).equals(role)).isPresent();
+    return !others && words.tables().workings().row(working.id()).roles().contains(role);
+  }
+
+  private static String word(Evidence.Seen seen) {
+    return ((Evidence.Seen.Word) seen).text();
+  }
+
+  /** The heading under which a step of working stands. */
+  public String part(Working working) {
+    return template(words.tables().workings().row(working.id()).part(), working);
   }
 
   /** What a step of working is about. */
@@ -218,10 +229,14 @@ public final class Voice {
 
   private String input(Evidence.Seen seen, WorkingNumbers numbers) {
     if (seen instanceof Evidence.Seen.Amount amount) {
-      return numbers.say(amount.measure());
+      String said = numbers.say(amount.measure());
+      return amount.measure().amount() < 0 ? "(" + said + ")" : said;
     }
-    String text = ((Evidence.Seen.Word) seen).text();
-    return seen.name().equals("vine") ? word("criteria.vine", text) : text;
+    return switch (seen.name()) {
+      case "vine" -> word("criteria.vine", word(seen));
+      case "check" -> reference(word(seen));
+      default -> word(seen);
+    };
   }
 
   /** What the site file states, with its name. */

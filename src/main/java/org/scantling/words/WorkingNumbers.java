@@ -15,6 +15,9 @@ import org.scantling.quantity.UnitSystem;
 final class WorkingNumbers {
   private static final MathContext FIGURES = new MathContext(4, RoundingMode.HALF_UP);
 
+  /** Nearer than this a number is what it is printed as. */
+  private static final double EXACT = 1e-9;
+
   private final UnitSystem units;
 
   WorkingNumbers(UnitSystem units) {
@@ -39,6 +42,17 @@ final class WorkingNumbers {
 
   private static String figures(double amount) {
     BigDecimal rounded = BigDecimal.valueOf(amount).round(FIGURES);
-    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    if (rounded.signum() == 0) {
+      return "0";
+    }
+    double left = Math.abs(amount - rounded.doubleValue());
+    boolean exact = left <= EXACT * Math.abs(amount);
+    return exact ? rounded.stripTrailingZeros().toPlainString() : full(rounded);
+  }
+
+  /** A number that was rounded shows all its figures, zeros as well. */
+  private static String full(BigDecimal rounded) {
+    int missing = FIGURES.getPrecision() - rounded.precision();
+    return rounded.setScale(rounded.scale() + Math.max(0, missing)).toPlainString();
   }
 }

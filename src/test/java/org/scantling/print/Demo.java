@@ -24,6 +24,8 @@ import org.scantling.words.Words;
 /** The scenarios, and some of them with a wish more, as proposals; worked once. */
 final class Demo {
   private static final Path FOLDER = Path.of("scenarios");
+  private static final Path RARE_FOLDER = Path.of("src/test/resources/rulecases/sites");
+  private static final List<Proposal> RARE = new ArrayList<>();
   private static final Tables TABLES = Tables.load();
   private static final Words WORDS = Words.load(TABLES);
   private static final Engine ENGINE = new Engine(RuleBase.load(), TABLES);
@@ -58,6 +60,27 @@ final class Demo {
       work("too high", "step-free", "walkway.headroom=13 ft");
     }
     return WORKED;
+  }
+
+  /** All of them, and the sites that bring rare arrangements. */
+  static synchronized List<Proposal> withRare() {
+    if (RARE.isEmpty()) {
+      RARE.addAll(all().values());
+      SiteReader reader = new SiteReader(Vocabulary.of(TABLES));
+      for (Path file : sites(RARE_FOLDER)) {
+        Intake intake = reader.read(file);
+        RARE.add(ENGINE.propose(intake.site(), intake.defaulted()));
+      }
+    }
+    return RARE;
+  }
+
+  private static List<Path> sites(Path folder) {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** The name of a site whose posts need braces, which the base has not. */

@@ -187,10 +187,10 @@ class ProposalJsonTest {
             "decisions",
             "chain",
             "workings");
-    assertThat(root.get("workings").get(0).get("formula").asString()).startsWith("Kz = ");
-    assertThat(root.get("workings").get(1).get("inputs").get(0).get("name").asString())
+    assertThat(root.get("workings").get(1).get("formula").asString()).startsWith("Kz = ");
+    assertThat(root.get("workings").get(2).get("inputs").get(0).get("name").asString())
         .isEqualTo("speed");
-    assertThat(root.get("workings").get(1).get("inputs").get(0).get("unit").asString())
+    assertThat(root.get("workings").get(2).get("inputs").get(0).get("unit").asString())
         .isEqualTo("mph");
     assertThat(root.get("chain").get(0).get("text").asString()).startsWith("post.size = 6x6");
     assertThat(root.get("decisions").get(0).get("attribute").asString()).isEqualTo("size");

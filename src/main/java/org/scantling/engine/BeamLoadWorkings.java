@@ -1,0 +1,138 @@
+package org.scantling.engine;
+
+import static org.scantling.engine.WorkingSteps.pounds;
+import static org.scantling.reasons.Question.CROSSBEAM_SIZE;
+import static org.scantling.reasons.Question.FLAT_SNOW;
+import static org.scantling.reasons.Question.HEADER_SIZE;
+import static org.scantling.reasons.Question.POST_SIZE;
+import static org.scantling.reasons.Question.SNOW_SHARE;
+import static org.scantling.reasons.Question.VINE;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scantling.confirm.HeaderLoad;
+import org.scantling.confirm.Material;
+import org.scantling.confirm.TopLoads;
+import org.scantling.quantity.Measure;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Evidence;
+import org.scantling.reasons.Working;
+
+/**
+ * Own weight, climber, live load, snow and wind on one crossbeam, and what it hands to a header.
+ */
+final class BeamLoadWorkings {
+  private final Bench bench;
+  private final WorkingSteps steps;
+  private final double spacingIn;
+
+  BeamLoadWorkings(Bench bench, WorkingSteps steps) {
+    this.bench = bench;
+    this.steps = steps;
+    this.spacingIn = bench.geometry().crossbeamSpacingIn();
+  }
+
+  static BeamBurden.Each onCrossbeam(Bench bench) {
+    TopLoads top = bench.topLoads();
+    double spacingIn = bench.geometry().crossbeamSpacingIn();
+    return new BeamBurden.Each(
+        0,
+        bench.timber(CROSSBEAM_SIZE).weightLbPerIn(),
+        TopLoads.lbPerIn(top.vinePsf(), spacingIn),
+        TopLoads.lbPerIn(top.livePsf(), spacingIn),
+        TopLoads.lbPerIn(top.snowPsf(), spacingIn),
+        TopLoads.lbPerIn(top.windDownPsf(), spacingIn),
+        TopLoads.lbPerIn(top.windUpPsf(), spacingIn),
+        top.personLb());
+  }
+
+  /** Of a pair one board is checked, with its own weight alone. */
+  static BeamBurden.Each onHeader(Bench bench) {
+    return onHeader(bench, bench.timber(HEADER_SIZE).onePly());
+  }
+
+  /** On a post all boards of the header weigh. */
+  static BeamBurden.Each onPosts(Bench bench) {
+    return onHeader(bench, bench.timber(HEADER_SIZE));
+  }
+
+  private static BeamBurden.Each onHeader(Bench bench, Material header) {
+    HeaderLoad each = bench.headers().eachCrossbeam();
+    return new BeamBurden.Each(
+        header.weightLbPerIn(),
+        each.deadLb(),
+        each.vinesLb(),
+        each.liveLb(),
+        each.snowLb(),
+        each.windDownLb(),
+        each.windUpLb(),
+        each.personLb());
+  }
+
+  List<Working> list() {
+    TopLoads top = bench.topLoads();
+    BeamBurden.Each line = onCrossbeam(bench);
+    BeamBurden.Each point = onHeader(bench);
+    List<Working> list = new ArrayList<>();
+    list.add(
+        steps.of(
+            "top.snow",
+            Measure.psf(top.snowPsf()),
+            Evidence.saw("share", Measure.ratio(bench.answers().number(SNOW_SHARE)))
+                .and("flat", Measure.psf(bench.answers().number(FLAT_SNOW)))));
+    list.add(own("crossbeam.own", bench.timber(CROSSBEAM_SIZE)));
+    list.add(strip("vines", line.vinesLb(), vine(top.vinePsf())));
+    list.add(strip("live", line.liveLb(), tabled(top.livePsf())));
+    list.add(strip("snow", line.snowLb(), pressure(top.snowPsf())));
+    list.add(strip("press", line.pressLb(), pressure(top.windDownPsf())));
+    list.add(strip("lift", line.liftLb(), pressure(top.windUpPsf())));
+    list.add(own("header.own", bench.timber(HEADER_SIZE).onePly()));
+    if (bench.timber(HEADER_SIZE).plies() > 1) {
+      list.add(own("header.own-pair", bench.timber(HEADER_SIZE)));
+    }
+    list.add(own("post.own", bench.timber(POST_SIZE)));
+    list.add(half("dead", line.deadLb(), point.deadLb()));
+    list.add(half("vines", line.vinesLb(), point.vinesLb()));
+    list.add(half("live", line.liveLb(), point.liveLb()));
+    list.add(half("snow", line.snowLb(), point.snowLb()));
+    list.add(half("press", line.pressLb(), point.pressLb()));
+    list.add(half("lift", line.liftLb(), point.liftLb()));
+    return list;
+  }
+
+  private Working own(String id, Material timber) {
+    return steps.of(
+        id,
+        BeamStatics.perInch(timber.weightLbPerIn()),
+        Evidence.saw("weight", new Measure(timber.unitWeightPcf(), Unit.PCF))
+            .and("breadth", Measure.inches(timber.whole().breadthIn()))
+            .and("depth", Measure.inches(timber.whole().depthIn())));
+  }
+
+  private Working strip(String what, double lbPerIn, Evidence pressure) {
+    return steps.of(
+        "crossbeam." + what,
+        BeamStatics.perInch(lbPerIn),
+        pressure.and("spacing", Measure.inches(spacingIn)));
+  }
+
+  private static Evidence pressure(double psf) {
+    return Evidence.saw("pressure", Measure.psf(psf));
+  }
+
+  private static Evidence tabled(double psf) {
+    return Evidence.saw("tabled", Measure.psf(psf));
+  }
+
+  private Evidence vine(double psf) {
+    return tabled(psf).and("vine", bench.answers().option(VINE));
+  }
+
+  private Working half(String what, double lbPerIn, double lb) {
+    return steps.of(
+        "header." + what,
+        pounds(lb),
+        Evidence.saw("line", BeamStatics.perInch(lbPerIn))
+            .and("length", Measure.inches(bench.geometry().crossbeamLengthIn())));
+  }
+}

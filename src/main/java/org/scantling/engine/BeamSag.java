@@ -1,0 +1,107 @@
+package org.scantling.engine;
+
+import static org.scantling.engine.BeamStatics.moment;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.scantling.confirm.BeamScene;
+import org.scantling.engine.BeamBurden.Part;
+import org.scantling.mechanics.BeamResult;
+import org.scantling.mechanics.Peak;
+import org.scantling.quantity.Measure;
+import org.scantling.reasons.Evidence;
+import org.scantling.reasons.Working;
+import org.scantling.timber.Rectangle;
+
+/** How far the span that sags most sags in the end: by what stays with its creep, and the rest. */
+final class BeamSag {
+  /** Distances that a line can name. */
+  private static final int NAMED = 12;
+
+  private final BeamWorkings.Task task;
+  private final BeamScene scene;
+  private final double stiffness;
+  private final double creep;
+
+  BeamSag(BeamWorkings.Task task) {
+    this.task = task;
+    this.scene = task.scene();
+    Rectangle section = task.stresses().section();
+    this.stiffness = task.stresses().stiffnessPsi() * section.secondMomentIn4();
+    this.creep = task.stresses().creepFactor();
+  }
+
+  List<Working> list() {
+    int span = worst();
+    List<Working> list = new ArrayList<>();
+    double stillIn = part(list, Part.STILL, span);
+    double passingIn = part(list, Part.PASSING, span);
+    list.add(
+        task.both(
+            "sag",
+            Measure.inches(creep * stillIn + passingIn),
+            Evidence.saw("creep", Measure.ratio(creep))
+                .and("still", Measure.inches(stillIn))
+                .and("passing", Measure.inches(passingIn))));
+    return list;
+  }
+
+  private int worst() {
+    int worst = 0;
+    for (int span = 1; span < scene.beam().spanCount(); span++) {
+      if (total(span) > total(worst) * (1 + 1e-9)) {
+        worst = span;
+      }
+    }
+    return worst;
+  }
+
+  private double total(int span) {
+    return creep * Math.abs(scene.permanent().largestSpanDeflection(span).amount())
+        + Math.abs(scene.passing().largestSpanDeflection(span).amount());
+  }
+
+  /** The sag of the span by a part of the loads, without sign. */
+  private double part(List<Working> list, Part part, int span) {
+    BeamStatics statics = task.under(part);
+    BeamResult result = statics.result();
+    Peak peak = result.largestSpanDeflection(span);
+    statics.moments(Set.of(span, span + 1));
+    list.addAll(statics.lines());
+    double fromIn = peak.atIn() - scene.beam().supportAtIn(span);
+    double sagIn = peak.amount() / stiffness;
+    // A line that could not name every crossbeam would not be one to go over.
+    if (!task.onPosts() || statics.passed(fromIn) <= NAMED) {
+      list.add(task.step("sag", Measure.inches(sagIn), evidence(statics, span, fromIn)));
+    }
+    return Math.abs(sagIn);
+  }
+
+  private Evidence evidence(BeamStatics statics, int span, double fromIn) {
+    Rectangle section = task.stresses().section();
+    Evidence evidence =
+        Evidence.saw("what", statics.still() ? "what stays" : "what comes and goes")
+            .and("at", Measure.inches(fromIn))
+            .and("load", statics.lineLoad(statics.region(span)))
+            .and("span", Measure.inches(scene.spanIn(span)))
+            .and("near", moment(statics.over(span)))
+            .and("far", moment(statics.over(span + 1)))
+            .and("stiffness", BeamStresses.psi(task.stresses().stiffnessPsi()))
+            .and("breadth", Measure.inches(section.breadthIn()))
+            .and("depth", Measure.inches(section.depthIn()));
+    evidence = statics.pointLoad(evidence, span);
+    if (!task.onPosts()) {
+      return evidence;
+    }
+    evidence = evidence.and("post", Measure.count(span + 1));
+    int passed = statics.passed(fromIn);
+    for (int each = 1; each <= passed; each++) {
+      evidence =
+          evidence.and(
+              "arm-" + (char) ('a' + each - 1),
+              Measure.inches(fromIn - each * statics.spacingIn()));
+    }
+    return passed > 0 ? evidence.and("j", "") : evidence;
+  }
+}
