@@ -185,10 +185,8 @@ final class ComparisonPage {
             new Block.Item(
                 SideBySide.letter(i),
                 Sentence.capital(question)
-                    + voice.sentence(none.reason())
-                    + " ("
-                    + voice.source(none.reason().source())
-                    + ") The demand that breaks it is "
+                    + Stopped.sourced(voice, none)
+                    + " The demand that breaks it is "
                     + voice.path(none.demand())
                     + " ("
                     + none.demand()

@@ -115,7 +115,7 @@ final class TurningSentences {
                 + phrase(demand, number(end.at()))
                 + "; not at "
                 + number(end.beyond());
-    return where + ". " + voice.sentence(end.refused().reason());
+    return where + ". " + Stopped.sentences(voice, end.refused());
   }
 
   /** Where a structure begins, for a site that has none today. */
@@ -162,7 +162,7 @@ final class TurningSentences {
       return why(made.decision());
     }
     return point.there() instanceof Choice.Refused refused
-        ? ". " + voice.sentence(refused.result().reason())
+        ? ". " + Stopped.sentences(voice, refused.result())
         : ".";
   }
 
