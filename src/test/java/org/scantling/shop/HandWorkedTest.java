@@ -287,7 +287,7 @@ class HandWorkedTest {
         .containsExactly(
             new Saving("headers", "4x4", 192.5, 192, 0, true, java.util.OptionalLong.empty()));
     assertThat(ListCsv.of(lists, ListKind.BUYING, UnitSystem.IMPERIAL))
-        .contains("spared,4x4,,,0,,in,\"headers, 16'-0\"\" instead of 16'-0 1/2\"\"\",\n");
+        .contains("spared,4x4,,,0,,in,\"headers, 16'-0\"\" instead of 16'-0 1/2\"\"\",,\n");
   }
 
   private BuyingLine line(String item) {
