@@ -124,6 +124,10 @@ final class Blanks {
       case "check" -> Optional.of(voice.check(reject.check()));
       case "must" -> Optional.of(voice.word("must", nature.word()));
       case "over" -> Optional.of(voice.over(reject.ratio(), nature));
+      case "stopped" ->
+          Optional.of(voice.check(reject.check())).filter(said -> !said.equals(reject.check()));
+      case "exceeded" ->
+          Optional.of(voice.over(reject.ratio(), nature)).filter(over -> reject.ratio() > 1);
       default ->
           option(name, reject.question(), reject.option()).or(() -> over(name, reject.ratio()));
     };
