@@ -35,7 +35,8 @@ final class BuilderWhy {
   void write(Page page, List<Decision> decisions) {
     Decision chief = decisions.get(0);
     page.title(Sentence.capital(voice.label(chief.question())));
-    page.paragraph(answer(chief) + " " + reason(chief.governing(), chief));
+    String asked = Unmet.wish(told, chief).map(each -> " " + reason(each, chief)).orElse("");
+    page.paragraph(answer(chief) + asked + " " + reason(chief.governing(), chief));
     causes(page, chief);
     weighed(page, chief);
     tried(page, chief);
@@ -85,6 +86,7 @@ final class BuilderWhy {
     List<Block.Item> items =
         decision.reasons().stream()
             .filter(each -> !each.governing())
+            .filter(each -> Unmet.wish(told, decision).filter(each::equals).isEmpty())
             .map(each -> new Block.Item("", reason(each, decision)))
             .toList();
     if (!items.isEmpty()) {

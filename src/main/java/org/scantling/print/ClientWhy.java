@@ -53,7 +53,9 @@ final class ClientWhy {
   }
 
   private String because(Decision decision) {
-    String sentence = voice.sentence(decision.governing(), decision);
+    String sentence =
+        Unmet.wish(told, decision).map(wish -> voice.sentence(wish, decision) + " ").orElse("")
+            + voice.sentence(decision.governing(), decision);
     List<String> causes =
         drivers.of(decision).stream()
             .map(each -> voice.driver(each, drivers.worked(decision)))
