@@ -58,6 +58,29 @@ class PlainWordsTest {
   }
 
   @Test
+  void what_was_asked_for_is_told_beside_the_chief_answer_too() {
+    assertThat(why("everything-at-once", "layout", "client"))
+        .contains("8 ft 2 in, before 7 ft 1/2 in. You asked for 8 ft of height. The wisteria");
+    assertThat(why("everything-at-once", "layout", "builder"))
+        .contains("The site file asks for 8'-0\". [clearance.headroom.asked;");
+  }
+
+  @Test
+  void the_weight_on_a_middle_post_is_no_cause_of_how_many_pickets_there_are() {
+    assertThat(why("everything-at-once", "picket", "client"))
+        .contains("the number of gaps from post to post, 10 instead of 1.")
+        .doesNotContain("takes the wind");
+    assertThat(why("everything-at-once", "footing.depth", "client")).contains("takes the wind");
+  }
+
+  @Test
+  void people_ask_by_words_of_their_own() {
+    assertThat(why("bean-row", "standing", "client")).contains("How the posts stand");
+    assertThat(why("bean-row", "species", "client")).contains("What timber it is made of");
+    assertThat(why("bean-row", "brackets", "client")).contains("How the posts stand");
+  }
+
+  @Test
   void posts_grow_because_of_the_boards_at_their_sides() {
     String paired = "preferences.header=paired";
     assertThat(why("same-place", "post.height", "client", paired))
