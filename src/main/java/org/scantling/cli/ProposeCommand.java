@@ -1,5 +1,6 @@
 package org.scantling.cli;
 
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.scantling.intake.DesignWriter;
 import org.scantling.intake.Intake;
@@ -10,6 +11,8 @@ import org.scantling.print.ProposalMarkdown;
 import org.scantling.print.ProposalText;
 import org.scantling.print.ProposedDesign;
 import org.scantling.reasons.Proposal;
+import org.scantling.tables.Yard;
+import org.scantling.tables.YardFile;
 import org.scantling.words.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -48,8 +51,9 @@ final class ProposeCommand implements Callable<Integer> {
     refuseWhatDoesNotGoTogether();
     Workplace workplace = Workplace.of(options);
     Intake intake = workplace.read(options);
-    Proposal proposal = workplace.propose(intake);
-    spec.commandLine().getOut().print(answer(proposal, intake, workplace));
+    Optional<Yard> yard = lists.yard().map(file -> YardFile.read(file, workplace.tables()));
+    Proposal proposal = workplace.propose(intake, yard);
+    spec.commandLine().getOut().print(answer(proposal, intake, workplace, yard));
     return proposal.proposed() ? ExitStatus.ANSWERED : ExitStatus.NEEDS_ENGINEER;
   }
 
@@ -70,7 +74,8 @@ final class ProposeCommand implements Callable<Integer> {
   }
 
   /** The list that is asked for, or the proposal; the folder is written before anything is said. */
-  private String answer(Proposal proposal, Intake intake, Workplace workplace) {
+  private String answer(
+      Proposal proposal, Intake intake, Workplace workplace, Optional<Yard> yard) {
     if (!lists.asked()) {
       return written(proposal, intake, workplace);
     }
@@ -79,7 +84,7 @@ final class ProposeCommand implements Callable<Integer> {
           ? refused(proposal, intake, workplace)
           : written(proposal, intake, workplace);
     }
-    Sheets sheets = Sheets.of(proposal, intake, workplace, lists);
+    Sheets sheets = Sheets.of(proposal, intake, workplace, yard);
     PrintOptions how = options.printing(intake);
     lists
         .out()

@@ -3,6 +3,7 @@ package org.scantling.cli;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.scantling.intake.DesignWriter;
 import org.scantling.intake.Intake;
 import org.scantling.print.MarkdownPage;
@@ -16,7 +17,7 @@ import org.scantling.shop.ListJson;
 import org.scantling.shop.ListKind;
 import org.scantling.shop.ListPages;
 import org.scantling.shop.Lists;
-import org.scantling.tables.YardFile;
+import org.scantling.tables.Yard;
 import org.scantling.words.Words;
 
 /** The lists of one proposal, written as asked. */
@@ -31,15 +32,9 @@ final class Sheets {
     this.intake = intake;
   }
 
-  static Sheets of(Proposal proposal, Intake intake, Workplace workplace, ListOptions options) {
+  static Sheets of(Proposal proposal, Intake intake, Workplace workplace, Optional<Yard> yard) {
     return new Sheets(
-        Lists.of(
-            proposal,
-            intake.site(),
-            workplace.tables(),
-            options.yard().map(file -> YardFile.read(file, workplace.tables()))),
-        proposal,
-        intake);
+        Lists.of(proposal, intake.site(), workplace.tables(), yard), proposal, intake);
   }
 
   String list(ListKind kind, ProposeCommand.Format format, PrintOptions how) {

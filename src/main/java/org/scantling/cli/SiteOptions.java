@@ -44,7 +44,9 @@ final class SiteOptions {
   }
 
   PrintOptions printing(Intake intake) {
-    return general.printing(written(intake));
+    return general
+        .printing(written(intake))
+        .setting(settings().stream().map(Setting::path).toList());
   }
 
   static UnitSystem written(Intake intake) {

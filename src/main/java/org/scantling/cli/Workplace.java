@@ -18,6 +18,7 @@ import org.scantling.reasons.Question;
 import org.scantling.reasons.Review;
 import org.scantling.reasons.TurningPoints;
 import org.scantling.tables.Tables;
+import org.scantling.tables.Yard;
 
 /** Tables, rules and reader, put together for one run. */
 final class Workplace {
@@ -52,6 +53,13 @@ final class Workplace {
 
   Proposal propose(Intake intake) {
     return engine().propose(intake.site(), intake.defaulted());
+  }
+
+  /** The same, for timber from that yard where there is one. */
+  Proposal propose(Intake intake, Optional<Yard> yard) {
+    return yard.map(each -> engine().buyingFrom(each))
+        .orElseGet(this::engine)
+        .propose(intake.site(), intake.defaulted());
   }
 
   /** A design file that can be put together in the timber of the site. */

@@ -109,7 +109,7 @@ final class Assembly {
             ? refuse.demand()
             : new Blame(job, pass.answers(), movers()).demand(broken.question(), closest);
     return new Proposal.Result.NeedsEngineer(
-        demand, Optional.ofNullable(broken.question()), closest);
+        demand, Optional.ofNullable(broken.question()), closest, broken.against());
   }
 
   private List<Decision> decisions() {

@@ -26,6 +26,7 @@ import org.scantling.reasons.TrackRecord;
 import org.scantling.rulebase.RuleBase;
 import org.scantling.rulebase.RuleBaseFault;
 import org.scantling.tables.Tables;
+import org.scantling.tables.Yard;
 
 /**
  * Proposes the resized structure for a site: runs the phases until nothing changes, and another
@@ -40,6 +41,7 @@ public final class Engine {
   private final CommonRows rows;
   private final Predicate<String> allowed;
   private final IntConsumer settled;
+  private final Optional<Yard> yard;
 
   public Engine(RuleBase rules, Tables tables) {
     this(rules, tables, id -> true);
@@ -52,11 +54,26 @@ public final class Engine {
 
   /** An engine that tells how many passes each settling took; for tests that count them. */
   Engine(RuleBase rules, Tables tables, Predicate<String> allowed, IntConsumer settled) {
+    this(rules, tables, allowed, settled, Optional.empty());
+  }
+
+  private Engine(
+      RuleBase rules,
+      Tables tables,
+      Predicate<String> allowed,
+      IntConsumer settled,
+      Optional<Yard> yard) {
     this.rules = rules;
     this.tables = tables;
     this.rows = new CommonRows(rules, tables);
     this.allowed = allowed;
     this.settled = settled;
+    this.yard = yard;
+  }
+
+  /** The same engine for timber from that yard, which tells how long the pieces are cut. */
+  public Engine buyingFrom(Yard yard) {
+    return new Engine(rules, tables, allowed, settled, Optional.of(yard));
   }
 
   /**
@@ -86,7 +103,7 @@ public final class Engine {
   }
 
   private Proposal propose(Site site, List<String> assumptions, Ledger ledger, Telling telling) {
-    Job job = new Job(site, tables, ledger);
+    Job job = new Job(site, tables, ledger).withYard(yard);
     if (telling == Telling.WHOLE || job.readsRecord()) {
       job = job.withRecord(recordMeanwhile(site, ledger));
     }

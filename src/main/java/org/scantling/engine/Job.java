@@ -17,6 +17,7 @@ import org.scantling.reasons.Question;
 import org.scantling.reasons.TrackRecord;
 import org.scantling.tables.Tables;
 import org.scantling.tables.VineRow;
+import org.scantling.tables.Yard;
 
 /**
  * One site with its base and the tables: everything that does not change while the engine works.
@@ -45,12 +46,14 @@ final class Job {
    * @param trials what came of trying each of them
    * @param fixed the answers that a given design fixes
    * @param record how the base has stood, where that is known; worked out meanwhile
+   * @param yard what the yard sells, where it gave a list
    */
   private record Terms(
       List<Integer> bayCounts,
       List<BayTrial> trials,
       Fixed fixed,
-      Supplier<Optional<TrackRecord>> record) {}
+      Supplier<Optional<TrackRecord>> record,
+      Optional<Yard> yard) {}
 
   /**
    * @param ledger what was worked out before, with the same tables
@@ -60,7 +63,12 @@ final class Job {
         site,
         tables,
         ledger,
-        new Terms(possibleBays(site, tables), List.of(), Fixed.nothing(), Optional::empty));
+        new Terms(
+            possibleBays(site, tables),
+            List.of(),
+            Fixed.nothing(),
+            Optional::empty,
+            Optional.empty()));
   }
 
   private Job(Site site, Tables tables, Ledger ledger, Terms terms) {
@@ -85,24 +93,46 @@ final class Job {
   Job withTrials(List<BayTrial> trials) {
     return trials.isEmpty()
         ? this
-        : with(new Terms(terms.bayCounts(), trials, terms.fixed(), terms.record()));
+        : with(new Terms(terms.bayCounts(), trials, terms.fixed(), terms.record(), terms.yard()));
   }
 
   /** The same job with that number of bays and no other. */
   Job withBays(int bays) {
-    return with(new Terms(List.of(bays), List.of(), terms.fixed(), terms.record()));
+    return with(new Terms(List.of(bays), List.of(), terms.fixed(), terms.record(), terms.yard()));
   }
 
   /** The same job with how the base has stood. */
   Job withRecord(Supplier<Optional<TrackRecord>> record) {
-    return with(new Terms(terms.bayCounts(), terms.trials(), terms.fixed(), record));
+    return with(new Terms(terms.bayCounts(), terms.trials(), terms.fixed(), record, terms.yard()));
   }
 
   /** The same job with a structure that is decided already. */
   Job withDesign(BaseDesign design) {
     return with(
         new Terms(
-            List.of(design.posts().bays()), List.of(), Fixed.by(record(design)), terms.record()));
+            List.of(design.posts().bays()),
+            List.of(),
+            Fixed.by(record(design)),
+            terms.record(),
+            terms.yard()));
+  }
+
+  /** The same job with timber from a yard whose list is at hand. */
+  Job withYard(Optional<Yard> yard) {
+    return yard.isEmpty()
+        ? this
+        : with(new Terms(terms.bayCounts(), terms.trials(), terms.fixed(), terms.record(), yard));
+  }
+
+  /** The lengths of a size that can be bought, shortest first: by the yard's list if it has any. */
+  List<Double> soldIn(String size) {
+    List<Double> listedIn =
+        terms.yard().stream()
+            .flatMap(yard -> yard.of(size).stream())
+            .map(Yard.Offer::lengthIn)
+            .sorted()
+            .toList();
+    return listedIn.isEmpty() ? tables.stockLengths(stock.row(size)).lengthsIn() : listedIn;
   }
 
   private Job with(Terms others) {

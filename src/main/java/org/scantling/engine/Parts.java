@@ -76,9 +76,8 @@ final class Parts {
     return switch (member.role()) {
       case "header" -> HeaderCuts.of(job, answers).longestPieceIn();
       case "post" -> {
-        List<Double> soldIn = job.tables().stockLengths(job.stock().row(member.size())).lengthsIn();
         yield new TopSpare(shopIn("setout.post-spare"), shopIn("setout.post-spare-least"))
-            .cutIn(member.lengthIn(), soldIn);
+            .cutIn(member.lengthIn(), job.soldIn(member.size()));
       }
       default -> member.lengthIn();
     };

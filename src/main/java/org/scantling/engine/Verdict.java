@@ -1,6 +1,7 @@
 package org.scantling.engine;
 
 import java.util.List;
+import java.util.Optional;
 import org.scantling.reasons.Answer;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Question;
@@ -17,6 +18,13 @@ sealed interface Verdict {
    * @param closest what stopped the option or value that came closest
    */
   record Unanswerable(Question question, Reason closest, List<Reason> rejected) implements Verdict {
+
+    /** Of a number, the limit that it would have to pass. */
+    Optional<Reason> against() {
+      return closest.finding() instanceof Finding.AtLeast
+          ? rejected.stream().findFirst()
+          : Optional.empty();
+    }
 
     /** The option or the value that came closest, forbidden as it is. */
     Answer closestAnswer() {

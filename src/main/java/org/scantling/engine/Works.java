@@ -100,7 +100,7 @@ final class Works {
             "post.height.headroom",
             POST_HEIGHT,
             headroomIn - stackIn,
-            Evidence.saw("headroom", Measure.inches(headroomIn))
+            hanging(stackIn, Evidence.saw("headroom", Measure.inches(headroomIn)))
                 .and("stack", Measure.inches(stackIn))),
         geometry(
             "post.height.stepped",
@@ -113,6 +113,11 @@ final class Works {
             POST_HEIGHT,
             geometry.overallHeightIn() - geometry.posts().heightIn(),
             Evidence.none()));
+  }
+
+  /** Headers beside the posts hang down from their tops, and it is under them that one walks. */
+  private static Evidence hanging(double stackIn, Evidence evidence) {
+    return stackIn < 0 ? evidence.and("hang", Measure.inches(-stackIn)) : evidence;
   }
 
   private List<Fact> sides() {

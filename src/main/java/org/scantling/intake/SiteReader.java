@@ -15,6 +15,8 @@ import java.util.TreeMap;
  * #within}.
  */
 public final class SiteReader {
+  private static final String PLANTING = "planting";
+
   private final Vocabulary vocabulary;
   private final Optional<Path> root;
 
@@ -78,6 +80,10 @@ public final class SiteReader {
 
   private static Intake intake(Readings said, DesignIntake base) {
     List<String> defaulted = new ArrayList<>(said.absent());
+    if (said.size(PLANTING) == 0 && !defaulted.contains(PLANTING)) {
+      // An empty list names no climber either.
+      defaulted.add(PLANTING);
+    }
     base.defaulted().forEach(path -> defaulted.add("base." + path));
     SortedMap<String, String> originals = new TreeMap<>(said.originals());
     base.originalText().forEach((path, text) -> originals.put("base." + path, text));

@@ -30,10 +30,13 @@ final class Assumed {
 
   /** True where a fact about the place or the timber was neither given nor kept from the base. */
   boolean is(Decision decision) {
+    return unsaid(decision) && weight(decision).filter(weight -> weight == Weight.KEPT).isEmpty();
+  }
+
+  /** True where such a fact was not given, even where the base has it so. */
+  private boolean unsaid(Decision decision) {
     SubjectRow row = subjects.row(decision.question());
-    return row.place()
-        && answer.assumptions().contains(row.path())
-        && weight(decision).filter(weight -> weight == Weight.KEPT).isEmpty();
+    return row.place() && answer.assumptions().contains(row.path());
   }
 
   /** What about the place was assumed, by name. */
@@ -48,7 +51,10 @@ final class Assumed {
   void write(Page page) {
     List<Block.Item> items = new ArrayList<>();
     for (SubjectRow row : subjects.rows()) {
-      answer.decision(row.question()).filter(this::is).ifPresent(each -> items.add(item(each)));
+      answer
+          .decision(row.question())
+          .filter(each -> unsaid(each))
+          .ifPresent(each -> items.add(item(each)));
     }
     for (String path : answer.assumptions()) {
       voice

@@ -35,7 +35,7 @@ final class BuilderWhy {
   void write(Page page, List<Decision> decisions) {
     Decision chief = decisions.get(0);
     page.title(Sentence.capital(voice.label(chief.question())));
-    page.paragraph(answer(chief) + " " + reason(chief.governing(), chief));
+    page.paragraph(answer(chief) + asked(chief) + " " + reason(chief.governing(), chief));
     causes(page, chief);
     weighed(page, chief);
     tried(page, chief);
@@ -85,6 +85,7 @@ final class BuilderWhy {
     List<Block.Item> items =
         decision.reasons().stream()
             .filter(each -> !each.governing())
+            .filter(each -> Unmet.wish(told, decision).filter(each::equals).isEmpty())
             .map(each -> new Block.Item("", reason(each, decision)))
             .toList();
     if (!items.isEmpty()) {
@@ -156,6 +157,11 @@ final class BuilderWhy {
   private Block.Item item(Decision decision) {
     return new Block.Item(
         Sentence.capital(voice.label(decision.question())),
-        answer(decision) + " " + reason(decision.governing(), decision));
+        answer(decision) + asked(decision) + " " + reason(decision.governing(), decision));
+  }
+
+  /** What was asked for and had to give way. */
+  private String asked(Decision decision) {
+    return Unmet.wish(told, decision).map(wish -> " " + reason(wish, decision)).orElse("");
   }
 }

@@ -1,5 +1,6 @@
 package org.scantling.print;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
@@ -41,12 +42,18 @@ final class CheckLine {
 
   /** What is asked, or empty where it says no more than the ratio does. */
   String asked(Checked checked) {
-    return bare(checked) ? "" : amount(checked.demand());
+    return bare(checked) ? "" : amounts(checked).get(0);
   }
 
   /** What is there, or empty where it says no more than the ratio does. */
   String there(Checked checked) {
-    return bare(checked) ? "" : amount(checked.capacity());
+    return bare(checked) ? "" : amounts(checked).get(1);
+  }
+
+  private List<String> amounts(Checked checked) {
+    List<String> both = List.of(amount(checked.demand()), amount(checked.capacity()));
+    boolean alike = both.get(0).equals(both.get(1)) && checked.unit() != Unit.RATIO;
+    return alike ? voice.apart(checked.demand(), checked.capacity()) : both;
   }
 
   /** A slenderness is a number, not a share; a sag may be less than a tape shows. */
@@ -85,7 +92,7 @@ final class CheckLine {
   /** The whole of a check that fails, after its member. */
   String failing(Checked checked) {
     return voice.check(checked.id())
-        + amounts(checked)
+        + both(checked)
         + ", "
         + over(checked)
         + ", under "
@@ -97,8 +104,8 @@ final class CheckLine {
         + ".";
   }
 
-  /** Nothing where two lengths look the same on a tape. */
-  private String amounts(Checked checked) {
+  /** Nothing where no tape tells two lengths apart. */
+  private String both(Checked checked) {
     if (bare(checked)) {
       return " uses " + used(checked) + " of what there is";
     }

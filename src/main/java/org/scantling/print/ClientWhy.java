@@ -53,7 +53,7 @@ final class ClientWhy {
   }
 
   private String because(Decision decision) {
-    String sentence = voice.sentence(decision.governing(), decision);
+    String sentence = sentence(decision);
     List<String> causes =
         drivers.of(decision).stream()
             .map(each -> voice.driver(each, drivers.worked(decision)))
@@ -61,6 +61,12 @@ final class ClientWhy {
     return decision.changed() && !causes.isEmpty()
         ? sentence + " What is different here: " + Sentence.phrases(causes) + "."
         : sentence;
+  }
+
+  /** What was asked for and had to give way, then what governs. */
+  private String sentence(Decision decision) {
+    return Unmet.wish(told, decision).map(wish -> voice.sentence(wish, decision) + " ").orElse("")
+        + voice.sentence(decision.governing(), decision);
   }
 
   /** The nearest that was tried and could not be, other than what governs. */
@@ -94,9 +100,6 @@ final class ClientWhy {
             .orElse("");
     return new Block.Item(
         Sentence.capital(voice.label(decision.question())),
-        voice.say(decision.question(), decision.proposed())
-            + before
-            + ". "
-            + voice.sentence(decision.governing(), decision));
+        voice.say(decision.question(), decision.proposed()) + before + ". " + sentence(decision));
   }
 }

@@ -61,6 +61,7 @@ public final class ComparisonJson {
       node.put("demand", none.demand());
       none.broken().map(Question::id).ifPresent(id -> node.put("question", id));
       node.set("reason", reason(none.reason(), voice.sentence(none.reason())));
+      none.against().ifPresent(each -> node.set("against", reason(each, voice.sentence(each))));
     }
     return node;
   }

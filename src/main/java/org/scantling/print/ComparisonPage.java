@@ -123,7 +123,7 @@ final class ComparisonPage {
       }
     }
     if (!given.isEmpty()) {
-      why.add(0, new Block.Item("Given otherwise in the files", String.join("; ", given) + "."));
+      why.add(0, new Block.Item(givenWhere(), String.join("; ", given) + "."));
     }
     if (!following.isEmpty()) {
       why.add(new Block.Item("Following by measure", String.join("; ", following) + "."));
@@ -131,6 +131,12 @@ final class ComparisonPage {
     if (!why.isEmpty()) {
       page.heading("Why they differ").items(why);
     }
+  }
+
+  /** Columns of one file differ by what is set beside it; what is set for all makes none. */
+  private String givenWhere() {
+    long files = comparison.columns().stream().map(ComparedSite::file).distinct().count();
+    return files == 1 ? "Set otherwise beside the file (--set)" : "Given otherwise in the files";
   }
 
   /** How many lengths of walk are compared; the walk itself is asked of no rule. */
@@ -185,10 +191,8 @@ final class ComparisonPage {
             new Block.Item(
                 SideBySide.letter(i),
                 Sentence.capital(question)
-                    + voice.sentence(none.reason())
-                    + " ("
-                    + voice.source(none.reason().source())
-                    + ") The demand that breaks it is "
+                    + Stopped.sourced(voice, none)
+                    + " The demand that breaks it is "
                     + voice.path(none.demand())
                     + " ("
                     + none.demand()

@@ -69,9 +69,12 @@ final class Drivers {
     return decision.movers().size() > 1;
   }
 
-  /** True where the causes were worked out, and not only read. */
+  /**
+   * True where the causes were worked out, and not only read, for something that carries: how many
+   * pieces a row is laid out in is no matter of load.
+   */
   boolean worked(Decision decision) {
-    return !decision.movers().isEmpty();
+    return !decision.movers().isEmpty() && !row(decision).follows();
   }
 
   /** A changed answer itself, or the changed ones from which it follows. */

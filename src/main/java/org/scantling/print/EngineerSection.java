@@ -54,7 +54,7 @@ final class EngineerSection {
   /** What has no answer, and what stopped the candidate that came closest. */
   String broken(Result.NeedsEngineer result) {
     Reason reason = result.reason();
-    String stopped = voice.sentence(reason) + " (" + voice.source(reason.source()) + ")";
+    String stopped = Stopped.sourced(voice, result);
     return result
         .broken()
         .map(question -> unanswered(question, reason, result.demand()) + stopped)
@@ -93,16 +93,21 @@ final class EngineerSection {
         : "";
   }
 
+  private String inside(Evidence evidence) {
+    if (evidence.find("limit").orElse(null) instanceof Evidence.Seen.Amount limit) {
+      return " of " + voice.say(limit.measure()) + " or less";
+    }
+    return evidence.find("below").orElse(null) instanceof Evidence.Seen.Amount below
+        ? " of so much less than " + voice.say(below.measure()) + " that the timber over it fits in"
+        : " as it is known at the place";
+  }
+
   private String back(Result.NeedsEngineer result) {
     String name = voice.path(result.demand());
     if (result.reason().finding() instanceof Finding.Refuse refuse) {
-      String value =
-          refuse.evidence().find("limit").orElse(null) instanceof Evidence.Seen.Amount limit
-              ? " of " + voice.say(limit.measure()) + " or less"
-              : " as it is known at the place";
       return "With "
           + name
-          + value
+          + inside(refuse.evidence())
           + " (--set \""
           + result.demand()
           + "=...\") these rules can take the site up again.";

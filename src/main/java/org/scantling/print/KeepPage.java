@@ -43,7 +43,7 @@ final class KeepPage {
 
   private String now() {
     if (least.today().result() instanceof NeedsEngineer refused) {
-      return words.phrase("keep.none") + joint() + told.voice().sentence(refused.reason());
+      return words.phrase("keep.none") + joint() + Stopped.sentences(told.voice(), refused);
     }
     String now =
         words.phrase(

@@ -8,6 +8,6 @@ public final class ProposalMarkdown {
   private ProposalMarkdown() {}
 
   public static String of(Proposal proposal, Words words, PrintOptions options) {
-    return MarkdownPage.print(ProposalPage.of(proposal, words, options.units()));
+    return MarkdownPage.print(ProposalPage.of(proposal, words, options));
   }
 }

@@ -1,10 +1,10 @@
 package org.scantling.print;
 
 import java.util.List;
-import java.util.stream.Collectors;
-import org.scantling.quantity.UnitSystem;
+import java.util.function.Predicate;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Proposal.Result;
+import org.scantling.reasons.Stated;
 import org.scantling.words.Reader;
 import org.scantling.words.Words;
 
@@ -12,8 +12,8 @@ import org.scantling.words.Words;
 final class ProposalPage {
   private ProposalPage() {}
 
-  static Page of(Proposal proposal, Words words, UnitSystem units) {
-    Told told = Told.to(Reader.BUILDER, proposal, words, units);
+  static Page of(Proposal proposal, Words words, PrintOptions options) {
+    Told told = Told.to(Reader.BUILDER, proposal, words, options.units());
     Page page = new Page().title(proposal.title());
     if (proposal.result() instanceof Result.Proposed done) {
       List<Compared> lines = new Comparison(told).lines();
@@ -27,23 +27,24 @@ final class ProposalPage {
       new EngineerSection(told).write(page, (Result.NeedsEngineer) proposal.result());
     }
     cautions(page, told);
-    given(page, told);
+    given(page, "Given in the site file", told, stated -> !options.set(path(stated)));
+    given(page, "Set beside the site file (--set)", told, stated -> options.set(path(stated)));
     if (proposal.proposed()) {
       new Assumed(told).write(page);
     }
     return page;
   }
 
-  private static void given(Page page, Told told) {
-    if (!told.proposal().given().isEmpty()) {
-      page.heading("Given in the site file");
-      page.paragraph(
-          Sentence.capital(
-              told.proposal().given().stream()
-                      .map(told.voice()::stated)
-                      .collect(Collectors.joining("; "))
-                  + "."));
+  private static void given(Page page, String heading, Told told, Predicate<Stated> which) {
+    List<String> given =
+        told.proposal().given().stream().filter(which).map(told.voice()::stated).toList();
+    if (!given.isEmpty()) {
+      page.heading(heading).paragraph(Sentence.capital(String.join("; ", given) + "."));
     }
+  }
+
+  private static String path(Stated stated) {
+    return stated.demand().setting();
   }
 
   private static void cautions(Page page, Told told) {

@@ -9,6 +9,6 @@ public final class ProposalText {
 
   /** The text, no line wider than the options say. */
   public static String of(Proposal proposal, Words words, PrintOptions options) {
-    return TextPage.print(ProposalPage.of(proposal, words, options.units()), options);
+    return TextPage.print(ProposalPage.of(proposal, words, options), options);
   }
 }

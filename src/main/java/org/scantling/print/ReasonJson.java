@@ -135,6 +135,7 @@ final class ReasonJson {
       node.put("ratio", JsonText.rounded(refuse.ratio()));
     }
     node.set("reason", reason(result.reason(), Optional.empty()));
+    result.against().ifPresent(each -> node.set("against", reason(each, Optional.empty())));
     return node;
   }
 

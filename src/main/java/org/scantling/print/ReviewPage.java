@@ -2,9 +2,13 @@ package org.scantling.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
+import org.scantling.reasons.Finding;
+import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Review;
 import org.scantling.reasons.Shortfall;
 import org.scantling.reasons.Shortfall.Kind;
@@ -77,12 +81,31 @@ final class ReviewPage {
     return new Block.Item(
         Sentence.capital(voice.label(limit.question())),
         "here "
-            + voice.say(limit.question(), limit.found())
+            + found(limit)
             + ". "
             + voice.sentence(limit.reason())
             + " ("
             + voice.source(limit.reason().source())
             + ")");
+  }
+
+  /** As fine as it takes to tell it from the limit it does not meet. */
+  private String found(Shortfall limit) {
+    String found = voice.say(limit.question(), limit.found());
+    return limit.found() instanceof Outcome.Amount amount
+        ? bound(limit.reason().finding())
+            .map(bound -> new Measure(bound, amount.measure().unit()))
+            .filter(bound -> voice.say(bound).equals(found))
+            .map(bound -> voice.apart(amount.measure(), bound).get(0))
+            .orElse(found)
+        : found;
+  }
+
+  private static Optional<Double> bound(Finding finding) {
+    if (finding instanceof Finding.AtLeast least) {
+      return Optional.of(least.number());
+    }
+    return finding instanceof Finding.AtMost most ? Optional.of(most.number()) : Optional.empty();
   }
 
   private void all() {

@@ -138,7 +138,7 @@ final class TurningPage {
     page.paragraph(
         "For this site as it stands there is no structure inside the rules; it is a case for a"
             + " licensed engineer. "
-            + told.voice().sentence(refused.reason()));
+            + Stopped.sentences(told.voice(), refused));
     List<Block.Item> items = new ArrayList<>();
     for (Reach reach : turning.reaches()) {
       reach.ends().forEach(end -> items.add(new Block.Item("", sentences.begins(reach, end))));

@@ -2,6 +2,8 @@ package org.scantling.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Choice;
 import org.scantling.reasons.Decision;
@@ -58,9 +60,7 @@ final class TurningSentences {
       TurningPoint first = alike.get(0);
       parts.add(
           parts.isEmpty()
-              ? phrase(first.demand(), either(alike))
-                  + ", "
-                  + turned(first, pronoun(first.question()))
+              ? with(alike) + ", " + turned(first, pronoun(first.question()))
               : either(alike) + " " + said(first.question(), first.there()));
     }
     return Sentence.capital(String.join("; ", parts)) + ".";
@@ -90,10 +90,7 @@ final class TurningSentences {
 
   private String words(List<TurningPoint> alike, String subject) {
     TurningPoint first = alike.get(0);
-    return Sentence.capital(phrase(first.demand(), either(alike)))
-        + ", "
-        + turned(first, subject)
-        + why(first);
+    return Sentence.capital(with(alike)) + ", " + turned(first, subject) + why(first);
   }
 
   private String turned(TurningPoint point, String subject) {
@@ -105,22 +102,43 @@ final class TurningSentences {
         alike.stream().map(point -> value(point.demand(), point.beyond())).toList());
   }
 
+  /** Any of these values; what has words of its own, such as no climber at all, comes last. */
+  private String with(List<TurningPoint> alike) {
+    Demand demand = alike.get(0).demand();
+    List<TurningPoint> plain =
+        alike.stream().filter(point -> own(demand, point.beyond()).isEmpty()).toList();
+    List<String> parts = new ArrayList<>();
+    if (!plain.isEmpty()) {
+      parts.add(phrase(demand, either(plain)));
+    }
+    alike.forEach(point -> own(demand, point.beyond()).ifPresent(parts::add));
+    return Sentence.either(parts);
+  }
+
+  private String with(Demand demand, Outcome value) {
+    return own(demand, value).orElseGet(() -> phrase(demand, value(demand, value)));
+  }
+
+  private Optional<String> own(Demand demand, Outcome value) {
+    return voice.changes().without(demand, value);
+  }
+
   /** Where a structure ends. */
   String end(Reach reach, Reach.End end) {
     Demand demand = reach.demand();
     String where =
         end.at() instanceof Outcome.Word
-            ? Sentence.capital("not " + phrase(demand, value(demand, end.beyond())))
+            ? Sentence.capital("not " + with(demand, end.beyond()))
             : (end.up() ? "Up to " : "Down to ")
                 + phrase(demand, number(end.at()))
                 + "; not at "
                 + number(end.beyond());
-    return where + ". " + voice.sentence(end.refused().reason());
+    return where + ". " + Stopped.sentences(voice, end.refused());
   }
 
   /** Where a structure begins, for a site that has none today. */
   String begins(Reach reach, Reach.End end) {
-    String phrase = phrase(reach.demand(), value(reach.demand(), end.beyond()));
+    String phrase = with(reach.demand(), end.beyond());
     return end.beyond() instanceof Outcome.Word
         ? "There is a structure " + phrase + "."
         : "There is a structure with " + phrase + (end.up() ? " or more." : " or less.");
@@ -162,23 +180,29 @@ final class TurningSentences {
       return why(made.decision());
     }
     return point.there() instanceof Choice.Refused refused
-        ? ". " + voice.sentence(refused.result().reason())
+        ? ". " + Stopped.sentences(voice, refused.result())
         : ".";
   }
 
   private String why(Decision decision) {
     Reason reason = decision.governing();
-    return full ? ". " + voice.sentence(reason, decision) : ": " + name(reason) + ".";
+    return full ? ". " + voice.sentence(reason, decision) : name(reason) + ".";
   }
 
-  /** What governs, in a few words: the check, or what its rule says. */
+  /** What governs, in a few words after their sign: the check, or what its rule says. */
   private String name(Reason reason) {
+    if (reason.finding().evidence().find("broken").isPresent()) {
+      String whole = voice.sentence(reason);
+      return "; "
+          + whole.substring(0, 1).toLowerCase(Locale.ROOT)
+          + whole.substring(1, whole.length() - 1);
+    }
     if (reason.finding() instanceof Finding.Reject reject
         && words.tables().checks().find(reject.check()).isPresent()) {
-      return voice.check(reject.check());
+      return ": " + voice.check(reject.check());
     }
     String name = reason.note().name();
-    return name.substring(name.indexOf('/') + 1);
+    return ": " + name.substring(name.indexOf('/') + 1);
   }
 
   private Choices.Row row(Question question) {

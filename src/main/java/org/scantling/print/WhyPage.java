@@ -56,6 +56,8 @@ final class WhyPage {
           + told.voice().label(broken.broken().get())
           + ".";
     }
-    return part ? new EngineerSection(told).broken(broken) : told.voice().sentence(broken.reason());
+    return part
+        ? new EngineerSection(told).broken(broken)
+        : Stopped.sentences(told.voice(), broken);
   }
 }

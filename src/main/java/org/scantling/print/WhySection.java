@@ -105,7 +105,11 @@ final class WhySection {
 
   private String reason(Decision decision) {
     Reason reason = decision.governing();
-    return voice.sentence(reason, decision) + " (" + voice.source(reason.source()) + ")";
+    return Unmet.wish(told, decision).map(wish -> voice.sentence(wish, decision) + " ").orElse("")
+        + voice.sentence(reason, decision)
+        + " ("
+        + voice.source(reason.source())
+        + ")";
   }
 
   /** The check that is worked hardest of those worked out, where it has any; else what keeps it. */

@@ -15,7 +15,6 @@ public final class Length {
   private static final double HANDY_IN = 25 / Inches.IN_MILLIMETRES;
 
   private static final int PARTS = 16;
-  private static final int PARTS_IN_A_FOOT = 12 * PARTS;
   private static final double LONGEST_IN = 1e9;
 
   private Length() {}
@@ -38,15 +37,22 @@ public final class Length {
    * @return {@code 5'-8 1/2"} for 68.5; under a foot plain inches, {@code 8 1/2"}
    */
   public static String feetAndInches(double inches) {
-    long parts = sixteenths(inches);
+    return feetAndInches(inches, PARTS);
+  }
+
+  /** The same to a finer fraction: 32 or 64 parts of an inch. */
+  static String feetAndInches(double inches, int partsInAnInch) {
+    long parts = awayFromZero(checked(inches) * partsInAnInch);
     long size = Math.abs(parts);
+    long foot = (long) (Inches.PER_FOOT * partsInAnInch);
     String sign = parts < 0 ? "-" : "";
-    if (size < PARTS_IN_A_FOOT) {
-      return sign + mixed(size) + "\"";
+    if (size < foot) {
+      return sign + mixed(size, partsInAnInch) + "\"";
     }
-    long rest = size % PARTS_IN_A_FOOT;
-    String restText = rest > 0 && rest < PARTS ? "0 " + mixed(rest) : mixed(rest);
-    return sign + size / PARTS_IN_A_FOOT + "'-" + restText + "\"";
+    long rest = size % foot;
+    String restText = mixed(rest, partsInAnInch);
+    boolean bare = rest > 0 && rest < partsInAnInch;
+    return sign + size / foot + "'-" + (bare ? "0 " : "") + restText + "\"";
   }
 
   /**
@@ -56,8 +62,8 @@ public final class Length {
    * @return {@code 68 1/2 in} for 68.5
    */
   public static String inches(double inches) {
-    long parts = sixteenths(inches);
-    return (parts < 0 ? "-" : "") + mixed(Math.abs(parts)) + " in";
+    long parts = awayFromZero(checked(inches) * PARTS);
+    return (parts < 0 ? "-" : "") + mixed(Math.abs(parts), PARTS) + " in";
   }
 
   /**
@@ -90,19 +96,23 @@ public final class Length {
     return String.format(Locale.ROOT, "%s m", BigDecimal.valueOf(millimetres, 3).toPlainString());
   }
 
-  private static String mixed(long parts) {
-    long whole = parts / PARTS;
-    long rest = parts % PARTS;
+  /** Millimetres with that many decimals, for what the nearest one does not tell apart. */
+  static String metric(double inches, int decimals) {
+    return decimals == 0
+        ? metric(inches)
+        : String.format(
+            Locale.ROOT, "%." + decimals + "f mm", checked(inches) * Inches.IN_MILLIMETRES);
+  }
+
+  private static String mixed(long parts, int partsInAnInch) {
+    long whole = parts / partsInAnInch;
+    long rest = parts % partsInAnInch;
     if (rest == 0) {
       return Long.toString(whole);
     }
     long common = Long.lowestOneBit(rest);
-    String fraction = rest / common + "/" + PARTS / common;
+    String fraction = rest / common + "/" + partsInAnInch / common;
     return whole == 0 ? fraction : whole + " " + fraction;
-  }
-
-  private static long sixteenths(double inches) {
-    return awayFromZero(checked(inches) * PARTS);
   }
 
   private static long awayFromZero(double amount) {

@@ -2,6 +2,7 @@ package org.scantling.quantity;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 
 /**
  * A measure as people read it: lengths as trade fractions or metric, everything else rounded as the
@@ -10,6 +11,8 @@ import java.math.RoundingMode;
 public final class MeasureText {
   private static final double SLACK = 1e-9;
   private static final int MOST_DECIMALS = 6;
+  private static final int FINEST = 2;
+  private static final int PARTS = 16;
 
   private MeasureText() {}
 
@@ -21,17 +24,35 @@ public final class MeasureText {
    * @return for example {@code 5'-8 1/2"}, {@code 22.5 psf}, {@code 1450 psi} or {@code 0.87}
    */
   public static String print(Measure measure, UnitSystem system) {
+    return print(measure, system, 0);
+  }
+
+  /**
+   * Two measures that are held against each other: finer than usual where they would print alike
+   * and are not, lengths down to 1/64 in, everything else to two decimals more.
+   */
+  public static List<String> apart(Measure one, Measure other, UnitSystem system) {
+    for (int finer = 0; finer <= FINEST; finer++) {
+      List<String> both = List.of(print(one, system, finer), print(other, system, finer));
+      if (!both.get(0).equals(both.get(1))) {
+        return both;
+      }
+    }
+    return List.of(print(one, system), print(other, system));
+  }
+
+  private static String print(Measure measure, UnitSystem system, int finer) {
     double amount = measure.amount();
     return switch (measure.unit()) {
-      case INCH -> length(amount, system);
-      case FOOT -> length(amount * Inches.PER_FOOT, system);
+      case INCH -> length(amount, system, finer);
+      case FOOT -> length(amount * Inches.PER_FOOT, system, finer);
       case RATIO -> ratio(amount);
       case ZONE -> zone(amount);
       case COUNT -> decimals(amount, 2);
       case YEAR -> decimals(amount, 0);
       case PERCENT -> decimals(amount, 1) + " %";
       case DEGREE -> decimals(amount, 1) + "°";
-      default -> withUnit(measure, system);
+      default -> withUnit(measure, system, finer);
     };
   }
 
@@ -51,18 +72,22 @@ public final class MeasureText {
     return print(measure, UnitSystem.METRIC);
   }
 
-  private static String length(double inches, UnitSystem system) {
-    return system == UnitSystem.IMPERIAL ? Length.feetAndInches(inches) : Length.metric(inches);
+  private static String length(double inches, UnitSystem system, int finer) {
+    return system == UnitSystem.IMPERIAL
+        ? Length.feetAndInches(inches, PARTS << finer)
+        : Length.metric(inches, finer);
   }
 
-  private static String withUnit(Measure measure, UnitSystem system) {
+  private static String withUnit(Measure measure, UnitSystem system, int finer) {
     Unit unit = measure.unit();
     if (system == UnitSystem.IMPERIAL) {
-      return decimals(measure.amount(), imperialDecimals(unit)) + " " + unit.imperialSymbol();
+      return decimals(measure.amount(), imperialDecimals(unit) + finer)
+          + " "
+          + unit.imperialSymbol();
     }
     double amount = unit.toMetric(measure.amount());
     int places = Math.abs(amount) >= 100 ? 0 : metricDecimals(unit);
-    return decimals(amount, places) + " " + unit.metricSymbol();
+    return decimals(amount, places + finer) + " " + unit.metricSymbol();
   }
 
   private static int imperialDecimals(Unit unit) {

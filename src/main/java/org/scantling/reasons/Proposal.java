@@ -52,8 +52,10 @@ public record Proposal(
      * @param demand path of the demand that breaks it
      * @param broken the question that could not be answered, where it was one
      * @param reason what stopped the option that came closest, or the refusal
+     * @param against of a number, the limit that {@code reason} leads past
      */
-    record NeedsEngineer(String demand, Optional<Question> broken, Reason reason)
+    record NeedsEngineer(
+        String demand, Optional<Question> broken, Reason reason, Optional<Reason> against)
         implements Result {}
   }
 

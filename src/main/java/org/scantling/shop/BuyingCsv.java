@@ -6,7 +6,16 @@ final class BuyingCsv {
   private final Said said;
   private final CsvTable table =
       new CsvTable(
-          "section", "item", "buy", "unit", "needed", "spare", "quantity_unit", "for", "cost");
+          "section",
+          "item",
+          "buy",
+          "unit",
+          "needed",
+          "spare",
+          "quantity_unit",
+          "for",
+          "cost",
+          "treatment");
 
   BuyingCsv(Buying buying, Said said) {
     this.buying = buying;
@@ -31,7 +40,8 @@ final class BuyingCsv {
             .set("needed", line.needed().amount())
             .set("spare", line.spare().amount())
             .set("quantity_unit", line.needed().unit())
-            .set("for", line.use());
+            .set("for", line.use())
+            .set("treatment", line.treatment());
     line.cents().ifPresent(cents -> row.set("cost", said.money(cents)));
   }
 

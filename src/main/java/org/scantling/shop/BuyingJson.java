@@ -45,6 +45,9 @@ final class BuyingJson {
     ListJson.number(node, "spare", line.spare().amount());
     node.put("quantityUnit", line.needed().unit()).put("for", line.use());
     money(node, "cost", line.cents());
+    if (!line.treatment().isEmpty()) {
+      node.put("treatment", line.treatment());
+    }
   }
 
   private static void plan(TimberPlan plan, ObjectNode node) {

@@ -56,12 +56,12 @@ final class BuyingPage {
   }
 
   private void treatment() {
-    if (buying.timber().stream().anyMatch(each -> each.stock().forTheGround())) {
-      page.paragraph(
-          "What does not say treated stands clear of the ground: treated for that ("
-              + buying.aboveGround()
-              + "), or the heartwood of a kind that lasts.");
-    }
+    boolean inTheGround = buying.timber().stream().anyMatch(each -> each.stock().forTheGround());
+    page.paragraph(
+        (inTheGround ? "All other timber" : "All of it")
+            + " stands clear of the ground and out in the weather: take it treated for that ("
+            + buying.aboveGround()
+            + "), or the heartwood of a kind that lasts.");
   }
 
   private void inchSizes() {

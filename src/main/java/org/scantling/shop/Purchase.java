@@ -62,14 +62,15 @@ final class Purchase {
           List<String> marks = ordered.stream().map(TimberPlan.Special::mark).toList();
           lines.add(
               new BuyingLine(
-                  "timber",
-                  item,
-                  new BuyingLine.Quantity(count, "sticks"),
-                  new BuyingLine.Quantity(0, "sticks"),
-                  count,
-                  "stick",
-                  String.join(", ", marks) + ": longer than anything listed, a special order",
-                  OptionalLong.empty()));
+                      "timber",
+                      item,
+                      new BuyingLine.Quantity(count, "sticks"),
+                      new BuyingLine.Quantity(0, "sticks"),
+                      count,
+                      "stick",
+                      String.join(", ", marks) + ": longer than anything listed, a special order",
+                      OptionalLong.empty())
+                  .treated(treatment(plan)));
         });
   }
 
@@ -78,16 +79,17 @@ final class Purchase {
         built.sold(plan.stock().size()).holding(each.getKey()).orElseThrow().cents();
     lines.add(
         new BuyingLine(
-            "timber",
-            item(plan, each.getKey()),
-            new BuyingLine.Quantity(needed, "sticks"),
-            new BuyingLine.Quantity(each.getValue() - needed, "sticks"),
-            each.getValue(),
-            "stick",
-            use(plan),
-            price.isPresent()
-                ? OptionalLong.of(price.getAsLong() * each.getValue())
-                : OptionalLong.empty()));
+                "timber",
+                item(plan, each.getKey()),
+                new BuyingLine.Quantity(needed, "sticks"),
+                new BuyingLine.Quantity(each.getValue() - needed, "sticks"),
+                each.getValue(),
+                "stick",
+                use(plan),
+                price.isPresent()
+                    ? OptionalLong.of(price.getAsLong() * each.getValue())
+                    : OptionalLong.empty())
+            .treated(treatment(plan)));
   }
 
   /** What to ask for: the same size for the ground and above it are two different things. */
@@ -98,10 +100,14 @@ final class Purchase {
 
   private String use(TimberPlan plan) {
     String roles = String.join("s, ", plan.roles()) + "s";
-    String category = built.tables().defaults().row("treatment.in-ground").word();
     return plan.stock().forTheGround()
-        ? roles + ", for use in the ground (" + category + ")"
+        ? roles + ", for use in the ground (" + treatment(plan) + ")"
         : roles;
+  }
+
+  private String treatment(TimberPlan plan) {
+    String row = plan.stock().forTheGround() ? "treatment.in-ground" : "treatment.above-ground";
+    return built.tables().defaults().row(row).word();
   }
 
   private String length(double lengthIn) {
@@ -149,8 +155,13 @@ final class Purchase {
               "under each post",
               OptionalLong.empty()));
     }
-    bags("gravel", holes.gravelCuFt(), "stock.gravel-bag", "bag", gravelUse());
     boolean metric = built.tape() == Tape.MILLIMETRES;
+    bags(
+        "gravel",
+        holes.gravelCuFt(),
+        metric ? "stock.gravel-bag-metric" : "stock.gravel-bag",
+        metric ? "25 kg bag" : "50 lb bag",
+        gravelUse());
     bags(
         "concrete mix",
         holes.concreteCuFt(),

@@ -152,11 +152,23 @@ final class Row {
   }
 
   private double number(String column, String cell) {
+    int bar = cell.indexOf('/');
+    if (bar < 0) {
+      return decimal(column, cell);
+    }
+    double parts = decimal(column, cell.substring(bar + 1));
+    if (parts == 0) {
+      throw refuse(column, "a fraction of something, such as 1/3");
+    }
+    return decimal(column, cell.substring(0, bar)) / parts;
+  }
+
+  private double decimal(String column, String cell) {
     double amount;
     try {
       amount = Double.parseDouble(cell);
     } catch (NumberFormatException e) {
-      throw refuse(column, "a number");
+      throw refuse(column, "a number, such as 0.25 or 1/3");
     }
     if (!Double.isFinite(amount) || !Character.isDigit(cell.charAt(cell.length() - 1))) {
       throw refuse(column, "a finite number");

@@ -1,5 +1,6 @@
 package org.scantling.words;
 
+import java.util.List;
 import java.util.Optional;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Decision;
@@ -37,7 +38,7 @@ final class Blanks {
 
   private String seen(Evidence.Seen seen) {
     if (seen instanceof Evidence.Seen.Amount amount) {
-      return voice.say(amount.measure());
+      return against(amount).orElseGet(() -> voice.say(amount.measure()));
     }
     String text = ((Evidence.Seen.Word) seen).text();
     return switch (seen.name()) {
@@ -48,6 +49,17 @@ final class Blanks {
       case "text", "fasteners" -> voice.metric(text);
       default -> voice.word(seen.name(), text);
     };
+  }
+
+  /** What a check asks and what there is are told apart. */
+  private Optional<String> against(Evidence.Seen.Amount amount) {
+    Evidence evidence = reason.finding().evidence();
+    int which = List.of("demand", "capacity").indexOf(amount.name());
+    return which >= 0
+            && evidence.find("demand").orElse(null) instanceof Evidence.Seen.Amount demand
+            && evidence.find("capacity").orElse(null) instanceof Evidence.Seen.Amount capacity
+        ? Optional.of(voice.apart(demand.measure(), capacity.measure()).get(which))
+        : Optional.empty();
   }
 
   private Optional<String> ofFinding(String name) {
@@ -112,6 +124,10 @@ final class Blanks {
       case "check" -> Optional.of(voice.check(reject.check()));
       case "must" -> Optional.of(voice.word("must", nature.word()));
       case "over" -> Optional.of(voice.over(reject.ratio(), nature));
+      case "stopped" ->
+          Optional.of(voice.check(reject.check())).filter(said -> !said.equals(reject.check()));
+      case "exceeded" ->
+          Optional.of(voice.over(reject.ratio(), nature)).filter(over -> reject.ratio() > 1);
       default ->
           option(name, reject.question(), reject.option()).or(() -> over(name, reject.ratio()));
     };

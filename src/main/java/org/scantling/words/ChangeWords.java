@@ -1,6 +1,7 @@
 package org.scantling.words;
 
 import java.util.Map;
+import java.util.Optional;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Change;
 import org.scantling.reasons.Demand;
@@ -30,6 +31,13 @@ public final class ChangeWords {
             .find(phrase + "." + word.text(), blanks)
             .orElseGet(() -> voice.phrase(phrase, blanks))
         : voice.phrase(phrase, blanks);
+  }
+
+  /** A word that asks for nothing, with its preposition: {@code with no climber}. */
+  public Optional<String> without(Demand demand, Outcome value) {
+    return value instanceof Outcome.Word word
+        ? voice.find("without." + demand.path() + "." + word.text(), Map.of())
+        : Optional.empty();
   }
 
   /** All that was tried of a demand. */

@@ -32,7 +32,8 @@ final class TopicFinder {
   private List<Question> named(String word) {
     List<Question> own = where(row -> row.question().subject().equals(word));
     List<Question> shared =
-        where(row -> row.names().contains(word) || row.question().attribute().equals(word));
+        where(
+            row -> row.names().contains(word) || singular(row.question().attribute()).equals(word));
     List<Question> all = Stream.concat(own.stream(), shared.stream()).distinct().toList();
     return own.isEmpty() ? shared : all;
   }

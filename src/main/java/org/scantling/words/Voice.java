@@ -60,6 +60,16 @@ public final class Voice {
     };
   }
 
+  /**
+   * A number and what it is held against; a builder has them as fine as it takes to tell them
+   * apart.
+   */
+  public List<String> apart(Measure one, Measure other) {
+    return reader == Reader.BUILDER && one.unit() != Unit.RATIO
+        ? MeasureText.apart(one, other, units)
+        : List.of(say(one), say(other));
+  }
+
   /** The answer to a question. */
   public String say(Question question, Outcome outcome) {
     if (outcome instanceof Outcome.Amount amount) {

@@ -2,6 +2,8 @@ package org.scantling.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What a proposal says of things that a number alone would leave unsaid. */
@@ -24,8 +26,157 @@ class PlainWordsTest {
   @Test
   void half_a_hardiness_zone_goes_by_its_letter() {
     assertThat(propose("--set", "site.climate={hardiness-zone: 5b}"))
-        .contains("hardiness zone 5b")
+        .containsIgnoringCase("hardiness zone 5b")
         .doesNotContain("5.5");
+  }
+
+  private static String why(String site, String subject, String reader, String... set) {
+    List<String> all = new ArrayList<>(List.of("why", "scenarios/" + site + ".yaml", subject));
+    all.addAll(List.of("--for", reader));
+    List.of(set).forEach(each -> all.addAll(List.of("--set", each)));
+    return Run.of(all.toArray(String[]::new)).out().replaceAll("\\s+", " ");
+  }
+
+  @Test
+  void whoever_asked_for_bays_that_cannot_be_is_told_so_first() {
+    String[] two = {"walkway.length=30ft", "walkway.bays=2"};
+    assertThat(why("mower-lane", "bays", "client", two))
+        .contains(
+            "You asked for 2; over a walk 30 ft long that puts the posts 15 ft apart. With only 2,"
+                + " the posts would stand 15 ft apart, further than this way of building goes.");
+    assertThat(why("mower-lane", "bays", "builder", two))
+        .contains("2 bays are asked for: 30'-0\" in 2 of 15'-0\". [layout.bays.asked;")
+        .containsOnlyOnce("layout.bays.asked");
+    assertThat(site("mower-lane", "--set", two[0], "--set", two[1]))
+        .contains("Number of bays: 3, was 1. 2 bays are asked for: 30'-0\" in 2 of 15'-0\".");
+  }
+
+  @Test
+  void a_width_that_was_asked_for_and_gives_way_is_told_too() {
+    assertThat(why("mower-lane", "width", "client", "walkway.clear-width=5 ft"))
+        .contains("You asked for 5 ft between the posts. The machine is 6 ft wide");
+  }
+
+  @Test
+  void what_was_asked_for_is_told_beside_the_chief_answer_too() {
+    assertThat(why("everything-at-once", "layout", "client"))
+        .contains("8 ft 2 in, before 7 ft 1/2 in. You asked for 8 ft of height. The wisteria");
+    assertThat(why("everything-at-once", "layout", "builder"))
+        .contains("The site file asks for 8'-0\". [clearance.headroom.asked;");
+  }
+
+  @Test
+  void the_weight_on_a_middle_post_is_no_cause_of_how_many_pickets_there_are() {
+    assertThat(why("everything-at-once", "picket", "client"))
+        .contains("the number of gaps from post to post, 10 instead of 1.")
+        .doesNotContain("takes the wind");
+    assertThat(why("everything-at-once", "footing.depth", "client")).contains("takes the wind");
+  }
+
+  @Test
+  void people_ask_by_words_of_their_own() {
+    assertThat(why("bean-row", "standing", "client")).contains("How the posts stand");
+    assertThat(why("bean-row", "species", "client")).contains("What timber it is made of");
+    assertThat(why("bean-row", "brackets", "client")).contains("How the posts stand");
+  }
+
+  @Test
+  void posts_grow_because_of_the_boards_at_their_sides() {
+    String paired = "preferences.header=paired";
+    assertThat(why("same-place", "post.height", "client", paired))
+        .contains("stays free below the timbers at their sides, which reach about 7 1/2 in down");
+    assertThat(why("same-place", "post.height", "builder", paired))
+        .contains("under headers that reach 7 1/4\" down the post");
+    assertThat(why("mower-lane", "post.height", "builder", "walkway.headroom=87 in"))
+        .contains("For 7'-3\" of headroom, with the headers")
+        .doesNotContain("headers that reach");
+  }
+
+  @Test
+  void a_climber_that_the_base_lends_is_listed_with_what_was_assumed() {
+    assertThat(site("same-place", "--set", "planting=[]"))
+        .contains(
+            "does not say -------------------------------------- - Climber: No climber is named;"
+                + " the base has carried clematis.");
+    assertThat(site("same-place")).doesNotContain("No climber is named");
+  }
+
+  @Test
+  void no_climber_is_said_in_plain_words() {
+    String told = Run.of("limits", "scenarios/windy-hill.yaml").out().replaceAll("\\s+", " ");
+    assertThat(told).contains("no climber").doesNotContain("none as the climber");
+  }
+
+  @Test
+  void a_number_of_bays_that_leads_nowhere_says_which_part_fails_and_in_what() {
+    String told =
+        Run.of("limits", "scenarios/mower-lane.yaml", "bays").out().replaceAll("\\s+", " ");
+    assertThat(told)
+        .contains(
+            "In grade No.3, it becomes 5. With 4, no post size serves: no published strength for"
+                + " its size, species and grade.")
+        .contains("With 5, no crossbeam size serves: bending stress between the headers, 1 % over.")
+        .doesNotContain("just over");
+  }
+
+  private static String site(String site, String... more) {
+    String[] all = new String[more.length + 2];
+    all[0] = "propose";
+    all[1] = "scenarios/" + site + ".yaml";
+    System.arraycopy(more, 0, all, 2, more.length);
+    return Run.of(all).out().replaceAll("\\s+", " ");
+  }
+
+  @Test
+  void a_way_too_high_is_told_how_long_the_post_would_be_and_how_long_it_may_be() {
+    assertThat(site("bean-row", "--set", "walkway.headroom=11ft6in"))
+        .contains(
+            "For 11'-6\" of headroom under headers that reach 9 1/4\" down the post, with the headers and notches counted, the post is 12'-3 1/4\"."
+                + " (geometry) The whole may reach 12'-0\", so the post 11'-9\".");
+  }
+
+  @Test
+  void a_way_as_high_as_the_whole_may_be_is_not_told_that_it_would_do() {
+    assertThat(site("bean-row", "--set", "walkway.headroom=12ft"))
+        .contains("these rules end at 12'-0\" with the timber over it counted")
+        .contains("so much less than 12'-0\" that the timber over it fits in")
+        .doesNotContain("12'-0\" or less");
+  }
+
+  @Test
+  void what_was_set_is_not_told_as_given_in_the_file() {
+    String told = propose("--set", "walkway.headroom=7ft6in", "--set", "planting[0].vine=grape");
+    assertThat(told)
+        .contains("Set beside the site file (--set)")
+        .containsPattern("--set\\) -+ Headroom 7'-6\"; climber grape\\.");
+    assertThat(propose()).doesNotContain("Set beside the site file");
+  }
+
+  @Test
+  void two_wishes_for_one_site_do_not_differ_in_the_files() {
+    String told =
+        Run.of("compare", "scenarios/mower-lane.yaml", "--set", "walkway.length=44ft").out();
+    assertThat(told)
+        .contains("Set otherwise beside the file (--set): length of the walk.")
+        .doesNotContain("in the files");
+  }
+
+  @Test
+  void timber_on_brackets_is_told_what_treatment_it_wants() {
+    assertThat(site("stone-terrace", "--list", "buying"))
+        .contains("All of it stands clear of the ground", "treated for that (UC3B)")
+        .doesNotContain("UC4B");
+    assertThat(site("bean-row", "--list", "buying"))
+        .contains("All other timber stands clear of the ground", "treated for that (UC3B)")
+        .contains("posts, for use in the ground (UC4B)");
+    assertThat(site("bean-row", "--list", "buying", "--format", "csv"))
+        .contains("pickets\",,UC3B", "(UC4B)\",,UC4B");
+  }
+
+  @Test
+  void a_bag_is_told_by_its_size() {
+    assertThat(site("bean-row", "--list", "buying")).contains("20 x 50 lb bag gravel");
+    assertThat(site("metric-country", "--list", "buying")).contains(" x 25 kg bag gravel");
   }
 
   @Test

@@ -234,7 +234,8 @@ class DemandSweepTest {
 
   private static Proposal refused() {
     return proposal(
-        new Proposal.Result.NeedsEngineer("site.climate.ground-snow", Optional.empty(), reason()),
+        new Proposal.Result.NeedsEngineer(
+            "site.climate.ground-snow", Optional.empty(), reason(), Optional.empty()),
         List.of());
   }
 

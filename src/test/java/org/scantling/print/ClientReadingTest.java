@@ -53,7 +53,8 @@ class ClientReadingTest {
 
       all.assertThat(text.replaceAll("(?m)^[#-]+ ", ""))
           .as(row.id())
-          .doesNotContainPattern(Jargon.PATTERN);
+          .doesNotContainPattern(Jargon.PATTERN)
+          .doesNotContainPattern("(?i)\\b([a-z]+) \\1\\b");
       paragraphs(text).forEach(each -> easy(all, row.id(), each));
     }
     all.assertAll();

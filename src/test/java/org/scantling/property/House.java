@@ -9,6 +9,7 @@ import org.scantling.engine.Engine;
 import org.scantling.reasons.Proposal;
 import org.scantling.rulebase.RuleBase;
 import org.scantling.tables.Tables;
+import org.scantling.tables.Yard;
 
 /** The tables, the rules and the two bases that tests share; each is read once. */
 public final class House {
@@ -28,6 +29,11 @@ public final class House {
 
   public static Proposal propose(Site site) {
     return ENGINE.propose(site, List.of());
+  }
+
+  /** The same, of timber from a yard with a list of its own. */
+  public static Proposal propose(Site site, Optional<Yard> yard) {
+    return yard.map(ENGINE::buyingFrom).orElse(ENGINE).propose(site, List.of());
   }
 
   /** The base of scenarios/base/herb-garden-arbour.yaml. */

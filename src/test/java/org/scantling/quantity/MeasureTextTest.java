@@ -65,4 +65,31 @@ class MeasureTextTest {
       Locale.setDefault(before);
     }
   }
+
+  @Test
+  void two_lengths_that_a_tape_hardly_tells_apart_are_printed_finer() {
+    assertThat(apart(0.3, 0.33)).containsExactly("5/16\"", "11/32\"");
+    assertThat(apart(68.5, 68.53)).containsExactly("5'-8 1/2\"", "5'-8 17/32\"");
+    assertThat(apart(12.02, 12)).containsExactly("1'-0 1/64\"", "1'-0\"");
+    assertThat(apart(1, 1.25)).containsExactly("1\"", "1 1/4\"");
+  }
+
+  @Test
+  void what_nobody_can_tell_apart_is_printed_as_ever() {
+    assertThat(apart(0.3125, 0.3126)).containsExactly("5/16\"", "5/16\"");
+  }
+
+  @Test
+  void millimetres_and_loads_are_told_apart_by_decimals() {
+    assertThat(MeasureText.apart(Measure.inches(0.3), Measure.inches(0.31), UnitSystem.METRIC))
+        .containsExactly("7.6 mm", "7.9 mm");
+    assertThat(
+            MeasureText.apart(
+                new Measure(100.2, Unit.POUND), new Measure(99.8, Unit.POUND), UnitSystem.IMPERIAL))
+        .containsExactly("100.2 lb", "99.8 lb");
+  }
+
+  private static java.util.List<String> apart(double oneIn, double otherIn) {
+    return MeasureText.apart(Measure.inches(oneIn), Measure.inches(otherIn), UnitSystem.IMPERIAL);
+  }
 }

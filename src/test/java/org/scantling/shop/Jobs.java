@@ -74,6 +74,11 @@ final class Jobs {
     return House.propose(site(name));
   }
 
+  /** The same, of timber from a yard with a list of its own. */
+  static Proposal proposal(String name, Yard yard) {
+    return House.propose(site(name), Optional.of(yard));
+  }
+
   private static Site site(String name) {
     return new SiteReader(Vocabulary.of(House.TABLES))
         .read(Path.of("scenarios", name + ".yaml"))
@@ -81,7 +86,7 @@ final class Jobs {
   }
 
   private static Built built(Site site, Optional<Yard> yard) {
-    return new Built(House.propose(site), site, House.TABLES, yard);
+    return new Built(House.propose(site, yard), site, House.TABLES, yard);
   }
 
   /** What a wish comes to on a base, where it comes to anything. */

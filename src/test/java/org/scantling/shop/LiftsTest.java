@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scantling.reasons.Evidence;
+import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Reason;
 import org.scantling.tables.TopSpare;
+import org.scantling.tables.Yard;
 
 /** What somebody lifts is the piece as it was cut, in the cautions as in the list of lifts. */
 class LiftsTest {
@@ -33,10 +36,22 @@ class LiftsTest {
         "deep-frost"
       })
   void the_caution_weighs_the_heaviest_piece_as_the_lifts_do(String scenario) {
-    Built built = Jobs.scenario(scenario);
+    agree(Jobs.scenario(scenario), Jobs.proposal(scenario));
+  }
+
+  /** Posts of 12 ft 1 3/4 in are cut a foot longer, or come whole out of sticks of 12 ft 9 in. */
+  @Test
+  void a_yard_with_sticks_that_just_hold_the_posts_makes_both_lighter() {
+    Yard yard = new Yard("short", List.of(new Yard.Offer("6x6", 153, OptionalLong.empty())));
+    Built built = Jobs.scenario("windy-hill", yard);
+    assertThat(heaviestLb(built)).isLessThan(heaviestLb(Jobs.scenario("windy-hill")) - 2);
+    agree(built, Jobs.proposal("windy-hill", yard));
+  }
+
+  private static void agree(Built built, Proposal proposal) {
     double mostLb = built.tables().thumb("lift.one-person").amount();
     List<Reason> heavy =
-        Jobs.proposal(scenario).cautions().stream()
+        proposal.cautions().stream()
             .filter(each -> each.note().id().equals("cautions.lift"))
             .toList();
     assertThat(heavy).hasSize(heaviestLb(built) > mostLb ? 1 : 0);

@@ -35,6 +35,15 @@ class TableRefusalTest {
     assertThat(row.source().text()).isEqualTo("A Document, Table 1");
   }
 
+  /** Written as a decimal, a third of 60 is a hair short of 20, and rounded down it is 19 15/16. */
+  @Test
+  void a_share_is_written_as_the_fraction_it_is() {
+    assertThat(thumb(HEADING + GOOD.replace(",12,in", ",1/3,ratio")).row("a.b").amount() * 60)
+        .isEqualTo(20);
+    assertThat(thumb(HEADING + GOOD.replace(",12,in", ",2/7,ratio")).row("a.b").amount() * 3.5)
+        .isEqualTo(1);
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -42,7 +51,14 @@ class TableRefusalTest {
       value = {
         "a.b,,in,words,standard,doc,T,seen,|value: found nothing, accepted is a value: this column"
             + " has no holes",
-        "a.b,twelve,in,words,standard,doc,T,seen,|value: found 'twelve', accepted is a number",
+        "a.b,twelve,in,words,standard,doc,T,seen,|value: found 'twelve', accepted is a number, such as"
+            + " 0.25 or 1/3",
+        "a.b,1/,in,words,standard,doc,T,seen,|value: found '1/', accepted is a number, such as 0.25"
+            + " or 1/3",
+        "a.b,1/0,in,words,standard,doc,T,seen,|value: found '1/0', accepted is a fraction of"
+            + " something, such as 1/3",
+        "a.b,1/2/3,in,words,standard,doc,T,seen,|value: found '1/2/3', accepted is a number, such"
+            + " as 0.25 or 1/3",
         "a.b,NaN,in,words,standard,doc,T,seen,|value: found 'NaN', accepted is a finite number",
         "a.b,Infinity,in,words,standard,doc,T,seen,|value: found 'Infinity', accepted is a finite"
             + " number",
