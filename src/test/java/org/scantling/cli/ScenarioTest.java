@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,6 +17,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ScenarioTest {
   private static final Path FOLDER = Path.of("scenarios");
   static final Set<String> REFUSED = Set.of("too-much-snow");
+
+  /** One that stands in the ground and one on brackets. */
+  private static final Set<String> WITH_WORKINGS = Set.of("windy-hill", "stone-terrace");
+
+  private static final Pattern WORKINGS =
+      Pattern.compile("(?ms)^  \"workings\" : \\[ \\{.*?^  \\} \\]");
 
   static List<String> scenarios() throws IOException {
     try (Stream<Path> files = Files.list(FOLDER)) {
@@ -45,7 +52,13 @@ class ScenarioTest {
   @ParameterizedTest
   @MethodSource("scenarios")
   void the_proposal_for_programs_is_as_expected(String name) throws IOException {
-    Golden.compare(name + ".json", propose(name, "json"));
+    String json = propose(name, "json");
+    Golden.compare(name + ".json", WITH_WORKINGS.contains(name) ? json : withoutWorkings(json));
+  }
+
+  /** Hundreds of steps a site, of which each is worked again in WorkingsTest. */
+  private static String withoutWorkings(String json) {
+    return WORKINGS.matcher(json).replaceFirst("  \"workings\" : [ ]");
   }
 
   @Test
