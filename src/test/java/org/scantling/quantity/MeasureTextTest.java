@@ -70,7 +70,7 @@ class MeasureTextTest {
   void two_lengths_that_a_tape_hardly_tells_apart_are_printed_finer() {
     assertThat(apart(0.3, 0.33)).containsExactly("5/16\"", "11/32\"");
     assertThat(apart(68.5, 68.53)).containsExactly("5'-8 1/2\"", "5'-8 17/32\"");
-    assertThat(apart(12.02, 12)).containsExactly("1'-0 1/64\"", "1'-0\"");
+    assertThat(apart(12.01, 12)).containsExactly("1'-0 1/64\"", "1'-0\"");
     assertThat(apart(1, 1.25)).containsExactly("1\"", "1 1/4\"");
   }
 
