@@ -1,5 +1,6 @@
 package org.scantling.engine;
 
+import static org.scantling.engine.WorkingSteps.perInch;
 import static org.scantling.engine.WorkingSteps.pounds;
 import static org.scantling.reasons.Question.CROSSBEAM_SIZE;
 import static org.scantling.reasons.Question.FLAT_SNOW;
@@ -103,7 +104,7 @@ final class BeamLoadWorkings {
   private Working own(String id, Material timber) {
     return steps.of(
         id,
-        BeamStatics.perInch(timber.weightLbPerIn()),
+        perInch(timber.weightLbPerIn()),
         Evidence.saw("weight", new Measure(timber.unitWeightPcf(), Unit.PCF))
             .and("breadth", Measure.inches(timber.whole().breadthIn()))
             .and("depth", Measure.inches(timber.whole().depthIn())));
@@ -111,9 +112,7 @@ final class BeamLoadWorkings {
 
   private Working strip(String what, double lbPerIn, Evidence pressure) {
     return steps.of(
-        "crossbeam." + what,
-        BeamStatics.perInch(lbPerIn),
-        pressure.and("spacing", Measure.inches(spacingIn)));
+        "crossbeam." + what, perInch(lbPerIn), pressure.and("spacing", Measure.inches(spacingIn)));
   }
 
   private static Evidence pressure(double psf) {
@@ -132,7 +131,7 @@ final class BeamLoadWorkings {
     return steps.of(
         "header." + what,
         pounds(lb),
-        Evidence.saw("line", BeamStatics.perInch(lbPerIn))
+        Evidence.saw("line", perInch(lbPerIn))
             .and("length", Measure.inches(bench.geometry().crossbeamLengthIn())));
   }
 }

@@ -1,6 +1,6 @@
 package org.scantling.engine;
 
-import static org.scantling.engine.BeamStatics.moment;
+import static org.scantling.engine.WorkingSteps.moment;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -19,12 +19,12 @@ final class BeamSag {
   /** Distances that a line can name. */
   private static final int NAMED = 12;
 
-  private final BeamWorkings.Task task;
+  private final BeamTask task;
   private final BeamScene scene;
   private final double stiffness;
   private final double creep;
 
-  BeamSag(BeamWorkings.Task task) {
+  BeamSag(BeamTask task) {
     this.task = task;
     this.scene = task.scene();
     Rectangle section = task.stresses().section();
@@ -72,35 +72,34 @@ final class BeamSag {
     double fromIn = peak.atIn() - scene.beam().supportAtIn(span);
     double sagIn = peak.amount() / stiffness;
     // A line that could not name every crossbeam would not be one to go over.
-    if (!task.onPosts() || statics.passed(fromIn) <= NAMED) {
-      list.add(task.step("sag", Measure.inches(sagIn), evidence(statics, span, fromIn)));
+    if (!task.onPosts() || task.passed(fromIn) <= NAMED) {
+      list.add(task.step("sag", Measure.inches(sagIn), evidence(statics, part, span, fromIn)));
     }
     return Math.abs(sagIn);
   }
 
-  private Evidence evidence(BeamStatics statics, int span, double fromIn) {
+  private Evidence evidence(BeamStatics statics, Part part, int span, double fromIn) {
     Rectangle section = task.stresses().section();
     Evidence evidence =
-        Evidence.saw("what", statics.still() ? "what stays" : "what comes and goes")
+        Evidence.saw("what", part == Part.STILL ? "what stays" : "what comes and goes")
             .and("at", Measure.inches(fromIn))
-            .and("load", statics.lineLoad(statics.region(span)))
+            .and("load", statics.even(span))
             .and("span", Measure.inches(scene.spanIn(span)))
             .and("near", moment(statics.over(span)))
             .and("far", moment(statics.over(span + 1)))
             .and("stiffness", BeamStresses.psi(task.stresses().stiffnessPsi()))
             .and("breadth", Measure.inches(section.breadthIn()))
             .and("depth", Measure.inches(section.depthIn()));
-    evidence = statics.pointLoad(evidence, span);
+    evidence = statics.withCrossbeams(evidence, span);
     if (!task.onPosts()) {
       return evidence;
     }
     evidence = evidence.and("post", Measure.count(span + 1));
-    int passed = statics.passed(fromIn);
+    int passed = task.passed(fromIn);
     for (int each = 1; each <= passed; each++) {
       evidence =
           evidence.and(
-              "arm-" + (char) ('a' + each - 1),
-              Measure.inches(fromIn - each * statics.spacingIn()));
+              "arm-" + (char) ('a' + each - 1), Measure.inches(fromIn - each * task.spacingIn()));
     }
     return passed > 0 ? evidence.and("j", "") : evidence;
   }

@@ -46,7 +46,7 @@ final class BeamStresses {
   /**
    * @param over a support, where notch and sinks are gone
    */
-  List<Working> bending(BeamWorkings.Task task, Measure momentInLb, boolean over) {
+  List<Working> bending(BeamTask task, Measure momentInLb, boolean over) {
     double depthIn = over ? task.scene().netDepthIn() : section.depthIn();
     Rectangle left = new Rectangle(section.breadthIn(), depthIn);
     List<Working> list = new ArrayList<>();
@@ -61,7 +61,7 @@ final class BeamStresses {
     return list;
   }
 
-  private List<Working> allowed(BeamWorkings.Task task) {
+  private List<Working> allowed(BeamTask task) {
     double duration = bench.limits().duration().of(task.combination());
     AdjustedValues values = material.lasting(duration);
     Rectangle ply = material.section();
@@ -84,7 +84,7 @@ final class BeamStresses {
     return list;
   }
 
-  private List<Working> rolling(BeamWorkings.Task task, BeamStability stability, double duration) {
+  private List<Working> rolling(BeamTask task, BeamStability stability, double duration) {
     BeamScene scene = task.scene();
     Measure depth = Measure.inches(section.depthIn());
     Measure length = Measure.inches(stability.effectiveLengthIn());
@@ -117,7 +117,7 @@ final class BeamStresses {
                 .and("mean", Measure.ratio((1 + ratio) / 1.9))));
   }
 
-  List<Working> shear(BeamWorkings.Task task, Measure shear) {
+  List<Working> shear(BeamTask task, Measure shear) {
     double duration = bench.limits().duration().of(task.combination());
     double lastingPsi = material.lasting(1).shear().psi();
     double breadthIn = section.breadthIn();
@@ -152,7 +152,7 @@ final class BeamStresses {
     return list;
   }
 
-  List<Working> bearing(BeamWorkings.Task task, Measure reaction) {
+  List<Working> bearing(BeamTask task, Measure reaction) {
     BeamScene scene = task.scene();
     double factor = scene.contact().bearingFactor();
     double lastingPsi = material.lasting(1).bearing().psi();

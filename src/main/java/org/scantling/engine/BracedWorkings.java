@@ -1,7 +1,7 @@
 package org.scantling.engine;
 
-import static org.scantling.engine.BeamStatics.moment;
-import static org.scantling.engine.BeamStatics.perInch;
+import static org.scantling.engine.WorkingSteps.moment;
+import static org.scantling.engine.WorkingSteps.perInch;
 import static org.scantling.engine.WorkingSteps.pounds;
 import static org.scantling.reasons.Question.POST_SIZE;
 

@@ -1,6 +1,8 @@
 package org.scantling.engine;
 
 import static org.scantling.engine.WorkingSteps.feet;
+import static org.scantling.engine.WorkingSteps.moment;
+import static org.scantling.engine.WorkingSteps.perInch;
 import static org.scantling.engine.WorkingSteps.pounds;
 import static org.scantling.reasons.Question.FOOTING_DEPTH;
 import static org.scantling.reasons.Question.HOLE_DIAMETER;
@@ -120,7 +122,7 @@ final class FootingWorkings {
             check,
             "height",
             feet(needed.load().heightIn()),
-            both.and("moment", BeamStatics.moment(push.momentAtInLb(0)))));
+            both.and("moment", moment(push.momentAtInLb(0)))));
   }
 
   private List<Working> bearing(Checked check) {
@@ -170,7 +172,7 @@ final class FootingWorkings {
             "load",
             pounds(loadLb),
             Evidence.saw("reaction", pounds(loadLb - ownLbPerIn * heightIn))
-                .and("post-weight", BeamStatics.perInch(ownLbPerIn))
+                .and("post-weight", perInch(ownLbPerIn))
                 .and("height", Measure.inches(heightIn))));
     return list;
   }
@@ -195,7 +197,7 @@ final class FootingWorkings {
               check,
               "post-weight",
               pounds(postLb),
-              Evidence.saw("own", BeamStatics.perInch(bench.timber(POST_SIZE).weightLbPerIn()))
+              Evidence.saw("own", perInch(bench.timber(POST_SIZE).weightLbPerIn()))
                   .and("height", Measure.inches(heightIn))));
     }
     hold = hold.and("post", pounds(postLb));

@@ -1,6 +1,8 @@
 package org.scantling.engine;
 
 import static org.scantling.engine.BeamStresses.psi;
+import static org.scantling.engine.WorkingSteps.moment;
+import static org.scantling.engine.WorkingSteps.perInch;
 import static org.scantling.engine.WorkingSteps.pounds;
 import static org.scantling.reasons.Question.POST_SIZE;
 
@@ -60,7 +62,7 @@ final class PostWorkings {
         "load",
         pounds(scene.pressedLb()),
         Evidence.saw("reaction", pounds(scene.pressedLb() - ownLb))
-            .and("own", BeamStatics.perInch(post.weightLbPerIn()))
+            .and("own", perInch(post.weightLbPerIn()))
             .and("height", Measure.inches(scene.heightIn())));
   }
 
@@ -69,10 +71,10 @@ final class PostWorkings {
     return step(
         scene,
         "bent",
-        BeamStatics.moment(scene.momentInLb()),
+        moment(scene.momentInLb()),
         Evidence.saw("way", scene.along() ? "along" : "across")
             .and("factor", Measure.ratio(scene.combination().factor(LoadKind.WIND)))
-            .and("moment", BeamStatics.moment(push.momentAtInLb(0)))
+            .and("moment", moment(push.momentAtInLb(0)))
             .and("groundRatio", Measure.ratio(bench.ground().bendingRatio(push))));
   }
 
@@ -156,8 +158,7 @@ final class PostWorkings {
             scene,
             "bending",
             psi(scene.bending().stressPsi()),
-            Evidence.saw("moment", BeamStatics.moment(scene.momentInLb()))
-                .and("breadth", breadth)));
+            Evidence.saw("moment", moment(scene.momentInLb())).and("breadth", breadth)));
     list.add(
         step(
             scene,
@@ -171,8 +172,7 @@ final class PostWorkings {
               scene,
               "cross-bending",
               psi(crossPsi(scene)),
-              Evidence.saw("solved", BeamStatics.moment(scene.crossMomentInLb()))
-                  .and("breadth", breadth)));
+              Evidence.saw("solved", moment(scene.crossMomentInLb())).and("breadth", breadth)));
       list.add(
           step(
               scene,

@@ -14,6 +14,8 @@ final class WorkingSteps {
   /** What of a strength-level wind an allowable stress is held against. */
   static final double WIND_SHARE = LoadCombination.DEAD_WIND.factor(LoadKind.WIND);
 
+  private static final double NO_MOMENT_IN_LB = 1e-6;
+
   private final Tables tables;
 
   WorkingSteps(Tables tables) {
@@ -35,5 +37,18 @@ final class WorkingSteps {
 
   static Measure pounds(double forceLb) {
     return new Measure(forceLb, Unit.POUND);
+  }
+
+  static Measure perInch(double loadLbPerIn) {
+    return new Measure(loadLbPerIn, Unit.POUND_PER_INCH);
+  }
+
+  /** What is left where moments cancel out is nothing. */
+  static Measure moment(double momentInLb) {
+    return new Measure(isNoMoment(momentInLb) ? 0 : momentInLb, Unit.INCH_POUND);
+  }
+
+  static boolean isNoMoment(double momentInLb) {
+    return Math.abs(momentInLb) < NO_MOMENT_IN_LB;
   }
 }

@@ -1,0 +1,100 @@
+package org.scantling.engine;
+
+import static org.scantling.engine.WorkingSteps.perInch;
+import static org.scantling.engine.WorkingSteps.pounds;
+
+import org.scantling.confirm.BeamScene;
+import org.scantling.design.Geometry;
+import org.scantling.engine.BeamBurden.Part;
+import org.scantling.loads.LoadCombination;
+import org.scantling.quantity.Measure;
+import org.scantling.reasons.Evidence;
+import org.scantling.reasons.Working;
+
+/**
+ * One check of a beam under the arrangement of loads that works it hardest.
+ *
+ * @param check id of the check
+ */
+record BeamTask(BeamMember member, String check, BeamScene scene) {
+
+  /** Crossbeams nearer to a place than this lie at it. */
+  private static final double NEAR_IN = 1e-6;
+
+  BeamStatics under(Part part) {
+    return new BeamStatics(this, new BeamBurden(scene, part, member.each()));
+  }
+
+  BeamStresses stresses() {
+    return member.stresses();
+  }
+
+  boolean onPosts() {
+    return member.onPosts();
+  }
+
+  int spaces() {
+    return geometry().crossbeams().perBay();
+  }
+
+  double spacingIn() {
+    return geometry().crossbeamSpacingIn();
+  }
+
+  int crossbeamsOnTail() {
+    return geometry().crossbeamsOnTail();
+  }
+
+  /** Crossbeams between a post and a place in its bay. */
+  int passed(double fromIn) {
+    int passed = 0;
+    while (passed + 1 < spaces() && (passed + 1) * spacingIn() < fromIn - NEAR_IN) {
+      passed++;
+    }
+    return passed;
+  }
+
+  /** A load as it is counted on this beam: by the inch, or of each crossbeam. */
+  Measure load(double amount) {
+    return onPosts() ? pounds(amount) : perInch(amount);
+  }
+
+  /** One person, and how they lever where they stand on the tail of a crossbeam. */
+  Evidence person(Evidence evidence) {
+    Evidence with = evidence.and("person", pounds(member.bench().topLoads().personLb()));
+    return onPosts()
+        ? with.and("reach", Measure.inches(geometry().crossbeamTailIn()))
+            .and("rows", Measure.inches(geometry().plan().rowSpacingIn()))
+        : with;
+  }
+
+  /** A step of this member's own kind. */
+  Working step(String what, Measure result, Evidence evidence) {
+    return of(member.name() + "." + what, result, evidence);
+  }
+
+  /** A step that crossbeams and headers have alike. */
+  Working both(String what, Measure result, Evidence evidence) {
+    return of("beam." + what, result, evidence);
+  }
+
+  private Working of(String id, Measure result, Evidence evidence) {
+    Evidence all =
+        evidence
+            .and("member", member.page())
+            .and("check", check)
+            .and("combination", combination().id());
+    boolean piece = onPosts() && scene.leftTailIn() == 0;
+    return member
+        .steps()
+        .of(id, result, piece ? all.and("pieces", Measure.count(scene.beam().spanCount())) : all);
+  }
+
+  LoadCombination combination() {
+    return scene.lying().combination();
+  }
+
+  private Geometry geometry() {
+    return member.bench().geometry();
+  }
+}
