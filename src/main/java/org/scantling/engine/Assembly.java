@@ -50,7 +50,7 @@ final class Assembly {
         cautions(),
         assumptions,
         pass.yardstick(),
-        worked ? workings() : List.of(),
+        worked ? new ListOnce<>(this::workings) : List.of(),
         StatedFacts.of(job.facts(), assumptions));
   }
 

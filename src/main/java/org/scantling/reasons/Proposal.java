@@ -16,7 +16,8 @@ import org.scantling.design.Structure;
  * @param cautions what a person must be told, gravest first
  * @param assumptions paths of the site file that were left out and decided by a rule
  * @param yardstick what the checks are held against
- * @param workings how the loads behind the checks were worked, each step after what it reads
+ * @param workings how the loads behind the checks were worked, each step after what it reads; kept
+ *     as it is given, since it may be worked out only when it is read
  * @param given what the site file states, in the order of its sections
  */
 public record Proposal(
@@ -37,7 +38,6 @@ public record Proposal(
     checks = List.copyOf(checks);
     cautions = List.copyOf(cautions);
     assumptions = List.copyOf(assumptions);
-    workings = List.copyOf(workings);
     given = List.copyOf(given);
   }
 
