@@ -27,7 +27,7 @@ import org.scantling.words.Words;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Warmup(iterations = 3, time = 10)
+@Warmup(iterations = 6, time = 10)
 @Measurement(iterations = 3, time = 10)
 @Fork(1)
 public class TurningBenchmark {
