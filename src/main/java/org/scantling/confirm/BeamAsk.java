@@ -15,9 +15,7 @@ public enum BeamAsk {
   /** Lift off a post. */
   LIFT("lift"),
   /** Sag of a span in the end. */
-  SPAN_SAG("deflection-total"),
-  /** Sag of a tail in the end. */
-  TAIL_SAG("tail-deflection-total");
+  SPAN_SAG("deflection-total");
 
   private final String check;
 

@@ -113,7 +113,7 @@ final class BeamChecks {
       return Math.max(0, -Arrays.stream(reactionsLb).min().orElse(0));
     }
     WorstChecks worst = new WorstChecks(seating.role(), limits, sources);
-    if (ask == BeamAsk.SPAN_SAG || ask == BeamAsk.TAIL_SAG) {
+    if (ask == BeamAsk.SPAN_SAG) {
       sags(worst, List.of(each), material);
     } else {
       strength(worst, each.combination(), BeamDemand.of(each.all()), material);

@@ -18,7 +18,8 @@ import org.scantling.timber.Seat;
  * @param netDepthIn depth over the supports, less notch and sinks
  * @param notchIn recess in its underside
  * @param unbracedIn longest stretch that may roll over
- * @param ratio demand over capacity of the check
+ * @param ratio how hard it is worked: demand over capacity of the check, or where only a load or a
+ *     lift is asked for, that in lb
  */
 public record BeamScene(
     ContinuousBeam beam,

@@ -17,9 +17,7 @@ import org.scantling.timber.AdjustedValues;
 import org.scantling.timber.BeamLoading;
 import org.scantling.timber.BeamStability;
 import org.scantling.timber.Bending;
-import org.scantling.timber.BentAxis;
 import org.scantling.timber.Column;
-import org.scantling.timber.CombinedStress;
 import org.scantling.timber.Rectangle;
 
 /**
@@ -156,22 +154,15 @@ public final class PostChecks {
   private void check(
       WorstChecks worst, HeaderChecks.PostLoad load, Material material, SidePush push) {
     LoadCombination combination = load.combination();
-    AdjustedValues values = material.lasting(limits.duration().of(combination));
-    double windFactor = combination.factor(LoadKind.WIND);
-    double downLb = load.downLb() + material.weightLbPerIn() * push.heightIn();
-    Column column = column(downLb, push.heightIn(), material.section(), values);
+    PostScene scene = scene(load, material, push);
+    Column column = scene.column();
     worst.add("compression", combination, column.check(), Unit.PSI);
     worst.addLasting("slenderness", combination, column.governing().check(), Unit.RATIO);
-    double momentInLb = windFactor * push.momentAtInLb(0) * below.applyAsDouble(push);
-    Bending most = bending(momentInLb, material.section(), push, values);
-    worst.add("bending", combination, most.check(), Unit.PSI);
-    worst.add(
-        "combined",
-        combination,
-        combined(column, most, material.section(), push, values),
-        Unit.RATIO);
+    worst.add("bending", combination, scene.bending().check(), Unit.PSI);
+    worst.add("combined", combination, scene.combined().check(), Unit.RATIO);
+    double windFactor = combination.factor(LoadKind.WIND);
     if (windFactor > 0) {
-      double stiffness = values.elasticity().psi() * material.section().secondMomentIn4();
+      double stiffness = scene.values().elasticity().psi() * material.section().secondMomentIn4();
       double swayIn = windFactor * push.swayIn(stiffness) / reserve(column);
       worst.addLasting(
           "drift",
@@ -208,18 +199,6 @@ public final class PostChecks {
         section,
         BeamLoading.CANTILEVER_TIP_POINT.effectiveLengthIn(push.heightIn(), section.depthIn()),
         values);
-  }
-
-  private Check combined(
-      Column column, Bending most, Rectangle section, SidePush push, AdjustedValues values) {
-    double offsetIn = limits.eccentricityShareRatio() * section.depthIn();
-    Bending none = Bending.of(0, section.turned(), values.bending());
-    return CombinedStress.of(
-            column,
-            new BentAxis(most, section.depthIn(), offsetIn),
-            new BentAxis(none, section.breadthIn(), 0),
-            stability(section, push, values))
-        .check();
   }
 
   private void housing(WorstChecks worst, HeaderChecks.PostLoad load, Material material) {

@@ -30,13 +30,8 @@ final class BeamWorkings {
     return new BeamWorkings(bench, BeamMember.header(bench, steps));
   }
 
-  /** What the header presses on the post that carries most, told with the post. */
+  /** What the header presses on the post that carries most, told with the post or the footing. */
   static List<Working> onPost(Bench bench, WorkingSteps steps, Checked check) {
-    return borne(bench, steps, check, BeamAsk.SUPPORT);
-  }
-
-  /** The same, told with the footing. */
-  static List<Working> onFoot(Bench bench, WorkingSteps steps, Checked check) {
     return borne(bench, steps, check, BeamAsk.SUPPORT);
   }
 
@@ -77,7 +72,7 @@ final class BeamWorkings {
                   case SHEAR -> new BeamPlaces(task).sheared();
                   case SEAT -> new BeamPlaces(task).pressed();
                   case SPAN_SAG -> new BeamSag(task).list();
-                  case SUPPORT, LIFT, TAIL_SAG -> List.of();
+                  case SUPPORT, LIFT -> List.of();
                 });
   }
 }

@@ -165,7 +165,7 @@ final class FootingWorkings {
     }
     double heightIn = bench.standing().across().heightIn();
     double ownLbPerIn = bench.timber(POST_SIZE).weightLbPerIn();
-    List<Working> list = new ArrayList<>(BeamWorkings.onFoot(bench, steps, check));
+    List<Working> list = new ArrayList<>(BeamWorkings.onPost(bench, steps, check));
     list.add(
         step(
             check,

@@ -155,19 +155,8 @@ final class Purchase {
               "under each post",
               OptionalLong.empty()));
     }
-    boolean metric = built.tape() == Tape.MILLIMETRES;
-    bags(
-        "gravel",
-        holes.gravelCuFt(),
-        metric ? "stock.gravel-bag-metric" : "stock.gravel-bag",
-        metric ? "25 kg bag" : "50 lb bag",
-        gravelUse());
-    bags(
-        "concrete mix",
-        holes.concreteCuFt(),
-        metric ? "stock.concrete-bag-metric" : "stock.concrete-bag",
-        metric ? "25 kg bag" : "80 lb bag",
-        "in the holes");
+    bags("gravel", holes.gravelCuFt(), "stock.gravel-bag", gravelUse());
+    bags("concrete mix", holes.concreteCuFt(), "stock.concrete-bag", "in the holes");
     soil(holes);
   }
 
@@ -176,10 +165,11 @@ final class Purchase {
     return filled ? "under the posts and round them" : "in the bottom of the holes";
   }
 
-  private void bags(String what, double cuFt, String row, String unit, String use) {
+  private void bags(String what, double cuFt, String bag, String use) {
     if (!(cuFt > 0)) {
       return;
     }
+    String row = built.tape() == Tape.MILLIMETRES ? bag + "-metric" : bag;
     double moreCuFt = cuFt * built.shop("stock.concrete-spare-share");
     lines.add(
         new BuyingLine(
@@ -188,7 +178,7 @@ final class Purchase {
             new BuyingLine.Quantity(cuFt, "cu ft"),
             new BuyingLine.Quantity(moreCuFt, "cu ft"),
             (int) Math.ceil((cuFt + moreCuFt) / built.shop(row) - 1e-9),
-            unit,
+            built.tables().defaults().row(row).word(),
             use,
             OptionalLong.empty()));
   }
