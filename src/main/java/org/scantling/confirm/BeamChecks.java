@@ -84,7 +84,11 @@ final class BeamChecks {
 
   /** Every way in which the loads of a combination may lie, with how hard a check is worked. */
   Stream<BeamScene> scenes(BeamAsk ask, LoadCombination combination, Material material) {
-    return loaded.cases(material.weightLbPerIn()).stream()
+    Stream<BeamCase> cases =
+        ask == BeamAsk.LIFT && combination == LoadCombination.UPLIFT
+            ? Stream.of(loaded.atCorner(material.weightLbPerIn()))
+            : loaded.cases(material.weightLbPerIn()).stream();
+    return cases
         .filter(each -> each.combination() == combination)
         .map(each -> scene(each, ratio(ask, each, material), material));
   }

@@ -14,6 +14,7 @@ import org.scantling.mechanics.BeamLoad;
  * @param snowBySpan snow on each span and overhang by itself, from the left
  * @param windDown wind pressing down, strength level
  * @param windUp wind lifting, strength level
+ * @param windUpAtCorner the same as hard as at a corner of the top: what supports are held against
  */
 record BeamLoads(
     List<BeamLoad> dead,
@@ -22,7 +23,20 @@ record BeamLoads(
     List<BeamLoad> people,
     List<List<BeamLoad>> snowBySpan,
     List<BeamLoad> windDown,
-    List<BeamLoad> windUp) {
+    List<BeamLoad> windUp,
+    List<BeamLoad> windUpAtCorner) {
+
+  /** A beam whose supports are lifted no harder than the beam. */
+  BeamLoads(
+      List<BeamLoad> dead,
+      List<BeamLoad> vines,
+      List<List<BeamLoad>> liveBySpan,
+      List<BeamLoad> people,
+      List<List<BeamLoad>> snowBySpan,
+      List<BeamLoad> windDown,
+      List<BeamLoad> windUp) {
+    this(dead, vines, liveBySpan, people, snowBySpan, windDown, windUp, windUp);
+  }
 
   /** The same force at each of some places, from the left end. */
   static List<BeamLoad> points(List<Double> placesIn, double forceLb) {
@@ -41,6 +55,7 @@ record BeamLoads(
     snowBySpan.forEach(span -> add(numbers, span));
     add(numbers, windDown);
     add(numbers, windUp);
+    add(numbers, windUpAtCorner);
     return numbers;
   }
 

@@ -117,7 +117,7 @@ public final class BracedWalk {
         people,
         beam.everywhere(TopLoads.lbPerIn(top.snowPsf(), strip)),
         beam.everywhere(TopLoads.lbPerIn(top.windDownPsf(), strip)),
-        beam.everywhere(-TopLoads.lbPerIn(top.windUpPsf(), strip)),
+        beam.everywhere(-TopLoads.lbPerIn(top.postUpPsf(), strip)),
         across.push(push),
         besides::get);
   }
@@ -139,7 +139,7 @@ public final class BracedWalk {
         people,
         crossbeams(each.snowLb()),
         crossbeams(each.windDownLb()),
-        crossbeams(-each.windUpLb()),
+        crossbeams(-each.postUpLb()),
         along.push(push),
         combination -> 0);
   }

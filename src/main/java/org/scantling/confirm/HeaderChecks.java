@@ -210,7 +210,7 @@ public final class HeaderChecks {
 
   private double seatLb(LoadCombination combination) {
     boolean lifts = combination == LoadCombination.UPLIFT;
-    double windLb = lifts ? -each.windUpLb() : each.windDownLb();
+    double windLb = lifts ? -each.postUpLb() : each.windDownLb();
     return combination.factor(LoadKind.DEAD) * each.deadLb()
         + (lifts ? 0 : combination.factor(LoadKind.VINES) * each.vinesLb())
         + combination.factor(LoadKind.ROOF_LIVE) * each.liveLb()

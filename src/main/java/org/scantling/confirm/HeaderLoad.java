@@ -11,6 +11,8 @@ import org.scantling.design.Geometry;
  * @param snowLb snow on its strip
  * @param windDownLb wind pressing down, strength level
  * @param windUpLb wind lifting, strength level, positive
+ * @param jointUpLb the same at a corner of the top, where it is hardest on one joint
+ * @param postUpLb the same at a corner of the top, as it comes to one post
  * @param personLb one person at the worst place of that crossbeam
  */
 public record HeaderLoad(
@@ -20,6 +22,8 @@ public record HeaderLoad(
     double snowLb,
     double windDownLb,
     double windUpLb,
+    double jointUpLb,
+    double postUpLb,
     double personLb) {
 
   /**
@@ -38,6 +42,8 @@ public record HeaderLoad(
         TopLoads.lbPerIn(loads.snowPsf(), strip),
         TopLoads.lbPerIn(loads.windDownPsf(), strip),
         TopLoads.lbPerIn(loads.windUpPsf(), strip),
+        TopLoads.lbPerIn(loads.jointUpPsf(), strip),
+        TopLoads.lbPerIn(loads.postUpPsf(), strip),
         // At the tip of a tail a person levers more than their weight onto the near header.
         loads.personLb() * (1 + geometry.crossbeamTailIn() / geometry.plan().rowSpacingIn()));
   }

@@ -122,7 +122,8 @@ final class HeaderPieces {
         List.of(new BeamLoad.Point(geometry.plan().bayIn() / 2, each.personLb())),
         byBay.stream().map(places -> BeamLoads.points(places, each.snowLb())).toList(),
         BeamLoads.points(all, each.windDownLb()),
-        BeamLoads.points(all, -each.windUpLb()));
+        BeamLoads.points(all, -each.windUpLb()),
+        BeamLoads.points(all, -each.postUpLb()));
   }
 
   /** A crossbeam over the joint may rest on either piece, so it counts on both. */

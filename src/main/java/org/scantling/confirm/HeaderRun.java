@@ -31,7 +31,8 @@ record HeaderRun(Geometry geometry, HeaderLoad each) {
         BeamLoads.points(peopleFromTipIn(), each.personLb()),
         bySpan(places, each.snowLb()),
         BeamLoads.points(places, each.windDownLb()),
-        BeamLoads.points(places, -each.windUpLb()));
+        BeamLoads.points(places, -each.windUpLb()),
+        BeamLoads.points(places, -each.postUpLb()));
   }
 
   /**

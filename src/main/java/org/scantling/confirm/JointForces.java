@@ -56,7 +56,7 @@ public final class JointForces {
     LoadCombination lifting = LoadCombination.UPLIFT;
     HeaderLoad each = headers.eachCrossbeam();
     double windFactor = lifting.factor(LoadKind.WIND);
-    double upLb = windFactor * each.windUpLb() - lifting.factor(LoadKind.DEAD) * each.deadLb();
+    double upLb = windFactor * each.jointUpLb() - lifting.factor(LoadKind.DEAD) * each.deadLb();
     List<JointForce> forces = new ArrayList<>();
     forces.add(JointForce.of(lifting, upLb, windFactor * windOnCrossbeamLb / 2));
     braced.ifPresent(walk -> braced(forces, walk));

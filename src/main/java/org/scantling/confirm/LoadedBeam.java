@@ -23,6 +23,7 @@ final class LoadedBeam {
   private final BeamResult vines;
   private final BeamResult windDown;
   private final BeamResult windUp;
+  private final Passing liftedAtCorner;
   private final List<Pattern> live;
   private final List<BeamResult> people;
   private final List<Double> peopleAtIn;
@@ -50,6 +51,7 @@ final class LoadedBeam {
     cases.add(loads.vines());
     cases.add(loads.windDown());
     cases.add(loads.windUp());
+    cases.add(loads.windUpAtCorner());
     cases.addAll(loads.liveBySpan());
     cases.addAll(loads.snowBySpan());
     loads.people().forEach(person -> cases.add(List.of(person)));
@@ -60,9 +62,10 @@ final class LoadedBeam {
     windDown = solved.get(3);
     windUp = solved.get(4);
     int spans = loads.snowBySpan().size();
-    live = alternating(solved.subList(5, 5 + spans));
-    snow = patterns(solved.subList(5 + spans, 5 + 2 * spans));
-    people = solved.subList(5 + 2 * spans, solved.size());
+    live = alternating(solved.subList(6, 6 + spans));
+    snow = patterns(solved.subList(6 + spans, 6 + 2 * spans));
+    people = solved.subList(6 + 2 * spans, solved.size());
+    liftedAtCorner = atCorner(solved.get(5));
     for (LoadCombination combination : LoadCombination.values()) {
       addPassing(combination);
     }
@@ -89,14 +92,25 @@ final class LoadedBeam {
     return cases;
   }
 
-  /** The same combinations, only what they do to the supports. */
+  /** The beam lifted as hard as at a corner of the top, which its supports are held against. */
+  BeamCase atCorner(double ownWeightLbPerIn) {
+    BeamResult still = lifted(ownWeightLbPerIn);
+    BeamResult all = BeamResult.combine(List.of(still, liftedAtCorner.result()), 1, 1);
+    return new BeamCase(all, still, liftedAtCorner);
+  }
+
+  /**
+   * The same combinations, only what they do to the supports: lifted as hard as at a corner of the
+   * top.
+   */
   List<SupportCase> onSupports(double ownWeightLbPerIn) {
     BeamResult permanent = permanent(ownWeightLbPerIn);
     BeamResult lifted = lifted(ownWeightLbPerIn);
     List<SupportCase> cases = new ArrayList<>();
     for (Passing each : passing) {
       BeamResult still = lifts(each) ? lifted : permanent;
-      double[] allLb = BeamResult.combineReactionsLb(List.of(still, each.result()), 1, 1);
+      Passing passes = lifts(each) ? liftedAtCorner : each;
+      double[] allLb = BeamResult.combineReactionsLb(List.of(still, passes.result()), 1, 1);
       cases.add(new SupportCase(each.combination(), allLb));
     }
     return cases;
@@ -118,6 +132,14 @@ final class LoadedBeam {
 
   private static double placeIn(BeamLoad person) {
     return person instanceof BeamLoad.Point point ? point.atIn() : 0;
+  }
+
+  private Passing atCorner(BeamResult windUpAtCorner) {
+    LoadCombination lifting = LoadCombination.UPLIFT;
+    return new Passing(
+        Lying.none(lifting, live.get(0).shares().size()),
+        beam,
+        BeamResult.combine(List.of(windUpAtCorner), lifting.factor(LoadKind.WIND)));
   }
 
   private void addPassing(LoadCombination combination) {

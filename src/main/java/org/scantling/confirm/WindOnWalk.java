@@ -34,6 +34,7 @@ public final class WindOnWalk {
    * @param bare how stems fill them in winter
    * @param shelter what one crossbeam takes off the next
    * @param wall what a side so closed that it is no open frame counts as
+   * @param mat the climbers on the top
    */
   public record Rules(
       double pressurePsf,
@@ -41,7 +42,17 @@ public final class WindOnWalk {
       FoliageCover inLeaf,
       FoliageCover bare,
       Shelter shelter,
-      WallRule wall) {}
+      WallRule wall,
+      Mat mat) {}
+
+  /**
+   * Leaves and stems that lie on the top, whose edge stands in the wind.
+   *
+   * @param thickIn how thick they lie
+   * @param inLeaf how leaves fill the top
+   * @param bare how stems fill it in winter
+   */
+  public record Mat(double thickIn, FoliageCover inLeaf, FoliageCover bare) {}
 
   /**
    * What stands square to the wind, of one side as it leans on the hardest-pressed post, or of one
@@ -92,13 +103,17 @@ public final class WindOnWalk {
     this.rules = rules;
   }
 
-  /** Wind square to the walk, on its sides. */
+  /** Wind square to the walk, on its sides and on the leafy edge of its top. */
   public SidePush across() {
     Face face = sideFace();
     double forceLb = on(face).forceLb();
+    double timberLb = forceLb * face.topIn2() / face.solidIn2();
+    double edgeLb = edge().worstLb();
+    double timberAtIn =
+        (face.beamsIn2() * headerMiddleIn() + face.endsIn2() * crossbeamMiddleIn()) / face.topIn2();
     return new SidePush(
-        forceLb * face.topIn2() / face.solidIn2(),
-        (face.beamsIn2() * headerMiddleIn() + face.endsIn2() * crossbeamMiddleIn()) / face.topIn2(),
+        timberLb + edgeLb,
+        (timberLb * timberAtIn + edgeLb * edgeAtIn()) / (timberLb + edgeLb),
         forceLb * face.uprightIn2() / face.solidIn2() + leaves().worstLb(),
         geometry.posts().heightIn());
   }
@@ -146,6 +161,21 @@ public final class WindOnWalk {
     double openIn2 =
         Math.max(0, tributaryIn() * geometry.posts().heightIn() - sideFace().uprightIn2());
     return FoliageWind.on(openIn2, rules.pressurePsf(), rules.inLeaf(), rules.bare());
+  }
+
+  /**
+   * Wind on the edge of the climbers that lie on the top, as far as it leans on one post. Seen
+   * along the walk a crossbeam stands before them, and every crossbeam takes its own wind there.
+   */
+  public FoliageWind edge() {
+    Mat mat = rules.mat();
+    double edgeIn2 = mat.thickIn() * headerShareIn();
+    return FoliageWind.on(edgeIn2, rules.pressurePsf(), mat.inLeaf(), mat.bare());
+  }
+
+  /** Height of the middle of that edge: climbers lie half between the crossbeams, half on them. */
+  public double edgeAtIn() {
+    return geometry.overallHeightIn();
   }
 
   /** Wind along the walk, on the faces of the crossbeams and the posts. */

@@ -52,12 +52,17 @@ final class BeamLoadWorkings {
     return onHeader(bench, bench.timber(HEADER_SIZE).onePly());
   }
 
-  /** On a post all boards of the header weigh. */
+  /** On a post all boards of the header weigh, and the wind lifts as hard as at a corner. */
   static BeamBurden.Each onPosts(Bench bench) {
-    return onHeader(bench, bench.timber(HEADER_SIZE));
+    double liftLb = bench.headers().eachCrossbeam().postUpLb();
+    return onHeader(bench, bench.timber(HEADER_SIZE), liftLb);
   }
 
   private static BeamBurden.Each onHeader(Bench bench, Material header) {
+    return onHeader(bench, header, bench.headers().eachCrossbeam().windUpLb());
+  }
+
+  private static BeamBurden.Each onHeader(Bench bench, Material header, double liftLb) {
     HeaderLoad each = bench.headers().eachCrossbeam();
     return new BeamBurden.Each(
         header.weightLbPerIn(),
@@ -66,7 +71,7 @@ final class BeamLoadWorkings {
         each.liveLb(),
         each.snowLb(),
         each.windDownLb(),
-        each.windUpLb(),
+        liftLb,
         each.personLb());
   }
 
@@ -98,6 +103,13 @@ final class BeamLoadWorkings {
     list.add(half("snow", line.snowLb(), point.snowLb()));
     list.add(half("press", line.pressLb(), point.pressLb()));
     list.add(half("lift", line.liftLb(), point.liftLb()));
+    list.add(
+        steps.of(
+            "header.corner-lift",
+            pounds(bench.headers().eachCrossbeam().postUpLb()),
+            pressure(top.postUpPsf())
+                .and("spacing", Measure.inches(spacingIn))
+                .and("length", Measure.inches(bench.geometry().crossbeamLengthIn()))));
     return list;
   }
 

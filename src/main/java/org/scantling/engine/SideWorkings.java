@@ -135,7 +135,8 @@ final class SideWorkings {
     boolean inLeaf = leaves.inLeafLb() >= leaves.bareLb();
     FoliageCover cover = inLeaf ? wind.rules().inLeaf() : wind.rules().bare();
     Evidence shared = pieces().and("force", pounds(side.forceLb())).and("solid", solid());
-    return List.of(
+    List<Working> list = new ArrayList<>();
+    list.add(
         step(
             "leaves",
             pounds(leaves.worstLb()),
@@ -144,14 +145,39 @@ final class SideWorkings {
                 .and("drag", Measure.ratio(cover.dragFactor()))
                 .and("open", area(leaves.areaIn2()))
                 .and("vine", bench.answers().option(VINE))
-                .and("season", inLeaf ? "in leaf" : "bare")),
-        step("top", pounds(push.topLb()), shared.and("at", Measure.inches(push.topAtIn()))),
+                .and("season", inLeaf ? "in leaf" : "bare")));
+    list.addAll(top(shared.and("at", Measure.inches(push.topAtIn()))));
+    list.add(
         step(
             "spread",
             pounds(push.spreadLb()),
             shared
                 .and("leaves", pounds(leaves.worstLb()))
                 .and("height", Measure.inches(push.heightIn()))));
+    return list;
+  }
+
+  /** On the timber up there, and on the edge of the climbers that lie on it. */
+  private List<Working> top(Evidence timber) {
+    FoliageWind edge = wind.edge();
+    if (!(edge.worstLb() > 0)) {
+      return List.of(step("top", pounds(push.topLb()), timber));
+    }
+    boolean inLeaf = edge.inLeafLb() >= edge.bareLb();
+    FoliageCover cover = inLeaf ? wind.rules().mat().inLeaf() : wind.rules().mat().bare();
+    return List.of(
+        step(
+            "edge",
+            pounds(edge.worstLb()),
+            Evidence.saw("pressure", Measure.psf(wind.rules().pressurePsf()))
+                .and("fill", Measure.ratio(cover.fillRatio()))
+                .and("drag", Measure.ratio(cover.dragFactor()))
+                .and("open", area(edge.areaIn2()))
+                .and("thick", Measure.inches(wind.rules().mat().thickIn()))
+                .and("at", Measure.inches(wind.edgeAtIn()))
+                .and("vine", bench.answers().option(VINE))
+                .and("season", inLeaf ? "in leaf" : "bare")),
+        step("top-leafy", pounds(push.topLb()), timber.and("edge", pounds(edge.worstLb()))));
   }
 
   private List<Working> ends() {

@@ -28,7 +28,19 @@ final class TopBench {
         bench.tables().live("live.person").amount(),
         answers.number(FLAT_SNOW) * answers.number(SNOW_SHARE),
         canopy.downforcePsf(),
-        canopy.upliftPsf());
+        canopy.upliftPsf(),
+        Math.max(canopy.upliftPsf(), suction() * atCorner().jointFactor()),
+        Math.max(canopy.upliftPsf(), suction() * atCorner().postFactor()));
+  }
+
+  /** What hangs on one joint or post at the corner of the top, and how hard it is lifted. */
+  CornerLift atCorner() {
+    return new CornerLift(bench.tables(), bench.geometry(), obstructed());
+  }
+
+  /** Suction on the top at a coefficient of 1. */
+  private double suction() {
+    return answers.number(WIND_PRESSURE) * wind("wind.gust") * coveredInLeaf();
   }
 
   /**

@@ -41,7 +41,22 @@ final class TopWorkings {
                 .and("fill", Measure.ratio(bench.vine().canopyFillLeafRatio()))
                 .and("vine", bench.answers().option(VINE))),
         steps.of("wind.uplift", Measure.psf(loads.windUpPsf()), pushed(-up.windwardFactor())),
-        steps.of("wind.press", Measure.psf(loads.windDownPsf()), pushed(down.windwardFactor())));
+        steps.of("wind.press", Measure.psf(loads.windDownPsf()), pushed(down.windwardFactor())),
+        corner("joint", loads.jointUpPsf(), top.atCorner().jointAreaIn2()),
+        corner("post", loads.postUpPsf(), top.atCorner().postAreaIn2()));
+  }
+
+  /** At the corner of the top the wind lifts a small part harder than it lifts the whole. */
+  private Working corner(String what, double upPsf, double areaIn2) {
+    CornerLift corner = top.atCorner();
+    double onePsf =
+        bench.answers().number(WIND_PRESSURE) * rule.gustFactor() * rule.coveredRatio();
+    return steps.of(
+        "wind.corner." + what,
+        Measure.psf(upPsf),
+        pushed(onePsf > 0 ? upPsf / onePsf : 0)
+            .and("part", WorkingSteps.area(areaIn2))
+            .and("zone", Measure.inches(corner.zoneIn())));
   }
 
   private static Comparator<NetPressureCoefficients> byPress() {

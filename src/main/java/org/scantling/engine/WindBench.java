@@ -43,7 +43,11 @@ final class WindBench {
         new FoliageCover(vine.sideFillLeafRatio(), vine.dragFactor()),
         new FoliageCover(vine.sideFillBareRatio(), vine.dragFactor()),
         new WindOnWalk.Shelter(thumb("wind.sheltered-share"), thumb("wind.sheltered-depths")),
-        wall());
+        wall(),
+        new WindOnWalk.Mat(
+            vine.matIn(),
+            new FoliageCover(vine.canopyFillLeafRatio(), vine.dragFactor()),
+            new FoliageCover(vine.canopyFillBareRatio(), vine.dragFactor())));
   }
 
   /** What a closed side counts as: a wall as long as the shorter way through, which is cautious. */

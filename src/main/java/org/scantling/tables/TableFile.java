@@ -50,7 +50,7 @@ enum TableFile {
       VineRow.class,
       true,
       "id,weight_class,wet_low_psf,wet_high_psf,wet_design_psf,hanging_in,canopy_fill_leaf_ratio,"
-          + "canopy_fill_bare_ratio,side_fill_leaf_ratio,side_fill_bare_ratio,drag_factor,"
+          + "canopy_fill_bare_ratio,side_fill_leaf_ratio,side_fill_bare_ratio,drag_factor,mat_in,"
           + "climbs_by,lean_in_in,woody"),
   USERS(
       "users.csv",

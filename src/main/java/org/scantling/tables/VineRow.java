@@ -15,6 +15,7 @@ import org.scantling.reasons.Source;
  * @param sideFillLeafRatio share of the sides that leaves close
  * @param sideFillBareRatio share of the sides that bare stems close
  * @param dragFactor force on leaves over wind pressure and covered area
+ * @param matIn thickness of the mat of leaves and stems on the top
  * @param climbsBy twining, tendrils, leaf-stalks, rootlets, tied-in or nothing
  * @param leanInIn what it takes from the walk on each side
  * @param woody true when its frame stays through the winter
@@ -31,6 +32,7 @@ public record VineRow(
     double sideFillLeafRatio,
     double sideFillBareRatio,
     double dragFactor,
+    double matIn,
     String climbsBy,
     double leanInIn,
     boolean woody,
@@ -57,6 +59,7 @@ public record VineRow(
             row.share("side_fill_leaf_ratio"),
             row.share("side_fill_bare_ratio"),
             row.notNegative("drag_factor"),
+            row.notNegative("mat_in"),
             row.oneOf(
                 "climbs_by",
                 "twining",

@@ -76,6 +76,42 @@ class FootingWorkTest {
   }
 
   @Test
+  void a_foot_is_held_against_the_lift_at_a_corner_of_the_top_its_header_is_not() {
+    // 13.5 psf there instead of 9: seven crossbeams of 3.5 ft² hang on two posts, 0.6 · 165.375 lb
+    // less 0.6 · 30.625 lb of timber, 80.85 lb.
+    TopLoads cornered = new TopLoads(2, 10, 200, 8, 10, 9, 14, 13.5);
+    Checked lifted =
+        SmallArbour.byId(SmallArbour.footing(false, cornered).of(30, 18, SmallArbour.SOURCES))
+            .get("footing.uplift");
+    assertWorked(lifted, "0.6D+0.6W", 80.85, 70);
+    HeaderChecks plain = SmallArbour.headers(SmallArbour.geometry());
+    HeaderChecks at =
+        new HeaderChecks(
+            SmallArbour.geometry(),
+            SmallArbour.TWO_BY_FOUR,
+            cornered,
+            SmallArbour.LIMITS,
+            SmallArbour.SOURCES);
+    assertThat(at.of(SmallArbour.FOUR_BY_FOUR)).isEqualTo(plain.of(SmallArbour.FOUR_BY_FOUR));
+  }
+
+  @Test
+  void the_joint_of_a_crossbeam_is_held_against_the_lift_at_a_corner_of_the_top() {
+    // 14 psf on 48 in by 10.5 in, 49 lb; 0.6 of it less 0.6 · 5.833 lb of timber.
+    TopLoads cornered = new TopLoads(2, 10, 200, 8, 10, 9, 14, 13.5);
+    HeaderChecks headers =
+        new HeaderChecks(
+            SmallArbour.geometry(),
+            SmallArbour.TWO_BY_FOUR,
+            cornered,
+            SmallArbour.LIMITS,
+            SmallArbour.SOURCES);
+    JointForces forces =
+        new JointForces(headers, SmallArbour.FOUR_BY_FOUR, SmallArbour.standing(1), 40);
+    assertThat(forces.onCrossbeam().get(0).liftLb()).isCloseTo(25.9, within(1e-3));
+  }
+
+  @Test
   void the_depth_against_lift_is_the_first_inch_that_holds() {
     // The grip grows with d²: 54.69 (d/30)² ≥ 55.51 − 25.52 from d = 22.2 in;
     // the wind 54.69 (d/30)² ≥ 47.78 − 15.31 from d = 23.1 in.

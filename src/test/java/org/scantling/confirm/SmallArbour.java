@@ -68,6 +68,13 @@ final class SmallArbour {
   }
 
   static WindOnWalk wind(Geometry geometry, int pickets) {
+    return wind(geometry, pickets, 0);
+  }
+
+  /**
+   * @param matIn thickness of the climbers on the top
+   */
+  static WindOnWalk wind(Geometry geometry, int pickets, double matIn) {
     SolidityBands bands =
         new SolidityBands(
             List.of(
@@ -84,7 +91,8 @@ final class SmallArbour {
             new FoliageCover(0.5, 0.5),
             new FoliageCover(0.15, 0.5),
             new WindOnWalk.Shelter(0.3, 10),
-            new WallRule(1.8, 0.85, 16)));
+            new WallRule(1.8, 0.85, 16),
+            new WindOnWalk.Mat(matIn, new FoliageCover(0.8, 0.5), new FoliageCover(0.2, 0.5))));
   }
 
   /** Rails housed 1 in deep, 24 in up. */
@@ -94,10 +102,14 @@ final class SmallArbour {
   }
 
   static FootingWork footing(boolean concrete) {
+    return footing(concrete, TOP);
+  }
+
+  static FootingWork footing(boolean concrete, TopLoads top) {
     return new FootingWork(
         foot(concrete),
         standing(1),
-        headers(geometry()),
+        new HeaderChecks(geometry(), TWO_BY_FOUR, top, LIMITS, SOURCES),
         new FootingWork.Beams(FOUR_BY_FOUR, FOUR_BY_FOUR));
   }
 

@@ -36,6 +36,18 @@ class WindOnWalkTest {
   }
 
   @Test
+  void climbers_on_the_top_push_at_its_edge() {
+    // 6 in of leaves, 0.8 full, drag 0.5, over 36 in of the side at 15 psf: 1.5 · 15 · 0.4 = 9 lb at
+    // the 96 in of the top; 22.95 lb of timber at 91.625 in besides.
+    SidePush leafy = SmallArbour.wind(SmallArbour.geometry(), 1, 6).across();
+    assertThat(leafy.topLb()).isCloseTo(22.95 + 9, within(1e-6));
+    assertThat(leafy.topAtIn())
+        .isCloseTo((22.95 * 91.625 + 9 * 96) / (22.95 + 9), within(1e-9));
+    assertThat(leafy.momentAtInLb(0) - across.momentAtInLb(0)).isCloseTo(9 * 96, within(1e-6));
+    assertThat(SmallArbour.wind(SmallArbour.geometry(), 1, 6).along()).isEqualTo(along);
+  }
+
+  @Test
   void a_rail_takes_its_own_wind_and_half_of_what_closes_its_bay() {
     // Of one bay: the rail 3.5 · 42, half a picket 1.5 · 90/2, at 22.95 psf; half of the leaves of
     // twice the half bay, 37.34 lb.

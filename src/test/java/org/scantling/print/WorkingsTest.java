@@ -113,6 +113,9 @@ class WorkingsTest {
           "fill",
           "drag",
           "open",
+          "thick",
+          "part",
+          "zone",
           "at",
           "headers",
           "ends",
@@ -320,7 +323,7 @@ class WorkingsTest {
                 + " 31.22 psf")
         .contains("p = q G Cf = 31.22 psf x 0.85 x 1.8 = 47.76 psf; at least 16 psf")
         .contains("23.12 sq ft = 180.4 lb, clematis in leaf")
-        .contains("M = Ft z + Fs h/2 = 119.2 lb x 88.66 in + 445.7 lb x 91.75 in / 2 = 31010 in-lb")
+        .contains("M = Ft z + Fs h/2 = 130.9 lb x 89.39 in + 445.7 lb x 91.75 in / 2 = 32140 in-lb")
         .contains("fb = 6 Mmax/(b d^2)");
   }
 
@@ -329,6 +332,25 @@ class WorkingsTest {
     assertThat(why("windy-hill", Question.CROSSBEAM_SIZE))
         .contains("c = s + (1 - s) f")
         .contains("pu = q G CN c = 31.22 psf x 0.85 x 1.2 x 0.6533 = 20.80 psf");
+  }
+
+  @Test
+  void the_leafy_edge_of_the_top_pushes_the_post() {
+    // Clematis 4 in thick over the 45 in of a bay: 1.25 sq ft, half of it (0.6) full, drag 0.5.
+    assertThat(why("windy-hill", Question.POST_SIZE))
+        .contains("Fe = q f Cd A = 31.22 psf x 0.6 x 0.5 x 1.25 sq ft = 11.71 lb, clematis")
+        .contains("Ft = F At/As + Fe");
+  }
+
+  @Test
+  void footings_and_joints_are_held_against_the_lift_at_a_corner_of_the_top() {
+    // ASCE 7-16 Figure 30.8-1, blocked flow, flat: a = 3 ft. On a post hang 45 in by 48 in, 15 sq
+    // ft, between a^2 and 4 a^2: 1.8. A crossbeam of 62 in span counts 62^2/3 = 8.9 sq ft, under
+    // a^2: 3.6 over 36 of its 48 in, 1.8 over the rest, 3.15.
+    assertThat(why("windy-hill", Question.FOOTING_DEPTH))
+        .contains("pp = q G CN c = 31.22 psf x 0.85 x 1.8 x 0.6533 = 31.20 psf");
+    assertThat(why("windy-hill", Question.CROSSBEAM_JOINT))
+        .contains("pj = q G CN c = 31.22 psf x 0.85 x 3.15 x 0.6533 = 54.61 psf");
   }
 
   @Test

@@ -1,0 +1,81 @@
+package org.scantling.loads;
+
+import java.util.List;
+import org.scantling.quantity.Require;
+
+/**
+ * How hard the wind sucks at a part of a roof without walls where it sucks hardest: at the edge,
+ * and harder still at a corner, the more so the smaller the part.
+ *
+ * @param widthIn width a of the zone along the edge, in, above zero
+ * @param bands net pressure coefficients upward by the area of the part, from the smallest up
+ *     <p>Source: ASCE 7, 2016, section 30.8 and figure 30.8-1
+ */
+public record RoofEdgeZone(double widthIn, List<Band> bands) {
+  /**
+   * @param upToShare largest area of the band, over a squared, included
+   * @param cornerFactor C_N upward in the corner, a by a
+   * @param edgeFactor C_N upward along the edge
+   */
+  public record Band(double upToShare, double cornerFactor, double edgeFactor) {
+    public Band {
+      Require.zeroOrMore("corner coefficient", cornerFactor, "");
+      Require.zeroOrMore("edge coefficient", edgeFactor, "");
+    }
+  }
+
+  /**
+   * @param ofWidthShare share of the least width of the roof
+   * @param ofHeightShare share of its height
+   * @param leastIn least width of the zone, in
+   */
+  public record WidthRule(double ofWidthShare, double ofHeightShare, double leastIn) {}
+
+  public RoofEdgeZone {
+    Require.positive("width of the edge zone", widthIn, "in");
+    bands = List.copyOf(bands);
+    if (bands.isEmpty()) {
+      throw new IllegalArgumentException("a roof edge has 0 bands and must have at least 1");
+    }
+  }
+
+  /**
+   * Finds how wide the zone along the edge is.
+   *
+   * @param roofWidthIn least horizontal size of the roof, in
+   * @param heightIn mean height of the roof, in
+   * @param rule shares and least width
+   * @return a, in
+   *     <p>Source: ASCE 7, 2016, figure 30.8-1, note 6
+   *     <p>Worked number: 8 ft wide and 8 ft high: 0.8 ft and 3.2 ft, but not under 3 ft, so 36 in.
+   */
+  public static double widthIn(double roofWidthIn, double heightIn, WidthRule rule) {
+    double smallerIn =
+        Math.min(rule.ofWidthShare() * roofWidthIn, rule.ofHeightShare() * heightIn);
+    return Math.max(smallerIn, rule.leastIn());
+  }
+
+  /**
+   * Finds the mean coefficient over a part that starts at the corner of the roof.
+   *
+   * @param areaIn2 effective wind area of the part, sq in, above zero
+   * @param reachIn how far the part reaches in from the corner, in, above zero
+   * @return C_N upward, the corner's over a, the edge's over the rest
+   *     <p>Source: ASCE 7, 2016, figure 30.8-1
+   *     <p>Worked number: clear flow, a 36 in; a crossbeam of 60 in of span, 60²/3 = 1200 sq in, has
+   *     3.3 over 36 of the 45 in that hang on one joint and 1.7 over 9: 2.98.
+   */
+  public double meanFactor(double areaIn2, double reachIn) {
+    Band band = band(areaIn2);
+    double cornerIn = Math.min(widthIn, Require.positive("reach", reachIn, "in"));
+    return (band.cornerFactor() * cornerIn + band.edgeFactor() * (reachIn - cornerIn)) / reachIn;
+  }
+
+  private Band band(double areaIn2) {
+    double share = Require.positive("effective wind area", areaIn2, "in²") / (widthIn * widthIn);
+    return bands.stream()
+        .filter(band -> share <= band.upToShare())
+        .findFirst()
+        .orElse(bands.get(bands.size() - 1));
+  }
+}
