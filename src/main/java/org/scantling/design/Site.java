@@ -70,6 +70,7 @@ public record Site(
    * @param hardinessZone plant hardiness zone, used only for a first estimate
    * @param freezingIndexFDays air-freezing index, degree-days Fahrenheit
    * @param meanAnnualF mean annual air temperature
+   * @param weather what else the file says of wind and snow
    */
   public record Climate(
       OptionalDouble frostDepthIn,
@@ -78,7 +79,89 @@ public record Site(
       Optional<String> exposure,
       OptionalDouble hardinessZone,
       OptionalDouble freezingIndexFDays,
-      OptionalDouble meanAnnualF) {}
+      OptionalDouble meanAnnualF,
+      Weather weather) {
+
+    /** A climate whose wind and snow are what they are taken for, on level ground. */
+    public Climate(
+        OptionalDouble frostDepthIn,
+        OptionalDouble groundSnowPsf,
+        OptionalDouble windSpeedMph,
+        Optional<String> exposure,
+        OptionalDouble hardinessZone,
+        OptionalDouble freezingIndexFDays,
+        OptionalDouble meanAnnualF) {
+      this(
+          frostDepthIn,
+          groundSnowPsf,
+          windSpeedMph,
+          exposure,
+          hardinessZone,
+          freezingIndexFDays,
+          meanAnnualF,
+          Weather.NOTHING_MORE);
+    }
+  }
+
+  /**
+   * What kind of wind and snow a file gives, and what an official asks for.
+   *
+   * @param windBasis what the wind speed is: strength-gust, allowable-gust, mean-10-minute or
+   *     mean-hourly
+   * @param hourlyPressurePsf hourly wind pressure, 1 in 50 years, instead of a speed
+   * @param snow ground snow and rain as Canadian tables print them, instead of a ground snow load
+   * @param roofLivePsf live load that the official asks for on the top
+   * @param hill the hill it stands on
+   */
+  public record Weather(
+      Optional<String> windBasis,
+      OptionalDouble hourlyPressurePsf,
+      Optional<SnowAndRain> snow,
+      OptionalDouble roofLivePsf,
+      Optional<Hill> hill) {
+    /** The words for a strength-level three-second gust, which a wind is unless it says so. */
+    public static final String STRENGTH_GUST = "strength-gust";
+
+    static final Weather NOTHING_MORE =
+        new Weather(
+            Optional.empty(),
+            OptionalDouble.empty(),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            Optional.empty());
+
+    /** The same where the wind is given as a strength-level gust. */
+    public Weather gusting() {
+      return gusts() && hourlyPressurePsf.isEmpty()
+          ? this
+          : new Weather(
+              Optional.of(STRENGTH_GUST), OptionalDouble.empty(), snow, roofLivePsf, hill);
+    }
+
+    /** The same where the snow is given as a load on the ground. */
+    public Weather snowing() {
+      return new Weather(windBasis, hourlyPressurePsf, Optional.empty(), roofLivePsf, hill);
+    }
+
+    /** True where a stated wind speed is a strength-level gust. */
+    public boolean gusts() {
+      return windBasis.orElse(STRENGTH_GUST).equals(STRENGTH_GUST);
+    }
+  }
+
+  /**
+   * @param groundPsf Ss, snow on the ground, 1 in 50 years
+   * @param rainPsf Sr, rain that falls into it
+   */
+  public record SnowAndRain(double groundPsf, double rainPsf) {}
+
+  /**
+   * @param shape ridge, escarpment or hill
+   * @param heightIn from the foot of the slope to the crest
+   * @param halfLengthIn upwind of the crest to where the ground is half as high
+   * @param fromCrestIn how far from the crest the walk stands; 0 on it
+   */
+  public record Hill(String shape, double heightIn, double halfLengthIn, double fromCrestIn) {}
 
   /**
    * @param soil class of the soils table

@@ -37,6 +37,7 @@ final class LoadWorkings {
     List<Working> list = new ArrayList<>();
     list.add(step(loads.flatSnow()));
     list.add(heightFactor());
+    loads.hillWind().map(LoadWorkings::factor).ifPresent(list::add);
     list.add(step(loads.wind()));
     SideWorkings across = SideWorkings.across(bench, steps);
     SideWorkings along = SideWorkings.along(bench, steps);
@@ -58,6 +59,11 @@ final class LoadWorkings {
             ? BracedWorkings.of(bench, steps)
             : new PostWorkings(bench, steps).list());
     return list;
+  }
+
+  private static Working factor(Worked worked) {
+    Measure result = Measure.ratio(worked.number());
+    return new Working(worked.id(), result, worked.evidence(), worked.source());
   }
 
   private static Working step(Worked worked) {

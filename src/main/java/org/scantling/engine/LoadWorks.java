@@ -4,9 +4,12 @@ import static org.scantling.reasons.Question.*;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.scantling.design.Geometry;
+import org.scantling.design.Site;
 import org.scantling.loads.ExposureConstants;
 import org.scantling.loads.FlatRoofSnow;
+import org.scantling.loads.HillWind;
 import org.scantling.loads.OpenTop;
 import org.scantling.loads.SnowFactors;
 import org.scantling.loads.VelocityPressure;
@@ -129,7 +132,7 @@ final class LoadWorks {
             answers.number(WIND_SPEED),
             kz,
             new WindFactors(
-                tables.wind("wind.topographic").amount(),
+                topographicFactor(),
                 tables.wind("wind.directionality").amount(),
                 tables.wind("wind.ground-elevation").amount()));
     return new Worked(
@@ -143,6 +146,44 @@ final class LoadWorks {
             .and("directionalityFactor", Measure.ratio(pressure.factors().directionalityFactor()))
             .and("elevationFactor", Measure.ratio(pressure.factors().elevationFactor())),
         source("wind.velocity-pressure"));
+  }
+
+  /** Of the hill that the site file describes; else that of level ground. */
+  private double topographicFactor() {
+    return hill()
+        .map(hill -> hill.wind().topographicFactor())
+        .orElse(job.tables().wind("wind.topographic").amount());
+  }
+
+  /** How much harder the wind presses on that hill, step by step. */
+  Optional<Worked> hillWind() {
+    return hill()
+        .map(
+            works -> {
+              HillWind wind = works.wind();
+              Site.Hill hill = job.site().climate().weather().hill().orElseThrow();
+              return new Worked(
+                  "wind.hill",
+                  WIND_PRESSURE,
+                  wind.topographicFactor(),
+                  Evidence.saw("shape", hill.shape())
+                      .and("height", new Measure(hill.heightIn() / INCHES_PER_FOOT, Unit.FOOT))
+                      .and(
+                          "half-length",
+                          new Measure(hill.halfLengthIn() / INCHES_PER_FOOT, Unit.FOOT))
+                      .and("k1", Measure.ratio(wind.k1Factor()))
+                      .and("k2", Measure.ratio(wind.k2Factor()))
+                      .and("k3", Measure.ratio(wind.k3Factor())),
+                  source("wind.hill"));
+            });
+  }
+
+  private Optional<HillWorks> hill() {
+    return job.site()
+        .climate()
+        .weather()
+        .hill()
+        .map(hill -> new HillWorks(job.tables(), hill, answers.option(EXPOSURE), geometry));
   }
 
   private Source source(String working) {

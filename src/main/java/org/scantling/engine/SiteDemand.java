@@ -33,7 +33,10 @@ final class SiteDemand {
       case HEADROOM -> number(site.walkway().headroomIn());
       case FROST_DEPTH -> number(site.climate().frostDepthIn());
       case GROUND_SNOW -> number(site.climate().groundSnowPsf());
-      case WIND_SPEED -> number(site.climate().windSpeedMph());
+      case WIND_SPEED ->
+          site.climate().weather().gusts()
+              ? number(site.climate().windSpeedMph())
+              : Optional.empty();
       case SLOPE -> number(OptionalDouble.of(site.ground().slopePercent()));
       case EXPOSURE -> word(site.climate().exposure());
       case SOIL -> word(site.ground().soil());
@@ -148,8 +151,18 @@ final class SiteDemand {
             exposure,
             now.hardinessZone(),
             now.freezingIndexFDays(),
-            now.meanAnnualF());
+            now.meanAnnualF(),
+            weather(now.weather()));
     return site.with(then);
+  }
+
+  /** What is searched along is a gust at strength level, and snow on the ground. */
+  private Site.Weather weather(Site.Weather now) {
+    return switch (demand) {
+      case WIND_SPEED -> now.gusting();
+      case GROUND_SNOW -> now.snowing();
+      default -> now;
+    };
   }
 
   private static Site planting(Site site, String vine) {

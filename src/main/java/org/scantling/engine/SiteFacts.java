@@ -34,6 +34,7 @@ final class SiteFacts {
     number(Demand.FROST_DEPTH, climate.frostDepthIn());
     number(Demand.GROUND_SNOW, climate.groundSnowPsf());
     number(Demand.WIND_SPEED, climate.windSpeedMph());
+    weather(climate.weather());
     word(Demand.EXPOSURE, climate.exposure());
     number(Demand.FREEZING_INDEX, climate.freezingIndexFDays());
     number(Demand.MEAN_ANNUAL, climate.meanAnnualF());
@@ -44,6 +45,15 @@ final class SiteFacts {
               facts.add(new Given(Demand.HARDINESS_ZONE, zone));
               facts.add(tables.zones().row(Integer.toString((int) zone)));
             });
+  }
+
+  private void weather(Site.Weather weather) {
+    word(Demand.WIND_BASIS, weather.windBasis());
+    number(Demand.WIND_HOURLY, weather.hourlyPressurePsf());
+    weather.snow().ifPresent(snow -> facts.add(new Given(Demand.GROUND_SNOW_SS, snow.groundPsf())));
+    weather.snow().ifPresent(snow -> facts.add(new Given(Demand.GROUND_SNOW_SR, snow.rainPsf())));
+    number(Demand.ROOF_LIVE, weather.roofLivePsf());
+    word(Demand.HILL, weather.hill().map(Site.Hill::shape));
   }
 
   private void walkway(Site.Walkway walkway, Tables tables) {

@@ -159,6 +159,10 @@ final class Works {
     facts.addAll(job.tables().cautions().rows());
     facts.add(job.tables().vine(answers.option(VINE)));
     facts.add(new Parts(job, answers).heaviest());
+    facts.add(job.tables().live("live.roof"));
+    LoadWorks loads = new LoadWorks(job, answers, geometry());
+    loads.hillWind().ifPresent(facts::add);
+    HillName.of(job.site().title(), job.tables()).ifPresent(facts::add);
     return facts;
   }
 

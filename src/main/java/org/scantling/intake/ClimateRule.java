@@ -3,36 +3,115 @@ package org.scantling.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.scantling.design.Site;
 
-/** A site names its frost, snow and wind, or its plant hardiness zone for a first estimate. */
+/**
+ * A site names its frost, snow and wind, or its plant hardiness zone for a first estimate; each
+ * once, and the wind as something that it can be.
+ */
 final class ClimateRule {
+  static final String MEAN_HOURLY = "mean-hourly";
+  private static final String PATH = "site.climate";
+  private static final String SPEED = PATH + ".wind-speed";
+  private static final String GROUND_SNOW = "ground-snow";
+
   private ClimateRule() {}
 
-  static void check(Node.Group file, Problems problems) {
-    if (!(below(file, "site") instanceof Node.Group place)
-        || !(below(place, "climate") instanceof Node.Group climate)) {
-      return;
+  static void check(Node.Group file, Readings said, Problems problems) {
+    if (below(file, "site") instanceof Node.Group place
+        && below(place, "climate") instanceof Node.Group climate) {
+      enough(climate, problems);
+      once(climate, "wind-speed", "wind-pressure", problems);
+      once(climate, GROUND_SNOW, "snow", problems);
+      basisOfPressure(climate, said, problems);
+      speed(climate, said, problems);
     }
+  }
+
+  private static void enough(Node.Group climate, Problems problems) {
     Set<String> keys = climate.members().keySet();
     List<String> missing = new ArrayList<>();
     if (!keys.contains("frost-depth") && !keys.contains("air-freezing-index")) {
       missing.add("frost-depth or air-freezing-index");
     }
-    for (String key : List.of("ground-snow", "wind-speed")) {
-      if (!keys.contains(key)) {
-        missing.add(key);
-      }
+    if (!keys.contains(GROUND_SNOW) && !keys.contains("snow")) {
+      missing.add(GROUND_SNOW);
+    }
+    if (!keys.contains("wind-speed") && !keys.contains("wind-pressure")) {
+      missing.add("wind-speed");
     }
     if (!keys.contains("hardiness-zone") && !missing.isEmpty()) {
       problems.add(
           climate
               .origin()
               .problem(
-                  "site.climate",
+                  PATH,
                   "(missing: " + String.join(", ", missing) + ")",
                   "given by frost-depth or air-freezing-index, by ground-snow and by wind-speed, or by"
                       + " a hardiness-zone alone for a first estimate"));
     }
+  }
+
+  /** Two ways of saying the same could say two things. */
+  private static void once(Node.Group climate, String one, String other, Problems problems) {
+    Node.Member second = climate.members().get(other);
+    if (climate.members().containsKey(one) && second != null) {
+      problems.add(
+          second
+              .key()
+              .problem(
+                  PATH + "." + other,
+                  "key " + other + " (beside " + one + ")",
+                  "left out where " + one + " is given; the file says one of the two"));
+    }
+  }
+
+  private static void basisOfPressure(Node.Group climate, Readings said, Problems problems) {
+    String basis = said.maybeWord(PATH + ".wind-basis").orElse(MEAN_HOURLY);
+    if (climate.members().containsKey("wind-pressure") && !basis.equals(MEAN_HOURLY)) {
+      problems.add(
+          below(climate, "wind-basis")
+              .origin()
+              .problem(
+                  PATH + ".wind-basis",
+                  basis,
+                  MEAN_HOURLY + " or left out, because wind-pressure is an hourly pressure"));
+    }
+  }
+
+  /** A gust of 55 mph is none that anybody designs for; as a mean it may be a storm. */
+  private static void speed(Node.Group climate, Readings said, Problems problems) {
+    if (said.maybeNumber(SPEED).isEmpty()) {
+      return;
+    }
+    String basis = said.maybeWord(PATH + ".wind-basis").orElse(Site.Weather.STRENGTH_GUST);
+    Bounds.Range range = Bounds.ofTheProgram().range(SPEED + " as " + basis);
+    double mph = said.number(SPEED);
+    if (!range.holds(mph)) {
+      problems.add(
+          below(climate, "wind-speed")
+              .origin()
+              .problem(SPEED, said.originals().get(SPEED), range.words() + " as " + words(basis))
+              .withAdvice(advice(basis, mph < range.low())));
+    }
+  }
+
+  private static String words(String basis) {
+    return switch (basis) {
+      case "allowable-gust" -> "a three-second gust of an older, allowable-stress map";
+      case "mean-10-minute" -> "a ten-minute mean";
+      case MEAN_HOURLY -> "an hourly mean";
+      default -> "a three-second gust at strength level";
+    };
+  }
+
+  private static String advice(String basis, boolean low) {
+    if (low) {
+      return "Maybe it is a mean? Then say wind-basis: mean-10-minute or mean-hourly.";
+    }
+    return basis.startsWith("mean")
+        ? "Maybe it is a gust? Then leave wind-basis out."
+        : "Maybe it is a gust at strength level? Then leave wind-basis out.";
   }
 
   private static Node below(Node.Group group, String key) {

@@ -15,7 +15,8 @@ enum EntryKind {
   TEMPERATURE(QuantityKind.TEMPERATURE),
   COUNT("a whole number without quotes or unit, such as 7"),
   YEAR("a year without quotes, such as 2011"),
-  ZONE("a plant hardiness zone, such as 5 or 6b");
+  ZONE("a plant hardiness zone, such as 5 or 6b"),
+  PLACE_ON_HILL("crest, or a distance from it, such as 120 ft");
 
   private final String accepted;
   private final Optional<QuantityKind> quantity;
@@ -40,6 +41,6 @@ enum EntryKind {
   }
 
   boolean isNumber() {
-    return quantity.isPresent() || this == COUNT || this == YEAR || this == ZONE;
+    return quantity.isPresent() || this == COUNT || this == YEAR || this == ZONE || this == PLACE_ON_HILL;
   }
 }

@@ -36,6 +36,7 @@ final class LeafReader {
       case WORD -> word(key, value, path);
       case COUNT, YEAR -> whole(key, value, path);
       case ZONE -> zone(key, value, path);
+      case PLACE_ON_HILL -> placeOnHill(value, path);
       default -> quantity(key.entry().kind(), value, path);
     }
   }
@@ -107,6 +108,15 @@ final class LeafReader {
     double half = match.group(2).equalsIgnoreCase("b") ? 0.5 : 0;
     if (bounded(whole, value, path)) {
       readings.putNumber(path, whole + half, value.text().strip());
+    }
+  }
+
+  /** On the crest, or so far from it. */
+  private void placeOnHill(Node.Scalar value, String path) {
+    if (value.form() == Node.Form.TEXT && value.text().strip().equals("crest")) {
+      readings.putNumber(path, 0, value.text().strip());
+    } else {
+      quantity(EntryKind.LENGTH, value, path);
     }
   }
 

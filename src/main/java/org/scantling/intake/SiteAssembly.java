@@ -21,7 +21,7 @@ final class SiteAssembly {
     return new Site(
         said.word("title"),
         base,
-        ClimateAssembly.climate(said, "site.climate"),
+        ClimateAssembly.climate(said),
         new Site.Ground(said.maybeWord("site.soil"), said.maybeNumber("site.slope").orElse(0)),
         new Site.Walkway(
             said.number("walkway.length"),

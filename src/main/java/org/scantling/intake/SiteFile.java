@@ -15,9 +15,10 @@ record SiteFile(
     @Entry(says = "what is wanted where the rules leave a choice") Choices preferences) {
 
   record Place(
-      @Entry(says = "frost, snow and wind", required = true) ClimateFile climate,
+      @Entry(says = "frost, snow and wind", required = true) PlaceClimate climate,
       @Entry(says = "soil class", kind = EntryKind.WORD, table = TableWords.SOILS) String soil,
-      @Entry(says = "fall of the ground along the walk", kind = EntryKind.PERCENT) String slope) {}
+      @Entry(says = "fall of the ground along the walk", kind = EntryKind.PERCENT) String slope,
+      @Entry(says = "the hill, ridge or escarpment that it stands on") PlaceClimate.Hill hill) {}
 
   record Walk(
       @Entry(

@@ -64,7 +64,7 @@ public final class SiteReader {
     Node.Group file =
         SettingPatch.apply(TreeReader.readGroup(source, problems), settings, problems);
     Readings said = new ShapeReader(vocabulary, problems).read(SiteFile.class, file);
-    ClimateRule.check(file, problems);
+    ClimateRule.check(file, said, problems);
     Optional<DesignIntake> base = base(source, file, said, problems);
     base.ifPresent(read -> RecordRule.check(file, said, read.design(), problems));
     problems.throwIfAny();
@@ -84,6 +84,12 @@ public final class SiteReader {
     if (said.size(PLANTING) == 0 && !defaulted.contains(PLANTING)) {
       // An empty list names no climber either.
       defaulted.add(PLANTING);
+    }
+    if (said.maybeNumber("site.climate.wind-pressure").isPresent()) {
+      defaulted.remove("site.climate.wind-speed");
+    }
+    if (said.hasGroup("site.climate.snow")) {
+      defaulted.remove("site.climate.ground-snow");
     }
     base.defaulted().forEach(path -> defaulted.add("base." + path));
     SortedMap<String, String> originals = new TreeMap<>(said.originals());

@@ -18,6 +18,20 @@ public record FlatRoofSnow(
     double groundSnowPsf, SnowFactors factors, double flatRoofSnowPsf, double lowSlopeMinimumPsf) {
   private static final double GROUND_TO_ROOF = 0.7;
 
+  /**
+   * Finds the ground snow under which a flat roof carries so much.
+   *
+   * @param flatRoofPsf what a roof carries at an importance factor of 1, psf, zero or more
+   * @param factors C_e and C_t
+   * @return p_g = p_f / (0.7 C_e C_t), psf
+   *     <p>Source: ASCE 7, 2016, section 7.3
+   *     <p>Worked number: 40.1 psf with C_e 1 and C_t 1.2 are 47.7 psf on the ground.
+   */
+  public static double groundPsf(double flatRoofPsf, SnowFactors factors) {
+    return Require.zeroOrMore("snow on a flat roof", flatRoofPsf, "psf")
+        / (GROUND_TO_ROOF * factors.exposureFactor() * factors.thermalFactor());
+  }
+
   public FlatRoofSnow {
     Require.zeroOrMore("ground snow", groundSnowPsf, "psf");
   }

@@ -1,0 +1,83 @@
+package org.scantling.loads;
+
+import org.scantling.quantity.Require;
+
+/**
+ * How much faster the wind blows over a hill.
+ *
+ * @param k1Factor by shape, steepness and exposure
+ * @param k2Factor less the farther from the crest
+ * @param k3Factor less the higher above the ground
+ * @param topographicFactor K_zt
+ *     <p>Source: ASCE 7, 2016, section 26.8 and figure 26.8-1
+ */
+public record HillWind(
+    double k1Factor, double k2Factor, double k3Factor, double topographicFactor) {
+  private static final HillWind NONE = new HillWind(0, 0, 0, 1);
+
+  /**
+   * What the figure says of a shape.
+   *
+   * @param k1PerSteepness K_1 over height by half-length, by exposure
+   * @param decayFactor γ, how fast it fades with height
+   * @param reachFactor μ, half-lengths from the crest over which it fades
+   */
+  public record Shape(double k1PerSteepness, double decayFactor, double reachFactor) {}
+
+  /**
+   * Which hills count.
+   *
+   * @param leastHeightIn height from which a hill counts, by exposure
+   * @param leastSteepness height over half-length from which it counts
+   * @param mostSteepness height over half-length that counts at most
+   */
+  public record Bounds(double leastHeightIn, double leastSteepness, double mostSteepness) {}
+
+  /**
+   * The hill, and where on it.
+   *
+   * @param heightIn H, foot to crest, above zero
+   * @param halfLengthIn L_h, upwind of the crest to half its height, above zero
+   * @param fromCrestIn x, zero or more
+   * @param aboveGroundIn z, zero or more
+   */
+  public record Place(
+      double heightIn, double halfLengthIn, double fromCrestIn, double aboveGroundIn) {
+    public Place {
+      Require.positive("height of the hill", heightIn, "in");
+      Require.positive("half-length of the hill", halfLengthIn, "in");
+      Require.zeroOrMore("distance from the crest", fromCrestIn, "in");
+      Require.zeroOrMore("height above the ground", aboveGroundIn, "in");
+    }
+
+    double steepness() {
+      return heightIn / halfLengthIn;
+    }
+  }
+
+  /**
+   * Finds the topographic factor.
+   *
+   * @param place the hill and where on it
+   * @param shape what the figure says of its shape
+   * @param bounds which hills count
+   * @return K_zt = (1 + K_1 K_2 K_3)², 1 for a hill too low or too gentle to count
+   *     <p>Source: ASCE 7, 2016, equation 26.8-1 and figure 26.8-1
+   *     <p>Worked number: a ridge 40 ft high, half as high 150 ft off, exposure C, on the crest at
+   *     the ground: K_1 = 1.45 × 40/150 = 0.387, K_zt = 1.387² = 1.923.
+   */
+  public static HillWind of(Place place, Shape shape, Bounds bounds) {
+    boolean low = place.heightIn() < bounds.leastHeightIn();
+    if (low || place.steepness() < bounds.leastSteepness()) {
+      return NONE;
+    }
+    double steepness = Math.min(place.steepness(), bounds.mostSteepness());
+    // A steeper hill counts as one of the greatest steepness, and as long as that would be.
+    double lengthIn = Math.max(place.halfLengthIn(), place.heightIn() / bounds.mostSteepness());
+    double k1 = shape.k1PerSteepness() * steepness;
+    double k2 = Math.max(0, 1 - place.fromCrestIn() / (shape.reachFactor() * lengthIn));
+    double k3 = Math.exp(-shape.decayFactor() * place.aboveGroundIn() / lengthIn);
+    double grown = 1 + k1 * k2 * k3;
+    return new HillWind(k1, k2, k3, grown * grown);
+  }
+}
