@@ -115,8 +115,13 @@ final class LeafReader {
   private void placeOnHill(Node.Scalar value, String path) {
     if (value.form() == Node.Form.TEXT && value.text().strip().equals("crest")) {
       readings.putNumber(path, 0, value.text().strip());
-    } else {
-      quantity(EntryKind.LENGTH, value, path);
+      return;
+    }
+    try {
+      bounded(QuantityKind.LENGTH.parse(value.text()), value, path);
+    } catch (QuantityException refused) {
+      problems.add(
+          value.origin().problem(path, refused.found(), EntryKind.PLACE_ON_HILL.accepted()));
     }
   }
 

@@ -16,6 +16,8 @@ import java.util.TreeMap;
  */
 public final class SiteReader {
   private static final String PLANTING = "planting";
+  private static final String HOURLY_PRESSURE = "site.climate.wind-pressure";
+  private static final String SNOW_AND_RAIN = "site.climate.snow";
 
   private final Vocabulary vocabulary;
   private final Optional<Path> root;
@@ -79,18 +81,24 @@ public final class SiteReader {
         .flatMap(found -> new DesignReader(vocabulary).read(found.file(), found.name(), problems));
   }
 
+  /** What is said in another way is not left out, and the other way is none that was left out. */
+  private static void otherwiseSaid(Readings said, List<String> defaulted) {
+    if (said.maybeNumber(HOURLY_PRESSURE).isPresent()) {
+      defaulted.removeAll(List.of("site.climate.wind-speed", "site.climate.wind-basis"));
+    }
+    if (said.hasGroup(SNOW_AND_RAIN)) {
+      defaulted.remove("site.climate.ground-snow");
+    }
+    defaulted.removeAll(List.of(HOURLY_PRESSURE, SNOW_AND_RAIN));
+  }
+
   private static Intake intake(Readings said, DesignIntake base) {
     List<String> defaulted = new ArrayList<>(said.absent());
     if (said.size(PLANTING) == 0 && !defaulted.contains(PLANTING)) {
       // An empty list names no climber either.
       defaulted.add(PLANTING);
     }
-    if (said.maybeNumber("site.climate.wind-pressure").isPresent()) {
-      defaulted.remove("site.climate.wind-speed");
-    }
-    if (said.hasGroup("site.climate.snow")) {
-      defaulted.remove("site.climate.ground-snow");
-    }
+    otherwiseSaid(said, defaulted);
     base.defaulted().forEach(path -> defaulted.add("base." + path));
     SortedMap<String, String> originals = new TreeMap<>(said.originals());
     base.originalText().forEach((path, text) -> originals.put("base." + path, text));

@@ -13,7 +13,11 @@ class BoundsTest {
     SortedSet<String> numbers = new TreeSet<>();
     collect(SiteFile.class, "", numbers);
     collect(DesignFile.class, "", numbers);
-    assertThat(Bounds.ofTheProgram().ranges().keySet()).isEqualTo(numbers);
+    // A speed may be "as" a mean, which has a range of its own.
+    assertThat(
+            Bounds.ofTheProgram().ranges().keySet().stream()
+                .filter(path -> !path.contains(" as ")))
+        .containsExactlyElementsOf(numbers);
     assertThat(numbers).hasSizeGreaterThan(25);
   }
 

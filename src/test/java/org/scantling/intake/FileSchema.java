@@ -91,6 +91,8 @@ final class FileSchema {
       case WORD -> node.put("type", "string").put("minLength", 1);
       case COUNT, YEAR -> node.put("type", "integer");
       case ZONE -> zone(node);
+      case PLACE_ON_HILL ->
+          quantity(node, "^\\s*crest\\s*$|" + STARTS_AS_A_NUMBER + ".*[^0-9.,\\s]\\s*$");
       case PERCENT -> quantity(node, STARTS_AS_A_NUMBER + ".*%\\s*$");
       default -> quantity(node, STARTS_AS_A_NUMBER + ".*[^0-9.,\\s]\\s*$");
     };
@@ -111,8 +113,13 @@ final class FileSchema {
   private static ArrayNode enoughClimate() {
     ArrayNode ways = NODES.arrayNode();
     ways.add(required("hardiness-zone"));
-    ways.add(required("frost-depth", "ground-snow", "wind-speed"));
-    ways.add(required("air-freezing-index", "ground-snow", "wind-speed"));
+    for (String frost : List.of("frost-depth", "air-freezing-index")) {
+      for (String snow : List.of("ground-snow", "snow")) {
+        for (String wind : List.of("wind-speed", "wind-pressure")) {
+          ways.add(required(frost, snow, wind));
+        }
+      }
+    }
     return ways;
   }
 

@@ -38,7 +38,14 @@ class FileSchemaTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"orchard-walk.yaml", "least.yaml", "metric.json", "trade-fractions.yaml"})
+  @ValueSource(
+      strings = {
+        "orchard-walk.yaml",
+        "least.yaml",
+        "metric.json",
+        "trade-fractions.yaml",
+        "ferry-bluff.yaml"
+      })
   void good_sites_pass_the_schema(String name) {
     assertThat(siteSchema.validate(tree(Example.good(name)))).isEmpty();
   }
@@ -56,6 +63,8 @@ class FileSchemaTest {
         "climate-as-text.yaml",
         "climate-without-snow.yaml",
         "empty-values.yaml",
+        "hill-half-told.yaml",
+        "hill-place.yaml",
         "list-of-sites.yaml",
         "machine-without-width.yaml",
         "merge-key.yaml",
@@ -95,7 +104,14 @@ class FileSchemaTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"orchard-walk.yaml", "least.yaml", "metric.json", "trade-fractions.yaml"})
+  @ValueSource(
+      strings = {
+        "orchard-walk.yaml",
+        "least.yaml",
+        "metric.json",
+        "trade-fractions.yaml",
+        "ferry-bluff.yaml"
+      })
   void schema_and_reader_agree_on_every_structural_change_of_a_site(String name) {
     SiteReader reader = new SiteReader(Example.VOCABULARY);
     agree(tree(Example.good(name)), siteSchema, text -> reader.read(text, List.of()));

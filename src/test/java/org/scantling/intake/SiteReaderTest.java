@@ -45,6 +45,21 @@ class SiteReaderTest {
   }
 
   @Test
+  void wind_snow_and_a_hill_are_read_as_canadian_tables_and_surveys_give_them() {
+    Intake intake = Example.read("ferry-bluff.yaml");
+    Site.Weather weather = intake.site().climate().weather();
+    // 1 kPa is 20.885 psf.
+    assertThat(weather.hourlyPressurePsf().orElseThrow()).isCloseTo(7.519, within(1e-3));
+    assertThat(weather.snow().orElseThrow().groundPsf()).isCloseTo(39.68, within(0.01));
+    assertThat(weather.snow().orElseThrow().rainPsf()).isCloseTo(8.354, within(1e-3));
+    assertThat(weather.roofLivePsf()).hasValue(20);
+    assertThat(weather.hill()).contains(new Site.Hill("ridge", 480, 1800, 0));
+    assertThat(weather.gusts()).isTrue();
+    assertThat(intake.defaulted())
+        .doesNotContain("site.climate.wind-speed", "site.climate.ground-snow", "site.hill");
+  }
+
+  @Test
   void the_base_design_of_the_contract_is_read_whole() {
     BaseDesign base = Example.read("orchard-walk.yaml").site().base();
     assertThat(base.proven())
@@ -92,11 +107,14 @@ class SiteReaderTest {
             "site.climate.frost-depth",
             "site.climate.ground-snow",
             "site.climate.wind-speed",
+            "site.climate.wind-basis",
             "site.climate.exposure",
+            "site.climate.roof-live",
             "site.climate.air-freezing-index",
             "site.climate.mean-annual-temperature",
             "site.soil",
             "site.slope",
+            "site.hill",
             "walkway.bays",
             "walkway.clear-width",
             "walkway.users",

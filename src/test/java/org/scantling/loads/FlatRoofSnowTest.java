@@ -8,6 +8,13 @@ import org.junit.jupiter.api.Test;
 
 class FlatRoofSnowTest {
   @Test
+  void what_a_roof_carries_is_brought_back_to_the_ground() {
+    // 0.8 * 39.68 + 8.354 = 40.1 psf by the Canadian code, over 0.7 * 1.2.
+    assertThat(FlatRoofSnow.groundPsf(40.1, new SnowFactors(1, 1.2, 1)))
+        .isCloseTo(47.74, within(0.01));
+  }
+
+  @Test
   void each_factor_multiplies_the_ground_snow() {
     assertThat(FlatRoofSnow.of(20, new SnowFactors(0.9, 1.2, 1.0), 20).flatRoofSnowPsf())
         .isCloseTo(15.12, within(1e-9));

@@ -8,6 +8,7 @@ import java.util.function.ToDoubleFunction;
 import org.scantling.loads.ExposureConstants;
 import org.scantling.loads.FlatRoofSnow;
 import org.scantling.loads.FreestandingWallWind;
+import org.scantling.loads.HourlyWind;
 import org.scantling.loads.LatticeRule;
 import org.scantling.loads.LatticeWind;
 import org.scantling.loads.LoadCombination;
@@ -19,6 +20,7 @@ import org.scantling.loads.VelocityPressure;
 import org.scantling.loads.WallRule;
 import org.scantling.loads.WindFactors;
 import org.scantling.loads.WindPanel;
+import org.scantling.quantity.Unit;
 
 /** Snow and wind. */
 final class LoadValues {
@@ -38,6 +40,7 @@ final class LoadValues {
           entry("velocity-pressure-psf", LoadValues::velocityPressurePsf),
           entry("kz", LoadValues::kz),
           entry("lattice-pressure-psf", row -> latticePsf(row, row.number("solidity"))),
+          entry("hourly-wind-metres-per-second", LoadValues::hourlyMetresPerSecond),
           entry("opening-factor", row -> FreestandingWallWind.openingFactor(row.number("eps"))),
           entry("allowable-stress-speed-mph", LoadValues::allowableStressMph),
           entry("post-line-load-plf", LoadValues::postPlf),
@@ -57,6 +60,11 @@ final class LoadValues {
   private static double velocityPressurePsf(PackRow row) {
     WindFactors factors = new WindFactors(1, row.number("kd"), 1);
     return VelocityPressure.of(row.number("v"), row.number("kz"), factors).pressurePsf();
+  }
+
+  private static double hourlyMetresPerSecond(PackRow row) {
+    double psf = row.number("q") / Unit.PSF.toMetric(1);
+    return Unit.MPH.toMetric(HourlyWind.ofPressure(psf).speedMph());
   }
 
   private static double kz(PackRow row) {
