@@ -92,9 +92,9 @@ final class FileSchema {
       case COUNT, YEAR -> node.put("type", "integer");
       case ZONE -> zone(node);
       case PLACE_ON_HILL ->
-          quantity(node, "^\\s*crest\\s*$|" + STARTS_AS_A_NUMBER + ".*[^0-9.,\\s]\\s*$");
+          quantity(node, "^\\s*crest\\s*$|" + STARTS_AS_A_NUMBER + ".*[^0-9.,\\s]2?\\s*$");
       case PERCENT -> quantity(node, STARTS_AS_A_NUMBER + ".*%\\s*$");
-      default -> quantity(node, STARTS_AS_A_NUMBER + ".*[^0-9.,\\s]\\s*$");
+      default -> quantity(node, STARTS_AS_A_NUMBER + ".*[^0-9.,\\s]2?\\s*$");
     };
   }
 
