@@ -171,9 +171,9 @@ final class LoadWorks {
                       .and(
                           "half-length",
                           new Measure(hill.halfLengthIn() / INCHES_PER_FOOT, Unit.FOOT))
-                      .and("k1", Measure.ratio(wind.k1Factor()))
-                      .and("k2", Measure.ratio(wind.k2Factor()))
-                      .and("k3", Measure.ratio(wind.k3Factor())),
+                      .and("steep", Measure.ratio(wind.k1Factor()))
+                      .and("near", Measure.ratio(wind.k2Factor()))
+                      .and("low", Measure.ratio(wind.k3Factor())),
                   source("wind.hill"));
             });
   }
