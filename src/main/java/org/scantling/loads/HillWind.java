@@ -18,20 +18,20 @@ public record HillWind(
   /**
    * What the figure says of a shape.
    *
-   * @param k1PerSteepness K_1 over height by half-length, by exposure
+   * @param k1PerSteepnessFactor K_1 over height by half-length, by exposure
    * @param decayFactor γ, how fast it fades with height
    * @param reachFactor μ, half-lengths from the crest over which it fades
    */
-  public record Shape(double k1PerSteepness, double decayFactor, double reachFactor) {}
+  public record Shape(double k1PerSteepnessFactor, double decayFactor, double reachFactor) {}
 
   /**
    * Which hills count.
    *
    * @param leastHeightIn height from which a hill counts, by exposure
-   * @param leastSteepness height over half-length from which it counts
-   * @param mostSteepness height over half-length that counts at most
+   * @param leastSteepnessRatio height over half-length from which it counts
+   * @param mostSteepnessRatio height over half-length that counts at most
    */
-  public record Bounds(double leastHeightIn, double leastSteepness, double mostSteepness) {}
+  public record Bounds(double leastHeightIn, double leastSteepnessRatio, double mostSteepnessRatio) {}
 
   /**
    * The hill, and where on it.
@@ -68,13 +68,13 @@ public record HillWind(
    */
   public static HillWind of(Place place, Shape shape, Bounds bounds) {
     boolean low = place.heightIn() < bounds.leastHeightIn();
-    if (low || place.steepness() < bounds.leastSteepness()) {
+    if (low || place.steepness() < bounds.leastSteepnessRatio()) {
       return NONE;
     }
-    double steepness = Math.min(place.steepness(), bounds.mostSteepness());
+    double steepness = Math.min(place.steepness(), bounds.mostSteepnessRatio());
     // A steeper hill counts as one of the greatest steepness, and as long as that would be.
-    double lengthIn = Math.max(place.halfLengthIn(), place.heightIn() / bounds.mostSteepness());
-    double k1 = shape.k1PerSteepness() * steepness;
+    double lengthIn = Math.max(place.halfLengthIn(), place.heightIn() / bounds.mostSteepnessRatio());
+    double k1 = shape.k1PerSteepnessFactor() * steepness;
     double k2 = Math.max(0, 1 - place.fromCrestIn() / (shape.reachFactor() * lengthIn));
     double k3 = Math.exp(-shape.decayFactor() * place.aboveGroundIn() / lengthIn);
     double grown = 1 + k1 * k2 * k3;

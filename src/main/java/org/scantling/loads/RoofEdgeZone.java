@@ -13,11 +13,11 @@ import org.scantling.quantity.Require;
  */
 public record RoofEdgeZone(double widthIn, List<Band> bands) {
   /**
-   * @param upToShare largest area of the band, over a squared, included
+   * @param upToRatio largest area of the band, over a squared, included
    * @param cornerFactor C_N upward in the corner, a by a
    * @param edgeFactor C_N upward along the edge
    */
-  public record Band(double upToShare, double cornerFactor, double edgeFactor) {
+  public record Band(double upToRatio, double cornerFactor, double edgeFactor) {
     public Band {
       Require.zeroOrMore("corner coefficient", cornerFactor, "");
       Require.zeroOrMore("edge coefficient", edgeFactor, "");
@@ -25,11 +25,11 @@ public record RoofEdgeZone(double widthIn, List<Band> bands) {
   }
 
   /**
-   * @param ofWidthShare share of the least width of the roof
-   * @param ofHeightShare share of its height
+   * @param ofWidthRatio share of the least width of the roof
+   * @param ofHeightRatio share of its height
    * @param leastIn least width of the zone, in
    */
-  public record WidthRule(double ofWidthShare, double ofHeightShare, double leastIn) {}
+  public record WidthRule(double ofWidthRatio, double ofHeightRatio, double leastIn) {}
 
   public RoofEdgeZone {
     Require.positive("width of the edge zone", widthIn, "in");
@@ -51,7 +51,7 @@ public record RoofEdgeZone(double widthIn, List<Band> bands) {
    */
   public static double widthIn(double roofWidthIn, double heightIn, WidthRule rule) {
     double smallerIn =
-        Math.min(rule.ofWidthShare() * roofWidthIn, rule.ofHeightShare() * heightIn);
+        Math.min(rule.ofWidthRatio() * roofWidthIn, rule.ofHeightRatio() * heightIn);
     return Math.max(smallerIn, rule.leastIn());
   }
 
@@ -74,7 +74,7 @@ public record RoofEdgeZone(double widthIn, List<Band> bands) {
   private Band band(double areaIn2) {
     double share = Require.positive("effective wind area", areaIn2, "in²") / (widthIn * widthIn);
     return bands.stream()
-        .filter(band -> share <= band.upToShare())
+        .filter(band -> share <= band.upToRatio())
         .findFirst()
         .orElse(bands.get(bands.size() - 1));
   }
