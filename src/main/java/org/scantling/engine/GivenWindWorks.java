@@ -59,7 +59,7 @@ final class GivenWindWorks {
         level.source());
   }
 
-  /** The curve of gusts gives one speed, the pressures of both codes another; the greater counts. */
+  /** By the curve of gusts, and by the pressures of both codes; the greater counts. */
   private void hourly(List<Fact> facts, HourlyWind wind) {
     Evidence pressure = Evidence.saw("hourly", Measure.psf(wind.pressurePsf()));
     facts.add(mean(HOURLY, wind.speedMph(), pressure));

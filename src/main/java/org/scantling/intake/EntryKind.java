@@ -41,6 +41,10 @@ enum EntryKind {
   }
 
   boolean isNumber() {
-    return quantity.isPresent() || this == COUNT || this == YEAR || this == ZONE || this == PLACE_ON_HILL;
+    return quantity.isPresent()
+        || this == COUNT
+        || this == YEAR
+        || this == ZONE
+        || this == PLACE_ON_HILL;
   }
 }

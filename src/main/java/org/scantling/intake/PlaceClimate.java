@@ -2,7 +2,7 @@ package org.scantling.intake;
 
 import org.scantling.design.Site;
 
-/** The keys of the climate of a site: those of any climate, and what kind of wind and snow it is. */
+/** The keys of the climate of a site: those of any climate, and what kind of wind it is. */
 record PlaceClimate(
     @Entry(says = "depth to the bottom of the footing", kind = EntryKind.LENGTH) String frostDepth,
     @Entry(says = "ground snow load", kind = EntryKind.LOAD) String groundSnow,

@@ -31,7 +31,8 @@ public record HillWind(
    * @param leastSteepnessRatio height over half-length from which it counts
    * @param mostSteepnessRatio height over half-length that counts at most
    */
-  public record Bounds(double leastHeightIn, double leastSteepnessRatio, double mostSteepnessRatio) {}
+  public record Bounds(
+      double leastHeightIn, double leastSteepnessRatio, double mostSteepnessRatio) {}
 
   /**
    * The hill, and where on it.
@@ -73,7 +74,8 @@ public record HillWind(
     }
     double steepness = Math.min(place.steepness(), bounds.mostSteepnessRatio());
     // A steeper hill counts as one of the greatest steepness, and as long as that would be.
-    double lengthIn = Math.max(place.halfLengthIn(), place.heightIn() / bounds.mostSteepnessRatio());
+    double countedIn = place.heightIn() / bounds.mostSteepnessRatio();
+    double lengthIn = Math.max(place.halfLengthIn(), countedIn);
     double k1 = shape.k1PerSteepnessFactor() * steepness;
     double k2 = Math.max(0, 1 - place.fromCrestIn() / (shape.reachFactor() * lengthIn));
     double k3 = Math.exp(-shape.decayFactor() * place.aboveGroundIn() / lengthIn);

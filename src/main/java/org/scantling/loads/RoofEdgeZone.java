@@ -62,7 +62,7 @@ public record RoofEdgeZone(double widthIn, List<Band> bands) {
    * @param reachIn how far the part reaches in from the corner, in, above zero
    * @return C_N upward, the corner's over a, the edge's over the rest
    *     <p>Source: ASCE 7, 2016, figure 30.8-1
-   *     <p>Worked number: clear flow, a 36 in; a crossbeam of 60 in of span, 60²/3 = 1200 sq in, has
+   *     <p>Worked number: clear flow, a 36 in; a crossbeam of 60 in span, 60²/3 = 1200 sq in, has
    *     3.3 over 36 of the 45 in that hang on one joint and 1.7 over 9: 2.98.
    */
   public double meanFactor(double areaIn2, double reachIn) {

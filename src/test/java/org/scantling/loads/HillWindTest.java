@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 
-/** ASCE 7-16 figure 26.8-1, two-dimensional ridge, exposure C; from memory. Lengths in feet x 12. */
+/** ASCE 7-16 figure 26.8-1, two-dimensional ridge, exposure C; from memory. */
 class HillWindTest {
   private static final HillWind.Shape RIDGE = new HillWind.Shape(1.45, 3, 1.5);
   private static final HillWind.Bounds COUNTS = new HillWind.Bounds(180, 0.2, 0.5);
