@@ -96,7 +96,13 @@ enum MoreAsked {
         && more.canopyFillLeafRatio() >= less.canopyFillLeafRatio()
         && more.canopyFillBareRatio() >= less.canopyFillBareRatio()
         && more.sideFillLeafRatio() * more.dragFactor()
-            >= less.sideFillLeafRatio() * less.dragFactor();
+            >= less.sideFillLeafRatio() * less.dragFactor()
+        && edge(more) >= edge(less);
+  }
+
+  /** What the edge of its mat on the top takes of the wind. */
+  private static double edge(VineRow vine) {
+    return vine.matIn() * vine.canopyFillLeafRatio() * vine.dragFactor();
   }
 
   private static Optional<Wish> ifMore(Wish wish, boolean more, Wish.Climate climate) {
