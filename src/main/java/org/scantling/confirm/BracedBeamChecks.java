@@ -148,7 +148,12 @@ public final class BracedBeamChecks {
 
   private void seat(BracedCase each, int post, AdjustedValues values) {
     double pressedLb = -BracedPostForces.of(each.all(), post).headPullLb() - each.onPostLb();
-    Seat contact = new Seat(beam.material().whole().breadthIn(), beam.seatIn(), beam.tailIn());
+    double breadthIn = beam.material().whole().breadthIn();
+    // Where pieces meet, one end may have to hold down all that the braces pull.
+    Seat contact =
+        plane.cutOver(post)
+            ? new Seat(breadthIn, beam.seatIn() / 2, 0)
+            : new Seat(breadthIn, beam.seatIn(), beam.tailIn());
     worst.addLasting(
         "brace-bearing",
         each.combination(),

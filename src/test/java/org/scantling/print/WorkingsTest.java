@@ -54,7 +54,7 @@ class WorkingsTest {
             });
     assertThat(headings)
         .anyMatch(each -> each.startsWith("header.bending: "))
-        .anyMatch(each -> each.contains("a piece of 1 bay"))
+        .anyMatch(each -> each.contains("cut into pieces of 4+3+3 bays"))
         .anyMatch(each -> each.startsWith("Post 2 on its bracket"));
   }
 
