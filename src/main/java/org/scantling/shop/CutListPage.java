@@ -126,10 +126,9 @@ final class CutListPage {
         + ", "
         + said.length(recess.widthIn())
         + " wide for "
-        + (overAJoint(recess) ? "half of a " : "a ")
-        + recess.seat().role()
-        + " of "
-        + said.length(overAJoint(recess) ? lists.postIn() : recess.seat().widthIn())
+        + (overAJoint(recess)
+            ? "half of a " + recess.seat().role() + " of " + said.length(lists.postIn())
+            : recess.seat().told(said.length(recess.seat().widthIn())))
         + ", "
         + said.length(recess.depthIn())
         + " deep"
