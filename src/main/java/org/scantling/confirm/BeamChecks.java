@@ -46,6 +46,7 @@ final class BeamChecks {
    * @param bears false where bolts carry it instead of a seat
    * @param tailIn from the last support to the tip
    * @param unbracedIn longest stretch without anything that stops it rolling over
+   * @param shareRatio of what a support carries, on the harder pressed seat, where it has two
    */
   record Seating(
       String role,
@@ -55,7 +56,8 @@ final class BeamChecks {
       double breadthIn,
       boolean bears,
       double tailIn,
-      double unbracedIn) {
+      double unbracedIn,
+      double shareRatio) {
 
     /** The contact of a beam of that breadth at its support next to the end. */
     Seat under(double beamIn) {
@@ -148,7 +150,7 @@ final class BeamChecks {
     shear(worst, combination, demand.shearLb(), whole, values.shear());
     if (seating.bears()) {
       Seat contact = seating.under(whole.breadthIn());
-      Bearing pressed = Bearing.across(demand.seatLb(), contact, values.bearing());
+      Bearing pressed = Bearing.across(seating.shareRatio() * demand.seatLb(), contact, values.bearing());
       worst.addLasting("bearing", combination, pressed.check(), Unit.PSI);
       if (!loaded.beam().cuts().isEmpty()) {
         Seat half = seating.underCut(whole.breadthIn());

@@ -126,7 +126,8 @@ public final class HeaderChecks {
             geometry.posts().breadthIn(),
             !headers.paired(),
             geometry.headerTailIn(),
-            geometry.plan().bayIn());
+            geometry.plan().bayIn(),
+            1);
     return new BeamChecks(loaded, seating, limits, sources);
   }
 
