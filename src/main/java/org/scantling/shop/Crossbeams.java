@@ -37,6 +37,12 @@ final class Crossbeams {
     return crossbeams;
   }
 
+  /** Middles of those that are notched right across a post, from the first post. */
+  List<Double> overPostsIn() {
+    boolean cut = geometry.crossbeams().notchIn() > 0;
+    return alongIn().stream().filter(atIn -> cut && isOverPost(atIn)).toList();
+  }
+
   /** True where some of it would lie over a post that stands between paired boards. */
   private boolean isOverPost(double alongIn) {
     double bayIn = geometry.plan().bayIn();
