@@ -63,7 +63,7 @@ final class LoadedBeam {
     windUp = solved.get(4);
     int spans = loads.snowBySpan().size();
     live = alternating(solved.subList(6, 6 + spans));
-    snow = patterns(solved.subList(6 + spans, 6 + 2 * spans));
+    snow = patterns(beam, solved.subList(6 + spans, 6 + 2 * spans));
     people = solved.subList(6 + 2 * spans, solved.size());
     liftedAtCorner = atCorner(solved.get(5));
     for (LoadCombination combination : LoadCombination.values()) {
@@ -110,8 +110,10 @@ final class LoadedBeam {
     for (Passing each : passing) {
       BeamResult still = lifts(each) ? lifted : permanent;
       Passing passes = lifts(each) ? liftedAtCorner : each;
-      double[] allLb = BeamResult.combineReactionsLb(List.of(still, passes.result()), 1, 1);
-      cases.add(new SupportCase(each.combination(), allLb));
+      cases.add(
+          new SupportCase(
+              each.combination(),
+              BeamResult.combineOnSupports(List.of(still, passes.result()), 1, 1)));
     }
     return cases;
   }
@@ -191,8 +193,11 @@ final class LoadedBeam {
         Pattern.of(everywhere, bySpan), Pattern.of(odd, bySpan), Pattern.of(even, bySpan));
   }
 
-  private static List<Pattern> patterns(List<BeamResult> bySpan) {
-    return SnowPattern.forSpans(bySpan.size()).stream()
+  /** Each piece of a cut beam has end spans of its own. */
+  private static List<Pattern> patterns(ContinuousBeam beam, List<BeamResult> bySpan) {
+    int first = bySpan.size() > beam.spanCount() ? 1 : 0;
+    List<Integer> cuts = beam.cuts().stream().map(cut -> cut + first).toList();
+    return SnowPattern.forPieces(bySpan.size(), cuts).stream()
         .map(pattern -> Pattern.of(pattern.spanFactors(), bySpan))
         .toList();
   }
