@@ -160,7 +160,9 @@ final class Bench {
                 geometry(), timber(CROSSBEAM_SIZE), topLoads(), limits(), sources(), ledger.beams())
             .withSinks(sunkIn());
     double soldIn = tables.stockLengths(stock.row(answers.option(HEADER_SIZE))).longestIn();
-    return geometry().headerLengthIn() > soldIn ? whole.cutOverPosts() : whole;
+    return TopLines.stepped(answers) || geometry().headerLengthIn() > soldIn
+        ? whole.cutOverPosts()
+        : whole;
   }
 
   /** How deep lag screws are sunk into the headers; those that are usual before any are decided. */

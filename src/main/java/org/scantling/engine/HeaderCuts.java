@@ -4,6 +4,7 @@ import static org.scantling.reasons.Question.*;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -22,17 +23,25 @@ final class HeaderCuts {
   private final Geometry geometry;
   private final List<Double> soldIn;
   private final double stretchRatio;
+  private final boolean stepped;
   private final String decided;
 
   /**
    * @param soldIn lengths sold, shortest first
    * @param stretchRatio length along the header over length in plan
+   * @param stepped true where the header of each bay lies lower than that of the bay before
    * @param decided the way that was chosen, empty before
    */
-  HeaderCuts(Geometry geometry, List<Double> soldIn, double stretchRatio, String decided) {
+  HeaderCuts(
+      Geometry geometry,
+      List<Double> soldIn,
+      double stretchRatio,
+      boolean stepped,
+      String decided) {
     this.geometry = geometry;
     this.soldIn = soldIn;
     this.stretchRatio = stretchRatio;
+    this.stepped = stepped;
     this.decided = decided;
   }
 
@@ -44,30 +53,42 @@ final class HeaderCuts {
         answers.has(TOP_LINE) && answers.option(TOP_LINE).equals(WayOfBuilding.FOLLOWS_GROUND);
     double slopeRatio = slopes ? job.site().ground().slopePercent() / 100 : 0;
     String decided = answers.find(HEADER_SPLICE).map(each -> each.option()).orElse("");
-    return new HeaderCuts(geometry, soldIn, Math.hypot(1, slopeRatio), decided);
+    return new HeaderCuts(
+        geometry, soldIn, Math.hypot(1, slopeRatio), TopLines.stepped(answers), decided);
   }
 
-  /** True where no length sold holds the whole header. */
+  /** True where no length sold holds the whole header, or the top goes down in steps. */
   boolean needed() {
-    return wholeIn() > longestSoldIn() + LAST_BITS;
+    return stepped || wholeIn() > longestSoldIn() + LAST_BITS;
   }
 
-  /** The longest piece of the way that was chosen, the whole header before. */
-  double longestPieceIn() {
+  /** Bays under each piece of the way that was chosen; the whole header before. */
+  List<Integer> bays() {
+    if (stepped) {
+      return eachBay();
+    }
     return needed() && !decided.isEmpty()
-        ? longestIn(Arrays.stream(decided.split("\\+")).map(Integer::valueOf).toList())
-        : wholeIn();
+        ? Arrays.stream(decided.split("\\+")).map(Integer::valueOf).toList()
+        : List.of(allBays());
+  }
+
+  private List<Integer> eachBay() {
+    return Collections.nCopies(allBays(), 1);
   }
 
   /**
-   * The whole header first, then its ways of being cut, those with the most even pieces last and of
+   * In steps, one piece a bay. Else the whole header first, then its ways of being cut, those with the most even pieces last and of
    * them those that look the same from both ends.
    */
   List<Candidate.Cut> ways() {
     List<Candidate.Cut> ways = new ArrayList<>();
-    ways.add(cut(List.of(bays())));
+    if (stepped) {
+      ways.add(cut(eachBay()));
+      return ways;
+    }
+    ways.add(cut(List.of(allBays())));
     List<List<Integer>> fewest = List.of();
-    for (int pieces = 2; pieces <= bays() && fewest.isEmpty(); pieces++) {
+    for (int pieces = 2; pieces <= allBays() && fewest.isEmpty(); pieces++) {
       fewest = inPieces(pieces);
     }
     fewest.stream()
@@ -81,9 +102,9 @@ final class HeaderCuts {
   private List<List<Integer>> inPieces(int pieces) {
     List<List<Integer>> ways = new ArrayList<>();
     int between = pieces - 2;
-    int mostBetween = between == 0 ? 1 : bays();
+    int mostBetween = between == 0 ? 1 : allBays();
     for (int middle = 1; middle <= mostBetween; middle++) {
-      int ends = bays() - middle * between;
+      int ends = allBays() - middle * between;
       // A way from the other end is the same way.
       for (int first = (ends + 1) / 2; first < ends; first++) {
         List<Integer> way = new ArrayList<>();
@@ -143,15 +164,15 @@ final class HeaderCuts {
       post += way.get(i);
       cuts.add(post);
     }
-    return (int) cuts.stream().filter(each -> cuts.contains(bays() - each)).count();
+    return (int) cuts.stream().filter(each -> cuts.contains(allBays() - each)).count();
   }
 
-  private int bays() {
+  private int allBays() {
     return geometry.plan().bays();
   }
 
   private double wholeIn() {
-    return pieceIn(List.of(bays()), 0);
+    return pieceIn(List.of(allBays()), 0);
   }
 
   private double longestSoldIn() {

@@ -3,7 +3,9 @@ package org.scantling.shop;
 import java.util.ArrayList;
 import java.util.List;
 import org.scantling.design.Geometry;
+import org.scantling.design.Point;
 import org.scantling.design.Structure;
+import org.scantling.design.TopLine;
 import org.scantling.quantity.Length;
 import org.scantling.reasons.Question;
 import org.scantling.tables.FastenerRow;
@@ -28,7 +30,7 @@ final class Braces {
     this.built = built;
     this.geometry = built.geometry();
     this.member = built.member("brace");
-    this.top = new TopLine(built);
+    this.top = built.top();
     this.legIn = built.number(Question.BRACE_LEG);
   }
 

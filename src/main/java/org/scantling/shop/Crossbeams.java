@@ -3,6 +3,8 @@ package org.scantling.shop;
 import java.util.ArrayList;
 import java.util.List;
 import org.scantling.design.Geometry;
+import org.scantling.design.HeaderPiece;
+import org.scantling.design.Point;
 import org.scantling.design.Structure;
 
 /** The crossbeams: notched over both headers, with shaped tails. */
@@ -54,10 +56,10 @@ final class Crossbeams {
   }
 
   /** The piece of header that carries a crossbeam; where steps meet, the higher one. */
-  private static HeaderRun under(List<HeaderRun> runs, double alongIn) {
-    HeaderRun found = runs.get(runs.size() - 1);
+  private static HeaderPiece under(List<HeaderPiece> runs, double alongIn) {
+    HeaderPiece found = runs.get(runs.size() - 1);
     for (int i = runs.size() - 1; i >= 0; i--) {
-      HeaderRun run = runs.get(i);
+      HeaderPiece run = runs.get(i);
       if (alongIn <= run.at(run.lastIn(), 0, 0).alongIn() + HAIR) {
         found = run;
       }
@@ -66,7 +68,7 @@ final class Crossbeams {
   }
 
   private Place place(double alongIn) {
-    HeaderRun run = under(new HeaderRuns(built).pieces(false), alongIn);
+    HeaderPiece run = under(built.headerPieces().pieces(false), alongIn);
     double onLineIn = (alongIn - run.seat().alongIn()) * Math.hypot(1, run.fallRatio());
     Point middle = run.at(onLineIn, middleOverIn(), 0);
     double tailIn = geometry.crossbeamTailIn();

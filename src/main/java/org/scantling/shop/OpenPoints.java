@@ -2,6 +2,7 @@ package org.scantling.shop;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.scantling.design.TopLine;
 
 /** What a proposal leaves open that must be settled before anything is cut. */
 final class OpenPoints {
@@ -9,7 +10,7 @@ final class OpenPoints {
 
   static List<String> of(Built built) {
     List<String> open = new ArrayList<>();
-    TopLine top = new TopLine(built);
+    TopLine top = built.top();
     if (top.stepped()) {
       stepped(built, top, open);
     }

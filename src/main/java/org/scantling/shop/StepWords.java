@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.scantling.design.Geometry;
+import org.scantling.design.TopLine;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.MeasureText;
 import org.scantling.quantity.Unit;
@@ -63,7 +64,7 @@ final class StepWords {
 
   private void ground() {
     Holes holes = new Holes(built);
-    TopLine top = new TopLine(built);
+    TopLine top = built.top();
     row("wait-days", "digging.wait-days");
     row("hand-strip", "digging.hand-strip");
     row("batter-boards", "setout.batter-boards");

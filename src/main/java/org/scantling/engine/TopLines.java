@@ -1,0 +1,34 @@
+package org.scantling.engine;
+
+import static org.scantling.reasons.Question.*;
+
+import org.scantling.design.Geometry;
+import org.scantling.design.TopLine;
+import org.scantling.design.WayOfBuilding;
+
+/** How the top of a set of answers runs over the ground of its site. */
+final class TopLines {
+  private TopLines() {}
+
+  static TopLine of(Job job, Answers answers, Geometry geometry) {
+    String kind = answers.has(TOP_LINE) ? answers.option(TOP_LINE) : WayOfBuilding.LEVEL;
+    return new TopLine(
+        geometry, kind, job.site().ground().slopePercent() / 100, intoGroundIn(job, answers));
+  }
+
+  private static double intoGroundIn(Job job, Answers answers) {
+    boolean buried =
+        answers.has(FOOTING_KIND) && answers.option(FOOTING_KIND).equals(WayOfBuilding.EMBEDDED);
+    if (!buried) {
+      return -job.tables().thumb("footing.bracket-clearance").amount();
+    }
+    return answers.has(FOOTING_DEPTH) ? answers.number(FOOTING_DEPTH) : 0;
+  }
+
+  /** True where the top goes down in steps and there is a step at all. */
+  static boolean stepped(Answers answers) {
+    return answers.has(TOP_LINE)
+        && answers.option(TOP_LINE).equals(WayOfBuilding.STEPPED)
+        && Integer.parseInt(answers.option(BAYS)) > 1;
+  }
+}
