@@ -104,6 +104,12 @@ public final class HeaderChecks {
         Optional.of(new HeaderPieces(geometry, each, sunkIn, limits, sources, beams)));
   }
 
+  /** The same header where the top goes down in steps: a piece to every bay. */
+  public HeaderChecks cutOverEveryPost() {
+    HeaderPieces whole = new HeaderPieces(geometry, each, sunkIn, limits, sources, beams);
+    return new HeaderChecks(this, sunkIn, Optional.of(whole.bayByBay()));
+  }
+
   /**
    * Every check of that stock size, each with its worst combination.
    *

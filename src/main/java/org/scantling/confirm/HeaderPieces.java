@@ -17,6 +17,7 @@ import org.scantling.reasons.Source;
 final class HeaderPieces {
   private static final int MOST_BAYS = 2;
 
+  private final int mostBays;
   private final Geometry geometry;
   private final HeaderLoad each;
   private final double sunkIn;
@@ -35,12 +36,29 @@ final class HeaderPieces {
       Limits limits,
       Function<String, Source> sources,
       SolvedBeams beams) {
+    this(geometry, each, sunkIn, limits, sources, beams, MOST_BAYS);
+  }
+
+  private HeaderPieces(
+      Geometry geometry,
+      HeaderLoad each,
+      double sunkIn,
+      Limits limits,
+      Function<String, Source> sources,
+      SolvedBeams beams,
+      int mostBays) {
+    this.mostBays = mostBays;
     this.beams = beams;
     this.geometry = geometry;
     this.each = each;
     this.sunkIn = sunkIn;
     this.limits = limits;
     this.sources = sources;
+  }
+
+  /** Pieces of one bay and no longer. */
+  HeaderPieces bayByBay() {
+    return new HeaderPieces(geometry, each, sunkIn, limits, sources, beams, 1);
   }
 
   /** Every check of that stock size; of a pair one board is checked for the whole. */
@@ -82,7 +100,7 @@ final class HeaderPieces {
   }
 
   private int mostBays() {
-    return Math.min(MOST_BAYS, geometry.plan().bays());
+    return Math.min(mostBays, geometry.plan().bays());
   }
 
   private BeamChecks.Seating seating(int bays) {
@@ -119,7 +137,9 @@ final class HeaderPieces {
         BeamLoads.points(all, each.deadLb()),
         BeamLoads.points(all, each.vinesLb()),
         byBay.stream().map(places -> BeamLoads.points(places, each.liveLb())).toList(),
-        List.of(new BeamLoad.Point(geometry.plan().bayIn() / 2, each.personLb())),
+        List.of(
+            new BeamLoad.Point(geometry.plan().bayIn() / 2, each.personLb()),
+            new BeamLoad.Point(geometry.posts().breadthIn() / 2, each.personLb())),
         byBay.stream().map(places -> BeamLoads.points(places, each.snowLb())).toList(),
         BeamLoads.points(all, each.windDownLb()),
         BeamLoads.points(all, -each.windUpLb()));

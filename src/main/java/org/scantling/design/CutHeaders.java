@@ -8,7 +8,8 @@ import java.util.List;
  * The headers of a row as they are cut: whole, cut over posts, or one to a bay where the top goes
  * down in steps. What is checked, told, listed and drawn of headers is read from here.
  *
- * <p>At a step, paired boards end at the middle of the post, each bolted to its own half of it, the
+ * <p>Boards of a pair are cut plumb over the middle of a post, a timber on top square to itself. At
+ * a step, paired boards end at the middle of the post, each bolted to its own half of it, the
  * lower bay's further down. A timber on top runs to the far face of the post that it lies on; that
  * of the next bay begins at the same face, on a hanger.
  *
@@ -76,12 +77,17 @@ public record CutHeaders(TopLine top, List<Integer> bays) {
         from,
         to,
         cutFirst ? 0 : -tailIn,
-        spanIn + (cutLast ? 0 : tailIn),
+        spanIn + (cutLast ? plumbIn() : tailIn),
         cutFirst,
         cutLast,
         new Point(top.alongIn(from), 0, top.topIn(from)),
         top.headerFallRatio(),
         geometry().plan().bayIn());
+  }
+
+  /** How much longer the lower edge of a board is where it is cut plumb over a post. */
+  private double plumbIn() {
+    return geometry().headers().paired() ? geometry().headers().depthIn() * top.headerFallRatio() : 0;
   }
 
   /** Level pieces, one a bay, each lower than the one before. */

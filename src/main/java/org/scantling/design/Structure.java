@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param members pieces of one role and one length an entry
  * @param footings the holes
  * @param bolts where the bolts of paired headers sit; empty where headers lie on the posts
+ * @param braces where the knee braces lie, if there are any
  */
 public record Structure(
     Geometry geometry,
@@ -19,7 +20,8 @@ public record Structure(
     CutHeaders headers,
     List<Member> members,
     Footings footings,
-    Optional<Bolts> bolts) {
+    Optional<Bolts> bolts,
+    Optional<KneeBraces> braces) {
   public Structure {
     members = List.copyOf(members);
   }

@@ -41,6 +41,7 @@ final class Bench {
   private final Stock stock;
   private final Ledger ledger;
   private final Answers answers;
+  private final double slopeRatio;
   private final Once<Geometry> geometry = new Once<>(this::laidOut);
   private final Once<TopLoads> topLoads = new Once<>(() -> new TopBench(this).loads());
   private final Once<WindOnWalk> wind = new Once<>(() -> new WindBench(this).onWalk());
@@ -48,12 +49,17 @@ final class Bench {
   private final Once<HeaderChecks> headers = new Once<>(this::loaded);
   private final Once<Optional<BracedWalk>> braced = new Once<>(() -> BraceBench.walk(this));
 
-  /** A bench that remembers nothing from before. */
-  Bench(Tables tables, Stock stock, Answers answers) {
-    this(tables, stock, new Ledger(Ledger.Keeps.ONE_RUN), answers);
+  /**
+   * A bench that remembers nothing from before.
+   *
+   * @param slopeRatio fall of the ground along the walk over its length
+   */
+  Bench(Tables tables, Stock stock, Answers answers, double slopeRatio) {
+    this(tables, stock, new Ledger(Ledger.Keeps.ONE_RUN), answers, slopeRatio);
   }
 
-  Bench(Tables tables, Stock stock, Ledger ledger, Answers answers) {
+  Bench(Tables tables, Stock stock, Ledger ledger, Answers answers, double slopeRatio) {
+    this.slopeRatio = slopeRatio;
     this.tables = tables;
     this.stock = stock;
     this.ledger = ledger;
@@ -70,7 +76,26 @@ final class Bench {
 
   /** The same bench with one question answered otherwise. */
   private Bench with(Question question, String option) {
-    return new Bench(tables, stock, ledger, answers.with(Answer.option(question, option)));
+    return new Bench(
+        tables, stock, ledger, answers.with(Answer.option(question, option)), slopeRatio);
+  }
+
+  /** Length along the headers over length in plan. */
+  double stretchRatio() {
+    boolean follows =
+        answers.has(TOP_LINE) && answers.option(TOP_LINE).equals(WayOfBuilding.FOLLOWS_GROUND);
+    return follows ? Math.hypot(1, slopeRatio) : 1;
+  }
+
+  /** True where the header of each bay lies lower than that of the bay before. */
+  boolean stepped() {
+    return TopLines.stepped(answers);
+  }
+
+  /** How far off the middle of a post at a step its load acts, along the walk. */
+  double stepOffIn() {
+    boolean hung = stepped() && !geometry().headers().paired();
+    return hung ? TopLines.hungOffIn(geometry(), thumb("step.hanger-seat")) : 0;
   }
 
   /** The timber of an option; empty where the standard has no such grade in that size. */
@@ -97,7 +122,14 @@ final class Bench {
               List.of(question, geometry(), topLoads(), material), () -> crossbeams().of(material));
       case HEADER_SIZE ->
           ledger.checks(
-              List.of(question, geometry(), topLoads(), timber(CROSSBEAM_SIZE), sunkIn(), material),
+              List.of(
+                  question,
+                  geometry(),
+                  stepped(),
+                  topLoads(),
+                  timber(CROSSBEAM_SIZE),
+                  sunkIn(),
+                  material),
               () -> headers().of(material));
       case POST_SIZE -> onBrackets() ? List.of() : post(material);
       default -> List.of();
@@ -109,6 +141,7 @@ final class Bench {
         List.of(
             POST_SIZE,
             geometry(),
+            stepped(),
             topLoads(),
             timber(CROSSBEAM_SIZE),
             timber(HEADER_SIZE),
@@ -160,9 +193,10 @@ final class Bench {
                 geometry(), timber(CROSSBEAM_SIZE), topLoads(), limits(), sources(), ledger.beams())
             .withSinks(sunkIn());
     double soldIn = tables.stockLengths(stock.row(answers.option(HEADER_SIZE))).longestIn();
-    return TopLines.stepped(answers) || geometry().headerLengthIn() > soldIn
-        ? whole.cutOverPosts()
-        : whole;
+    if (stepped()) {
+      return whole.cutOverEveryPost();
+    }
+    return geometry().headerLengthIn() > soldIn ? whole.cutOverPosts() : whole;
   }
 
   /** How deep lag screws are sunk into the headers; those that are usual before any are decided. */
@@ -189,7 +223,8 @@ final class Bench {
   }
 
   PostChecks posts() {
-    return new PostChecks(headers(), timber(HEADER_SIZE), standing(), limits(), sources());
+    return new PostChecks(headers(), timber(HEADER_SIZE), standing(), limits(), sources())
+        .loadedOffIn(stepOffIn());
   }
 
   FootingWork footing() {

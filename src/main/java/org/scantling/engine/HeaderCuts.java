@@ -8,9 +8,10 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
+import org.scantling.design.CutHeaders;
 import org.scantling.design.Geometry;
-import org.scantling.design.WayOfBuilding;
+import org.scantling.design.HeaderPiece;
+import org.scantling.design.TopLine;
 import org.scantling.reasons.Candidate;
 
 /**
@@ -21,27 +22,20 @@ final class HeaderCuts {
   private static final double LAST_BITS = 1e-9;
 
   private final Geometry geometry;
+  private final TopLine top;
   private final List<Double> soldIn;
-  private final double stretchRatio;
   private final boolean stepped;
   private final String decided;
 
   /**
    * @param soldIn lengths sold, shortest first
-   * @param stretchRatio length along the header over length in plan
-   * @param stepped true where the header of each bay lies lower than that of the bay before
    * @param decided the way that was chosen, empty before
    */
-  HeaderCuts(
-      Geometry geometry,
-      List<Double> soldIn,
-      double stretchRatio,
-      boolean stepped,
-      String decided) {
-    this.geometry = geometry;
+  HeaderCuts(TopLine top, List<Double> soldIn, String decided) {
+    this.geometry = top.geometry();
+    this.top = top;
     this.soldIn = soldIn;
-    this.stretchRatio = stretchRatio;
-    this.stepped = stepped;
+    this.stepped = top.stepped() && top.posts() > 2;
     this.decided = decided;
   }
 
@@ -49,12 +43,8 @@ final class HeaderCuts {
     Geometry geometry = job.bench(answers).geometry();
     List<Double> soldIn =
         job.tables().stockLengths(job.stock().row(answers.option(HEADER_SIZE))).lengthsIn();
-    boolean slopes =
-        answers.has(TOP_LINE) && answers.option(TOP_LINE).equals(WayOfBuilding.FOLLOWS_GROUND);
-    double slopeRatio = slopes ? job.site().ground().slopePercent() / 100 : 0;
     String decided = answers.find(HEADER_SPLICE).map(each -> each.option()).orElse("");
-    return new HeaderCuts(
-        geometry, soldIn, Math.hypot(1, slopeRatio), TopLines.stepped(answers), decided);
+    return new HeaderCuts(TopLines.of(job, answers, geometry), soldIn, decided);
   }
 
   /** True where no length sold holds the whole header, or the top goes down in steps. */
@@ -123,13 +113,12 @@ final class HeaderCuts {
 
   private Candidate.Cut cut(List<Integer> way) {
     String option = way.stream().map(String::valueOf).collect(Collectors.joining("+"));
-    double boughtIn = IntStream.range(0, way.size()).mapToDouble(i -> soldFor(way, i)).sum();
+    double boughtIn = piecesIn(way).stream().mapToDouble(this::soldFor).sum();
     int shared = geometry.headers().paired() ? shared(way) : 0;
     return new Candidate.Cut(HEADER_SPLICE, option, way.size(), longestIn(way), boughtIn, shared);
   }
 
-  private double soldFor(List<Integer> way, int piece) {
-    double neededIn = pieceIn(way, piece);
+  private double soldFor(double neededIn) {
     return soldIn.stream()
         .filter(each -> each + LAST_BITS >= neededIn)
         .findFirst()
@@ -137,14 +126,11 @@ final class HeaderCuts {
   }
 
   private double longestIn(List<Integer> way) {
-    return IntStream.range(0, way.size()).mapToDouble(i -> pieceIn(way, i)).max().orElseThrow();
+    return Collections.max(piecesIn(way));
   }
 
-  /** Pieces are cut at the centres of posts; the first and the last carry a tail. */
-  private double pieceIn(List<Integer> way, int piece) {
-    int tails = (piece == 0 ? 1 : 0) + (piece == way.size() - 1 ? 1 : 0);
-    return way.get(piece) * geometry.plan().bayIn() * stretchRatio
-        + tails * geometry.headerTailIn();
+  private List<Double> piecesIn(List<Integer> way) {
+    return new CutHeaders(top, way).pieces(false).stream().map(HeaderPiece::lengthIn).toList();
   }
 
   /** The same from both ends. */
@@ -172,7 +158,7 @@ final class HeaderCuts {
   }
 
   private double wholeIn() {
-    return pieceIn(List.of(allBays()), 0);
+    return piecesIn(List.of(allBays())).get(0);
   }
 
   private double longestSoldIn() {

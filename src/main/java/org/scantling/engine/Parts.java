@@ -11,6 +11,7 @@ import org.scantling.design.Bearing;
 import org.scantling.design.CutHeaders;
 import org.scantling.design.Geometry;
 import org.scantling.design.HeaderPiece;
+import org.scantling.design.KneeBraces;
 import org.scantling.design.Structure;
 import org.scantling.design.Structure.Member;
 import org.scantling.design.Structure.Notch;
@@ -111,7 +112,7 @@ final class Parts {
   }
 
   Structure structure() {
-    return new Structure(geometry, top, cutHeaders, all(), footings(), bolts());
+    return new Structure(geometry, top, cutHeaders, all(), footings(), bolts(), braces());
   }
 
   private List<Member> all() {
@@ -122,14 +123,14 @@ final class Parts {
     if (answers.has(RAIL_SIZE)) {
       members.add(rails());
     }
-    if (answers.has(BRACE_SIZE) && answers.option(BRACING).equals(WayOfBuilding.KNEE_BRACES)) {
-      members.add(braces());
+    if (braced()) {
+      braces().ifPresent(each -> members.addAll(braces(each)));
     }
     return members;
   }
 
   private Optional<Structure.Bolts> bolts() {
-    Bench bench = new Bench(job.tables(), job.stock(), answers);
+    Bench bench = new Bench(job.tables(), job.stock(), answers, top.slopeRatio());
     return answers
         .find(HEADER_JOINT)
         .map(answer -> job.tables().joints().row(answer.option()))
@@ -257,16 +258,43 @@ final class Parts {
     return member("rail", RAIL_SIZE, betweenIn, 2 * geometry.plan().bays(), List.of());
   }
 
-  /**
-   * Two across the walk at every pair of posts, and one on either side of a post along each row
-   * where there is a bay. Each is as long as the sloping side between the tips of its legs.
-   */
-  private Member braces() {
-    int across = geometry.postCount();
-    int along = 4 * geometry.plan().bays();
-    double lengthIn = answers.number(BRACE_LEG) * Math.sqrt(2);
+  private boolean braced() {
+    return answers.has(BRACE_SIZE) && answers.option(BRACING).equals(WayOfBuilding.KNEE_BRACES);
+  }
+
+  private Optional<KneeBraces> braces() {
+    if (!braced()) {
+      return Optional.empty();
+    }
     double depthIn = job.stock().row(answers.option(BRACE_SIZE)).widthIn();
-    return member("brace", BRACE_SIZE, lengthIn + depthIn, across + along, List.of());
+    return Optional.of(new KneeBraces(top, answers.number(BRACE_LEG), depthIn, feetApartIn()));
+  }
+
+  /** As far apart as the bolts of one row, whatever their number. */
+  private double feetApartIn() {
+    double apartIn = job.tables().factor("bolt-geometry.row.parallel.full").amount();
+    return answers
+        .find(BRACE_JOINT)
+        .map(answer -> job.tables().joints().row(answer.option()))
+        .map(
+            joint ->
+                apartIn
+                    * job.tables().fastener(joint.fastener()).diameterIn()
+                    * (1 + (joint.count() - 1) * Math.sqrt(0.5)))
+        .orElse(0.0);
+  }
+
+  /** Two across the walk at every pair of posts, and those along it in each row by length. */
+  private List<Member> braces(KneeBraces braces) {
+    Map<Double, Integer> counts = new LinkedHashMap<>();
+    counts.put(told(braces.acrossLengthIn()), geometry.postCount());
+    for (KneeBraces.Along each : braces.along()) {
+      counts.merge(told(braces.alongLengthIn(each)), 2, Integer::sum);
+    }
+    List<Member> members = new ArrayList<>();
+    counts.forEach(
+        (lengthIn, count) -> members.add(member("brace", BRACE_SIZE, lengthIn, count, List.of())));
+    return members;
   }
 
   private Member member(

@@ -25,6 +25,16 @@ final class TopLines {
     return answers.has(FOOTING_DEPTH) ? answers.number(FOOTING_DEPTH) : 0;
   }
 
+  /**
+   * Where half of a post's load lies on its middle and half hangs beside it: how far off the middle
+   * the whole acts.
+   *
+   * @param seatIn of the hanger, its load in the middle
+   */
+  static double hungOffIn(Geometry geometry, double seatIn) {
+    return (geometry.posts().breadthIn() / 2 + seatIn / 2) / 2;
+  }
+
   /** True where the top goes down in steps and there is a step at all. */
   static boolean stepped(Answers answers) {
     return answers.has(TOP_LINE)

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.CutHeaders;
 import org.scantling.design.Geometry;
+import org.scantling.design.KneeBraces;
 import org.scantling.design.Site;
 import org.scantling.design.Structure;
 import org.scantling.design.TopLine;
@@ -109,6 +110,11 @@ final class Built {
 
   boolean paired() {
     return geometry().headers().paired();
+  }
+
+  /** Where the knee braces lie. */
+  KneeBraces braces() {
+    return structure.braces().orElseThrow();
   }
 
   /** Bays of each piece of a header, from the first post on; one number where it is whole. */

@@ -74,10 +74,18 @@ final class Headers {
         tape.nearest(run.lengthIn()),
         0,
         ENDS,
-        EndCut.square(),
-        EndCut.square(),
+        run.cutFirst() ? cut("the upper edge") : EndCut.square(),
+        run.cutLast() ? cut("the lower edge") : EndCut.square(),
         built.paired() ? List.of() : notches(run),
         built.paired() ? bolts(run) : lags(run));
+  }
+
+  /** Boards meet plumb over the middle of a post, so that each keeps its bolts clear of the cut. */
+  private EndCut cut(String longEdge) {
+    double fall = top.headerFallRatio();
+    return built.paired() && fall > 0
+        ? new EndCut.Sloping(top.degrees(), tape.nearest(member.depthIn() * fall), longEdge)
+        : EndCut.square();
   }
 
   private List<Recess> notches(HeaderPiece run) {
@@ -140,13 +148,20 @@ final class Headers {
         built.fastener(joint).orElseThrow().name());
   }
 
+  /** Over a cut a piece has the bolts of its own half of the post. */
+  private static boolean holds(HeaderPiece run, int post, HeaderBolts.Spot spot) {
+    boolean beyondFirst = run.cutFirst() && post == run.fromPost() && spot.offPostIn() < 0;
+    boolean beyondLast = run.cutLast() && post == run.toPost() && spot.offPostIn() > 0;
+    return !beyondFirst && !beyondLast;
+  }
+
   private List<Bore> bolts(HeaderPiece run) {
     List<Bore> bores = new ArrayList<>();
     HeaderBolts bolts = new HeaderBolts(built);
     for (int post = run.fromPost(); post <= run.toPost(); post++) {
       for (HeaderBolts.Spot spot : bolts.spots(post)) {
         double atIn = run.markedIn(post, spot.offPostIn(), spot.belowIn());
-        if (atIn > run.firstIn() && atIn < run.lastIn()) {
+        if (holds(run, post, spot)) {
           bores.add(
               new Bore(
                   "side",

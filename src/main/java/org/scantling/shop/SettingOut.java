@@ -31,6 +31,7 @@ final class SettingOut {
         running(),
         spacers(),
         new HeaderLines(built, pieces).lines(),
+        new Spots(built).all(),
         ground(),
         tolerances());
   }

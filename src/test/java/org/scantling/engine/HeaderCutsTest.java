@@ -19,7 +19,7 @@ class HeaderCutsTest {
             new Geometry.Posts(3.5, 82),
             new Geometry.Headers(paired, 3.5, 3.5, 12, 0.5),
             new Geometry.Crossbeams(4, 1.5, 3.5, 10, 0.5, 1.5));
-    return new HeaderCuts(geometry, sold, 1, decided);
+    return new HeaderCuts(level(geometry), sold, decided);
   }
 
   @Test
@@ -70,6 +70,6 @@ class HeaderCutsTest {
             new Geometry.Posts(3.5, 82),
             new Geometry.Headers(false, 3.5, 3.5, 24, 0.5),
             new Geometry.Crossbeams(6, 1.5, 3.5, 10, 0.5, 1.5));
-    assertThat(new HeaderCuts(one, SOLD, 1, "").ways()).hasSize(1);
+    assertThat(new HeaderCuts(level(one), SOLD, "").ways()).hasSize(1);
   }
 }
