@@ -32,28 +32,38 @@ public record KneeBraces(TopLine top, double legIn, double depthIn, double feetA
   }
 
   /**
-   * The side of a post on which its crossbeam stands flush and its brace across the walk lies: 1
-   * towards the last post. At a step the crossbeam lies on the upper header.
+   * The side of every post on which its crossbeam stands flush and its brace across the walk lies:
+   * 1 towards the last post. Where the top steps down, the crossbeam lies on the upper header.
    */
-  public static int side(TopLine top, int post) {
-    return post == top.posts() - 1 || top.stepsAt(post) ? -1 : 1;
+  public static int side(TopLine top) {
+    return top.stepped() ? -1 : 1;
   }
 
   /**
-   * Two at a post between two bays, one on either face, the one towards the side of its crossbeam
-   * outside; the foot of the other lies lower, so that each has a bolt of its own.
+   * All that rise to the side of the crossbeams lie outside, all others on the walk side: so two at
+   * one post lie on its two faces, and so do two in one bay. At a post with two, the foot of the
+   * inner one lies lower, so that each has a bolt of its own.
    */
   public List<Along> along() {
     List<Along> braces = new ArrayList<>();
+    int side = side(top);
     for (int post = 0; post < top.posts(); post++) {
-      int side = side(top, post);
-      Along outer = along(post, side, true, Double.POSITIVE_INFINITY);
-      braces.add(outer);
-      if (post > 0 && post < top.posts() - 1) {
-        braces.add(along(post, -side, false, outer.footUpIn() - feetApartIn));
+      double mostUpIn = Double.POSITIVE_INFINITY;
+      if (bay(post, side)) {
+        Along outer = along(post, side, true, mostUpIn);
+        braces.add(outer);
+        mostUpIn = outer.footUpIn() - feetApartIn;
+      }
+      if (bay(post, -side)) {
+        braces.add(along(post, -side, false, mostUpIn));
       }
     }
     return braces;
+  }
+
+  /** True where a bay lies on that side of the post. */
+  private boolean bay(int post, int towards) {
+    return post + towards >= 0 && post + towards < top.posts();
   }
 
   private Along along(int post, int towards, boolean outside, double mostUpIn) {

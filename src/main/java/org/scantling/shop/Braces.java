@@ -63,7 +63,7 @@ final class Braces {
   }
 
   private double offIn(int post) {
-    return KneeBraces.side(top, post) * (geometry.posts().breadthIn() + member.breadthIn()) / 2;
+    return KneeBraces.side(top) * (geometry.posts().breadthIn() + member.breadthIn()) / 2;
   }
 
   /** Middle of the crossbeam that stands over the post. */

@@ -96,6 +96,10 @@ final class Built {
         .orElseThrow(() -> new IllegalArgumentException("the structure has no " + role));
   }
 
+  List<Structure.Member> members() {
+    return structure.members();
+  }
+
   SizeRow sizeRow(String role) {
     return tables.size(member(role).size());
   }

@@ -64,7 +64,7 @@ final class Crossbeams {
   double shiftIn(int post) {
     boolean shifted = built.has("brace") || built.paired() && top.stepsAt(post);
     double offIn = (geometry.posts().breadthIn() - member.breadthIn()) / 2;
-    return shifted ? KneeBraces.side(top, post) * offIn : 0;
+    return shifted ? KneeBraces.side(top) * offIn : 0;
   }
 
   private double overPostIn(int post) {

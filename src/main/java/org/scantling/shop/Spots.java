@@ -90,7 +90,7 @@ final class Spots {
     double footUpIn = new Braces(built).headAcrossUpIn(post) - braces.legIn();
     return spot(
         "brace across the walk, on the side towards the "
-            + (KneeBraces.side(top, post) > 0 ? "last" : "first")
+            + (KneeBraces.side(top) > 0 ? "last" : "first")
             + " post"
             + (cutsBoard(footUpIn, post) ? ", let in where it passes the inner board" : ""),
         named("foot under the top of the post", top.topIn(post) - footUpIn),

@@ -183,7 +183,7 @@ class JointChecksTest {
     Material header = BracedExample.timbers(3.5).header();
     JointForces forces = cut(onTop, header);
     List<Checked> checks =
-        JointSeatChecks.ofHeader(forces, header, BracedExample.timber(3.5, 3.5, 1), RULES)
+        JointSeatChecks.ofHeader(forces, header, BracedExample.timber(3.5, 3.5, 1), 3.5 / 4, RULES)
             .header(lags);
     JointHold.Wood wood = new JointHold.Wood(0.5, 0.5, 3);
     JointHold whole = JointHold.of(lags, FACTORS, wood, 1.6);
@@ -283,7 +283,7 @@ class JointChecksTest {
     assertThat(ofBraced).isGreaterThan(2 * ofPlain);
     assertThat(
             check(
-                    JointSeatChecks.ofHeader(braced, timbers.header(), timbers.post(), RULES)
+                    JointSeatChecks.ofHeader(braced, timbers.header(), timbers.post(), 3.5 / 4, RULES)
                         .header(angles),
                     "joint.header-uplift")
                 .ratio())

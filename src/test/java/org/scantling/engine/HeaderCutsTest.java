@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.scantling.design.Geometry;
+import org.scantling.design.TopLine;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Candidate;
 
 /** Eight bays of 45 in with tails of 13.75 in past the post centres: 387.5 in in all. */
@@ -22,11 +24,15 @@ class HeaderCutsTest {
     return new HeaderCuts(level(geometry), sold, decided);
   }
 
+  private static TopLine level(Geometry geometry) {
+    return new TopLine(geometry, WayOfBuilding.LEVEL, 0, 0);
+  }
+
   @Test
   void a_header_that_is_sold_whole_is_not_cut() {
     HeaderCuts whole = cuts(false, List.of(387.5), "");
     assertThat(whole.needed()).isFalse();
-    assertThat(whole.longestPieceIn()).isEqualTo(387.5);
+    assertThat(whole.bays()).containsExactly(8);
     assertThat(cuts(false, List.of(387.4), "").needed()).isTrue();
   }
 
@@ -59,7 +65,7 @@ class HeaderCutsTest {
 
   @Test
   void the_longest_piece_follows_the_way_that_was_chosen() {
-    assertThat(cuts(false, SOLD, "2+4+2").longestPieceIn()).isEqualTo(180, within(1e-9));
+    assertThat(cuts(false, SOLD, "2+4+2").bays()).containsExactly(2, 4, 2);
   }
 
   @Test

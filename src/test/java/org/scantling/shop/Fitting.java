@@ -37,6 +37,9 @@ final class Fitting {
     each("picket", this::picketBetween);
     headersAreWhole();
     bolts();
+    Apart apart = new Apart(built);
+    apart.check();
+    apart.bracesBesideHeaders();
   }
 
   private interface One {
