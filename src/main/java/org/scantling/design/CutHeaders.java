@@ -1,7 +1,6 @@
 package org.scantling.design;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 
 /**
@@ -13,13 +12,9 @@ import java.util.List;
  * lower bay's further down. A timber on top runs to the far face of the post that it lies on; that
  * of the next bay begins at the same face, on a hanger.
  *
- * @param bays bays under each piece, from the first post on
+ * @param splice bays under each piece, from the first post on
  */
-public record CutHeaders(TopLine top, List<Integer> bays) {
-  public CutHeaders {
-    bays = List.copyOf(bays);
-  }
-
+public record CutHeaders(TopLine top, Splice splice) {
   /**
    * The pieces of one line of timber, from the first post on.
    *
@@ -56,10 +51,7 @@ public record CutHeaders(TopLine top, List<Integer> bays) {
   }
 
   private List<HeaderPiece> cut(boolean turned) {
-    List<Integer> order = new ArrayList<>(bays);
-    if (turned) {
-      Collections.reverse(order);
-    }
+    List<Integer> order = (turned ? splice.turned() : splice).bays();
     List<HeaderPiece> runs = new ArrayList<>();
     int post = 0;
     for (int piece = 0; piece < order.size(); piece++) {

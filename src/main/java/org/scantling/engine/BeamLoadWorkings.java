@@ -49,16 +49,15 @@ final class BeamLoadWorkings {
 
   /** Of a pair one board is checked, with its own weight alone. */
   static BeamBurden.Each onHeader(Bench bench) {
-    return onHeader(bench, bench.timber(HEADER_SIZE).onePly());
+    return onHeader(bench.headers().onBoard(), bench.timber(HEADER_SIZE).onePly());
   }
 
   /** On a post all boards of the header weigh. */
   static BeamBurden.Each onPosts(Bench bench) {
-    return onHeader(bench, bench.timber(HEADER_SIZE));
+    return onHeader(bench.headers().eachCrossbeam(), bench.timber(HEADER_SIZE));
   }
 
-  private static BeamBurden.Each onHeader(Bench bench, Material header) {
-    HeaderLoad each = bench.headers().eachCrossbeam();
+  private static BeamBurden.Each onHeader(HeaderLoad each, Material header) {
     return new BeamBurden.Each(
         header.weightLbPerIn(),
         each.deadLb(),
@@ -73,7 +72,7 @@ final class BeamLoadWorkings {
   List<Working> list() {
     TopLoads top = bench.topLoads();
     BeamBurden.Each line = onCrossbeam(bench);
-    BeamBurden.Each point = onHeader(bench);
+    BeamBurden.Each point = onPosts(bench);
     List<Working> list = new ArrayList<>();
     list.add(
         steps.of(

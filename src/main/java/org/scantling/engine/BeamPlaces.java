@@ -94,9 +94,16 @@ final class BeamPlaces {
 
   List<Working> pressed() {
     BeamStatics statics = task.under(Part.ALL);
-    double reactionLb = borne(statics, 1);
+    BeamScene.Pressed seat = scene.pressedHardest();
+    double pressedLb;
+    if (seat.atCut()) {
+      statics.moments(about(seat.support()));
+      pressedLb = statics.atCut(seat.support(), seat.towards());
+    } else {
+      pressedLb = borne(statics, 1);
+    }
     List<Working> list = new ArrayList<>(statics.lines());
-    list.addAll(stresses.bearing(task, pounds(reactionLb)));
+    list.addAll(stresses.bearing(task, pounds(pressedLb), seat.contact()));
     return list;
   }
 

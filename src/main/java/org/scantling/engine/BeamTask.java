@@ -84,10 +84,10 @@ record BeamTask(BeamMember member, String check, BeamScene scene) {
             .and("member", member.page())
             .and("check", check)
             .and("combination", combination().id());
-    boolean piece = onPosts() && scene.leftTailIn() == 0;
+    boolean cut = !scene.beam().cuts().isEmpty();
     return member
         .steps()
-        .of(id, result, piece ? all.and("pieces", Measure.count(scene.beam().spanCount())) : all);
+        .of(id, result, cut ? all.and("pieces", scene.pieces().way()) : all);
   }
 
   LoadCombination combination() {

@@ -18,6 +18,7 @@ import org.scantling.confirm.PostInGround;
 import org.scantling.confirm.TopLoads;
 import org.scantling.confirm.WindOnWalk;
 import org.scantling.design.Geometry;
+import org.scantling.design.Splice;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.ground.BallastWeights;
 import org.scantling.ground.PresumptiveSoil;
@@ -39,29 +40,24 @@ import org.scantling.tables.VineRow;
 final class Bench {
   private final Tables tables;
   private final Stock stock;
+  private final double slopeRatio;
   private final Ledger ledger;
   private final Answers answers;
-  private final double slopeRatio;
   private final Once<Geometry> geometry = new Once<>(this::laidOut);
   private final Once<TopLoads> topLoads = new Once<>(() -> new TopBench(this).loads());
   private final Once<WindOnWalk> wind = new Once<>(() -> new WindBench(this).onWalk());
   private final Once<PostChecks.Standing> standing = new Once<>(this::stands);
+  private final Once<Splice> splice = new Once<>(() -> HeaderCuts.of(this).splice());
   private final Once<HeaderChecks> headers = new Once<>(this::loaded);
   private final Once<Optional<BracedWalk>> braced = new Once<>(() -> BraceBench.walk(this));
 
   /**
-   * A bench that remembers nothing from before.
-   *
-   * @param slopeRatio fall of the ground along the walk over its length
+   * @param slopeRatio fall of the ground over its length in plan
    */
-  Bench(Tables tables, Stock stock, Answers answers, double slopeRatio) {
-    this(tables, stock, new Ledger(Ledger.Keeps.ONE_RUN), answers, slopeRatio);
-  }
-
-  Bench(Tables tables, Stock stock, Ledger ledger, Answers answers, double slopeRatio) {
-    this.slopeRatio = slopeRatio;
+  Bench(Tables tables, Stock stock, double slopeRatio, Ledger ledger, Answers answers) {
     this.tables = tables;
     this.stock = stock;
+    this.slopeRatio = slopeRatio;
     this.ledger = ledger;
     this.answers = answers;
   }
@@ -77,14 +73,19 @@ final class Bench {
   /** The same bench with one question answered otherwise. */
   private Bench with(Question question, String option) {
     return new Bench(
-        tables, stock, ledger, answers.with(Answer.option(question, option)), slopeRatio);
+        tables, stock, slopeRatio, ledger, answers.with(Answer.option(question, option)));
+  }
+
+  /** Fall of the headers over their length in plan. */
+  double fallRatio() {
+    boolean follows =
+        answers.has(TOP_LINE) && answers.option(TOP_LINE).equals(WayOfBuilding.FOLLOWS_GROUND);
+    return follows ? slopeRatio : 0;
   }
 
   /** Length along the headers over length in plan. */
   double stretchRatio() {
-    boolean follows =
-        answers.has(TOP_LINE) && answers.option(TOP_LINE).equals(WayOfBuilding.FOLLOWS_GROUND);
-    return follows ? Math.hypot(1, slopeRatio) : 1;
+    return Math.hypot(1, fallRatio());
   }
 
   /** True where the header of each bay lies lower than that of the bay before. */
@@ -125,7 +126,7 @@ final class Bench {
               List.of(
                   question,
                   geometry(),
-                  stepped(),
+                  splice(),
                   topLoads(),
                   timber(CROSSBEAM_SIZE),
                   sunkIn(),
@@ -141,7 +142,8 @@ final class Bench {
         List.of(
             POST_SIZE,
             geometry(),
-            stepped(),
+            stepOffIn(),
+            splice(),
             topLoads(),
             timber(CROSSBEAM_SIZE),
             timber(HEADER_SIZE),
@@ -188,15 +190,15 @@ final class Bench {
   }
 
   private HeaderChecks loaded() {
-    HeaderChecks whole =
-        new HeaderChecks(
-                geometry(), timber(CROSSBEAM_SIZE), topLoads(), limits(), sources(), ledger.beams())
-            .withSinks(sunkIn());
-    double soldIn = tables.stockLengths(stock.row(answers.option(HEADER_SIZE))).longestIn();
-    if (stepped()) {
-      return whole.cutOverEveryPost();
-    }
-    return geometry().headerLengthIn() > soldIn ? whole.cutOverPosts() : whole;
+    return new HeaderChecks(
+            geometry(), timber(CROSSBEAM_SIZE), topLoads(), limits(), sources(), ledger.beams())
+        .inPieces(splice())
+        .withSinks(sunkIn());
+  }
+
+  /** How the headers are pieced together: what every check of them and of what they rest on reads. */
+  Splice splice() {
+    return splice.get();
   }
 
   /** How deep lag screws are sunk into the headers; those that are usual before any are decided. */
@@ -271,7 +273,8 @@ final class Bench {
         tables.factor("effective-length.flagpole").amount(),
         tables.factor("column.shape.sawn").amount(),
         thumb("drift.height-share"),
-        thumb("post.eccentricity-share"));
+        thumb("post.eccentricity-share"),
+        thumb("header.pair-share"));
   }
 
   PostChecks.Standing standing() {
@@ -323,6 +326,10 @@ final class Bench {
 
   Stock stock() {
     return stock;
+  }
+
+  double slopeRatio() {
+    return slopeRatio;
   }
 
   Tables tables() {

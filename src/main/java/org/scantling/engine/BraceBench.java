@@ -85,7 +85,8 @@ final class BraceBench {
                     bench.timber(HEADER_SIZE),
                     bench.timber(CROSSBEAM_SIZE),
                     brace,
-                    answers.number(BRACE_LEG)));
+                    answers.number(BRACE_LEG),
+                    bench.fallRatio()));
   }
 
   /** The post that pressure and bending together work hardest in a combination. */

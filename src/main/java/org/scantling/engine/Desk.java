@@ -76,7 +76,7 @@ final class Desk {
           TopLines.stepped(answers)
               && answers.has(HEADER_STYLE)
               && answers.option(HEADER_STYLE).equals(WayOfBuilding.ON_TOP);
-      case HEADER_SPLICE -> HeaderCuts.of(job, answers).needed();
+      case HEADER_SPLICE -> HeaderCuts.of(job.bench(answers)).needed();
       default -> true;
     };
   }
@@ -103,7 +103,7 @@ final class Desk {
   }
 
   private void cuts(Question question) {
-    List<Candidate.Cut> ways = HeaderCuts.of(job, answers).ways();
+    List<Candidate.Cut> ways = HeaderCuts.of(job.bench(answers)).ways();
     facts.addAll(ways);
     options.put(question, ways.stream().map(Candidate.Cut::option).toList());
   }

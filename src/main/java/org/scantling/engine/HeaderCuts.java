@@ -3,14 +3,13 @@ package org.scantling.engine;
 import static org.scantling.reasons.Question.*;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.scantling.design.CutHeaders;
 import org.scantling.design.Geometry;
 import org.scantling.design.HeaderPiece;
+import org.scantling.design.Splice;
 import org.scantling.design.TopLine;
 import org.scantling.reasons.Candidate;
 
@@ -39,12 +38,30 @@ final class HeaderCuts {
     this.decided = decided;
   }
 
-  static HeaderCuts of(Job job, Answers answers) {
-    Geometry geometry = job.bench(answers).geometry();
-    List<Double> soldIn =
-        job.tables().stockLengths(job.stock().row(answers.option(HEADER_SIZE))).lengthsIn();
-    String decided = answers.find(HEADER_SPLICE).map(each -> each.option()).orElse("");
-    return new HeaderCuts(TopLines.of(job, answers, geometry), soldIn, decided);
+  static HeaderCuts of(Bench bench) {
+    Answers answers = bench.answers();
+    return new HeaderCuts(
+        TopLines.of(bench),
+        bench.tables().stockLengths(bench.stock().row(answers.option(HEADER_SIZE))).lengthsIn(),
+        answers.find(HEADER_SPLICE).map(each -> each.option()).orElse(""));
+  }
+
+  /**
+   * The pieces that the headers are built of, as far as that is decided. Before, or where what was
+   * decided is of another number of bays, the most even of the ways is taken for it: pieces are
+   * decided after the timbers, and the last run through the questions begins with its own answers,
+   * so it works with the pieces that are built.
+   */
+  Splice splice() {
+    if (stepped) {
+      return Splice.bayByBay(bays());
+    }
+    if (!needed()) {
+      return Splice.whole(bays());
+    }
+    boolean holds = !decided.isEmpty() && Splice.of(decided).bayCount() == bays();
+    List<Candidate.Cut> ways = holds ? List.of() : ways();
+    return Splice.of(holds ? decided : ways.get(ways.size() - 1).option());
   }
 
   /** True where no length sold holds the whole header, or the top goes down in steps. */
@@ -52,33 +69,19 @@ final class HeaderCuts {
     return stepped || wholeIn() > longestSoldIn() + LAST_BITS;
   }
 
-  /** Bays under each piece of the way that was chosen; the whole header before. */
-  List<Integer> bays() {
-    if (stepped) {
-      return eachBay();
-    }
-    return needed() && !decided.isEmpty()
-        ? Arrays.stream(decided.split("\\+")).map(Integer::valueOf).toList()
-        : List.of(allBays());
-  }
-
-  private List<Integer> eachBay() {
-    return Collections.nCopies(allBays(), 1);
-  }
-
   /**
-   * In steps, one piece a bay. Else the whole header first, then its ways of being cut, those with the most even pieces last and of
-   * them those that look the same from both ends.
+   * In steps, one piece a bay. Else the whole header first, then its ways of being cut, those with
+   * the most even pieces last and of them those that look the same from both ends.
    */
   List<Candidate.Cut> ways() {
     List<Candidate.Cut> ways = new ArrayList<>();
     if (stepped) {
-      ways.add(cut(eachBay()));
+      ways.add(cut(Splice.bayByBay(bays()).bays()));
       return ways;
     }
-    ways.add(cut(List.of(allBays())));
+    ways.add(cut(List.of(bays())));
     List<List<Integer>> fewest = List.of();
-    for (int pieces = 2; pieces <= allBays() && fewest.isEmpty(); pieces++) {
+    for (int pieces = 2; pieces <= bays() && fewest.isEmpty(); pieces++) {
       fewest = inPieces(pieces);
     }
     fewest.stream()
@@ -92,9 +95,9 @@ final class HeaderCuts {
   private List<List<Integer>> inPieces(int pieces) {
     List<List<Integer>> ways = new ArrayList<>();
     int between = pieces - 2;
-    int mostBetween = between == 0 ? 1 : allBays();
+    int mostBetween = between == 0 ? 1 : bays();
     for (int middle = 1; middle <= mostBetween; middle++) {
-      int ends = allBays() - middle * between;
+      int ends = bays() - middle * between;
       // A way from the other end is the same way.
       for (int first = (ends + 1) / 2; first < ends; first++) {
         List<Integer> way = new ArrayList<>();
@@ -112,7 +115,7 @@ final class HeaderCuts {
   }
 
   private Candidate.Cut cut(List<Integer> way) {
-    String option = way.stream().map(String::valueOf).collect(Collectors.joining("+"));
+    String option = new Splice(way).way();
     double boughtIn = piecesIn(way).stream().mapToDouble(this::soldFor).sum();
     int shared = geometry.headers().paired() ? shared(way) : 0;
     return new Candidate.Cut(HEADER_SPLICE, option, way.size(), longestIn(way), boughtIn, shared);
@@ -130,7 +133,7 @@ final class HeaderCuts {
   }
 
   private List<Double> piecesIn(List<Integer> way) {
-    return new CutHeaders(top, way).pieces(false).stream().map(HeaderPiece::lengthIn).toList();
+    return new CutHeaders(top, new Splice(way)).pieces(false).stream().map(HeaderPiece::lengthIn).toList();
   }
 
   /** The same from both ends. */
@@ -144,21 +147,16 @@ final class HeaderCuts {
   }
 
   private int shared(List<Integer> way) {
-    List<Integer> cuts = new ArrayList<>();
-    int post = 0;
-    for (int i = 0; i + 1 < way.size(); i++) {
-      post += way.get(i);
-      cuts.add(post);
-    }
-    return (int) cuts.stream().filter(each -> cuts.contains(allBays() - each)).count();
+    List<Integer> cuts = new Splice(way).cuts();
+    return (int) cuts.stream().filter(each -> cuts.contains(bays() - each)).count();
   }
 
-  private int allBays() {
+  private int bays() {
     return geometry.plan().bays();
   }
 
   private double wholeIn() {
-    return piecesIn(List.of(allBays())).get(0);
+    return piecesIn(List.of(bays())).get(0);
   }
 
   private double longestSoldIn() {

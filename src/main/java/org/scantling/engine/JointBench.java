@@ -73,7 +73,7 @@ final class JointBench {
         row,
         bench.geometry(),
         bench.stretchRatio(),
-        bench.stepped(),
+        bench.splice(),
         bench.topLoads(),
         bench.standing(),
         bench.wind().onCrossbeamLb(),

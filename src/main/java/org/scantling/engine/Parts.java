@@ -45,8 +45,8 @@ final class Parts {
     this.job = job;
     this.answers = answers;
     this.geometry = job.bench(answers).geometry();
-    this.top = TopLines.of(job, answers, geometry);
-    this.cutHeaders = new CutHeaders(top, HeaderCuts.of(job, answers).bays());
+    this.top = TopLines.of(job.bench(answers));
+    this.cutHeaders = new CutHeaders(top, job.bench(answers).splice());
   }
 
   /** What the whole comes to: its timber and how many sizes differ from the base. */
@@ -130,7 +130,7 @@ final class Parts {
   }
 
   private Optional<Structure.Bolts> bolts() {
-    Bench bench = new Bench(job.tables(), job.stock(), answers, top.slopeRatio());
+    Bench bench = job.bench(answers);
     return answers
         .find(HEADER_JOINT)
         .map(answer -> job.tables().joints().row(answer.option()))

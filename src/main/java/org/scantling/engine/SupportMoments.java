@@ -42,8 +42,10 @@ final class SupportMoments {
     inner.forEach(this::threeMoments);
   }
 
+  /** A support that the beam runs on over; where two pieces meet there is no moment. */
   private boolean inner(int support) {
-    return support > 0 && support < lines.lastSupport();
+    boolean between = support > 0 && support < lines.lastSupport();
+    return between && !lines.scene().beam().cuts().contains(support);
   }
 
   /** Where both ends are alike one line tells both. */

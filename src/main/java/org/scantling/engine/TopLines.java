@@ -6,21 +6,22 @@ import org.scantling.design.Geometry;
 import org.scantling.design.TopLine;
 import org.scantling.design.WayOfBuilding;
 
-/** How the top of a set of answers runs over the ground of its site. */
+/** How the top of a set of answers runs over the ground. */
 final class TopLines {
   private TopLines() {}
 
-  static TopLine of(Job job, Answers answers, Geometry geometry) {
+  static TopLine of(Bench bench) {
+    Answers answers = bench.answers();
     String kind = answers.has(TOP_LINE) ? answers.option(TOP_LINE) : WayOfBuilding.LEVEL;
     return new TopLine(
-        geometry, kind, job.site().ground().slopePercent() / 100, intoGroundIn(job, answers));
+        bench.geometry(), kind, bench.slopeRatio(), intoGroundIn(bench, answers));
   }
 
-  private static double intoGroundIn(Job job, Answers answers) {
+  private static double intoGroundIn(Bench bench, Answers answers) {
     boolean buried =
         answers.has(FOOTING_KIND) && answers.option(FOOTING_KIND).equals(WayOfBuilding.EMBEDDED);
     if (!buried) {
-      return -job.tables().thumb("footing.bracket-clearance").amount();
+      return -bench.tables().thumb("footing.bracket-clearance").amount();
     }
     return answers.has(FOOTING_DEPTH) ? answers.number(FOOTING_DEPTH) : 0;
   }

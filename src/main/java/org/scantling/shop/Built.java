@@ -123,7 +123,7 @@ final class Built {
 
   /** Bays of each piece of a header, from the first post on; one number where it is whole. */
   List<Integer> headerBays() {
-    return structure.headers().bays();
+    return structure.headers().splice().bays();
   }
 
   String topLine() {

@@ -32,7 +32,7 @@ class HeaderCutsTest {
   void a_header_that_is_sold_whole_is_not_cut() {
     HeaderCuts whole = cuts(false, List.of(387.5), "");
     assertThat(whole.needed()).isFalse();
-    assertThat(whole.bays()).containsExactly(8);
+    assertThat(whole.splice().bays()).containsExactly(8);
     assertThat(cuts(false, List.of(387.4), "").needed()).isTrue();
   }
 
@@ -65,7 +65,7 @@ class HeaderCutsTest {
 
   @Test
   void the_longest_piece_follows_the_way_that_was_chosen() {
-    assertThat(cuts(false, SOLD, "2+4+2").bays()).containsExactly(2, 4, 2);
+    assertThat(cuts(false, SOLD, "2+4+2").splice().bays()).containsExactly(2, 4, 2);
   }
 
   @Test

@@ -17,7 +17,6 @@ class StepsTest {
     "mower-lane, 10 %, auto, auto",
     "mower-lane, 12 %, on-top, auto",
     "mower-lane, 20 %, paired, auto",
-    "mower-lane, 10 %, auto, bracket",
     "mower-lane, 10 %, on-top, bracket",
     "mower-lane, 4 %, auto, bracket",
     "sloping-path, 9 %, auto, auto",
