@@ -63,7 +63,9 @@ final class Crossbeams {
   /** How far the crossbeam over a post stands off its middle, towards the last post. */
   double shiftIn(int post) {
     boolean shifted = built.has("brace") || built.paired() && top.stepsAt(post);
-    double offIn = (geometry.posts().breadthIn() - member.breadthIn()) / 2;
+    // One that leans with the headers is flush with the edge that leans out farthest.
+    double outIn = member.depthIn() / 2 * top.headerFallRatio() / top.stretchRatio();
+    double offIn = (geometry.posts().breadthIn() - member.breadthIn()) / 2 - outIn;
     return shifted ? KneeBraces.side(top) * offIn : 0;
   }
 

@@ -241,11 +241,21 @@ final class Fitting {
     return place.first().upIn() + share * (place.last().upIn() - place.first().upIn());
   }
 
+  /** How far the long lower edge of a plumb cut reaches past the joint. */
+  private static double overJointIn(Shape shape) {
+    double overIn = 0;
+    for (EndCut end : List.of(shape.first(), shape.last())) {
+      boolean lower = end instanceof EndCut.Sloping cut && cut.longEdge().equals("the lower edge");
+      overIn += lower ? ((EndCut.Sloping) end).setBackIn() : 0;
+    }
+    return overIn;
+  }
+
   /** Laid end to end, the pieces of a line of header are as long as the header, without a gap. */
   private void headersAreWhole() {
     double all = 0;
     for (Piece piece : pieces.of("header")) {
-      all += piece.count() * piece.shape().lengthIn();
+      all += piece.count() * (piece.shape().lengthIn() - overJointIn(piece.shape()));
     }
     int lines = built.paired() ? 4 : 2;
     if (!built.topLine().equals("stepped")) {

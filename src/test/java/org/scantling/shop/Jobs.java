@@ -79,6 +79,26 @@ final class Jobs {
     return built(site, Optional.empty());
   }
 
+  /** A scenario with other climbers. */
+  static Built planted(String name, String... vines) {
+    Site site = site(name);
+    List<Site.Planting> planting = new ArrayList<>();
+    for (String vine : vines) {
+      planting.add(new Site.Planting(vine));
+    }
+    return built(
+        new Site(
+            site.title(),
+            site.base(),
+            site.climate(),
+            site.ground(),
+            site.walkway(),
+            planting,
+            site.materials(),
+            site.preferences()),
+        Optional.empty());
+  }
+
   /** What the engine proposes for a scenario. */
   static Proposal proposal(String name) {
     return House.propose(site(name));
@@ -123,6 +143,29 @@ final class Jobs {
               new Site.Materials(
                   flat.materials().species(), flat.materials().grade(), Optional.of(market)));
     }
+  }
+
+  /** Walks on brackets, on level and on falling ground, where the wind lets some of them stand. */
+  static Arbitrary<Random> braced() {
+    return any().map(Jobs::onBrackets);
+  }
+
+  private static Random onBrackets(Random one) {
+    Wish wish = one.wish();
+    Wish.Choices how = wish.choices();
+    Wish mild =
+        new Wish(
+            wish.lengthIn(),
+            0,
+            List.of(),
+            wish.headroomIn(),
+            new Wish.Climate(wish.climate().frostIn(), wish.climate().snowPsf() / 3, 90, "B"),
+            wish.soil(),
+            "clematis",
+            new Wish.Timber("southern-pine", "No.2"),
+            new Wish.Choices(
+                "bracket", how.header(), how.embedmentBasis(), how.risk(), how.snowShare()));
+    return new Random(mild, one.small(), one.slopePercent(), one.market());
   }
 
   static Arbitrary<Random> any() {

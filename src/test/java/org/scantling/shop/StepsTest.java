@@ -90,6 +90,43 @@ class StepsTest {
     }
   }
 
+  /**
+   * NDS 2018, Table 12.5.1A (from memory): 2 D at least from the end of a board loaded across its
+   * grain. A plumb cut half a post from the row leaves 1.375 in or 2.75 D beside a 6x6, on any
+   * slope a little more; bolts plumb under one another and a square cut left 1.9 D at 7.9 %.
+   */
+  @ParameterizedTest
+  @CsvSource({"2 %", "6 %", "7.9 %"})
+  void bolts_keep_two_diameters_from_a_cut_along_a_sloping_board(String slope) {
+    Built built =
+        Jobs.wishes("long-walk", "site.slope=" + slope, "preferences.header=paired");
+    int cut = 0;
+    for (Piece piece : Pieces.of(built).of("header")) {
+      Shape shape = piece.shape();
+      for (Bore bore : shape.bores()) {
+        double toLastIn =
+            shape.lengthIn() - bore.atIn() - backIn(shape.last(), bore, shape.depthIn());
+        double toFirstIn = bore.atIn() - backIn(shape.first(), bore, shape.depthIn());
+        double boltIn = bore.diameterIn() - 1.0 / 16;
+        assertThat(Math.min(toFirstIn, toLastIn))
+            .as("bolt of %s at %s", piece.mark(), bore.atIn())
+            .isGreaterThan(2 * boltIn);
+        cut += Math.min(toFirstIn, toLastIn) < 3 * boltIn ? 1 : 0;
+      }
+    }
+    assertThat(cut).isPositive();
+  }
+
+  /** How far the end lies behind its long point at the height of a hole. */
+  private static double backIn(EndCut end, Bore bore, double depthIn) {
+    if (!(end instanceof EndCut.Sloping sloping)) {
+      return 0;
+    }
+    double fromTop = (depthIn / 2 - bore.offIn()) / depthIn;
+    boolean longUpper = sloping.longEdge().equals("the upper edge");
+    return sloping.setBackIn() * (longUpper ? fromTop : 1 - fromTop);
+  }
+
   private static int told(Built built, String role) {
     return built.members().stream()
         .filter(each -> each.role().equals(role))
