@@ -19,7 +19,6 @@ class WiresTest {
   @CsvSource({
     "stone-terrace, 0 %, auto, clematis",
     "stone-terrace, 0 %, on-top, honeysuckle",
-    "stone-terrace, 4 %, auto, clematis",
     "stone-terrace, 10 %, auto, clematis",
     "mower-lane, 4 %, auto, clematis",
   })
