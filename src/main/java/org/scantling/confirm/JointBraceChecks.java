@@ -93,9 +93,11 @@ public final class JointBraceChecks {
    * header by their notch; cut level, it stays under a header that falls.
    */
   private double underCrossbeamsIn() {
-    double slantIn =
-        walk.timbers().brace().section().depthIn() * SINE * Math.abs(walk.timbers().fallRatio());
-    return walk.geometry().crossbeams().notchIn() + slantIn;
+    double fall = Math.abs(walk.timbers().fallRatio());
+    double slantIn = walk.timbers().brace().section().depthIn() * SINE * fall;
+    double halfIn = walk.timbers().header().section().depthIn() / 2;
+    double overIn = halfIn - walk.geometry().crossbeams().notchIn() - slantIn;
+    return halfIn - overIn / (1 + fall);
   }
 
   /** The greatest pull and push along any brace of a plane, 0 or more, in one combination. */

@@ -85,9 +85,9 @@ public record KneeBraces(TopLine top, double legIn, double depthIn, double feetA
   /** What is cut off above the middle of the head of a brace along the walk. */
   public double aboveAlongIn() {
     double overIn = top.geometry().headers().depthIn() / 2 - top.geometry().crossbeams().notchIn();
-    // The end is cut level under a header that may fall.
-    double slantIn = depthIn * SINE * Math.abs(top.headerFallRatio());
-    return overIn * top.stretchRatio() - slantIn;
+    // The end is cut level under a header that may fall, a little beyond the head.
+    double fall = Math.abs(top.headerFallRatio());
+    return (overIn * top.stretchRatio() - depthIn * SINE * fall) / (1 + fall);
   }
 
   public double alongLengthIn(Along brace) {
