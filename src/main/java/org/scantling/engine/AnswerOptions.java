@@ -25,7 +25,7 @@ public final class AnswerOptions {
       case HEADER_SIZE -> headers(job);
       case HEADER_STYLE, TOP_LINE, FOOTING_KIND, FOOTING_BACKFILL, BRACING -> job.words(question);
       case BAYS -> job.bayCounts().stream().map(String::valueOf).toList();
-      case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT ->
+      case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT, HEADER_STEP ->
           tables.joints().rows().stream()
               .filter(row -> row.question() == question)
               .map(JointRow::id)

@@ -76,6 +76,29 @@ final class Bench {
         tables, stock, slopeRatio, ledger, answers.with(Answer.option(question, option)));
   }
 
+  /** Fall of the headers over their length in plan. */
+  double fallRatio() {
+    boolean follows =
+        answers.has(TOP_LINE) && answers.option(TOP_LINE).equals(WayOfBuilding.FOLLOWS_GROUND);
+    return follows ? slopeRatio : 0;
+  }
+
+  /** Length along the headers over length in plan. */
+  double stretchRatio() {
+    return Math.hypot(1, fallRatio());
+  }
+
+  /** True where the header of each bay lies lower than that of the bay before. */
+  boolean stepped() {
+    return TopLines.stepped(answers);
+  }
+
+  /** How far off the middle of a post at a step its load acts, along the walk. */
+  double stepOffIn() {
+    boolean hung = stepped() && !geometry().headers().paired();
+    return hung ? TopLines.hungOffIn(geometry(), thumb("step.hanger-seat")) : 0;
+  }
+
   /** The timber of an option; empty where the standard has no such grade in that size. */
   Optional<Material> material(String option) {
     return stock.material(option, answers.option(SPECIES), answers.option(GRADE));
@@ -119,6 +142,7 @@ final class Bench {
         List.of(
             POST_SIZE,
             geometry(),
+            stepOffIn(),
             splice(),
             topLoads(),
             timber(CROSSBEAM_SIZE),
@@ -201,7 +225,8 @@ final class Bench {
   }
 
   PostChecks posts() {
-    return new PostChecks(headers(), timber(HEADER_SIZE), standing(), limits(), sources());
+    return new PostChecks(headers(), timber(HEADER_SIZE), standing(), limits(), sources())
+        .loadedOffIn(stepOffIn());
   }
 
   FootingWork footing() {

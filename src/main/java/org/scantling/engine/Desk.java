@@ -72,6 +72,10 @@ final class Desk {
       case RAIL_SIZE, RAIL_HEIGHT, RAIL_NOTCH, PICKETS, RAIL_JOINT -> job.railed();
       case BRACE_SIZE, BRACE_LEG, BRACE_JOINT ->
           answers.has(BRACING) && answers.option(BRACING).equals(WayOfBuilding.KNEE_BRACES);
+      case HEADER_STEP ->
+          TopLines.stepped(answers)
+              && answers.has(HEADER_STYLE)
+              && answers.option(HEADER_STYLE).equals(WayOfBuilding.ON_TOP);
       case HEADER_SPLICE -> HeaderCuts.of(job.bench(answers)).needed();
       default -> true;
     };
@@ -82,7 +86,8 @@ final class Desk {
       case BAYS -> parts(question, new Divisions(job, answers).bays());
       case CROSSBEAMS_PER_BAY -> parts(question, new Divisions(job, answers).crossbeamsPerBay());
       case CROSSBEAM_SIZE, HEADER_SIZE, POST_SIZE, RAIL_SIZE, BRACE_SIZE -> sizes(question);
-      case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT -> joints(question);
+      case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT, HEADER_STEP ->
+          joints(question);
       case HEADER_SPLICE -> cuts(question);
       default -> {
         if (!question.numeric()) {

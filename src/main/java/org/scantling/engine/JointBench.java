@@ -12,6 +12,7 @@ import org.scantling.confirm.JointForces;
 import org.scantling.confirm.JointRailChecks;
 import org.scantling.confirm.JointRules;
 import org.scantling.confirm.JointSeatChecks;
+import org.scantling.confirm.JointStepChecks;
 import org.scantling.confirm.Material;
 import org.scantling.confirm.TopLoads;
 import org.scantling.design.Structure;
@@ -40,7 +41,7 @@ final class JointBench {
   /** The checks of one row of the joints table; none where nothing needs to be worked out. */
   List<Checked> checks(JointRow row) {
     return switch (row.question()) {
-      case CROSSBEAM_JOINT, HEADER_JOINT, BRACE_JOINT ->
+      case CROSSBEAM_JOINT, HEADER_JOINT, BRACE_JOINT, HEADER_STEP ->
           bench.ledger().checks(given(row), () -> worked(row));
       case RAIL_JOINT -> rail(row);
       default -> List.of();
@@ -71,6 +72,7 @@ final class JointBench {
     return List.of(
         row,
         bench.geometry(),
+        bench.stretchRatio(),
         bench.splice(),
         bench.topLoads(),
         bench.standing(),
@@ -86,6 +88,7 @@ final class JointBench {
     return switch (row.question()) {
       case CROSSBEAM_JOINT -> crossbeam(fix);
       case HEADER_JOINT -> header(fix);
+      case HEADER_STEP -> new JointStepChecks(forces.get(), rules.get()).of(fix);
       default -> brace(fix);
     };
   }
@@ -108,8 +111,15 @@ final class JointBench {
     Material header = bench.timber(HEADER_SIZE);
     return paired()
         ? bolted().of(fix)
-        : JointSeatChecks.ofHeader(forces.get(), header, bench.timber(POST_SIZE), rules.get())
+        : JointSeatChecks.ofHeader(
+                forces.get(), header, bench.timber(POST_SIZE), toCutIn(), rules.get())
             .header(fix);
+  }
+
+  /** The lag screws of a piece stand in the middle of what it has of the post: half, or all. */
+  private double toCutIn() {
+    double postIn = bench.geometry().posts().breadthIn() * bench.stretchRatio();
+    return bench.stepped() ? postIn / 2 : postIn / 2 / 2;
   }
 
   private boolean paired() {
@@ -119,7 +129,10 @@ final class JointBench {
   private JointBoltChecks bolted() {
     JointCrossing crossing =
         new JointCrossing(
-            bench.timber(POST_SIZE), bench.timber(HEADER_SIZE), bench.geometry().headerTailIn());
+            bench.timber(POST_SIZE),
+            bench.timber(HEADER_SIZE),
+            bench.geometry().headerTailIn(),
+            bench.stretchRatio());
     return new JointBoltChecks(crossing, forces.get(), rules.get());
   }
 

@@ -68,6 +68,7 @@ public enum Question {
   HEADER_JOINT(JOINTS, "joint.header"),
   RAIL_JOINT(JOINTS, "joint.rail"),
   BRACE_JOINT(JOINTS, "joint.brace"),
+  HEADER_STEP(JOINTS, "joint.step"),
   HEADER_SPLICE(JOINTS, "joint.splice");
 
   private final Phase phase;

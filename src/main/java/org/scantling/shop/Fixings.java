@@ -24,6 +24,7 @@ final class Fixings {
     Fixings fixings = new Fixings(built, pieces);
     fixings.crossbeams();
     fixings.headers();
+    fixings.steps();
     fixings.rails();
     fixings.pickets();
     fixings.braces();
@@ -57,6 +58,27 @@ final class Fixings {
       default ->
           parts("strap or post cap", joint, built.geometry().postCount(), "headers to posts");
     }
+  }
+
+  /** The lower header at every step. */
+  private void steps() {
+    built
+        .findJoint(Question.HEADER_STEP)
+        .ifPresent(
+            joint -> {
+              int steps = 2 * (built.geometry().plan().bays() - 1);
+              String rated =
+                  "header hanger for a "
+                      + built.member("header").size()
+                      + " with its maker's fasteners, rated for "
+                      + Math.round(joint.ratedDownLb().orElse(0))
+                      + " lb of load, "
+                      + Math.round(joint.ratedLiftLb().orElse(0))
+                      + " lb of lift and "
+                      + Math.round(joint.ratedSideLb().orElse(0))
+                      + " lb sideways";
+              add(new Fixing(joint.id(), rated, steps, "lower headers at the steps"));
+            });
   }
 
   private int bores(String role) {

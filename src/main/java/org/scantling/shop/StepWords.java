@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.scantling.design.Geometry;
+import org.scantling.design.TopLine;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.MeasureText;
 import org.scantling.quantity.Unit;
@@ -63,7 +64,7 @@ final class StepWords {
 
   private void ground() {
     Holes holes = new Holes(built);
-    TopLine top = new TopLine(built);
+    TopLine top = built.top();
     row("wait-days", "digging.wait-days");
     row("hand-strip", "digging.hand-strip");
     row("batter-boards", "setout.batter-boards");
@@ -115,6 +116,11 @@ final class StepWords {
   private void joints() {
     words.put("crossbeam-fastening", built.joint(Question.CROSSBEAM_JOINT).fasteners());
     words.put("header-fastening", fastening(Question.HEADER_JOINT));
+    built
+        .findJoint(Question.HEADER_STEP)
+        .ifPresent(joint -> words.put("step-fastening", joint.fasteners()));
+    length("step", built.top().stepIn());
+    length("step-seat", built.top().stepIn() + built.geometry().headers().notchIn());
     boolean lagged = built.joint(Question.HEADER_JOINT).way().equals("lagged");
     if (built.paired()) {
       length("bolt-hole", new HeaderBolts(built).holeIn());
@@ -144,9 +150,6 @@ final class StepWords {
   private void braces() {
     Braces braces = new Braces(built);
     words.put("brace-fastening", built.joint(Question.BRACE_JOINT).fasteners());
-    length("brace-foot-across", braces.footBelowTopIn(true));
-    length("brace-foot-along", braces.footBelowTopIn(false));
-    length("brace-leg", built.number(Question.BRACE_LEG));
     length("brace-hole", braces.holeIn());
   }
 
