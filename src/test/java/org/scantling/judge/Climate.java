@@ -1,0 +1,72 @@
+package org.scantling.judge;
+
+import java.util.Map;
+
+/**
+ * Loads of the place on this structure: ASCE 7-16 26.10, 7.3, 27.3.2, with the numbers that the
+ * standard does not give from the program's rows.
+ */
+final class Climate {
+  private final Design design;
+  private final boolean gathered;
+
+  Climate(Design design, boolean gathered) {
+    this.design = design;
+    this.gathered = gathered;
+  }
+
+  /** qz at the top, psf, strength level. */
+  double pressurePsf() {
+    Map<String, String> place = Tables.row("exposure", design.criterionText("exposure"));
+    double heightFt = Math.max(15, design.crossbeamTopIn() / 12);
+    double kz =
+        2.01
+            * Math.pow(
+                heightFt / Tables.number(place, "gradient_height_ft"),
+                2 / Tables.number(place, "alpha_exponent"));
+    return 0.00256 * kz * 0.85 * Math.pow(design.criterion("windSpeedMph"), 2);
+  }
+
+  double vine(String column) {
+    return Tables.number(Tables.row("vines", design.criterionText("vine")), column);
+  }
+
+  private double solidShare() {
+    return design.need("crossbeam").stock().thicknessIn() / design.layout("crossbeamSpacingIn");
+  }
+
+  double coveredShare() {
+    return solidShare() + (1 - solidShare()) * vine("canopy_fill_leaf_ratio");
+  }
+
+  /** Wind that presses the top, and the same for lift: free roof, both ways below counted. */
+  double pressPsf() {
+    return pressurePsf() * 0.85 * 1.2 * coveredShare();
+  }
+
+  double liftPsf() {
+    return pressurePsf() * 0.85 * 1.2 * coveredShare();
+  }
+
+  double snowPsf() {
+    double exposed = design.criterionText("exposure").equals("D") ? 0.9 : 1;
+    double flat = 0.7 * exposed * 1.2 * (gathered ? 1 : 0.8) * design.criterion("groundSnowPsf");
+    double gap =
+        design.layout("crossbeamSpacingIn") - design.need("crossbeam").stock().thicknessIn();
+    double bare = solidShare() + (1 - solidShare()) * vine("canopy_fill_bare_ratio");
+    double share = gap <= 6 ? 1 : Math.min(1, Math.max(0.5, bare));
+    return share * flat;
+  }
+
+  /** What lies on an inch of crossbeam. */
+  Top onCrossbeam() {
+    double width = design.layout("crossbeamSpacingIn") / 144;
+    return new Top(
+        design.need("crossbeam").ownLbPerIn(),
+        vine("wet_design_psf") * width,
+        design.criterion("livePsf") * width,
+        snowPsf() * width,
+        pressPsf() * width,
+        liftPsf() * width);
+  }
+}

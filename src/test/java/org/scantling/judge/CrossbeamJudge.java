@@ -1,0 +1,131 @@
+package org.scantling.judge;
+
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** A crossbeam as a beam on the two rows with a tail at each end. */
+final class CrossbeamJudge {
+  private final Design design;
+  private final Stock stock;
+  private final Wood wood;
+  private final double notchIn;
+  private final double spanIn;
+  private final double tailIn;
+  private final double seatIn;
+  private final Beam beam;
+  private final int first;
+  private final int last;
+  private final Loaded loaded;
+  private final Loaded besideSeats;
+
+  CrossbeamJudge(Design design, Climate climate) {
+    this.design = design;
+    Design.Member member = design.need("crossbeam");
+    stock = member.stock();
+    wood = member.wood();
+    notchIn = member.notchIn();
+    spanIn = design.layout("rowSpacingIn");
+    double longIn = member.lengthIn();
+    tailIn = (longIn - spanIn) / 2;
+    seatIn = design.need("header").stock().thicknessIn();
+    double right = tailIn + spanIn;
+    List<Double> matters =
+        List.of(
+            0.0,
+            tailIn - seatIn / 2,
+            tailIn,
+            tailIn + seatIn / 2,
+            longIn / 2,
+            right - seatIn / 2,
+            right,
+            right + seatIn / 2,
+            longIn);
+    Grid grid = Grid.of(matters, List.of(), spanIn / 24);
+    double[] x = grid.placesIn();
+    boolean[] held = grid.near(List.of(tailIn, right));
+    beam = new Beam(x, grid.cuts(), held);
+    first = IntStream.range(0, x.length).filter(i -> held[i]).findFirst().orElseThrow();
+    last = IntStream.range(0, x.length).filter(i -> held[i]).max().orElseThrow();
+    double[][] units = new double[3][x.length];
+    for (int i = 0; i + 1 < x.length; i++) {
+      int bay = i < first ? 0 : i < last ? 1 : 2;
+      units[bay][i] += (x[i + 1] - x[i]) / 2;
+      units[bay][i + 1] += (x[i + 1] - x[i]) / 2;
+    }
+    boolean[] all = new boolean[x.length];
+    boolean[] beside = new boolean[x.length];
+    for (int i = 0; i < x.length; i++) {
+      all[i] = true;
+      beside[i] =
+          Math.abs(x[i] - tailIn) > seatIn / 2 - 1e-6 && Math.abs(x[i] - right) > seatIn / 2 - 1e-6;
+    }
+    double person = Tables.value("live", "live.person");
+    loaded = new Loaded(0, new double[x.length], units, climate.onCrossbeam(), person, all);
+    besideSeats = new Loaded(0, new double[x.length], units, climate.onCrossbeam(), person, beside);
+  }
+
+  void judge(Findings findings) {
+    double gross = stock.sectionIn3();
+    double left = stock.depthIn() - notchIn;
+    double net = stock.thicknessIn() * left * left / 6;
+    double stiff = wood.elasticityPsi() * stock.inertiaIn4();
+    findings.add(
+        "crossbeam.stability", Combination.DEAD, wood.beamSlenderness(stock, spanIn), 50);
+    for (Combination load : Combination.ALL) {
+      double duration = load.duration();
+      double fb =
+          wood.bendingPsi() * duration * wood.beamStability(stock, spanIn, duration);
+      double fv = wood.shearPsi() * duration;
+      for (int i = 0; i < beam.nodes(); i++) {
+        if (i > first && i < last) {
+          double[] moment = beam.moment(i);
+          double bent = load.up() ? loaded.size(moment, load) : loaded.most(moment, load);
+          findings.add("crossbeam.bending", load, bent / gross, fb);
+          sag(findings, "crossbeam.deflection", load, beam.sag(i), spanIn, stiff);
+        }
+        if (i + 1 < beam.nodes()) {
+          double shear = besideSeats.size(beam.shear(i), load);
+          findings.add("crossbeam.shear", load, 1.5 * shear / stock.areaIn2(), fv);
+          findings.add(
+              "crossbeam.notched-shear",
+              load,
+              shear,
+              2 / 3.0 * fv * stock.thicknessIn() * left * Math.pow(left / stock.depthIn(), 2));
+        }
+      }
+      for (int post : new int[] {first, last}) {
+        findings.add(
+            "crossbeam.seat-bending", load, loaded.size(beam.moment(post), load) / net, fb);
+        findings.add(
+            "crossbeam.bearing",
+            load,
+            loaded.most(beam.reaction(post), load) / (stock.thicknessIn() * seatIn),
+            wood.bearingPsi() * (seatIn < 6 ? (seatIn + 0.375) / seatIn : 1));
+      }
+      sag(findings, "crossbeam.tail-deflection", load, beam.sag(0), 2 * tailIn, stiff);
+    }
+  }
+
+  private void sag(
+      Findings findings,
+      String check,
+      Combination load,
+      double[] line,
+      double lengthIn,
+      double stiff) {
+    if (!load.up()) {
+      findings.add(check + "-total", load, loaded.lastingSag(line, load) / stiff, lengthIn / 180);
+      findings.add(check + "-live", load, loaded.passingSag(line, load) / stiff, lengthIn / 240);
+    }
+  }
+
+  /** Lift on one seat, 0.6D + 0.6W. */
+  double liftLb() {
+    return -loaded.least(beam.reaction(first), Combination.LIFT);
+  }
+
+  /** What a person at the tip of a tail adds by leverage. */
+  double leverRatio() {
+    return 1 + tailIn / spanIn;
+  }
+}

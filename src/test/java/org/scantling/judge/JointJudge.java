@@ -1,0 +1,146 @@
+package org.scantling.judge;
+
+import java.util.Map;
+
+/** Fasteners at the crossing of crossbeam and header, and of header and post. */
+final class JointJudge {
+  private static final double WET_LATERAL = 0.7;
+  private final Design design;
+  private final Wind wind;
+  private final CrossbeamJudge crossbeam;
+  private final HeaderJudge header;
+
+  JointJudge(Design design, Wind wind, CrossbeamJudge crossbeam, HeaderJudge header) {
+    this.design = design;
+    this.wind = wind;
+    this.crossbeam = crossbeam;
+    this.header = header;
+  }
+
+  void judge(Findings findings) {
+    Map<String, String> joint = Tables.row("joints", design.decided("joint.crossbeam"));
+    Combination load = Combination.LIFT;
+    double lift = Math.max(0, crossbeam.liftLb());
+    double push = load.wind() * wind.onCrossbeamLb() / 2;
+    if (joint.get("way").equals("rated")) {
+      findings.add(
+          "joint.crossbeam",
+          load,
+          lift / Tables.number(joint, "rated_lift_lb")
+              + push / Tables.number(joint, "rated_side_lb"),
+          1);
+    } else {
+      findings.add("joint.crossbeam", load, toeDriven(joint, lift, push), 1);
+    }
+    Map<String, String> on = Tables.row("joints", design.decided("joint.header"));
+    switch (on.get("way")) {
+      case "bolted" -> bolted(findings, on);
+      case "lagged" -> lagged(findings, on);
+      default -> rated(findings, on);
+    }
+  }
+
+  /** Toe-driven nails or screws, pulled and pushed: a straight line between the two. */
+  private double toeDriven(Map<String, String> joint, double liftLb, double pushLb) {
+    Map<String, String> fastener = Tables.row("fasteners", joint.get("fastener"));
+    double g = Math.min(
+        design.need("crossbeam").wood().gravityRatio(),
+        design.need("header").wood().gravityRatio());
+    double d = Tables.number(fastener, "diameter_in");
+    double root = Tables.number(fastener, "root_diameter_in");
+    double long_ = Tables.number(fastener, "length_in");
+    double side = long_ / 3;
+    double main = long_ * Math.cos(Math.toRadians(30)) - long_ / 3;
+    boolean nail = fastener.get("type").equals("nail");
+    double count = Tables.number(joint, "count");
+    double perIn =
+        nail ? 1380 * Math.pow(g, 2.5) * d * 0.25 : 2850 * g * g * d * WET_LATERAL;
+    double pull = perIn * main * 0.67 * 1.6 * count;
+    Yield yield = new Yield(root, Tables.number(fastener, "bending_yield_psi"));
+    double bearing = yield.bearingPsi(g, 90);
+    double hold =
+        yield.single(main, side, bearing, bearing, 90) * 0.83 * 1.6 * WET_LATERAL * count;
+    return liftLb / pull + pushLb / hold;
+  }
+
+  private void bolted(Findings findings, Map<String, String> joint) {
+    Map<String, String> bolt = Tables.row("fasteners", joint.get("fastener"));
+    double d = Tables.number(bolt, "diameter_in");
+    Yield yield = new Yield(d, Tables.number(bolt, "bending_yield_psi"));
+    Design.Member post = design.need("post");
+    Design.Member board = design.need("header");
+    double value =
+        yield.twice(
+            post.stock().thicknessIn(),
+            board.stock().thicknessIn(),
+            yield.bearingPsi(post.wood().gravityRatio(), 0),
+            yield.bearingPsi(board.wood().gravityRatio(), 90),
+            90);
+    for (int i = 0; i < header.posts(); i++) {
+      for (Combination load : Combination.ALL) {
+        double hold = value * Tables.number(joint, "count") * load.duration() * WET_LATERAL;
+        double force = load.up() ? Math.max(0, header.liftLb(i)) : header.pressLb(i, load);
+        findings.add("joint.header", load, force, hold);
+      }
+    }
+  }
+
+  private void lagged(Findings findings, Map<String, String> joint) {
+    Map<String, String> lag = Tables.row("fasteners", joint.get("fastener"));
+    double d = Tables.number(lag, "diameter_in");
+    double root = Tables.number(lag, "root_diameter_in");
+    double g = design.need("post").wood().gravityRatio();
+    double in = design.need("header").stock().depthIn() - design.need("header").notchIn();
+    double sunk = sunkHeadIn();
+    double thread =
+        Math.min(
+            Tables.number(joint, "thread_in"),
+            Tables.number(lag, "length_in") - Tables.number(joint, "tip_in") - (in - sunk));
+    double count = Tables.number(joint, "count");
+    double pull =
+        1800 * Math.pow(g, 1.5) * Math.pow(d, 0.75) * thread * 0.75 * WET_LATERAL * 1.6 * count;
+    Yield yield = new Yield(root, Tables.number(lag, "bending_yield_psi"));
+    Yield bearing = new Yield(d, 0);
+    double main =
+        Tables.number(lag, "length_in") - Tables.number(joint, "tip_in") - (in - sunk);
+    double hold =
+        yield.single(
+                main,
+                in - sunk,
+                bearing.bearingPsi(g, 90),
+                bearing.bearingPsi(design.need("header").wood().gravityRatio(), 90),
+                90)
+            * 0.67
+            * WET_LATERAL
+            * 1.6
+            * count;
+    lifted(findings, pull, hold);
+  }
+
+  private void rated(Findings findings, Map<String, String> joint) {
+    lifted(
+        findings,
+        Tables.number(joint, "rated_lift_lb"),
+        Tables.number(joint, "rated_side_lb"));
+  }
+
+  private void lifted(Findings findings, double pullLb, double holdLb) {
+    double along = 0.6 * wind.along().topLb();
+    for (int i = 0; i < header.posts(); i++) {
+      boolean end = i == 0 || i == header.posts() - 1;
+      double push = Math.max(along, 0.6 * wind.across(end).topLb());
+      findings.add("joint.header", Combination.PRESSED, push, holdLb);
+      double lift = Math.max(0, header.liftLb(i));
+      findings.add(
+          "joint.header-uplift", Combination.LIFT, push / holdLb + lift / pullLb, 1);
+    }
+  }
+
+  /** A lag from above has its head sunk into the header by as much as the head is high. */
+  double sunkHeadIn() {
+    Map<String, String> joint = Tables.row("joints", design.decided("joint.header"));
+    return joint.get("way").equals("lagged")
+        ? Tables.number(Tables.row("fasteners", joint.get("fastener")), "diameter_in")
+        : 0;
+  }
+}
