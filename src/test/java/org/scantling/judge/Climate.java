@@ -39,13 +39,16 @@ final class Climate {
     return solidShare() + (1 - solidShare()) * vine("canopy_fill_leaf_ratio");
   }
 
-  /** Wind that presses the top, and the same for lift: free roof, both ways below counted. */
+  /** Wind that presses the top: free roof, clear below. */
   double pressPsf() {
     return pressurePsf() * 0.85 * 1.2 * coveredShare();
   }
 
+  /** Wind that lifts it; where leaves close the sides, the way below counts as blocked. */
   double liftPsf() {
-    return pressurePsf() * 0.85 * 1.2 * coveredShare();
+    double blocked = Tables.value("wind", "wind.free-roof.obstructed-from");
+    double cn = vine("side_fill_leaf_ratio") >= blocked ? 1.2 : 1.1;
+    return pressurePsf() * 0.85 * cn * coveredShare();
   }
 
   double snowPsf() {

@@ -131,8 +131,8 @@ final class HeaderJudge {
     return whole.most(onPost(post), load);
   }
 
-  double liftLb(int post) {
-    return -whole.least(onPost(post), Combination.LIFT);
+  double liftLb(int post, Combination load) {
+    return -whole.least(onPost(post), load);
   }
 
   void judge(Findings findings, double sunkHeadIn) {
@@ -195,7 +195,7 @@ final class HeaderJudge {
     findings.add(
         "header.bearing",
         load,
-        board.most(beam.reaction(node), load) / (stock.thicknessIn() * seat),
+        board.most(beam.reaction(node), load) / (Math.min(stock.thicknessIn(), seatIn) * seat),
         wood.bearingPsi() * more);
   }
 

@@ -79,7 +79,7 @@ final class JointJudge {
     for (int i = 0; i < header.posts(); i++) {
       for (Combination load : Combination.ALL) {
         double hold = value * Tables.number(joint, "count") * load.duration() * WET_LATERAL;
-        double force = load.up() ? Math.max(0, header.liftLb(i)) : header.pressLb(i, load);
+        double force = load.up() ? Math.max(0, header.liftLb(i, load)) : header.pressLb(i, load);
         findings.add("joint.header", load, force, hold);
       }
     }
@@ -88,51 +88,48 @@ final class JointJudge {
   private void lagged(Findings findings, Map<String, String> joint) {
     Map<String, String> lag = Tables.row("fasteners", joint.get("fastener"));
     double d = Tables.number(lag, "diameter_in");
-    double root = Tables.number(lag, "root_diameter_in");
     double g = design.need("post").wood().gravityRatio();
-    double in = design.need("header").stock().depthIn() - design.need("header").notchIn();
-    double sunk = sunkHeadIn();
-    double thread =
-        Math.min(
-            Tables.number(joint, "thread_in"),
-            Tables.number(lag, "length_in") - Tables.number(joint, "tip_in") - (in - sunk));
-    double count = Tables.number(joint, "count");
+    double side = design.need("header").stock().depthIn() - design.need("header").notchIn();
+    double main = Tables.number(lag, "length_in") - Tables.number(joint, "tip_in") - side;
+    double thread = Math.min(Tables.number(joint, "thread_in"), main);
+    double wetAndCount = WET_LATERAL * Tables.number(joint, "count");
     double pull =
-        1800 * Math.pow(g, 1.5) * Math.pow(d, 0.75) * thread * 0.75 * WET_LATERAL * 1.6 * count;
-    Yield yield = new Yield(root, Tables.number(lag, "bending_yield_psi"));
+        1800 * Math.pow(g, 1.5) * Math.pow(d, 0.75) * thread * 0.75 * wetAndCount;
+    Yield yield =
+        new Yield(
+            Tables.number(lag, "root_diameter_in"), Tables.number(lag, "bending_yield_psi"));
     Yield bearing = new Yield(d, 0);
-    double main =
-        Tables.number(lag, "length_in") - Tables.number(joint, "tip_in") - (in - sunk);
-    double hold =
+    double value =
         yield.single(
-                main,
-                in - sunk,
-                bearing.bearingPsi(g, 90),
-                bearing.bearingPsi(design.need("header").wood().gravityRatio(), 90),
-                90)
-            * 0.67
-            * WET_LATERAL
-            * 1.6
-            * count;
-    lifted(findings, pull, hold);
+            main,
+            side,
+            bearing.bearingPsi(g, 90),
+            bearing.bearingPsi(design.need("header").wood().gravityRatio(), 90),
+            90);
+    double hold = value * Math.min(1, main / (8 * d)) * 0.67 * wetAndCount;
+    lifted(findings, pull, hold, true);
   }
 
   private void rated(Findings findings, Map<String, String> joint) {
     lifted(
         findings,
         Tables.number(joint, "rated_lift_lb"),
-        Tables.number(joint, "rated_side_lb"));
+        Tables.number(joint, "rated_side_lb"),
+        false);
   }
 
-  private void lifted(Findings findings, double pullLb, double holdLb) {
-    double along = 0.6 * wind.along().topLb();
+  private void lifted(Findings findings, double pullLb, double holdLb, boolean lasting) {
     for (int i = 0; i < header.posts(); i++) {
       boolean end = i == 0 || i == header.posts() - 1;
-      double push = Math.max(along, 0.6 * wind.across(end).topLb());
-      findings.add("joint.header", Combination.PRESSED, push, holdLb);
-      double lift = Math.max(0, header.liftLb(i));
-      findings.add(
-          "joint.header-uplift", Combination.LIFT, push / holdLb + lift / pullLb, 1);
+      for (Combination load : Combination.ALL) {
+        double push =
+            load.wind() * Math.max(wind.along().topLb(), wind.across(end).topLb());
+        double lift = Math.max(0, header.liftLb(i, load));
+        double duration = lasting ? load.duration() : 1;
+        findings.add("joint.header", load, push / duration, holdLb);
+        double both = (push / holdLb + lift / pullLb) / duration;
+        findings.add("joint.header-uplift", load, both, 1);
+      }
     }
   }
 

@@ -57,7 +57,7 @@ record Judged(Design design, Set<String> tags, Map<String, Findings.Worst> findi
     double most = Double.NaN;
     for (JsonNode each : design.json().path("checks")) {
       if (each.path("id").asString().equals(check)) {
-        double ratio = each.path("demand").asDouble() / each.path("capacity").asDouble();
+        double ratio = each.path("ratio").asDouble();
         most = Double.isNaN(most) ? ratio : Math.max(most, ratio);
       }
     }

@@ -4,8 +4,8 @@ import java.util.Arrays;
 
 /**
  * A timber under everything that can lie on it, and the worst that a quantity comes to by its line
- * of influence. Live load lies on whichever bays are worst (ASCE 7-16 4.8.1), snow in full there
- * and half elsewhere (7.5.1); one person may stand instead of live load.
+ * of influence. Live load lies on whichever bays are worst (ASCE 7-16 4.8.1), snow by the cases of
+ * 7.5.1, tails counted as spans; one person may stand instead of live load.
  *
  * @param ownLbPerIn self weight of the timber
  * @param ownIn length of timber that hangs on each node
@@ -57,14 +57,14 @@ record Loaded(
 
   private double passing(double[] line, Combination load, int sign, boolean person) {
     double live = 0;
-    double snow = 0;
     double all = 0;
-    for (double[] bay : topUnits) {
-      double units = sign * dot(line, bay);
-      live += Math.max(0, units);
-      snow += Math.max(units, units / 2);
-      all += units;
+    double[] units = new double[topUnits.length];
+    for (int bay = 0; bay < units.length; bay++) {
+      units[bay] = sign * dot(line, topUnits[bay]);
+      live += Math.max(0, units[bay]);
+      all += units[bay];
     }
+    double snow = load.snow() > 0 ? snow(units, all) : 0;
     double stands = 0;
     for (int i = 0; person && i < line.length; i++) {
       stands = personAt[i] ? Math.max(stands, sign * line[i] * personLb) : stands;
@@ -73,6 +73,20 @@ record Loaded(
     return load.live() * Math.max(live * top.liveLb(), stands)
         + load.snow() * snow * top.snowLb()
         + load.wind() * wind * all;
+  }
+
+  /** In full everywhere; on an end span, all but an end span or two neighbours, half elsewhere. */
+  private static double snow(double[] units, double all) {
+    int last = units.length - 1;
+    double most = all;
+    most = Math.max(most, all / 2 + units[0] / 2);
+    most = Math.max(most, all / 2 + units[last] / 2);
+    most = Math.max(most, all - units[0] / 2);
+    most = Math.max(most, all - units[last] / 2);
+    for (int bay = 0; bay < last; bay++) {
+      most = Math.max(most, all / 2 + (units[bay] + units[bay + 1]) / 2);
+    }
+    return most;
   }
 
   static double dot(double[] a, double[] b) {

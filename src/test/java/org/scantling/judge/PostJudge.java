@@ -32,18 +32,18 @@ final class PostJudge {
       boolean end = post == 0 || post == header.posts() - 1;
       for (Combination load : Combination.ALL) {
         pressed(findings, load, post, effective);
+        uplift(findings, load, post);
         if (load.wind() > 0) {
           bent(findings, load, post, end, acrossEndAndMiddle.get(end ? 0 : 1), true);
           bent(findings, load, post, end, along, false);
         }
       }
-      uplift(findings, post);
     }
   }
 
   private double axialLb(int post, Combination load) {
     return load.up()
-        ? Math.max(0, -header.liftLb(post) + load.dead() * ownLb)
+        ? Math.max(0, -header.liftLb(post, load) + load.dead() * ownLb)
         : header.pressLb(post, load) + load.dead() * ownLb;
   }
 
@@ -184,29 +184,24 @@ final class PostJudge {
     combined(findings, "post.rail-notch", load, axialLb, fb, area, allowed);
   }
 
-  private void uplift(Findings findings, int post) {
-    double lift = header.liftLb(post);
+  private void uplift(Findings findings, Combination load, int post) {
+    double lift = header.liftLb(post, load);
     if (lift <= 0) {
       return;
     }
     double depthFt = design.footing("depthIn") / 12;
     double breadthFt = side() / 12;
-    double hold = 0.6 * design.need("post").ownLbPerIn() * design.need("post").lengthIn();
+    double hold =
+        load.dead() * design.need("post").ownLbPerIn() * design.need("post").lengthIn();
     double soil = Tables.value("thumb", "footing.soil-weight");
     if (design.concrete()) {
       double area =
           Math.PI / 4 * Math.pow(design.footing("diameterIn") / 12, 2) - breadthFt * breadthFt;
-      hold += 0.6 * area * depthFt * Tables.value("thumb", "footing.concrete-weight");
+      hold += load.dead() * area * depthFt * Tables.value("thumb", "footing.concrete-weight");
     } else {
-      hold +=
-          Tables.value("thumb", "footing.grip-share")
-              * soil
-              * depthFt
-              / 2
-              * 4
-              * breadthFt
-              * depthFt;
+      double grip = Tables.value("thumb", "footing.grip-share") * soil * depthFt / 2;
+      hold += grip * 4 * breadthFt * depthFt;
     }
-    findings.add("footing.uplift", Combination.LIFT, lift, hold);
+    findings.add("footing.uplift", load, lift, hold);
   }
 }
