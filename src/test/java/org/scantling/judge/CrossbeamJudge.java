@@ -5,7 +5,6 @@ import java.util.stream.IntStream;
 
 /** A crossbeam as a beam on the two rows with a tail at each end. */
 final class CrossbeamJudge {
-  private final Design design;
   private final Stock stock;
   private final Wood wood;
   private final double notchIn;
@@ -17,9 +16,12 @@ final class CrossbeamJudge {
   private final int last;
   private final Loaded loaded;
   private final Loaded besideSeats;
+  private final Climate climate;
+  private final Edge edge;
 
   CrossbeamJudge(Design design, Climate climate) {
-    this.design = design;
+    this.climate = climate;
+    edge = new Edge(design, climate);
     Design.Member member = design.need("crossbeam");
     stock = member.stock();
     wood = member.wood();
@@ -119,9 +121,13 @@ final class CrossbeamJudge {
     }
   }
 
-  /** Lift on one seat, 0.6D + 0.6W. */
-  double liftLb() {
-    return -loaded.least(beam.reaction(first), Combination.LIFT);
+  /** Lift on one seat of the first crossbeam, 0.6D + 0.6W. */
+  double edgeLiftLb() {
+    double mean = -loaded.least(beam.reaction(first), Combination.LIFT);
+    double wind =
+        Combination.LIFT.wind() * climate.onCrossbeam().liftLb() * (spanIn / 2 + tailIn);
+    double over = edge.overMean(0, edge.crossbeamAreaIn2());
+    return mean + wind * (over - 1);
   }
 
   /** What a person at the tip of a tail adds by leverage. */

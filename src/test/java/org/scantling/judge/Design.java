@@ -74,6 +74,10 @@ final class Design {
     return footingText("backfill").equals("concrete");
   }
 
+  boolean metric() {
+    return need("post").stock().id().length() > 4;
+  }
+
   boolean stepped() {
     return decided("layout.top-line").contains("step");
   }

@@ -23,6 +23,7 @@ final class HeaderJudge {
   private final Loaded board;
   private final Loaded boardBeside;
   private final Loaded whole;
+  private final EdgeLoaded atEdge;
 
   HeaderJudge(Design design, Climate climate, double leverRatio) {
     this.design = design;
@@ -89,6 +90,14 @@ final class HeaderJudge {
     board = new Loaded(own, share, units, top, person, all);
     boardBeside = new Loaded(own, share, units, top, person, beside);
     whole = new Loaded(own * (design.paired() ? 2 : 1), share, units, top, person, all);
+    Edge edge = new Edge(design, climate);
+    double area =
+        Math.max(longestBayIn, longestBayIn / 2 + tailIn) * design.need("crossbeam").lengthIn() / 2;
+    double[] more = new double[x.length];
+    for (int i = 0; i < x.length; i++) {
+      more[i] = edge.overMean(Math.min(x[i] + tailIn, total + tailIn - x[i]), area) - 1;
+    }
+    atEdge = new EdgeLoaded(whole, more);
   }
 
   private List<Double> bays() {
@@ -131,8 +140,14 @@ final class HeaderJudge {
     return whole.most(onPost(post), load);
   }
 
+  /** Lift of the whole top on a post, the mean of the main frame. */
   double liftLb(int post, Combination load) {
     return -whole.least(onPost(post), load);
+  }
+
+  /** Lift on the joints and the footing of a post, the edge of the top counted. */
+  double edgeLiftLb(int post, Combination load) {
+    return -atEdge.least(onPost(post), load);
   }
 
   void judge(Findings findings, double sunkHeadIn) {

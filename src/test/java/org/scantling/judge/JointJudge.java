@@ -20,7 +20,7 @@ final class JointJudge {
   void judge(Findings findings) {
     Map<String, String> joint = Tables.row("joints", design.decided("joint.crossbeam"));
     Combination load = Combination.LIFT;
-    double lift = Math.max(0, crossbeam.liftLb());
+    double lift = Math.max(0, crossbeam.edgeLiftLb());
     double push = load.wind() * wind.onCrossbeamLb() / 2;
     if (joint.get("way").equals("rated")) {
       findings.add(
@@ -79,7 +79,7 @@ final class JointJudge {
     for (int i = 0; i < header.posts(); i++) {
       for (Combination load : Combination.ALL) {
         double hold = value * Tables.number(joint, "count") * load.duration() * WET_LATERAL;
-        double force = load.up() ? Math.max(0, header.liftLb(i, load)) : header.pressLb(i, load);
+        double force = load.up() ? Math.max(0, header.edgeLiftLb(i, load)) : header.pressLb(i, load);
         findings.add("joint.header", load, force, hold);
       }
     }
@@ -124,7 +124,7 @@ final class JointJudge {
       for (Combination load : Combination.ALL) {
         double push =
             load.wind() * Math.max(wind.along().topLb(), wind.across(end).topLb());
-        double lift = Math.max(0, header.liftLb(i, load));
+        double lift = Math.max(0, header.edgeLiftLb(i, load));
         double duration = lasting ? load.duration() : 1;
         findings.add("joint.header", load, push / duration, holdLb);
         double both = (push / holdLb + lift / pullLb) / duration;

@@ -46,7 +46,7 @@ record Judged(Design design, Set<String> tags, Map<String, Findings.Worst> findi
     tags.add(design.bracket() ? "bracket" : design.concrete() ? "concrete" : "tamped");
     tags.add(design.pieces().size() > 1 ? "cut" : "uncut");
     tags.add(design.bays() == 1 ? "one-bay" : "many-bays");
-    tags.add(design.need("post").stock().id().length() > 4 ? "metric" : "imperial");
+    tags.add(design.metric() ? "metric" : "imperial");
     tags.add(design.stepped() ? "stepped" : "unstepped");
     tags.add("doubled-" + design.doubled());
     return tags;

@@ -96,9 +96,21 @@ final class PostJudge {
     if (load == Combination.PRESSED) {
       double stiff = wood.elasticityPsi() * stock.inertiaIn4();
       double grown = 1 / (1 - axial / stock.areaIn2() / wood.eulerPsi(2.1 * heightIn, side()));
-      findings.add(
-          "post.drift", load, load.wind() * push.headSag() / stiff * grown, heightIn / 60);
+      double bow = load.wind() * push.headSag() / stiff * grown;
+      findings.add("post.drift", load, bow + turned(load, push, upIn), heightIn / 60);
     }
+  }
+
+  /** How far the head moves because the foot turns in soil that stiffens with depth. */
+  private double turned(Combination load, Push push, double upIn) {
+    String stiffening = soil().getOrDefault("stiffening_lb_per_in3", "");
+    double depth = design.footing("depthIn");
+    return stiffening.isEmpty()
+        ? 0
+        : load.wind()
+            * push.totalLb()
+            / (Tables.number(stiffening) * Pole.hold(depth, upIn))
+            * (Pole.pivot(depth, upIn) + heightIn);
   }
 
   private double side() {
@@ -185,7 +197,7 @@ final class PostJudge {
   }
 
   private void uplift(Findings findings, Combination load, int post) {
-    double lift = header.liftLb(post, load);
+    double lift = header.edgeLiftLb(post, load);
     if (lift <= 0) {
       return;
     }

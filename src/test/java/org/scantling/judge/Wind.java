@@ -1,5 +1,7 @@
 package org.scantling.judge;
 
+import java.util.Map;
+
 /** Wind on the open frame by ASCE 7-16 29.4: each row in full, leaves by their own drag. */
 final class Wind {
   private final Design design;
@@ -50,11 +52,13 @@ final class Wind {
         (headers * (design.layout("headerTopIn") - header.depthIn() / 2)
                 + ends * (design.crossbeamTopIn() - crossbeam.depthIn() / 2))
             / (headers + ends);
-    return new Push(
-        onTimber * (headers + ends) / solid,
-        at,
-        onTimber * (posts + rails + pickets) / solid + leaves,
-        heightIn);
+    Push timber =
+        new Push(
+            onTimber * (headers + ends) / solid,
+            at,
+            onTimber * (posts + rails + pickets) / solid + leaves,
+            heightIn);
+    return with(timber, onMatLb(headIn), design.crossbeamTopIn());
   }
 
   /** Along the walk, on each post; a crossbeam close behind another counts a share. */
@@ -72,11 +76,15 @@ final class Wind {
         depths <= Tables.value("thumb", "wind.sheltered-depths")
             ? Tables.value("thumb", "wind.sheltered-share")
             : 1;
-    return new Push(
-        force * beams / solid * (1 + share * (count - 1)) / design.layout("postCount"),
-        design.crossbeamTopIn() - crossbeam.depthIn() / 2,
-        force * posts / solid,
-        design.postHeightIn());
+    double postCount = design.layout("postCount");
+    Push timber =
+        new Push(
+            force * beams / solid * (1 + share * (count - 1)) / postCount,
+            design.crossbeamTopIn() - crossbeam.depthIn() / 2,
+            force * posts / solid,
+            design.postHeightIn());
+    double mat = onMatLb(design.need("crossbeam").lengthIn()) / postCount;
+    return with(timber, mat, design.crossbeamTopIn());
   }
 
   /** Strength-level wind on the face of one crossbeam in the open. */
@@ -89,11 +97,32 @@ final class Wind {
     return onTimber(solid, gross) * beams / solid;
   }
 
+  /** The edge of a picket is what the wind sees. */
   private double picketIn() {
-    String market = design.need("post").stock().id().length() > 4 ? "metric" : "north-america";
-    return market.equals("metric")
-        ? Stock.of(Tables.row("defaults", "picket.metric").get("word")).thicknessIn()
-        : Tables.value("thumb", "picket.breadth");
+    String market = design.metric() ? "metric" : "north-america";
+    return Stock.of(Tables.row("defaults", "picket." + market).get("word")).thicknessIn();
+  }
+
+  /** Wind on the leafy edge of the top, which a table of mats gives a thickness. */
+  private double onMatLb(double lengthIn) {
+    Map<String, String> vine = Tables.row("vines", design.criterionText("vine"));
+    return vine.containsKey("mat_in")
+        ? climate.pressurePsf()
+            * climate.vine("canopy_fill_leaf_ratio")
+            * climate.vine("drag_factor")
+            * lengthIn
+            * climate.vine("mat_in")
+            / 144
+        : 0;
+  }
+
+  private static Push with(Push push, double moreLb, double atIn) {
+    double top = push.topLb() + moreLb;
+    return new Push(
+        top,
+        (push.topLb() * push.topAtIn() + moreLb * atIn) / top,
+        push.spreadLb(),
+        push.heightIn());
   }
 
   /** Force on timber of a solid area inside an outline; more timber is never less wind. */
