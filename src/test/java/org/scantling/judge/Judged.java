@@ -26,6 +26,8 @@ record Judged(Design design, Set<String> tags, Map<String, Findings.Worst> findi
     if (!design.bracket()) {
       new PostJudge(design, wind, header).judge(findings);
       joints.judge(findings);
+    } else if (!design.stepped()) {
+      new BracedJudge(design, wind, header).judge(findings);
     }
     findings.add(
         "criteria.snow",
