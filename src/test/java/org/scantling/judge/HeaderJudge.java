@@ -176,7 +176,7 @@ final class HeaderJudge {
         if (i + 1 < beam.nodes() && !beam.cutAfter(i)) {
           double shear = boardBeside.size(beam.shear(i), load);
           findings.add("header.shear", load, 1.5 * shear / stock.areaIn2(), fv);
-          if (!design.paired()) {
+          if (notchIn > 0) {
             findings.add(
                 "header.notched-shear",
                 load,

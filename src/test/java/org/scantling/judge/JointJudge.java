@@ -63,6 +63,7 @@ final class JointJudge {
     return liftLb / pull + pushLb / hold;
   }
 
+  /** Bolts in double shear; the worse board's share of all against half their value. */
   private void bolted(Findings findings, Map<String, String> joint) {
     Map<String, String> bolt = Tables.row("fasteners", joint.get("fastener"));
     double d = Tables.number(bolt, "diameter_in");
@@ -76,9 +77,10 @@ final class JointJudge {
             yield.bearingPsi(post.wood().gravityRatio(), 0),
             yield.bearingPsi(board.wood().gravityRatio(), 90),
             90);
+    double worse = Math.max(1, 2 * Tables.valueOr("thumb", "header.pair-share", 0.5));
     for (int i = 0; i < header.posts(); i++) {
       for (Combination load : Combination.ALL) {
-        double hold = value * Tables.number(joint, "count") * load.duration() * WET_LATERAL;
+        double hold = value / worse * Tables.number(joint, "count") * load.duration() * WET_LATERAL;
         double force = load.up() ? Math.max(0, header.edgeLiftLb(i, load)) : header.pressLb(i, load);
         findings.add("joint.header", load, force, hold);
       }

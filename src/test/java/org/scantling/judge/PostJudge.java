@@ -129,7 +129,10 @@ final class PostJudge {
             0.6 * push.totalLb(), push.momentInLb() / push.totalLb() / 12, width, soil);
   }
 
-  /** NDS 3.9.2 with the load off centre by a sixth of the breadth (15.4.1). */
+  /**
+   * NDS 3.9.2 with the load off centre by a sixth of the breadth (15.4.1). What is cut away
+   * counts in the stresses; the post as a whole leans with its whole section.
+   */
   private void combined(
       Findings findings,
       String check,
@@ -141,9 +144,10 @@ final class PostJudge {
     double fc = axialLb / areaIn2;
     double euler = wood.eulerPsi(2.1 * heightIn, side());
     double column = wood.columnPsi(2.1 * heightIn, side(), load.duration());
+    double leaning = axialLb / stock.areaIn2() / euler;
     double ratio =
         Math.pow(fc / column, 2)
-            + (fb + fc * (1 + 0.234 * fc / euler)) / (allowed * (1 - fc / euler));
+            + (fb + fc * (1 + 0.234 * leaning)) / (allowed * (1 - leaning));
     findings.add(check, load, ratio, 1);
   }
 
@@ -167,33 +171,39 @@ final class PostJudge {
     double b = stock.thicknessIn();
     double cut = Math.min(b, (b + railIn) / 2);
     double area = b * b - deepIn * cut;
-    double section;
-    if (across) {
-      double centre = (b * b * b / 2 - deepIn * cut * cut / 2) / area;
-      double inertia =
-          Math.pow(b, 4) / 12
-              + b * b * Math.pow(b / 2 - centre, 2)
-              - deepIn * Math.pow(cut, 3) / 12
-              - deepIn * cut * Math.pow(cut / 2 - centre, 2);
-      section = inertia / Math.max(centre, b - centre);
-    } else {
-      double left = b - deepIn;
-      double whole = b - cut;
-      if (end) {
-        double centre = (whole * b * b / 2 + cut * left * left / 2) / area;
-        double inertia =
-            whole * b * b * b / 12
-                + whole * b * Math.pow(b / 2 - centre, 2)
-                + cut * Math.pow(left, 3) / 12
-                + cut * left * Math.pow(left / 2 - centre, 2);
-        section = inertia / Math.max(centre, (whole > 0 ? b : left) - centre);
-      } else {
-        double inertia = whole * b * b * b / 12 + cut * Math.pow(left, 3) / 12;
-        section = inertia / ((whole > 0 ? b : left) / 2);
-      }
-    }
+    double section = across ? sideways(b, cut, deepIn) : lengthways(b, cut, deepIn, end);
     double fb = load.wind() * push.momentInLb(atIn) / section;
     combined(findings, "post.rail-notch", load, axialLb, fb, area, allowed);
+  }
+
+  /** Bent across the walk: the cut makes a part of the depth narrower, or is left out whole. */
+  private static double sideways(double b, double cut, double deep) {
+    double area = b * b - deep * cut;
+    double centre = (b * b * b / 2 - deep * cut * cut / 2) / area;
+    double inertia =
+        Math.pow(b, 4) / 12
+            + b * b * Math.pow(b / 2 - centre, 2)
+            - deep * Math.pow(cut, 3) / 12
+            - deep * cut * Math.pow(cut / 2 - centre, 2);
+    double elastic = inertia / Math.max(centre, b - centre);
+    return Math.max(elastic, (b - deep) * b * b / 6);
+  }
+
+  /** Bent along the walk: a strip keeps the whole depth, or is left out too. */
+  private static double lengthways(double b, double cut, double deep, boolean end) {
+    double left = b - deep;
+    double strip = b - cut;
+    double without = b * left * left / 6;
+    if (strip <= 0) {
+      return without;
+    }
+    double centre = end ? (strip * b * b / 2 + cut * left * left / 2) / (strip * b + cut * left) : 0;
+    double inertia = strip * b * b * b / 12 + cut * Math.pow(left, 3) / 12;
+    if (end) {
+      inertia +=
+          strip * b * Math.pow(b / 2 - centre, 2) + cut * left * Math.pow(left / 2 - centre, 2);
+    }
+    return Math.max(without, inertia / (end ? Math.max(centre, b - centre) : b / 2));
   }
 
   private void uplift(Findings findings, Combination load, int post) {
