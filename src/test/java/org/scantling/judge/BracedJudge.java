@@ -79,12 +79,12 @@ final class BracedJudge {
       double x = 0;
       for (int i = 0; i <= bays.size(); i++) {
         knees.add(post(frame, x, heightIn, postEa, postEi, push, load, postBars, tops));
-        double weight = load.up() ? -header.liftLb(i % header.posts(), load)
-            : header.pressLb(i % header.posts(), load);
+        double weight =
+            load.up()
+                ? -header.liftLb(i % header.posts(), load)
+                : header.pressLb(i % header.posts(), load);
         frame.load(
-            tops.get(i),
-            load.wind() * push.topLb() * push.topAtIn() / push.heightIn(),
-            -weight);
+            tops.get(i), load.wind() * push.topLb() * push.topAtIn() / push.heightIn(), -weight);
         x += i < bays.size() ? bays.get(i) : 0;
       }
       x = 0;
@@ -125,10 +125,7 @@ final class BracedJudge {
     int knee = 0;
     double kneeIn = heightIn - legIn;
     for (int part = 1; part <= 2 * PARTS; part++) {
-      double y =
-          part <= PARTS
-              ? kneeIn * part / PARTS
-              : kneeIn + legIn * (part - PARTS) / PARTS;
+      double y = part <= PARTS ? kneeIn * part / PARTS : kneeIn + legIn * (part - PARTS) / PARTS;
       int node = frame.node(x, y);
       int next = frame.turn();
       postBars.add(frame.bar(below, node, ea, ei, turn, next));
@@ -155,10 +152,7 @@ final class BracedJudge {
     for (int bar : postBars) {
       double moment = Math.max(Math.abs(frame.ends(bar)[2]), Math.abs(frame.ends(bar)[5]));
       findings.add(
-          "post.bending",
-          load,
-          moment / post.sectionIn3(),
-          wood.bendingPsi() * load.duration());
+          "post.bending", load, moment / post.sectionIn3(), wood.bendingPsi() * load.duration());
     }
     Design.Member brace = design.need("brace");
     for (int bar : braces) {
@@ -166,8 +160,7 @@ final class BracedJudge {
       double column =
           brace
               .wood()
-              .columnPsi(
-                  legIn * Math.sqrt(2), brace.stock().thicknessIn(), load.duration());
+              .columnPsi(legIn * Math.sqrt(2), brace.stock().thicknessIn(), load.duration());
       findings.add("brace.axial", load, push / brace.stock().areaIn2(), column);
     }
     if (load == Combination.PRESSED) {

@@ -35,5 +35,4 @@ record Combination(
           new Combination("D+0.75(0.6W)+0.75Lr", 1.6, 1, 1, 0.75, 0, 0.45, false),
           new Combination("D+0.75(0.6W)+0.75S", 1.6, 1, 1, 0, 0.75, 0.45, false),
           LIFT);
-
 }

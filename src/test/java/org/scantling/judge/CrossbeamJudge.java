@@ -71,12 +71,10 @@ final class CrossbeamJudge {
     double left = stock.depthIn() - notchIn;
     double net = stock.thicknessIn() * left * left / 6;
     double stiff = wood.elasticityPsi() * stock.inertiaIn4();
-    findings.add(
-        "crossbeam.stability", Combination.DEAD, wood.beamSlenderness(stock, spanIn), 50);
+    findings.add("crossbeam.stability", Combination.DEAD, wood.beamSlenderness(stock, spanIn), 50);
     for (Combination load : Combination.ALL) {
       double duration = load.duration();
-      double fb =
-          wood.bendingPsi() * duration * wood.beamStability(stock, spanIn, duration);
+      double fb = wood.bendingPsi() * duration * wood.beamStability(stock, spanIn, duration);
       double fv = wood.shearPsi() * duration;
       for (int i = 0; i < beam.nodes(); i++) {
         if (i > first && i < last) {
@@ -124,8 +122,7 @@ final class CrossbeamJudge {
   /** Lift on one seat of the first crossbeam, 0.6D + 0.6W. */
   double edgeLiftLb() {
     double mean = -loaded.least(beam.reaction(first), Combination.LIFT);
-    double wind =
-        Combination.LIFT.wind() * climate.onCrossbeam().liftLb() * (spanIn / 2 + tailIn);
+    double wind = Combination.LIFT.wind() * climate.onCrossbeam().liftLb() * (spanIn / 2 + tailIn);
     double over = edge.overMean(0, edge.crossbeamAreaIn2());
     return mean + wind * (over - 1);
   }

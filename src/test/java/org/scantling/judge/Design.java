@@ -1,11 +1,11 @@
 package org.scantling.judge;
 
-import tools.jackson.databind.JsonNode;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import tools.jackson.databind.JsonNode;
 
 /** A proposal as it was printed. */
 final class Design {

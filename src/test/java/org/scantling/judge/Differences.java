@@ -7,8 +7,7 @@ import java.util.Set;
 
 /** The table of the differences that are understood, each with its cause. */
 final class Differences {
-  private static final Path TABLE =
-      Path.of("src", "test", "resources", "judge", "differences.csv");
+  private static final Path TABLE = Path.of("src", "test", "resources", "judge", "differences.csv");
 
   /**
    * One line of it.

@@ -15,8 +15,7 @@ final class Edge {
     this.design = design;
     double side = Tables.value("wind", "wind.free-roof.obstructed-from");
     blocked = climate.vine("side_fill_leaf_ratio") >= side;
-    double wide =
-        Math.min(design.need("crossbeam").lengthIn(), design.need("header").lengthIn());
+    double wide = Math.min(design.need("crossbeam").lengthIn(), design.need("header").lengthIn());
     zoneIn = Math.max(36, Math.min(0.1 * wide, 0.4 * design.crossbeamTopIn()));
     known = Tables.find("wind", "wind.edge.clear.corner.small").isPresent();
   }
@@ -64,7 +63,6 @@ final class Edge {
   double crossbeamAreaIn2() {
     double rows = design.layout("rowSpacingIn");
     return Math.max(
-        design.layout("crossbeamSpacingIn") * design.need("crossbeam").lengthIn(),
-        rows * rows / 3);
+        design.layout("crossbeamSpacingIn") * design.need("crossbeam").lengthIn(), rows * rows / 3);
   }
 }

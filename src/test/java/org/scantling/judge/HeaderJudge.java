@@ -1,8 +1,8 @@
 package org.scantling.judge;
 
-import tools.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import tools.jackson.databind.JsonNode;
 
 /**
  * A header continuous over its posts as built: cut where the proposal says that it is cut. Of a
@@ -197,15 +197,13 @@ final class HeaderJudge {
   }
 
   private void bearing(Findings findings, Combination load, int node) {
-    boolean cut =
-        cutsIn.stream().anyMatch(place -> Math.abs(place - beam.xIn(node)) < 1e-6);
+    boolean cut = cutsIn.stream().anyMatch(place -> Math.abs(place - beam.xIn(node)) < 1e-6);
     double seat = cut ? seatIn / 2 : seatIn;
     double toEnd =
         cut
             ? 0
-            : Math.min(
-                beam.xIn(node) - beam.xIn(0),
-                beam.xIn(beam.nodes() - 1) - beam.xIn(node)) - seatIn / 2;
+            : Math.min(beam.xIn(node) - beam.xIn(0), beam.xIn(beam.nodes() - 1) - beam.xIn(node))
+                - seatIn / 2;
     double more = seat < 6 && toEnd >= 3 ? (seat + 0.375) / seat : 1;
     findings.add(
         "header.bearing",

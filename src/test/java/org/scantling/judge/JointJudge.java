@@ -43,9 +43,10 @@ final class JointJudge {
   /** Toe-driven nails or screws, pulled and pushed: a straight line between the two. */
   private double toeDriven(Map<String, String> joint, double liftLb, double pushLb) {
     Map<String, String> fastener = Tables.row("fasteners", joint.get("fastener"));
-    double g = Math.min(
-        design.need("crossbeam").wood().gravityRatio(),
-        design.need("header").wood().gravityRatio());
+    double g =
+        Math.min(
+            design.need("crossbeam").wood().gravityRatio(),
+            design.need("header").wood().gravityRatio());
     double d = Tables.number(fastener, "diameter_in");
     double root = Tables.number(fastener, "root_diameter_in");
     double long_ = Tables.number(fastener, "length_in");
@@ -53,13 +54,11 @@ final class JointJudge {
     double main = long_ * Math.cos(Math.toRadians(30)) - long_ / 3;
     boolean nail = fastener.get("type").equals("nail");
     double count = Tables.number(joint, "count");
-    double perIn =
-        nail ? 1380 * Math.pow(g, 2.5) * d * 0.25 : 2850 * g * g * d * WET_LATERAL;
+    double perIn = nail ? 1380 * Math.pow(g, 2.5) * d * 0.25 : 2850 * g * g * d * WET_LATERAL;
     double pull = perIn * main * 0.67 * 1.6 * count;
     Yield yield = new Yield(root, Tables.number(fastener, "bending_yield_psi"));
     double bearing = yield.bearingPsi(g, 90);
-    double hold =
-        yield.single(main, side, bearing, bearing, 90) * 0.83 * 1.6 * WET_LATERAL * count;
+    double hold = yield.single(main, side, bearing, bearing, 90) * 0.83 * 1.6 * WET_LATERAL * count;
     return liftLb / pull + pushLb / hold;
   }
 
@@ -81,7 +80,8 @@ final class JointJudge {
     for (int i = 0; i < header.posts(); i++) {
       for (Combination load : Combination.ALL) {
         double hold = value / worse * Tables.number(joint, "count") * load.duration() * WET_LATERAL;
-        double force = load.up() ? Math.max(0, header.edgeLiftLb(i, load)) : header.pressLb(i, load);
+        double force =
+            load.up() ? Math.max(0, header.edgeLiftLb(i, load)) : header.pressLb(i, load);
         findings.add("joint.header", load, force, hold);
       }
     }
@@ -95,11 +95,9 @@ final class JointJudge {
     double main = Tables.number(lag, "length_in") - Tables.number(joint, "tip_in") - side;
     double thread = Math.min(Tables.number(joint, "thread_in"), main);
     double wetAndCount = WET_LATERAL * Tables.number(joint, "count");
-    double pull =
-        1800 * Math.pow(g, 1.5) * Math.pow(d, 0.75) * thread * 0.75 * wetAndCount;
+    double pull = 1800 * Math.pow(g, 1.5) * Math.pow(d, 0.75) * thread * 0.75 * wetAndCount;
     Yield yield =
-        new Yield(
-            Tables.number(lag, "root_diameter_in"), Tables.number(lag, "bending_yield_psi"));
+        new Yield(Tables.number(lag, "root_diameter_in"), Tables.number(lag, "bending_yield_psi"));
     Yield bearing = new Yield(d, 0);
     double value =
         yield.single(
@@ -124,8 +122,7 @@ final class JointJudge {
     for (int i = 0; i < header.posts(); i++) {
       boolean end = i == 0 || i == header.posts() - 1;
       for (Combination load : Combination.ALL) {
-        double push =
-            load.wind() * Math.max(wind.along().topLb(), wind.across(end).topLb());
+        double push = load.wind() * Math.max(wind.along().topLb(), wind.across(end).topLb());
         double lift = Math.max(0, header.edgeLiftLb(i, load));
         double duration = lasting ? load.duration() : 1;
         findings.add("joint.header", load, push / duration, holdLb);

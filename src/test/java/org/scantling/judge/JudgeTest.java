@@ -2,11 +2,14 @@ package org.scantling.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.scantling.cli.Run;
@@ -25,6 +28,10 @@ class JudgeTest {
   private static final double ROUNDING_RATIO = 0.003;
 
   private static final int SITES = Integer.getInteger("judge", 100);
+
+  /** Lists are worked for one site in so many. */
+  private static final int LISTED_EVERY = 7;
+
   private static final int FROM = Integer.getInteger("judge.from", 0);
 
   private final Differences differences = new Differences();
@@ -40,13 +47,43 @@ class JudgeTest {
       Run run = Run.of("propose", site.writtenTo(folder).toString(), "--format", "json");
       counts.merge("exit " + run.status(), 1, Integer::sum);
       if (run.status() == 0) {
-        judge("seed " + seed, JsonMapper.shared().readTree(run.out()), site.gathered());
+        JsonNode proposal = JsonMapper.shared().readTree(run.out());
+        judge("seed " + seed, proposal, site.gathered());
+        if (seed % LISTED_EVERY == 0) {
+          lists("seed " + seed, proposal);
+        }
       } else if (run.status() != 3) {
         faults.add("seed " + seed + ": exit " + run.status() + " " + run.err());
       }
     }
     assertThat(faults).as("%s sites: %s", SITES, counts).isEmpty();
     assertThat(counts.get("exit 0")).isGreaterThan(SITES / 3);
+  }
+
+  @Test
+  void no_shipped_scenario_is_answered_unsafely_or_otherwise_than_the_judge_says()
+      throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
+      for (Path file : files.filter(each -> each.toString().endsWith(".yaml")).sorted().toList()) {
+        Run run = Run.of("propose", file.toString(), "--format", "json");
+        if (run.status() == 0) {
+          judge(file.getFileName().toString(), JsonMapper.shared().readTree(run.out()), false);
+        }
+      }
+    }
+    assertThat(faults).isEmpty();
+  }
+
+  private void lists(String where, JsonNode proposal) {
+    new ListJudge(new Design(proposal), list("cut-list"))
+        .faults(list("buying"), list("set-out"))
+        .forEach(fault -> faults.add(where + ": " + fault));
+  }
+
+  private JsonNode list(String name) {
+    String site = folder.resolve("site.yaml").toString();
+    Run run = Run.of("propose", site, "--list", name, "--format", "json").endedWith(0);
+    return JsonMapper.shared().readTree(run.out());
   }
 
   private void judge(String where, JsonNode proposal, boolean gathered) {

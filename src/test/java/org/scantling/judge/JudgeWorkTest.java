@@ -44,8 +44,9 @@ class JudgeWorkTest {
         middle += Loaded.dot(beam.reaction(i), share);
       }
     }
-    assertThat(middle).as("w L/2 - w c^2/2L from either side").isCloseTo(
-        2 * (30 - 50 / 60.0), CLOSE);
+    assertThat(middle)
+        .as("w L/2 - w c^2/2L from either side")
+        .isCloseTo(2 * (30 - 50 / 60.0), CLOSE);
   }
 
   /** NDS 2018 Table 12N: 16d common, side 1 1/2 in, G 0.50, 141 lb. */

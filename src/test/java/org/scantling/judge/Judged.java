@@ -1,9 +1,9 @@
 package org.scantling.judge;
 
-import tools.jackson.databind.JsonNode;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import tools.jackson.databind.JsonNode;
 
 /**
  * A proposal with the judge's own account of it.
@@ -30,10 +30,7 @@ record Judged(Design design, Set<String> tags, Map<String, Findings.Worst> findi
       new BracedJudge(design, wind, header).judge(findings);
     }
     findings.add(
-        "criteria.snow",
-        Combination.DEAD,
-        climate.snowPsf() + 1,
-        design.criterion("snowPsf") + 1);
+        "criteria.snow", Combination.DEAD, climate.snowPsf() + 1, design.criterion("snowPsf") + 1);
     findings.add(
         "criteria.wind-pressure",
         Combination.DEAD,

@@ -59,8 +59,7 @@ final class LayoutJudge {
         design.layout("rowSpacingIn") + outside + 2 * design.layout("crossbeamOverhangIn"));
     same("crossbeams", design.need("crossbeam").count(), design.layout("crossbeamCount"));
     same("posts of the list", design.need("post").count(), design.layout("postCount"));
-    double run =
-        design.layout("lengthIn") + post + 2 * design.layout("headerOverhangIn");
+    double run = design.layout("lengthIn") + post + 2 * design.layout("headerOverhangIn");
     double long_ = design.need("header").lengthIn();
     if (!design.stepped() && (long_ < run - CLOSE_IN || long_ > run * 1.04)) {
       faults.add("a header is " + long_ + " long over a run of " + run);
@@ -76,8 +75,7 @@ final class LayoutJudge {
   private void heights() {
     double under =
         design.layout("headerTopIn")
-            - Math.max(
-                design.need("header").stock().depthIn(), design.need("crossbeam").notchIn());
+            - Math.max(design.need("header").stock().depthIn(), design.need("crossbeam").notchIn());
     if (design.layout("headroomIn") > under + CLOSE_IN
         && design.layout("headroomIn")
             > design.crossbeamTopIn() - design.need("crossbeam").stock().depthIn() + CLOSE_IN) {

@@ -70,8 +70,7 @@ final class ListJudge {
       for (JsonNode place : piece.path("places")) {
         JsonNode first = place.path("first");
         String line =
-            "%.1f %.1f"
-                .formatted(first.path("acrossIn").asDouble(), first.path("upIn").asDouble());
+            "%.1f %.1f".formatted(first.path("acrossIn").asDouble(), first.path("upIn").asDouble());
         double from = first.path("alongIn").asDouble();
         double to = place.path("last").path("alongIn").asDouble();
         lines
@@ -172,11 +171,15 @@ final class ListJudge {
       if (Math.abs(post.path("acrossIn").asDouble() - (second ? rows : 0)) > CLOSE_IN) {
         faults.add("post " + post.path("name") + " stands off its row");
       }
-      double over =
-          post.path("footBelowLineIn").asDouble() + post.path("topOverLineIn").asDouble();
+      double over = post.path("footBelowLineIn").asDouble() + post.path("topOverLineIn").asDouble();
       if (!design.bracket() && Math.abs(over - post.path("lengthIn").asDouble()) > CLOSE_IN) {
-        faults.add("post " + post.path("name") + " is cut to " + post.path("lengthIn")
-            + " and reaches " + over);
+        faults.add(
+            "post "
+                + post.path("name")
+                + " is cut to "
+                + post.path("lengthIn")
+                + " and reaches "
+                + over);
       }
     }
     if (setOut.path("posts").size() != design.layout("postCount")) {

@@ -40,8 +40,7 @@ final class Pole {
     double z0 = pivot(depth, up);
     for (int i = 1; i <= 400; i++) {
       double z = depth * i / 400;
-      double moment =
-          up + z - (z0 * Math.pow(z, 3) / 6 - Math.pow(z, 4) / 12) / hold(depth, up);
+      double moment = up + z - (z0 * Math.pow(z, 3) / 6 - Math.pow(z, 4) / 12) / hold(depth, up);
       most = Math.max(most, moment / up);
     }
     return most;

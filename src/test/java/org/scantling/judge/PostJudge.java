@@ -26,8 +26,7 @@ final class PostJudge {
 
   void judge(Findings findings) {
     double effective = 2.1 * heightIn;
-    findings.add(
-        "post.slenderness", Combination.DEAD, effective / stock.thicknessIn(), 50);
+    findings.add("post.slenderness", Combination.DEAD, effective / stock.thicknessIn(), 50);
     for (int post = 0; post < header.posts(); post++) {
       boolean end = post == 0 || post == header.posts() - 1;
       for (Combination load : Combination.ALL) {
@@ -86,8 +85,7 @@ final class PostJudge {
     double axial = axialLb(post, load);
     combined(findings, "post.combined", load, axial, fb, stock.areaIn2(), allowed);
     housed(findings, load, axial, push, end, across, allowed);
-    double shear =
-        load.wind() * push.totalLb() * (tamped ? Pole.shearRatio(needIn, upIn) : 1);
+    double shear = load.wind() * push.totalLb() * (tamped ? Pole.shearRatio(needIn, upIn) : 1);
     findings.add(
         "post.shear", load, 1.5 * shear / stock.areaIn2(), wood.shearPsi() * load.duration());
     if (load == Combination.LIFT) {
@@ -122,16 +120,14 @@ final class PostJudge {
         design.concrete()
             ? design.footing("diameterIn") / 12
             : Math.sqrt(2) * stock.thicknessIn() / 12;
-    double soil =
-        Tables.number(soil(), "lateral_bearing_psf_per_ft") * (design.doubled() ? 2 : 1);
+    double soil = Tables.number(soil(), "lateral_bearing_psf_per_ft") * (design.doubled() ? 2 : 1);
     return 12
-        * Pole.depthFt(
-            0.6 * push.totalLb(), push.momentInLb() / push.totalLb() / 12, width, soil);
+        * Pole.depthFt(0.6 * push.totalLb(), push.momentInLb() / push.totalLb() / 12, width, soil);
   }
 
   /**
-   * NDS 3.9.2 with the load off centre by a sixth of the breadth (15.4.1). What is cut away
-   * counts in the stresses; the post as a whole leans with its whole section.
+   * NDS 3.9.2 with the load off centre by a sixth of the breadth (15.4.1). What is cut away counts
+   * in the stresses; the post as a whole leans with its whole section.
    */
   private void combined(
       Findings findings,
@@ -146,8 +142,7 @@ final class PostJudge {
     double column = wood.columnPsi(2.1 * heightIn, side(), load.duration());
     double leaning = axialLb / stock.areaIn2() / euler;
     double ratio =
-        Math.pow(fc / column, 2)
-            + (fb + fc * (1 + 0.234 * leaning)) / (allowed * (1 - leaning));
+        Math.pow(fc / column, 2) + (fb + fc * (1 + 0.234 * leaning)) / (allowed * (1 - leaning));
     findings.add(check, load, ratio, 1);
   }
 
@@ -166,8 +161,7 @@ final class PostJudge {
     double railIn = design.need("rail").stock().thicknessIn();
     double deepIn = design.need("post").notchIn() * (end ? 1 : 2);
     double atIn =
-        Tables.number(design.decided("rail.height"))
-            - design.need("rail").stock().depthIn() / 2;
+        Tables.number(design.decided("rail.height")) - design.need("rail").stock().depthIn() / 2;
     double b = stock.thicknessIn();
     double cut = Math.min(b, (b + railIn) / 2);
     double area = b * b - deepIn * cut;
@@ -197,7 +191,8 @@ final class PostJudge {
     if (strip <= 0) {
       return without;
     }
-    double centre = end ? (strip * b * b / 2 + cut * left * left / 2) / (strip * b + cut * left) : 0;
+    double centre =
+        end ? (strip * b * b / 2 + cut * left * left / 2) / (strip * b + cut * left) : 0;
     double inertia = strip * b * b * b / 12 + cut * Math.pow(left, 3) / 12;
     if (end) {
       inertia +=
@@ -213,8 +208,7 @@ final class PostJudge {
     }
     double depthFt = design.footing("depthIn") / 12;
     double breadthFt = side() / 12;
-    double hold =
-        load.dead() * design.need("post").ownLbPerIn() * design.need("post").lengthIn();
+    double hold = load.dead() * design.need("post").ownLbPerIn() * design.need("post").lengthIn();
     double soil = Tables.value("thumb", "footing.soil-weight");
     if (design.concrete()) {
       double area =

@@ -98,8 +98,7 @@ record RandomSite(long seed, String site, String base, boolean gathered) {
         metric
             ? paired ? "45x195" : "95x95"
             : paired ? one(random, List.of("2x6", "2x8")) : post.equals("6x6") ? "6x6" : "4x4";
-    String crossbeam =
-        metric ? "45x95" : one(random, List.of("2x4", "2x4", "2x6", "2x6", "2x8"));
+    String crossbeam = metric ? "45x95" : one(random, List.of("2x4", "2x4", "2x6", "2x6", "2x8"));
     double notch = one(random, List.of(0.375, 0.5, 0.5));
     return String.format(
         java.util.Locale.ROOT,

@@ -27,8 +27,7 @@ final class Yield {
     double re = mainPsi / sidePsi;
     double rt = mainIn / sideIn;
     double k1 =
-        (Math.sqrt(re + 2 * re * re * (1 + rt + rt * rt) + rt * rt * re * re * re)
-                - re * (1 + rt))
+        (Math.sqrt(re + 2 * re * re * (1 + rt + rt * rt) + rt * rt * re * re * re) - re * (1 + rt))
             / (1 + re);
     double k2 =
         -1
@@ -66,9 +65,7 @@ final class Yield {
   }
 
   private double four(double mainPsi, double re) {
-    return diameterIn
-        * diameterIn
-        * Math.sqrt(2 * mainPsi * bendingYieldPsi / (3 * (1 + re)));
+    return diameterIn * diameterIn * Math.sqrt(2 * mainPsi * bendingYieldPsi / (3 * (1 + re)));
   }
 
   /** Rd of Table 12.3.1B: 0 for modes Im and Is, 1 for II, 2 for III and IV. */
