@@ -47,6 +47,12 @@ final class Frame {
     fast.add(2 * node + 1);
   }
 
+  /** As it was built, without sway. */
+  void solveFirstOrder() {
+    pressed = new double[bars.size()];
+    once();
+  }
+
   /** First order, then again with the sway of what is pressed until it settles. */
   void solve() {
     pressed = new double[bars.size()];

@@ -95,4 +95,38 @@ class JudgeWorkTest {
     assertThat(wood.bendingPsi()).isCloseTo(850 * 1.3 * 0.8, CLOSE);
     assertThat(wood.shearPsi()).isCloseTo(150 * 0.97 * 0.8, CLOSE);
   }
+
+  /**
+   * A portal on pinned feet with knee braces, as two general finite-element programs have it: 400
+   * lb at its top left and 8 lb/in down on its beam move the top 0.336186 in.
+   */
+  @Test
+  void a_portal_with_knee_braces_sways_as_other_programs_say() {
+    Frame frame = new Frame();
+    double e = 1.6e6;
+    int[] foot = {frame.node(0, 0), frame.node(144, 0)};
+    int[] knee = {frame.node(0, 72), frame.node(144, 72)};
+    int[] beam = new int[49];
+    int[] turn = new int[49];
+    for (int i = 0; i < beam.length; i++) {
+      beam[i] = frame.node(3 * i, 96);
+      turn[i] = frame.turn();
+      frame.load(beam[i], 0, i == 0 || i == 48 ? -12 : -24);
+      if (i > 0) {
+        frame.bar(beam[i - 1], beam[i], e * 27.75, e * 197.863, turn[i - 1], turn[i]);
+      }
+    }
+    frame.load(beam[0], 400, 0);
+    for (int side = 0; side < 2; side++) {
+      frame.pin(foot[side]);
+      int top = side == 0 ? 0 : 48;
+      int middle = frame.turn();
+      frame.bar(foot[side], knee[side], e * 30.25, e * 76.2552, frame.turn(), middle);
+      frame.bar(knee[side], beam[top], e * 30.25, e * 76.2552, middle, turn[top]);
+      frame.strut(knee[side], beam[side == 0 ? 8 : 40], e * 12.25);
+    }
+    frame.solveFirstOrder();
+    assertThat(frame.alongIn(beam[0])).isCloseTo(0.336186, CLOSE);
+    assertThat(frame.alongIn(knee[1])).isCloseTo(0.348443, CLOSE);
+  }
 }
