@@ -127,6 +127,57 @@ final class CrossbeamJudge {
     return mean + wind * (over - 1);
   }
 
+  /** Wind on the face of a crossbeam that nothing else holds: how it bows and bends both ways. */
+  void judgeSideways(Findings findings, double faceLb) {
+    double[] share = share();
+    double line = faceLb / (spanIn + 2 * tailIn);
+    double flat = stock.depthIn() * Math.pow(stock.thicknessIn(), 3) / 12;
+    double stiff = wood.elasticityPsi() * flat;
+    double section = flat / (stock.thicknessIn() / 2);
+    double edge = wood.beamSlenderness(stock, spanIn);
+    double rolls = 1.2 * wood.bucklingPsi() / (edge * edge);
+    for (Combination load : Combination.ALL) {
+      double push = load.wind() * line;
+      if (load == Combination.PRESSED) {
+        for (int i = first + 1; i < last; i++) {
+          double bow = Math.abs(Loaded.dot(beam.sag(i), share)) * push / stiff;
+          findings.add("crossbeam.lateral-sag", load, bow, spanIn / 180);
+        }
+        double tip = Math.abs(Loaded.dot(beam.sag(0), share)) * push / stiff;
+        findings.add("crossbeam.lateral-sag", load, tip, 2 * tailIn / 180);
+      }
+      double upright =
+          wood.bendingPsi() * load.duration() * wood.beamStability(stock, spanIn, load.duration());
+      double flatwise = wood.bendingPsi() * load.duration() * stock.flatUse();
+      for (int i = first + 1; i < last && load.wind() > 0; i++) {
+        double down = loaded.most(beam.moment(i), load) / stock.sectionIn3();
+        double aside = Math.abs(Loaded.dot(beam.moment(i), share)) * push / section;
+        findings.add(
+            "crossbeam.biaxial",
+            load,
+            down / upright + aside / (flatwise * (1 - Math.pow(down / rolls, 2))),
+            1);
+      }
+    }
+  }
+
+  private double[] share() {
+    double[] share = new double[beam.nodes()];
+    for (double[] bay : loaded.topUnits()) {
+      for (int i = 0; i < share.length; i++) {
+        share[i] += bay[i];
+      }
+    }
+    return share;
+  }
+
+  /** Moment that rolls it over on its seat, 0.6D + 0.6W, its weight less the lift counted. */
+  double rollingInLb(double faceLb) {
+    double load = Combination.LIFT.wind() * faceLb / 2 * (stock.depthIn() / 2 - notchIn);
+    double weight = Math.max(0, -edgeLiftLb());
+    return load - weight * stock.thicknessIn() / 2;
+  }
+
   /** What a person at the tip of a tail adds by leverage. */
   double leverRatio() {
     return 1 + tailIn / spanIn;

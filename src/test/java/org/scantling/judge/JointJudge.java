@@ -30,7 +30,15 @@ final class JointJudge {
               + push / Tables.number(joint, "rated_side_lb"),
           1);
     } else {
-      findings.add("joint.crossbeam", load, toeDriven(joint, lift, push), 1);
+      double both = toeDriven(joint, lift, push);
+      findings.add("joint.crossbeam", load, both, 1);
+      if (alone()) {
+        double rolls = crossbeam.rollingInLb(wind.onCrossbeamLb());
+        findings.add("crossbeam.tipping", load, rolls / upright(joint) + both, 1);
+      }
+    }
+    if (alone()) {
+      crossbeam.judgeSideways(findings, wind.onCrossbeamLb());
     }
     Map<String, String> on = Tables.row("joints", design.decided("joint.header"));
     switch (on.get("way")) {
@@ -40,25 +48,63 @@ final class JointJudge {
     }
   }
 
+  /** Whether nothing but its own fastenings keeps a crossbeam upright. */
+  private boolean alone() {
+    String blocking = design.decided("crossbeam.blocking");
+    return blocking.isEmpty() || blocking.equals("none");
+  }
+
+  /**
+   * What toe-driven fasteners hold against rolling over, about the lee edge: those of the windward
+   * face have a lever of the breadth less a third of their length times tan 30, those of the lee
+   * face only that third. The lee face has the lesser number.
+   */
+  private double upright(Map<String, String> joint) {
+    double third = Tables.number(fastener(joint), "length_in") / 3 * Math.tan(Math.PI / 6);
+    double breadth = design.need("crossbeam").stock().thicknessIn();
+    double count = Tables.number(joint, "count");
+    double lee = Math.ceil(count / 2);
+    double windward = Math.floor(count / 2);
+    return pullEach(joint) * (windward * (breadth - third) + lee * third);
+  }
+
+  private static Map<String, String> fastener(Map<String, String> joint) {
+    return Tables.row("fasteners", joint.get("fastener"));
+  }
+
+  private double gravity() {
+    return Math.min(
+        design.need("crossbeam").wood().gravityRatio(),
+        design.need("header").wood().gravityRatio());
+  }
+
+  private double pullEach(Map<String, String> joint) {
+    Map<String, String> fastener = fastener(joint);
+    double d = Tables.number(fastener, "diameter_in");
+    double g = gravity();
+    boolean nail = fastener.get("type").equals("nail");
+    double perIn = nail ? 1380 * Math.pow(g, 2.5) * d * 0.25 : 2850 * g * g * d * WET_LATERAL;
+    return perIn * deep(fastener) * 0.67 * 1.6;
+  }
+
+  private static double deep(Map<String, String> fastener) {
+    double length = Tables.number(fastener, "length_in");
+    return length * Math.cos(Math.toRadians(30)) - length / 3;
+  }
+
   /** Toe-driven nails or screws, pulled and pushed: a straight line between the two. */
   private double toeDriven(Map<String, String> joint, double liftLb, double pushLb) {
-    Map<String, String> fastener = Tables.row("fasteners", joint.get("fastener"));
-    double g =
-        Math.min(
-            design.need("crossbeam").wood().gravityRatio(),
-            design.need("header").wood().gravityRatio());
-    double d = Tables.number(fastener, "diameter_in");
-    double root = Tables.number(fastener, "root_diameter_in");
-    double long_ = Tables.number(fastener, "length_in");
-    double side = long_ / 3;
-    double main = long_ * Math.cos(Math.toRadians(30)) - long_ / 3;
-    boolean nail = fastener.get("type").equals("nail");
+    Map<String, String> fastener = fastener(joint);
     double count = Tables.number(joint, "count");
-    double perIn = nail ? 1380 * Math.pow(g, 2.5) * d * 0.25 : 2850 * g * g * d * WET_LATERAL;
-    double pull = perIn * main * 0.67 * 1.6 * count;
-    Yield yield = new Yield(root, Tables.number(fastener, "bending_yield_psi"));
-    double bearing = yield.bearingPsi(g, 90);
-    double hold = yield.single(main, side, bearing, bearing, 90) * 0.83 * 1.6 * WET_LATERAL * count;
+    double pull = pullEach(joint) * count;
+    Yield yield =
+        new Yield(
+            Tables.number(fastener, "root_diameter_in"),
+            Tables.number(fastener, "bending_yield_psi"));
+    double bearing = yield.bearingPsi(gravity(), 90);
+    double side = Tables.number(fastener, "length_in") / 3;
+    double value = yield.single(deep(fastener), side, bearing, bearing, 90);
+    double hold = value * 0.83 * 1.6 * WET_LATERAL * count;
     return liftLb / pull + pushLb / hold;
   }
 

@@ -45,4 +45,16 @@ record Stock(
   double inertiaIn4() {
     return thicknessIn * Math.pow(depthIn, 3) / 12;
   }
+
+  /** C_fu of Tables 4A and 4B; timbers have none. */
+  double flatUse() {
+    boolean thick = nominalThicknessIn >= 4;
+    double wide = nominalDepthIn;
+    if (!dimension() || wide < 4) {
+      return 1;
+    }
+    return wide < 5
+        ? thick ? 1 : 1.1
+        : wide < 6 ? thick ? 1.05 : 1.1 : wide < 10 ? thick ? 1.05 : 1.15 : thick ? 1.1 : 1.2;
+  }
 }
