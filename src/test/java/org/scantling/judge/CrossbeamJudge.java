@@ -149,9 +149,14 @@ final class CrossbeamJudge {
       double upright =
           wood.bendingPsi() * load.duration() * wood.beamStability(stock, spanIn, load.duration());
       double flatwise = wood.bendingPsi() * load.duration() * stock.flatUse();
-      for (int i = first + 1; i < last && load.wind() > 0; i++) {
-        double down = loaded.most(beam.moment(i), load) / stock.sectionIn3();
-        double aside = Math.abs(Loaded.dot(beam.moment(i), share)) * push / section;
+      for (int i = first; i <= last && load.wind() > 0; i++) {
+        boolean seat = beam.held(i);
+        double left = seat ? stock.depthIn() - notchIn : stock.depthIn();
+        double down =
+            (seat ? loaded.size(beam.moment(i), load) : loaded.most(beam.moment(i), load))
+                / (stock.thicknessIn() * left * left / 6);
+        double aside =
+            Math.abs(Loaded.dot(beam.moment(i), share)) * push / section * stock.depthIn() / left;
         findings.add(
             "crossbeam.biaxial",
             load,
