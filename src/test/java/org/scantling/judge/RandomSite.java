@@ -5,7 +5,10 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /**
  * A site that a builder could meet, with a base of its own or one of the two that ship.
@@ -16,6 +19,7 @@ import java.util.Random;
  * @param gathered whether people gather under it (risk category II)
  */
 record RandomSite(long seed, String site, String base, boolean gathered) {
+  private static final JsonNode SCHEMA = schema();
   private static final List<String> SPECIES =
       List.of(
           "southern-pine",
@@ -50,18 +54,25 @@ record RandomSite(long seed, String site, String base, boolean gathered) {
     boolean gathered = random.nextInt(6) == 0;
     return new RandomSite(
         seed,
-        site(random, base, metric, gathered),
+        site(random, new Random(seed + 71), base, metric, gathered),
         shipped > 1 ? base(random, metric) : "",
         gathered);
   }
 
-  private static String site(Random random, String base, boolean metric, boolean gathered) {
+  private static String site(
+      Random random, Random more, String base, boolean metric, boolean gathered) {
     StringBuilder text = new StringBuilder("title: Drawn by lot\nbase: " + base + "\nsite:\n");
     text.append("  climate: { frost-depth: ").append(6 * random.nextInt(10));
     text.append(" in, ground-snow: ").append(random.nextInt(11) * 5);
     text.append(" psf, wind-speed: ").append(95 + random.nextInt(8) * 5);
     text.append(" mph, exposure: ").append(one(random, List.of("B", "B", "B", "C", "C", "D")));
+    if (known("roof-live") && more.nextInt(6) == 0) {
+      text.append(", roof-live: 20 psf");
+    }
     text.append(" }\n  soil: ").append(one(random, SOILS)).append('\n');
+    if (known("isolated-posts") && more.nextInt(2) == 0) {
+      text.append("  isolated-posts: ").append(more.nextBoolean() ? "yes\n" : "no\n");
+    }
     int slope = random.nextInt(5);
     if (slope == 0) {
       text.append("  slope: ").append(1 + random.nextInt(7)).append(" %\n");
@@ -77,6 +88,9 @@ record RandomSite(long seed, String site, String base, boolean gathered) {
     text.append("planting: [ { vine: ").append(one(random, VINES)).append(" } ]\n");
     text.append("materials: { species: ").append(one(random, SPECIES)).append(", grade: ");
     text.append(one(random, List.of("No.2", "No.2", "No.1", "Select-Structural", "No.3")));
+    if (known("materials.posts") && more.nextInt(4) == 0) {
+      text.append(", posts: { grade: No.1 }, crossbeams: { grade: No.2 }");
+    }
     text.append(metric ? ", market: metric }\n" : " }\n");
     text.append("preferences: { footing: ");
     text.append(one(random, List.of("auto", "auto", "embedded", "concrete", "bracket")));
@@ -101,7 +115,7 @@ record RandomSite(long seed, String site, String base, boolean gathered) {
     String crossbeam = metric ? "45x95" : one(random, List.of("2x4", "2x4", "2x6", "2x6", "2x8"));
     double notch = one(random, List.of(0.375, 0.5, 0.5));
     return String.format(
-        java.util.Locale.ROOT,
+        Locale.ROOT,
         """
         title: A base drawn by lot
         proven:
@@ -148,6 +162,27 @@ record RandomSite(long seed, String site, String base, boolean gathered) {
         metric ? "95x95" : one(random, List.of("2x4", "4x4")),
         20 + 2 * random.nextInt(6),
         random.nextInt(4));
+  }
+
+  /** Whether the site file has this key by its published schema. */
+  private static boolean known(String key) {
+    JsonNode at = SCHEMA;
+    for (String part : key.split("\\.")) {
+      at = at.findValue(part);
+      if (at == null) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static JsonNode schema() {
+    try {
+      String file = "src/main/resources/org/scantling/schema/site.schema.json";
+      return JsonMapper.shared().readTree(Files.readString(Path.of(file)));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static <T> T one(Random random, List<T> of) {
