@@ -8,11 +8,11 @@ import java.util.Map;
  */
 final class Climate {
   private final Design design;
-  private final boolean gathered;
+  private final Asked asked;
 
-  Climate(Design design, boolean gathered) {
+  Climate(Design design, Asked asked) {
     this.design = design;
-    this.gathered = gathered;
+    this.asked = asked;
   }
 
   /** qz at the top, psf, strength level. */
@@ -51,14 +51,18 @@ final class Climate {
     return pressurePsf() * 0.85 * cn * coveredShare();
   }
 
+  /** 7.3 on the covered share; where snow bridges the gaps, the least of 7.3.4 for a flat roof. */
   double snowPsf() {
     double exposed = design.criterionText("exposure").equals("D") ? 0.9 : 1;
-    double flat = 0.7 * exposed * 1.2 * (gathered ? 1 : 0.8) * design.criterion("groundSnowPsf");
+    double ground = design.criterion("groundSnowPsf");
+    double importance = asked.gathered() ? 1 : 0.8;
+    double flat = 0.7 * exposed * 1.2 * importance * ground;
     double gap =
         design.layout("crossbeamSpacingIn") - design.need("crossbeam").stock().thicknessIn();
     double bare = solidShare() + (1 - solidShare()) * vine("canopy_fill_bare_ratio");
-    double share = gap <= 6 ? 1 : Math.min(1, Math.max(0.5, bare));
-    return share * flat;
+    double share = asked.fullSnow() || gap <= 6 ? 1 : Math.min(1, Math.max(0.5, bare));
+    double least = share < 1 ? 0 : importance * Math.min(ground, 20);
+    return Math.max(share * flat, least);
   }
 
   /** What lies on an inch of crossbeam. */

@@ -27,7 +27,7 @@ class JudgeTest {
   /** Ratios are printed to three places and sags to a thousandth of an inch. */
   private static final double ROUNDING_RATIO = 0.003;
 
-  private static final int SITES = Integer.getInteger("judge", 60);
+  private static final int SITES = Integer.getInteger("judge", 40);
 
   /** Lists are worked for one site in so many. */
   private static final int LISTED_EVERY = 7;
@@ -48,7 +48,7 @@ class JudgeTest {
       counts.merge("exit " + run.status(), 1, Integer::sum);
       if (run.status() == 0) {
         JsonNode proposal = JsonMapper.shared().readTree(run.out());
-        judge("seed " + seed, proposal, site.gathered());
+        judge("seed " + seed, proposal, Asked.of(site.site()));
         if (seed % LISTED_EVERY == 0) {
           lists("seed " + seed, proposal);
         }
@@ -67,7 +67,10 @@ class JudgeTest {
       for (Path file : files.filter(each -> each.toString().endsWith(".yaml")).sorted().toList()) {
         Run run = Run.of("propose", file.toString(), "--format", "json");
         if (run.status() == 0) {
-          judge(file.getFileName().toString(), JsonMapper.shared().readTree(run.out()), false);
+          judge(
+              file.getFileName().toString(),
+              JsonMapper.shared().readTree(run.out()),
+              Asked.of(Files.readString(file)));
         }
       }
     }
@@ -86,8 +89,8 @@ class JudgeTest {
     return JsonMapper.shared().readTree(run.out());
   }
 
-  private void judge(String where, JsonNode proposal, boolean gathered) {
-    Judged judged = Judged.of(proposal, gathered);
+  private void judge(String where, JsonNode proposal, Asked asked) {
+    Judged judged = Judged.of(proposal, asked);
     judged.tags().forEach(tag -> counts.merge(tag, 1, Integer::sum));
     LayoutJudge.faults(judged.design()).forEach(fault -> faults.add(where + ": " + fault));
     judged

@@ -13,10 +13,10 @@ import tools.jackson.databind.JsonNode;
  * @param findings the judge's worst of each check
  */
 record Judged(Design design, Set<String> tags, Map<String, Findings.Worst> findings) {
-  static Judged of(JsonNode proposal, boolean gathered) {
+  static Judged of(JsonNode proposal, Asked asked) {
     Design design = new Design(proposal);
     Findings findings = new Findings();
-    Climate climate = new Climate(design, gathered);
+    Climate climate = new Climate(design, asked);
     Wind wind = new Wind(design, climate);
     CrossbeamJudge crossbeam = new CrossbeamJudge(design, climate);
     crossbeam.judge(findings);

@@ -16,9 +16,8 @@ import tools.jackson.databind.json.JsonMapper;
  * @param seed what it was drawn from
  * @param site the site file's text
  * @param base the base file's text; empty where a base that ships is used
- * @param gathered whether people gather under it (risk category II)
  */
-record RandomSite(long seed, String site, String base, boolean gathered) {
+record RandomSite(long seed, String site, String base) {
   private static final JsonNode SCHEMA = schema();
   private static final List<String> SPECIES =
       List.of(
@@ -55,8 +54,7 @@ record RandomSite(long seed, String site, String base, boolean gathered) {
     return new RandomSite(
         seed,
         site(random, new Random(seed + 71), base, metric, gathered),
-        shipped > 1 ? base(random, metric) : "",
-        gathered);
+        shipped > 1 ? base(random, metric) : "");
   }
 
   private static String site(
