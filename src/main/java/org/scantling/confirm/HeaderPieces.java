@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import org.scantling.design.Geometry;
-import org.scantling.mechanics.BeamLoad;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Source;
 
@@ -104,10 +103,12 @@ final class HeaderPieces {
     for (int i = 0; i < posts.length; i++) {
       posts[i] = i * bayIn;
     }
-    return beams.of(bays * bayIn, posts, loads(bays));
+    double lengthIn = bays * bayIn;
+    List<Double> people = PersonPlaces.on(lengthIn, posts, geometry.posts().breadthIn() / 2);
+    return beams.of(lengthIn, posts, loads(bays, people));
   }
 
-  private BeamLoads loads(int bays) {
+  private BeamLoads loads(int bays, List<Double> people) {
     List<List<Double>> byBay = new ArrayList<>();
     List<Double> all = new ArrayList<>();
     for (int bay = 0; bay < bays; bay++) {
@@ -119,7 +120,7 @@ final class HeaderPieces {
         BeamLoads.points(all, each.deadLb()),
         BeamLoads.points(all, each.vinesLb()),
         byBay.stream().map(places -> BeamLoads.points(places, each.liveLb())).toList(),
-        List.of(new BeamLoad.Point(geometry.plan().bayIn() / 2, each.personLb())),
+        BeamLoads.points(people, each.personLb()),
         byBay.stream().map(places -> BeamLoads.points(places, each.snowLb())).toList(),
         BeamLoads.points(all, each.windDownLb()),
         BeamLoads.points(all, -each.windUpLb()));

@@ -34,23 +34,10 @@ record HeaderRun(Geometry geometry, HeaderLoad each) {
         BeamLoads.points(places, -each.windUpLb()));
   }
 
-  /**
-   * Places of one person worth trying, from the tip: there, beside the first post, and in the
-   * middle of the first two bays; over the second post too, because a post between two bays carries
-   * most before anybody climbs up. By symmetry nothing else is worse.
-   */
+  /** Places of one person worth trying, from the tip. */
   List<Double> peopleFromTipIn() {
-    List<Double> people = new ArrayList<>();
-    double firstPostIn = geometry.headerTailIn();
-    double bayIn = geometry.plan().bayIn();
-    people.add(0.0);
-    people.add(firstPostIn + geometry.posts().breadthIn() / 2);
-    people.add(firstPostIn + bayIn / 2);
-    if (geometry.plan().bays() > 1) {
-      people.add(firstPostIn + 1.5 * bayIn);
-      people.add(firstPostIn + bayIn);
-    }
-    return people;
+    return PersonPlaces.on(
+        geometry.headerLengthIn(), posts(), geometry.posts().breadthIn() / 2);
   }
 
   private List<List<BeamLoad>> bySpan(List<Double> places, double forceLb) {
