@@ -84,6 +84,7 @@ final class Desk {
       case CROSSBEAM_SIZE, HEADER_SIZE, POST_SIZE, RAIL_SIZE, BRACE_SIZE -> sizes(question);
       case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT -> joints(question);
       case HEADER_SPLICE -> cuts(question);
+      case CROSSBEAM_BLOCKING -> blocking(question);
       default -> {
         if (!question.numeric()) {
           plain(question);
@@ -107,6 +108,12 @@ final class Desk {
     List<String> words = job.words(question);
     options.put(question, words);
     words.forEach(word -> facts.add(new Candidate.Plain(question, word)));
+  }
+
+  private void blocking(Question question) {
+    plain(question);
+    JointBench joints = new JointBench(bench);
+    options.get(question).forEach(way -> checked(question, way, joints.blocking(way)));
   }
 
   private void joints(Question question) {

@@ -54,7 +54,7 @@ final class Crossbeams {
   }
 
   /** The piece of header that carries a crossbeam; where steps meet, the higher one. */
-  private static HeaderRun under(List<HeaderRun> runs, double alongIn) {
+  static HeaderRun under(List<HeaderRun> runs, double alongIn) {
     HeaderRun found = runs.get(runs.size() - 1);
     for (int i = runs.size() - 1; i >= 0; i--) {
       HeaderRun run = runs.get(i);
@@ -76,10 +76,13 @@ final class Crossbeams {
         new Point(middle.alongIn(), farIn, middle.upIn()));
   }
 
+  /** Top of the headers over the line of the post tops. */
+  double seatOverIn() {
+    return built.paired() ? 0 : geometry.headers().depthIn() - geometry.headers().notchIn();
+  }
+
   private double middleOverIn() {
-    double headerTopIn =
-        built.paired() ? 0 : geometry.headers().depthIn() - geometry.headers().notchIn();
-    return headerTopIn - geometry.crossbeams().notchIn() + member.depthIn() / 2;
+    return seatOverIn() - geometry.crossbeams().notchIn() + member.depthIn() / 2;
   }
 
   private Shape shape() {

@@ -38,7 +38,8 @@ final class Occasions {
           "header=light",
           "header=heavy",
           "crossbeam=light",
-          "crossbeam=heavy");
+          "crossbeam=heavy",
+          "crossbeam=blocked");
 
   private final Built built;
   private final Pieces pieces;
@@ -82,6 +83,7 @@ final class Occasions {
     alone("post", 1.0 / 2, mostLb);
     alone("header", 1.0 / 2, mostLb);
     alone("crossbeam", 1, mostLb);
+    when(pieces.count(Blocking.ROLE) > 0, "crossbeam=blocked");
   }
 
   /** A post is walked up and a header raised end by end, so one pair of hands holds half of it. */

@@ -1,0 +1,78 @@
+package org.scantling.shop;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scantling.design.Geometry;
+import org.scantling.design.Structure;
+
+/**
+ * The blocks that keep crossbeams upright: one between neighbours on each header, standing on it
+ * with its top flush with theirs. Over the boards of a pair they stand on the outer one.
+ */
+final class Blocking {
+  static final String ROLE = "blocking";
+
+  private static final Shape.Ends ENDS = new Shape.Ends("one end", "other end");
+
+  private final Built built;
+  private final Geometry geometry;
+
+  Blocking(Built built) {
+    this.built = built;
+    this.geometry = built.geometry();
+  }
+
+  List<Placed> all() {
+    List<Placed> blocks = new ArrayList<>();
+    if (!built.has(ROLE)) {
+      return blocks;
+    }
+    Structure.Member member = built.member(ROLE);
+    List<HeaderRun> runs = new HeaderRuns(built).pieces(false);
+    List<Double> alongIn = new Crossbeams(built).alongIn();
+    for (int row = 0; row < 2; row++) {
+      for (int i = 0; i + 1 < alongIn.size(); i++) {
+        HeaderRun run = Crossbeams.under(runs, (alongIn.get(i) + alongIn.get(i + 1)) / 2);
+        blocks.add(between(alongIn.get(i), alongIn.get(i + 1), run, row, member));
+      }
+    }
+    return blocks;
+  }
+
+  private Placed between(
+      double fromIn, double toIn, HeaderRun run, int row, Structure.Member member) {
+    double halfIn = built.member("crossbeam").breadthIn() / 2;
+    double firstIn = onLine(run, fromIn) + halfIn;
+    double lastIn = onLine(run, toIn) - halfIn;
+    double overIn = new Crossbeams(built).seatOverIn() + member.depthIn() / 2;
+    Shape shape =
+        new Shape(
+            ROLE,
+            member.size(),
+            member.breadthIn(),
+            member.depthIn(),
+            built.tape().nearest(lastIn - firstIn),
+            0,
+            ENDS,
+            EndCut.square(),
+            EndCut.square(),
+            List.of(),
+            List.of());
+    return new Placed(
+        shape,
+        new Place(
+            run.at(firstIn, overIn, acrossIn(row)), run.at(lastIn, overIn, acrossIn(row))));
+  }
+
+  private static double onLine(HeaderRun run, double alongIn) {
+    return (alongIn - run.seat().alongIn()) * Math.hypot(1, run.fallRatio());
+  }
+
+  private double acrossIn(int row) {
+    double outIn =
+        built.paired()
+            ? (geometry.posts().breadthIn() + geometry.headers().breadthIn()) / 2
+            : 0;
+    return row == 0 ? -outIn : geometry.plan().rowSpacingIn() + outIn;
+  }
+}
