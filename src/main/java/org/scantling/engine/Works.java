@@ -100,9 +100,9 @@ final class Works {
     double ratio = size.nominalWidthIn() / size.nominalThicknessIn();
     Evidence evidence =
         Evidence.saw("size", size.id())
-            .and("ratio", Measure.ratio(ratio))
+            .and("ratio", Measure.count(ratio))
             .and(
-                "most", Measure.ratio(job.tables().thumb("crossbeam.edge-support-ratio").amount()));
+                "most", Measure.count(job.tables().thumb("crossbeam.edge-support-ratio").amount()));
     return geometry("crossbeam.depth-to-thickness", CROSSBEAM_BLOCKING, ratio, evidence);
   }
 
