@@ -13,13 +13,13 @@ import org.scantling.reasons.Checked;
  * and resist nothing, so what holds it upright is what it is fastened with, or blocks between
  * neighbours.
  *
- * <p>Wind on the face pushes at half the depth, the notch below the seat not counted; its own weight
- * holds it down as far as the wind does not lift it. Fasteners hold lift and side push too: the
- * three shares are added.
+ * <p>Wind on the face pushes at half the depth, the notch below the seat not counted; its own
+ * weight holds it down as far as the wind does not lift it. Fasteners hold lift and side push too:
+ * the three shares are added.
  *
- * <p>A block stands on the header between two crossbeams. The one that leans presses on its top, and
- * it turns over only if the screws at its far end let go of the header; the other way they hold the
- * crossbeam to its upper half.
+ * <p>A block stands on the header between two crossbeams. The one that leans presses on its top,
+ * and it turns over only if the screws at its far end let go of the header; the other way they hold
+ * the crossbeam to its upper half.
  *
  * <p>Source: NDS, 2018, 3.3.3.4 asks for it; statics; the sum of shares as 12.4.2, from memory.
  */
