@@ -50,4 +50,16 @@ public record HeaderLoad(
             * geometry.crossbeamGapIn()
         : 0;
   }
+
+  /** A share of it. */
+  HeaderLoad times(double shareRatio) {
+    return new HeaderLoad(
+        shareRatio * deadLb,
+        shareRatio * vinesLb,
+        shareRatio * liveLb,
+        shareRatio * snowLb,
+        shareRatio * windDownLb,
+        shareRatio * windUpLb,
+        shareRatio * personLb);
+  }
 }

@@ -62,7 +62,7 @@ final class LoadedBeam {
     windUp = solved.get(4);
     int spans = loads.snowBySpan().size();
     live = livePatterns(solved.subList(5, 5 + spans));
-    snow = snowPatterns(solved.subList(5 + spans, 5 + 2 * spans));
+    snow = snowPatterns(beam, solved.subList(5 + spans, 5 + 2 * spans));
     people = solved.subList(5 + 2 * spans, solved.size());
     for (LoadCombination combination : LoadCombination.values()) {
       addPassing(combination);
@@ -102,8 +102,10 @@ final class LoadedBeam {
     List<SupportCase> cases = new ArrayList<>();
     for (Passing each : passing) {
       BeamResult still = lifts(each) ? lifted : permanent;
-      double[] allLb = BeamResult.combineReactionsLb(List.of(still, each.result()), 1, 1);
-      cases.add(new SupportCase(each.combination(), allLb));
+      cases.add(
+          new SupportCase(
+              each.combination(),
+              BeamResult.combineOnSupports(List.of(still, each.result()), 1, 1)));
     }
     return cases;
   }
@@ -167,8 +169,11 @@ final class LoadedBeam {
         .toList();
   }
 
-  private static List<Pattern> snowPatterns(List<BeamResult> bySpan) {
-    return SnowPattern.forSpans(bySpan.size()).stream()
+  /** Each piece of a cut beam has end spans of its own. */
+  private static List<Pattern> snowPatterns(ContinuousBeam beam, List<BeamResult> bySpan) {
+    int first = bySpan.size() > beam.spanCount() ? 1 : 0;
+    List<Integer> cuts = beam.cuts().stream().map(cut -> cut + first).toList();
+    return SnowPattern.forPieces(bySpan.size(), cuts).stream()
         .map(pattern -> Pattern.of(pattern.spanFactors(), bySpan))
         .toList();
   }

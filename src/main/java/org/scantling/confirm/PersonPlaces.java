@@ -47,6 +47,18 @@ final class PersonPlaces {
     return new ArrayList<>(places);
   }
 
+  /** On one piece of a cut beam, whose ends are seldom alike. */
+  static List<Double> onPiece(double[] supportsIn, double besideIn) {
+    Set<Double> places = new LinkedHashSet<>();
+    for (int span = 0; span + 1 < supportsIn.length; span++) {
+      addSpan(places, supportsIn[span], supportsIn[span + 1], besideIn);
+      if (supportsIn.length > 2) {
+        addHogging(places, supportsIn[span], supportsIn[span + 1]);
+      }
+    }
+    return new ArrayList<>(places);
+  }
+
   private static boolean equalSpans(double[] supportsIn) {
     double firstIn = supportsIn[1] - supportsIn[0];
     for (int span = 1; span + 1 < supportsIn.length; span++) {

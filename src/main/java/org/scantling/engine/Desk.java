@@ -72,7 +72,7 @@ final class Desk {
       case RAIL_SIZE, RAIL_HEIGHT, RAIL_NOTCH, PICKETS, RAIL_JOINT -> job.railed();
       case BRACE_SIZE, BRACE_LEG, BRACE_JOINT ->
           answers.has(BRACING) && answers.option(BRACING).equals(WayOfBuilding.KNEE_BRACES);
-      case HEADER_SPLICE -> HeaderCuts.of(job, answers).needed();
+      case HEADER_SPLICE -> HeaderCuts.of(job.bench(answers)).needed();
       default -> true;
     };
   }
@@ -99,7 +99,7 @@ final class Desk {
   }
 
   private void cuts(Question question) {
-    List<Candidate.Cut> ways = HeaderCuts.of(job, answers).ways();
+    List<Candidate.Cut> ways = HeaderCuts.of(job.bench(answers)).ways();
     facts.addAll(ways);
     options.put(question, ways.stream().map(Candidate.Cut::option).toList());
   }

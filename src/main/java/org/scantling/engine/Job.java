@@ -225,7 +225,7 @@ final class Job {
 
   /** The bench on which checks are worked, with the answers so far. */
   Bench bench(Answers answers) {
-    return new Bench(tables, stock, ledger, answers);
+    return new Bench(tables, stock, site.ground().slopePercent() / 100, ledger, answers);
   }
 
   /** The site's demands and the base's answers. */

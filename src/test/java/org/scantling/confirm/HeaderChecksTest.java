@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.scantling.design.Geometry;
+import org.scantling.design.Splice;
 import org.scantling.loads.LoadCombination;
 import org.scantling.reasons.Checked;
 
@@ -151,12 +152,14 @@ class HeaderChecksTest {
   @Test
   void a_person_beside_a_cut_end_shears_the_piece_most() {
     // One bay by itself: 241.18 · 40.25/42 = 231.13 lb and 25.205 lb; at mid-bay only 120.59.
-    Geometry one = SmallArbour.geometry(1, new Geometry.Headers(false, 3.5, 3.5, 0, 0.5));
-    List<Checked> both =
-        SmallArbour.headers(one).cutOverPosts().of(SmallArbour.FOUR_BY_FOUR).stream()
-            .filter(each -> each.id().equals("header.shear"))
-            .toList();
-    assertWorked(both.get(1), "D+Lr", 1.5 * 256.34 / 12.25, 212.19);
+    Geometry two = SmallArbour.geometry(2, new Geometry.Headers(false, 3.5, 3.5, 0, 0.5));
+    Checked shear =
+        SmallArbour.byId(
+                SmallArbour.headers(two)
+                    .inPieces(Splice.bayByBay(2))
+                    .of(SmallArbour.FOUR_BY_FOUR))
+            .get("header.shear");
+    assertWorked(shear, "D+Lr", 1.5 * 256.34 / 12.25, 212.19);
   }
 
   private static double heaviestLb(double overhangIn) {
