@@ -15,6 +15,7 @@ import org.scantling.confirm.Limits;
 import org.scantling.confirm.Material;
 import org.scantling.confirm.PostChecks;
 import org.scantling.confirm.PostInGround;
+import org.scantling.confirm.SideBlow;
 import org.scantling.confirm.TopLoads;
 import org.scantling.confirm.WindOnWalk;
 import org.scantling.design.Geometry;
@@ -29,6 +30,7 @@ import org.scantling.reasons.Question;
 import org.scantling.reasons.Source;
 import org.scantling.rulebase.RuleBaseFault;
 import org.scantling.tables.JointRow;
+import org.scantling.tables.SizeRow;
 import org.scantling.tables.SoilRow;
 import org.scantling.tables.Tables;
 import org.scantling.tables.VineRow;
@@ -71,7 +73,7 @@ final class Bench {
   }
 
   /** The same bench with one question answered otherwise. */
-  private Bench with(Question question, String option) {
+  Bench with(Question question, String option) {
     return new Bench(
         tables, stock, slopeRatio, ledger, answers.with(Answer.option(question, option)));
   }
@@ -120,7 +122,8 @@ final class Bench {
     return switch (question) {
       case CROSSBEAM_SIZE ->
           ledger.checks(
-              List.of(question, geometry(), topLoads(), material), () -> crossbeams().of(material));
+              List.of(question, geometry(), topLoads(), blow(), material),
+              () -> crossbeams().of(material, blow()));
       case HEADER_SIZE ->
           ledger.checks(
               List.of(
@@ -183,6 +186,14 @@ final class Bench {
 
   CrossbeamChecks crossbeams() {
     return new CrossbeamChecks(geometry(), topLoads(), limits(), sources(), ledger.beams());
+  }
+
+  /** Wind on the face of a crossbeam in full wind. */
+  private SideBlow blow() {
+    SizeRow size = stock.row(answers.option(CROSSBEAM_SIZE));
+    return new SideBlow(
+        wind().onCrossbeamLb() / geometry().crossbeamLengthIn(),
+        tables.factors().size(answers.option(SPECIES), size).flatUseFactor());
   }
 
   HeaderChecks headers() {

@@ -89,6 +89,7 @@ final class Desk {
       case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT, HEADER_STEP ->
           joints(question);
       case HEADER_SPLICE -> cuts(question);
+      case CROSSBEAM_BLOCKING -> blocking(question);
       default -> {
         if (!question.numeric()) {
           plain(question);
@@ -112,6 +113,12 @@ final class Desk {
     List<String> words = job.words(question);
     options.put(question, words);
     words.forEach(word -> facts.add(new Candidate.Plain(question, word)));
+  }
+
+  private void blocking(Question question) {
+    plain(question);
+    JointBench joints = new JointBench(bench);
+    options.get(question).forEach(way -> checked(question, way, joints.blocking(way)));
   }
 
   private void joints(Question question) {

@@ -120,6 +120,9 @@ final class Parts {
     members.addAll(posts());
     members.addAll(headers());
     members.add(crossbeams());
+    if (geometry.crossbeams().blocked()) {
+      members.add(blocking());
+    }
     if (answers.has(RAIL_SIZE)) {
       members.add(rails());
     }
@@ -227,6 +230,28 @@ final class Parts {
         geometry.crossbeamLengthIn(),
         geometry.crossbeamCount(),
         crossbeamSeats());
+  }
+
+  /** Crossbeam timber, ripped to what stands between the header and the top of the crossbeams. */
+  private Member blocking() {
+    Member whole =
+        member(
+            "blocking",
+            CROSSBEAM_SIZE,
+            geometry.crossbeamGapIn(),
+            geometry.blockCount(),
+            List.of());
+    return new Member(
+        whole.role(),
+        whole.size(),
+        whole.plies(),
+        whole.breadthIn(),
+        geometry.crossbeams().blockDepthIn(),
+        whole.lengthIn(),
+        whole.count(),
+        whole.species(),
+        whole.grade(),
+        whole.notches());
   }
 
   /** One notch over each header timber; paired boards get a notch each. */

@@ -44,6 +44,7 @@ final class WhatToBuild {
     page.heading("What to build").add(new Block.Grid(members())).paragraph(timber());
     List<Block.Item> items = new ArrayList<>();
     items.add(new Block.Item("Crossbeams", crossbeams(structure.geometry())));
+    blocking().ifPresent(items::add);
     braces().ifPresent(items::add);
     items.add(footings(structure.footings()));
     pickets().ifPresent(items::add);
@@ -154,6 +155,19 @@ final class WhatToBuild {
         + (geometry.crossbeams().notchIn() > 0
             ? "; seats cut " + inches(geometry.crossbeams().notchIn()) + " deep."
             : ".");
+  }
+
+  private Optional<Block.Item> blocking() {
+    return structure.members().stream()
+        .filter(each -> each.role().equals("blocking"))
+        .findFirst()
+        .map(
+            each ->
+                new Block.Item(
+                    "Blocks",
+                    "one between each two crossbeams over each header, "
+                        + inches(each.depthIn())
+                        + " deep, tops flush with the crossbeams."));
   }
 
   /** One across the walk at every post; the others along it. */

@@ -41,6 +41,7 @@ public enum Question {
   CROSSBEAM_COUNT(CROSSBEAMS, "crossbeam.count", Unit.COUNT),
   CROSSBEAM_NOTCH(CROSSBEAMS, "crossbeam.notch", Unit.INCH),
   CROSSBEAM_SIZE(CROSSBEAMS, "crossbeam.size"),
+  CROSSBEAM_BLOCKING(CROSSBEAMS, "crossbeam.blocking"),
 
   HEADER_NOTCH(HEADERS, "header.notch", Unit.INCH),
   HEADER_SIZE(HEADERS, "header.size"),

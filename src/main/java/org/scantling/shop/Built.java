@@ -138,6 +138,11 @@ final class Built {
     return tables.joints().row(word(question).orElseThrow());
   }
 
+  /** What holds each end of a block between crossbeams. */
+  JointRow blockJoint() {
+    return tables.joints().row(tables.defaults().row("blocking.joint").word());
+  }
+
   Optional<JointRow> findJoint(Question question) {
     return word(question).map(tables.joints()::row);
   }

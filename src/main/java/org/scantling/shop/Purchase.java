@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.scantling.quantity.Length;
 import org.scantling.tables.PackRow;
 
@@ -101,7 +102,7 @@ final class Purchase {
   }
 
   private String use(TimberPlan plan) {
-    String roles = String.join("s, ", plan.roles()) + "s";
+    String roles = plan.roles().stream().map(Purchase::many).collect(Collectors.joining(", "));
     return plan.stock().forTheGround()
         ? roles + ", for use in the ground (" + treatment(plan) + ")"
         : roles;
@@ -250,5 +251,9 @@ final class Purchase {
             ? OptionalLong.of(
                 timber.stream().mapToLong(each -> each.result().cents().getAsLong()).sum())
             : OptionalLong.empty());
+  }
+
+  private static String many(String role) {
+    return role.equals(Blocking.ROLE) ? "blocks between crossbeams" : role + "s";
   }
 }
