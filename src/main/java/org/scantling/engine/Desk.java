@@ -11,9 +11,11 @@ import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Candidate;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Fact;
+import org.scantling.reasons.GradeByRole;
 import org.scantling.reasons.OptionCheck;
 import org.scantling.reasons.Phase;
 import org.scantling.reasons.Question;
+import org.scantling.reasons.TimberRole;
 import org.scantling.tables.JointRow;
 
 /**
@@ -73,8 +75,21 @@ final class Desk {
       case BRACE_SIZE, BRACE_LEG, BRACE_JOINT ->
           answers.has(BRACING) && answers.option(BRACING).equals(WayOfBuilding.KNEE_BRACES);
       case HEADER_SPLICE -> HeaderCuts.of(job, answers).needed();
+      case POST_SPECIES, HEADER_SPECIES, CROSSBEAM_SPECIES, RAIL_SPECIES, BRACE_SPECIES ->
+          ofItsOwn(question);
+      case POST_GRADE, HEADER_GRADE, CROSSBEAM_GRADE, RAIL_GRADE, BRACE_GRADE ->
+          ofItsOwn(question) || stepsUp(question);
       default -> true;
     };
+  }
+
+  /** True where the site file, the base or a given design has the role of other timber. */
+  private boolean ofItsOwn(Question question) {
+    return job.ofRole(question).isPresent() || job.fixed().has(question);
+  }
+
+  private boolean stepsUp(Question grade) {
+    return bench.grading().stepsUp(TimberRole.of(grade).orElseThrow());
   }
 
   private void layOut(Question question) {
@@ -84,6 +99,7 @@ final class Desk {
       case CROSSBEAM_SIZE, HEADER_SIZE, POST_SIZE, RAIL_SIZE, BRACE_SIZE -> sizes(question);
       case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT -> joints(question);
       case HEADER_SPLICE -> cuts(question);
+      case POST_GRADE, HEADER_GRADE, CROSSBEAM_GRADE, RAIL_GRADE, BRACE_GRADE -> grades(question);
       default -> {
         if (!question.numeric()) {
           plain(question);
@@ -107,6 +123,23 @@ final class Desk {
     List<String> words = job.words(question);
     options.put(question, words);
     words.forEach(word -> facts.add(new Candidate.Plain(question, word)));
+  }
+
+  /** Every grade from the weakest up, with those that know no strength for the role's size. */
+  private void grades(Question question) {
+    plain(question);
+    if (ofItsOwn(question)) {
+      return;
+    }
+    Question size = TimberRole.of(question).orElseThrow().size();
+    String option = answers.option(size);
+    facts.add(new GradeByRole(question, option));
+    for (String grade : options(question)) {
+      if (!bench.grading().published(size, option, grade)) {
+        String species = bench.grading().species(size);
+        facts.add(new Candidate.Ungraded(question, grade, species, grade));
+      }
+    }
   }
 
   private void joints(Question question) {
@@ -133,9 +166,12 @@ final class Desk {
   /** Lays one size out; true where all its checks pass. */
   private boolean size(Question question, String option) {
     facts.add(job.stock().candidate(question, option));
-    boolean graded = bench.material(option).isPresent();
+    boolean graded = bench.material(question, option).isPresent();
     if (!graded) {
-      facts.add(new Candidate.Ungraded(question, option));
+      Grading grading = bench.grading();
+      facts.add(
+          new Candidate.Ungraded(
+              question, option, grading.species(question), grading.grade(question, option)));
     }
     return checked(question, option, bench.checks(question, option)) && graded;
   }
