@@ -48,7 +48,7 @@ final class CutListPage {
           List.of(
               piece.mark(),
               Integer.toString(piece.count()),
-              shape.role() + " " + shape.size(),
+              shape.role() + " " + shape.size() + lists.timberNamed(shape.role()),
               said.length(shape.lengthIn()),
               new EndWords(said).both(shape)));
     }
