@@ -134,6 +134,7 @@ final class Desk {
     Question size = TimberRole.of(question).orElseThrow().size();
     String option = answers.option(size);
     facts.add(new GradeByRole(question, option));
+    facts.add(job.tables().check("member.graded"));
     for (String grade : options(question)) {
       if (!bench.grading().published(size, option, grade)) {
         String species = bench.grading().species(size);
