@@ -1,12 +1,15 @@
 package org.scantling.shop;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.Site;
+import org.scantling.intake.Setting;
 import org.scantling.intake.SiteReader;
 import org.scantling.intake.Vocabulary;
 import org.scantling.property.House;
@@ -57,14 +60,12 @@ final class Jobs {
         Optional.empty());
   }
 
-  /** A scenario with one thing set otherwise. */
-  static Built wish(String name, String wish) {
-    String[] said = wish.split("=", 2);
+  /** A scenario with some things set otherwise. */
+  static Built wish(String name, String... wishes) {
+    List<Setting> settings = Stream.of(wishes).map(Setting::parse).toList();
     Site site =
         new SiteReader(Vocabulary.of(House.TABLES))
-            .read(
-                Path.of("scenarios", name + ".yaml"),
-                java.util.List.of(new org.scantling.intake.Setting(said[0], said[1])))
+            .read(Path.of("scenarios", name + ".yaml"), settings)
             .site();
     return built(site, Optional.empty());
   }
