@@ -126,6 +126,21 @@ public enum Question {
     return numeric;
   }
 
+  /** True for a size or a depth: more that is asked of a structure never makes it smaller. */
+  public boolean growing() {
+    return switch (this) {
+      case POST_SIZE,
+          HEADER_SIZE,
+          CROSSBEAM_SIZE,
+          RAIL_SIZE,
+          BRACE_SIZE,
+          FOOTING_DEPTH,
+          HOLE_DIAMETER ->
+          true;
+      default -> false;
+    };
+  }
+
   /** True for a question whose options are whole numbers. */
   public boolean counted() {
     return this == BAYS || this == CROSSBEAMS_PER_BAY;

@@ -51,7 +51,7 @@ enum TableFile {
       true,
       "id,weight_class,wet_low_psf,wet_high_psf,wet_design_psf,hanging_in,canopy_fill_leaf_ratio,"
           + "canopy_fill_bare_ratio,side_fill_leaf_ratio,side_fill_bare_ratio,drag_factor,"
-          + "climbs_by,lean_in_in,woody"),
+          + "climbs_by,lean_in_in,woody,coldest_zone"),
   USERS(
       "users.csv",
       UserRow.class,
@@ -96,7 +96,7 @@ enum TableFile {
       "demands.csv",
       DemandRow.class,
       false,
-      "id,unit,step,least,most,sample_step,reach,words,limits,choice,ordered,weight");
+      "id,unit,step,least,most,sample_step,reach,words,limits,choice,ordered,eased_by,weight");
 
   /** The file that every {@code source} cell points into. */
   static final String SOURCES = "SOURCES.csv";
