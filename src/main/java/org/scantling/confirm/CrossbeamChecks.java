@@ -46,7 +46,8 @@ public final class CrossbeamChecks {
                 geometry.headerLengthIn(),
                 true,
                 tailIn,
-                geometry.plan().rowSpacingIn()),
+                geometry.plan().rowSpacingIn(),
+                geometry.headers().paired() ? limits.pairShareRatio() : 1),
             limits,
             sources);
   }
@@ -61,7 +62,7 @@ public final class CrossbeamChecks {
     return new BeamStory(List.of(checks), material);
   }
 
-  /** Paired headers are thin: the inner board of the pair takes the crossbeam. */
+  /** Paired headers are thin: one board of the pair takes its share on its own breadth. */
   private double seatIn() {
     return geometry.headers().breadthIn();
   }

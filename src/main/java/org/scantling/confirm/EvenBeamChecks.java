@@ -52,7 +52,8 @@ public final class EvenBeamChecks {
             Double.POSITIVE_INFINITY,
             beam.seatIn() > 0,
             0,
-            beam.unbracedIn());
+            beam.unbracedIn(),
+            1);
     this.checks = new BeamChecks(loaded(beam, load), seating, limits, sources);
     this.beam = beam;
   }

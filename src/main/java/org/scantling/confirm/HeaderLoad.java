@@ -41,4 +41,16 @@ public record HeaderLoad(
         // At the tip of a tail a person levers more than their weight onto the near header.
         loads.personLb() * (1 + geometry.crossbeamTailIn() / geometry.plan().rowSpacingIn()));
   }
+
+  /** A share of it. */
+  HeaderLoad times(double shareRatio) {
+    return new HeaderLoad(
+        shareRatio * deadLb,
+        shareRatio * vinesLb,
+        shareRatio * liveLb,
+        shareRatio * snowLb,
+        shareRatio * windDownLb,
+        shareRatio * windUpLb,
+        shareRatio * personLb);
+  }
 }

@@ -1,16 +1,29 @@
 package org.scantling.confirm;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.scantling.design.Geometry;
+import org.scantling.design.Splice;
 import org.scantling.mechanics.BeamLoad;
 
 /**
- * One header as it runs from tip to tip over all its posts, and what lies on it.
+ * One line of header timber from tip to tip over all its posts, in the pieces that it is built of,
+ * and what lies on it.
  *
+ * <p>The second board of a pair lies turned end for end, and loads lie alike from both ends, so what
+ * works one line hardest works the other as hard. Between them the lines share the load of a post,
+ * so no post carries more, or is lifted harder, than the worse of the two would by carrying all.
+ *
+ * @param splice the pieces
  * @param each what one crossbeam puts on it
  */
-record HeaderRun(Geometry geometry, HeaderLoad each) {
+record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
+
+  LoadedBeam solved(SolvedBeams beams) {
+    return beams.of(geometry.headerLengthIn(), posts(), splice.cuts(), loads());
+  }
 
   /** Centres of the posts from the tip of the header. */
   double[] posts() {
@@ -35,22 +48,60 @@ record HeaderRun(Geometry geometry, HeaderLoad each) {
   }
 
   /**
-   * Places of one person worth trying, from the tip: there, beside the first post, and in the
-   * middle of the first two bays; over the second post too, because a post between two bays carries
-   * most before anybody climbs up. By symmetry nothing else is worse.
+   * Places of one person worth trying, from the tip. On each piece that is unlike the others: on its
+   * tip, beside and over the posts at its ends, over the second post, because a post between two bays
+   * carries most before anybody climbs up, and in the middle of its first bays and the last. By
+   * symmetry nothing else is worse.
    */
   List<Double> peopleFromTipIn() {
+    Set<Double> people = new LinkedHashSet<>();
+    for (int piece : unlike()) {
+      people.addAll(peopleOn(piece));
+    }
+    return List.copyOf(people);
+  }
+
+  /** Only the first and the last piece may be unlike those between; a whole header is the same. */
+  private Set<Integer> unlike() {
+    Set<Integer> unlike = new LinkedHashSet<>();
+    int last = splice.pieceCount() - 1;
+    unlike.add(0);
+    unlike.add(Math.min(1, last));
+    if (!splice.equals(splice.turned())) {
+      unlike.add(last);
+    }
+    return unlike;
+  }
+
+  private List<Double> peopleOn(int piece) {
     List<Double> people = new ArrayList<>();
-    double firstPostIn = geometry.headerTailIn();
+    int first = splice.firstPost(piece);
+    int last = splice.lastPost(piece);
+    double besideIn = geometry.posts().breadthIn() / 2;
     double bayIn = geometry.plan().bayIn();
-    people.add(0.0);
-    people.add(firstPostIn + geometry.posts().breadthIn() / 2);
-    people.add(firstPostIn + bayIn / 2);
-    if (geometry.plan().bays() > 1) {
-      people.add(firstPostIn + 1.5 * bayIn);
-      people.add(firstPostIn + bayIn);
+    if (piece == 0) {
+      people.add(0.0);
+    }
+    people.add(postIn(first) + besideIn);
+    people.add(postIn(first) + bayIn / 2);
+    if (last - first > 1) {
+      people.add(postIn(first) + 1.5 * bayIn);
+      people.add(postIn(first + 1));
+    }
+    if (splice.pieceCount() > 1) {
+      people.add(postIn(first));
+      people.add(postIn(last));
+      people.add(postIn(last) - besideIn);
+      people.add(postIn(last) - bayIn / 2);
+      if (piece > 0 && piece == splice.pieceCount() - 1) {
+        people.add(geometry.headerLengthIn());
+      }
     }
     return people;
+  }
+
+  private double postIn(int post) {
+    return posts()[post];
   }
 
   private List<List<BeamLoad>> bySpan(List<Double> places, double forceLb) {

@@ -61,7 +61,7 @@ final class LoadedBeam {
     windUp = solved.get(4);
     int spans = loads.snowBySpan().size();
     live = alternating(solved.subList(5, 5 + spans));
-    snow = patterns(solved.subList(5 + spans, 5 + 2 * spans));
+    snow = patterns(beam, solved.subList(5 + spans, 5 + 2 * spans));
     people = solved.subList(5 + 2 * spans, solved.size());
     for (LoadCombination combination : LoadCombination.values()) {
       addPassing(combination);
@@ -96,8 +96,10 @@ final class LoadedBeam {
     List<SupportCase> cases = new ArrayList<>();
     for (Passing each : passing) {
       BeamResult still = lifts(each) ? lifted : permanent;
-      double[] allLb = BeamResult.combineReactionsLb(List.of(still, each.result()), 1, 1);
-      cases.add(new SupportCase(each.combination(), allLb));
+      cases.add(
+          new SupportCase(
+              each.combination(),
+              BeamResult.combineOnSupports(List.of(still, each.result()), 1, 1)));
     }
     return cases;
   }
@@ -169,8 +171,11 @@ final class LoadedBeam {
         Pattern.of(everywhere, bySpan), Pattern.of(odd, bySpan), Pattern.of(even, bySpan));
   }
 
-  private static List<Pattern> patterns(List<BeamResult> bySpan) {
-    return SnowPattern.forSpans(bySpan.size()).stream()
+  /** Each piece of a cut beam has end spans of its own. */
+  private static List<Pattern> patterns(ContinuousBeam beam, List<BeamResult> bySpan) {
+    int first = bySpan.size() > beam.spanCount() ? 1 : 0;
+    List<Integer> cuts = beam.cuts().stream().map(cut -> cut + first).toList();
+    return SnowPattern.forPieces(bySpan.size(), cuts).stream()
         .map(pattern -> Pattern.of(pattern.spanFactors(), bySpan))
         .toList();
   }

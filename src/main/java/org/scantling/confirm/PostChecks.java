@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.scantling.loads.LoadCombination;
 import org.scantling.loads.LoadKind;
@@ -44,9 +45,13 @@ public final class PostChecks {
   public record Standing(
       SidePush across, SidePush along, double housingDepthIn, double housingAtIn, int housedFaces) {
 
-    /** What the recesses leave of a square post; they are cut in the faces along the walk. */
-    Rectangle left(Rectangle post, boolean bentAlong) {
-      double goneIn = housedFaces * housingDepthIn;
+    /**
+     * What the recesses leave of a square post; they are cut in the faces along the walk.
+     *
+     * @param faces 1, or 2 where the post stands between two bays
+     */
+    Rectangle left(Rectangle post, int faces, boolean bentAlong) {
+      double goneIn = faces * housingDepthIn;
       return bentAlong ? post.notched(goneIn) : post.turned().notched(goneIn).turned();
     }
   }
@@ -189,11 +194,6 @@ public final class PostChecks {
         values);
   }
 
-  private static Bending bending(
-      double momentInLb, Rectangle section, SidePush push, AdjustedValues values) {
-    return Bending.of(momentInLb, section, values, stability(section, push, values));
-  }
-
   private static BeamStability stability(Rectangle section, SidePush push, AdjustedValues values) {
     return BeamStability.of(
         section,
@@ -201,28 +201,59 @@ public final class PostChecks {
         values);
   }
 
-  private void housing(WorstChecks worst, HeaderChecks.PostLoad load, Material material) {
-    boolean housed =
-        standing.housingDepthIn() > 0 && standing.housingAtIn() < standing.across().heightIn();
-    if (housed) {
-      housing(worst, load, material, false);
-      housing(worst, load, material, true);
-    }
+  /** The load and the push that work what the housing of a rail leaves hardest. */
+  public Optional<NotchScene> hardestAtNotch(Material material, LoadCombination combination) {
+    return loads.stream()
+        .filter(load -> load.combination() == combination)
+        .flatMap(load -> atNotch(load, material))
+        .max(Comparator.comparingDouble(NotchScene::ratio));
   }
 
-  /** Bending by the wind on what is left, grown by the load that leans with the post. */
-  private void housing(
-      WorstChecks worst, HeaderChecks.PostLoad load, Material material, boolean along) {
+  private void housing(WorstChecks worst, HeaderChecks.PostLoad load, Material material) {
+    atNotch(load, material)
+        .forEach(
+            scene ->
+                worst.add(
+                    "rail-notch", load.combination(), scene.combined().check(), Unit.RATIO));
+  }
+
+  /** Both ways, at posts between two bays and at end posts; none where no rail is housed. */
+  private Stream<NotchScene> atNotch(HeaderChecks.PostLoad load, Material material) {
+    boolean housed =
+        standing.housingDepthIn() > 0 && standing.housingAtIn() < standing.across().heightIn();
+    return housed
+        ? IntStream.rangeClosed(1, standing.housedFaces())
+            .boxed()
+            .flatMap(
+                faces ->
+                    Stream.of(
+                        atNotch(load, material, faces, false),
+                        atNotch(load, material, faces, true)))
+        : Stream.empty();
+  }
+
+  private NotchScene atNotch(
+      HeaderChecks.PostLoad load, Material material, int faces, boolean along) {
     SidePush push = along ? standing.along() : standing.across();
     LoadCombination combination = load.combination();
     AdjustedValues values = material.lasting(limits.duration().of(combination));
-    double downLb = load.downLb() + material.weightLbPerIn() * push.heightIn();
-    Column column = column(downLb, push.heightIn(), material.section(), values);
+    double aboveIn = push.heightIn() - standing.housingAtIn();
+    double downLb = load.downLb() + material.weightLbPerIn() * aboveIn;
     double momentInLb =
-        combination.factor(LoadKind.WIND)
-            * push.momentAtInLb(standing.housingAtIn())
-            / reserve(column);
-    Rectangle left = standing.left(material.section(), along);
-    worst.add("rail-notch", combination, bending(momentInLb, left, push, values).check(), Unit.PSI);
+        combination.factor(LoadKind.WIND) * push.momentAtInLb(standing.housingAtIn());
+    Rectangle left = standing.left(material.section(), faces, along);
+    double missIn = limits.eccentricityShareRatio() * material.section().depthIn();
+    BeamStability stability = stability(left, push, values);
+    return new NotchScene(
+        combination,
+        faces,
+        left,
+        downLb,
+        momentInLb,
+        along,
+        NotchScene.Offsets.of(standing, faces, along, missIn),
+        column(downLb, push.heightIn(), material.section(), values),
+        Bending.of(momentInLb, left, values, stability),
+        stability);
   }
 }

@@ -134,7 +134,8 @@ final class BaseRecord {
               said.species().ifPresent(species -> option(SPECIES, species));
               said.grade().ifPresent(grade -> option(GRADE, grade));
               for (TimberRole role : TimberRole.values()) {
-                Optional.ofNullable(said.byRole().get(role.key())).ifPresent(own -> timber(role, own));
+                Optional.ofNullable(said.byRole().get(role.key()))
+                    .ifPresent(own -> timber(role, own));
               }
             });
   }

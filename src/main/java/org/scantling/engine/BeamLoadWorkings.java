@@ -49,16 +49,15 @@ final class BeamLoadWorkings {
 
   /** Of a pair one board is checked, with its own weight alone. */
   static BeamBurden.Each onHeader(Bench bench) {
-    return onHeader(bench, bench.timber(HEADER_SIZE).onePly());
+    return onHeader(bench.headers().onBoard(), bench.timber(HEADER_SIZE).onePly());
   }
 
   /** On a post all boards of the header weigh. */
   static BeamBurden.Each onPosts(Bench bench) {
-    return onHeader(bench, bench.timber(HEADER_SIZE));
+    return onHeader(bench.headers().eachCrossbeam(), bench.timber(HEADER_SIZE));
   }
 
-  private static BeamBurden.Each onHeader(Bench bench, Material header) {
-    HeaderLoad each = bench.headers().eachCrossbeam();
+  private static BeamBurden.Each onHeader(HeaderLoad each, Material header) {
     return new BeamBurden.Each(
         header.weightLbPerIn(),
         each.deadLb(),
@@ -73,7 +72,7 @@ final class BeamLoadWorkings {
   List<Working> list() {
     TopLoads top = bench.topLoads();
     BeamBurden.Each line = onCrossbeam(bench);
-    BeamBurden.Each point = onHeader(bench);
+    BeamBurden.Each point = onPosts(bench);
     List<Working> list = new ArrayList<>();
     list.add(
         steps.of(
@@ -98,7 +97,32 @@ final class BeamLoadWorkings {
     list.add(half("snow", line.snowLb(), point.snowLb()));
     list.add(half("press", line.pressLb(), point.pressLb()));
     list.add(half("lift", line.liftLb(), point.liftLb()));
+    if (bench.timber(HEADER_SIZE).plies() > 1) {
+      list.addAll(onOneBoard(point));
+    }
     return list;
+  }
+
+  /** Where one board of a pair takes all, the first load stands for every other. */
+  private List<Working> onOneBoard(BeamBurden.Each point) {
+    double share = bench.limits().pairShareRatio();
+    List<Working> list = new ArrayList<>();
+    list.add(board("of their own weight", share, point.deadLb()));
+    if (share < 1) {
+      list.add(board("of the climber", share, point.vinesLb()));
+      list.add(board("of the live load", share, point.liveLb()));
+      list.add(board("of the snow", share, point.snowLb()));
+      list.add(board("of the wind pressing down", share, point.pressLb()));
+      list.add(board("of the wind lifting", share, point.liftLb()));
+    }
+    return list;
+  }
+
+  private Working board(String what, double share, double lb) {
+    return steps.of(
+        "header.board",
+        pounds(share * lb),
+        Evidence.saw("what", what).and("share", Measure.ratio(share)).and("point", pounds(lb)));
   }
 
   private Working own(String id, Material timber) {

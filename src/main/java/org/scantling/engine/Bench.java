@@ -18,6 +18,7 @@ import org.scantling.confirm.PostInGround;
 import org.scantling.confirm.TopLoads;
 import org.scantling.confirm.WindOnWalk;
 import org.scantling.design.Geometry;
+import org.scantling.design.Splice;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.ground.BallastWeights;
 import org.scantling.ground.PresumptiveSoil;
@@ -39,23 +40,24 @@ import org.scantling.tables.VineRow;
 final class Bench {
   private final Tables tables;
   private final Stock stock;
+  private final double slopeRatio;
   private final Ledger ledger;
   private final Answers answers;
   private final Once<Geometry> geometry = new Once<>(this::laidOut);
   private final Once<TopLoads> topLoads = new Once<>(() -> new TopBench(this).loads());
   private final Once<WindOnWalk> wind = new Once<>(() -> new WindBench(this).onWalk());
   private final Once<PostChecks.Standing> standing = new Once<>(this::stands);
+  private final Once<Splice> splice = new Once<>(() -> HeaderCuts.of(this).splice());
   private final Once<HeaderChecks> headers = new Once<>(this::loaded);
   private final Once<Optional<BracedWalk>> braced = new Once<>(() -> BraceBench.walk(this));
 
-  /** A bench that remembers nothing from before. */
-  Bench(Tables tables, Stock stock, Answers answers) {
-    this(tables, stock, new Ledger(Ledger.Keeps.ONE_RUN), answers);
-  }
-
-  Bench(Tables tables, Stock stock, Ledger ledger, Answers answers) {
+  /**
+   * @param slopeRatio fall of the ground over its length in plan
+   */
+  Bench(Tables tables, Stock stock, double slopeRatio, Ledger ledger, Answers answers) {
     this.tables = tables;
     this.stock = stock;
+    this.slopeRatio = slopeRatio;
     this.ledger = ledger;
     this.answers = answers;
   }
@@ -70,7 +72,8 @@ final class Bench {
 
   /** The same bench with one question answered otherwise. */
   private Bench with(Question question, String option) {
-    return new Bench(tables, stock, ledger, answers.with(Answer.option(question, option)));
+    return new Bench(
+        tables, stock, slopeRatio, ledger, answers.with(Answer.option(question, option)));
   }
 
   /** The timber of an option; empty where the standard has no such grade in that size. */
@@ -101,7 +104,14 @@ final class Bench {
               List.of(question, geometry(), topLoads(), material), () -> crossbeams().of(material));
       case HEADER_SIZE ->
           ledger.checks(
-              List.of(question, geometry(), topLoads(), timber(CROSSBEAM_SIZE), sunkIn(), material),
+              List.of(
+                  question,
+                  geometry(),
+                  splice(),
+                  topLoads(),
+                  timber(CROSSBEAM_SIZE),
+                  sunkIn(),
+                  material),
               () -> headers().of(material));
       case POST_SIZE -> onBrackets() ? List.of() : post(material);
       default -> List.of();
@@ -113,6 +123,7 @@ final class Bench {
         List.of(
             POST_SIZE,
             geometry(),
+            splice(),
             topLoads(),
             timber(CROSSBEAM_SIZE),
             timber(HEADER_SIZE),
@@ -159,12 +170,15 @@ final class Bench {
   }
 
   private HeaderChecks loaded() {
-    HeaderChecks whole =
-        new HeaderChecks(
-                geometry(), timber(CROSSBEAM_SIZE), topLoads(), limits(), sources(), ledger.beams())
-            .withSinks(sunkIn());
-    double soldIn = tables.stockLengths(stock.row(answers.option(HEADER_SIZE))).longestIn();
-    return geometry().headerLengthIn() > soldIn ? whole.cutOverPosts() : whole;
+    return new HeaderChecks(
+            geometry(), timber(CROSSBEAM_SIZE), topLoads(), limits(), sources(), ledger.beams())
+        .inPieces(splice())
+        .withSinks(sunkIn());
+  }
+
+  /** How the headers are pieced together: what every check of them and of what they rest on reads. */
+  Splice splice() {
+    return splice.get();
   }
 
   /** How deep lag screws are sunk into the headers; those that are usual before any are decided. */
@@ -238,7 +252,8 @@ final class Bench {
         tables.factor("effective-length.flagpole").amount(),
         tables.factor("column.shape.sawn").amount(),
         thumb("drift.height-share"),
-        thumb("post.eccentricity-share"));
+        thumb("post.eccentricity-share"),
+        thumb("header.pair-share"));
   }
 
   PostChecks.Standing standing() {
@@ -290,6 +305,10 @@ final class Bench {
 
   Stock stock() {
     return stock;
+  }
+
+  double slopeRatio() {
+    return slopeRatio;
   }
 
   Tables tables() {

@@ -66,7 +66,8 @@ final class BraceBench {
 
   /** All that the frames depend on; the headers follow from it. */
   private static List<Object> given(Bench bench, BracedTimbers timbers) {
-    return List.of(bench.geometry(), timbers, bench.topLoads(), bench.standing());
+    return List.of(
+        bench.geometry(), bench.splice(), timbers, bench.topLoads(), bench.standing());
   }
 
   /** The timbers of a braced walk; none where it does not stand by its braces. */

@@ -74,7 +74,7 @@ final class Desk {
       case RAIL_SIZE, RAIL_HEIGHT, RAIL_NOTCH, PICKETS, RAIL_JOINT -> job.railed();
       case BRACE_SIZE, BRACE_LEG, BRACE_JOINT ->
           answers.has(BRACING) && answers.option(BRACING).equals(WayOfBuilding.KNEE_BRACES);
-      case HEADER_SPLICE -> HeaderCuts.of(job, answers).needed();
+      case HEADER_SPLICE -> HeaderCuts.of(job.bench(answers)).needed();
       case POST_SPECIES, HEADER_SPECIES, CROSSBEAM_SPECIES, RAIL_SPECIES, BRACE_SPECIES ->
           ofItsOwn(question);
       case POST_GRADE, HEADER_GRADE, CROSSBEAM_GRADE, RAIL_GRADE, BRACE_GRADE ->
@@ -114,7 +114,7 @@ final class Desk {
   }
 
   private void cuts(Question question) {
-    List<Candidate.Cut> ways = HeaderCuts.of(job, answers).ways();
+    List<Candidate.Cut> ways = HeaderCuts.of(job.bench(answers)).ways();
     facts.addAll(ways);
     options.put(question, ways.stream().map(Candidate.Cut::option).toList());
   }

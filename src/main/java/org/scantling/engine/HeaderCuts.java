@@ -3,12 +3,11 @@ package org.scantling.engine;
 import static org.scantling.reasons.Question.*;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.scantling.design.Geometry;
+import org.scantling.design.Splice;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Candidate;
 
@@ -22,6 +21,7 @@ final class HeaderCuts {
   private final Geometry geometry;
   private final List<Double> soldIn;
   private final double stretchRatio;
+  private final boolean stepped;
   private final String decided;
 
   /**
@@ -30,21 +30,50 @@ final class HeaderCuts {
    * @param decided the way that was chosen, empty before
    */
   HeaderCuts(Geometry geometry, List<Double> soldIn, double stretchRatio, String decided) {
+    this(geometry, soldIn, stretchRatio, false, decided);
+  }
+
+  private HeaderCuts(
+      Geometry geometry,
+      List<Double> soldIn,
+      double stretchRatio,
+      boolean stepped,
+      String decided) {
     this.geometry = geometry;
     this.soldIn = soldIn;
     this.stretchRatio = stretchRatio;
+    this.stepped = stepped;
     this.decided = decided;
   }
 
-  static HeaderCuts of(Job job, Answers answers) {
-    Geometry geometry = job.bench(answers).geometry();
-    List<Double> soldIn =
-        job.tables().stockLengths(job.stock().row(answers.option(HEADER_SIZE))).lengthsIn();
-    boolean slopes =
-        answers.has(TOP_LINE) && answers.option(TOP_LINE).equals(WayOfBuilding.FOLLOWS_GROUND);
-    double slopeRatio = slopes ? job.site().ground().slopePercent() / 100 : 0;
-    String decided = answers.find(HEADER_SPLICE).map(each -> each.option()).orElse("");
-    return new HeaderCuts(geometry, soldIn, Math.hypot(1, slopeRatio), decided);
+  static HeaderCuts of(Bench bench) {
+    Answers answers = bench.answers();
+    String topLine = answers.find(TOP_LINE).map(each -> each.option()).orElse(WayOfBuilding.LEVEL);
+    boolean slopes = topLine.equals(WayOfBuilding.FOLLOWS_GROUND);
+    return new HeaderCuts(
+        bench.geometry(),
+        bench.tables().stockLengths(bench.stock().row(answers.option(HEADER_SIZE))).lengthsIn(),
+        Math.hypot(1, slopes ? bench.slopeRatio() : 0),
+        topLine.equals(WayOfBuilding.STEPPED),
+        answers.find(HEADER_SPLICE).map(each -> each.option()).orElse(""));
+  }
+
+  /**
+   * The pieces that the headers are built of, as far as that is decided. Before, or where what was
+   * decided is of another number of bays, the most even of the ways is taken for it: pieces are
+   * decided after the timbers, and the last run through the questions begins with its own answers,
+   * so it works with the pieces that are built.
+   */
+  Splice splice() {
+    if (stepped) {
+      return Splice.bayByBay(bays());
+    }
+    if (!needed()) {
+      return Splice.whole(bays());
+    }
+    boolean holds = !decided.isEmpty() && Splice.of(decided).bayCount() == bays();
+    List<Candidate.Cut> ways = holds ? List.of() : ways();
+    return Splice.of(holds ? decided : ways.get(ways.size() - 1).option());
   }
 
   /** True where no length sold holds the whole header. */
@@ -55,7 +84,7 @@ final class HeaderCuts {
   /** The longest piece of the way that was chosen, the whole header before. */
   double longestPieceIn() {
     return needed() && !decided.isEmpty()
-        ? longestIn(Arrays.stream(decided.split("\\+")).map(Integer::valueOf).toList())
+        ? longestIn(Splice.of(decided).bays())
         : wholeIn();
   }
 
@@ -101,7 +130,7 @@ final class HeaderCuts {
   }
 
   private Candidate.Cut cut(List<Integer> way) {
-    String option = way.stream().map(String::valueOf).collect(Collectors.joining("+"));
+    String option = new Splice(way).way();
     double boughtIn = IntStream.range(0, way.size()).mapToDouble(i -> soldFor(way, i)).sum();
     int shared = geometry.headers().paired() ? shared(way) : 0;
     return new Candidate.Cut(HEADER_SPLICE, option, way.size(), longestIn(way), boughtIn, shared);
@@ -137,12 +166,7 @@ final class HeaderCuts {
   }
 
   private int shared(List<Integer> way) {
-    List<Integer> cuts = new ArrayList<>();
-    int post = 0;
-    for (int i = 0; i + 1 < way.size(); i++) {
-      post += way.get(i);
-      cuts.add(post);
-    }
+    List<Integer> cuts = new Splice(way).cuts();
     return (int) cuts.stream().filter(each -> cuts.contains(bays() - each)).count();
   }
 

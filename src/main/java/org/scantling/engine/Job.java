@@ -228,7 +228,7 @@ final class Job {
 
   /** The bench on which checks are worked, with the answers so far. */
   Bench bench(Answers answers) {
-    return new Bench(tables, stock, ledger, answers);
+    return new Bench(tables, stock, site.ground().slopePercent() / 100, ledger, answers);
   }
 
   /** What one role is made of, where it is another than the rest. */

@@ -71,6 +71,7 @@ final class JointBench {
     return List.of(
         row,
         bench.geometry(),
+        bench.splice(),
         bench.topLoads(),
         bench.standing(),
         bench.wind().onCrossbeamLb(),

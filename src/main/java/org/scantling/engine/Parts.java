@@ -74,7 +74,7 @@ final class Parts {
   /** A header is lifted in the pieces it is cut into, a post before its top is trimmed. */
   private double pieceIn(Member member) {
     return switch (member.role()) {
-      case "header" -> HeaderCuts.of(job, answers).longestPieceIn();
+      case "header" -> HeaderCuts.of(job.bench(answers)).longestPieceIn();
       case "post" -> {
         yield new TopSpare(shopIn("setout.post-spare"), shopIn("setout.post-spare-least"))
             .cutIn(member.lengthIn(), job.soldIn(member.size()));
@@ -118,7 +118,7 @@ final class Parts {
   }
 
   private Optional<Structure.Bolts> bolts() {
-    Bench bench = new Bench(job.tables(), job.stock(), answers);
+    Bench bench = job.bench(answers);
     return answers
         .find(HEADER_JOINT)
         .map(answer -> job.tables().joints().row(answer.option()))

@@ -18,7 +18,8 @@ public record Figure(
     String table, String id, Optional<Measure> measure, String word, String words, Source source) {
 
   /**
-   * How the number came to us: seen in print, second-hand, memory, or none where nothing is printed.
+   * How the number came to us: seen in print, second-hand, memory, or none where nothing is
+   * printed.
    */
   public String status() {
     return switch (source.kind()) {

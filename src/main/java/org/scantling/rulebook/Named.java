@@ -9,8 +9,8 @@ import org.scantling.tables.JointRow;
 import org.scantling.tables.Tables;
 
 /**
- * The questions of a rule that names none: the fact that it reads does. The row of a fastening names
- * the joint that it is for; what a single role is made of names the role's species or grade.
+ * The questions of a rule that names none: the fact that it reads does. The row of a fastening
+ * names the joint that it is for; what a single role is made of names the role's species or grade.
  */
 final class Named {
   private Named() {}

@@ -5,7 +5,12 @@ import java.util.List;
 import org.scantling.design.Geometry;
 import org.scantling.design.Structure;
 
-/** The crossbeams: notched over both headers, with shaped tails. */
+/**
+ * The crossbeams: notched over both headers, with shaped tails.
+ *
+ * <p>Paired boards stand flush with the tops of their posts, so between two notches the wood would
+ * land on the post: a crossbeam over a post is notched right across both boards and the post.
+ */
 final class Crossbeams {
   private static final Shape.Ends ENDS = new Shape.Ends("near tip", "far tip");
   private static final double HAIR = 1e-6;
@@ -24,11 +29,26 @@ final class Crossbeams {
 
   List<Placed> all() {
     List<Placed> crossbeams = new ArrayList<>();
-    Shape shape = shape();
+    Shape between = shape(false);
+    Shape overPost = shape(true);
     for (double alongIn : alongIn()) {
-      crossbeams.add(new Placed(shape, place(alongIn)));
+      crossbeams.add(new Placed(isOverPost(alongIn) ? overPost : between, place(alongIn)));
     }
     return crossbeams;
+  }
+
+  /** Middles of those that are notched right across a post, from the first post. */
+  List<Double> overPostsIn() {
+    boolean cut = geometry.crossbeams().notchIn() > 0;
+    return alongIn().stream().filter(atIn -> cut && isOverPost(atIn)).toList();
+  }
+
+  /** True where some of it would lie over a post that stands between paired boards. */
+  private boolean isOverPost(double alongIn) {
+    double bayIn = geometry.plan().bayIn();
+    long post = Math.max(0, Math.min(geometry.plan().bays(), Math.round(alongIn / bayIn)));
+    double reachIn = (geometry.posts().breadthIn() + member.breadthIn()) / 2;
+    return built.paired() && Math.abs(alongIn - post * bayIn) < reachIn - HAIR;
   }
 
   /**
@@ -82,7 +102,7 @@ final class Crossbeams {
     return headerTopIn - geometry.crossbeams().notchIn() + member.depthIn() / 2;
   }
 
-  private Shape shape() {
+  private Shape shape(boolean overPost) {
     EndCut tail = new TailTemplate(built).cut();
     return new Shape(
         "crossbeam",
@@ -94,26 +114,39 @@ final class Crossbeams {
         ENDS,
         tail,
         tail,
-        notches(),
+        notches(overPost),
         List.of());
   }
 
-  private List<Recess> notches() {
+  private List<Recess> notches(boolean overPost) {
     List<Recess> notches = new ArrayList<>();
     if (geometry.crossbeams().notchIn() > 0) {
-      for (double seatIn : seatsIn()) {
-        double widthIn = tape.nearest(geometry.headers().breadthIn() + built.shop("notch.fit"));
-        notches.add(
-            new Recess(
-                "underside",
-                tape.nearest(seatIn - widthIn / 2),
-                widthIn,
-                tape.nearest(geometry.crossbeams().notchIn()),
-                member.breadthIn(),
-                new Recess.Seat("header", geometry.headers().breadthIn())));
+      Recess.Seat seat =
+          overPost
+              ? new Recess.Seat(Recess.Seat.BOARDS_AND_POST, geometry.seatBreadthIn())
+              : new Recess.Seat("header", geometry.headers().breadthIn());
+      for (double seatIn : overPost ? rowsIn() : seatsIn()) {
+        notches.add(notch(seatIn, seat));
       }
     }
     return notches;
+  }
+
+  private Recess notch(double middleIn, Recess.Seat seat) {
+    double widthIn = tape.nearest(seat.widthIn() + built.shop("notch.fit"));
+    return new Recess(
+        "underside",
+        tape.nearest(middleIn - widthIn / 2),
+        widthIn,
+        tape.nearest(geometry.crossbeams().notchIn()),
+        member.breadthIn(),
+        seat);
+  }
+
+  /** Middles of the rows, from the near tip. */
+  private List<Double> rowsIn() {
+    double nearIn = geometry.crossbeamTailIn();
+    return List.of(nearIn, nearIn + geometry.plan().rowSpacingIn());
   }
 
   /** Middles of what it sits on, from the near tip. */
@@ -121,8 +154,7 @@ final class Crossbeams {
     List<Double> seats = new ArrayList<>();
     double boardIn = geometry.headers().breadthIn();
     double offIn = built.paired() ? (geometry.posts().breadthIn() + boardIn) / 2 : 0;
-    for (int row = 0; row < 2; row++) {
-      double rowIn = geometry.crossbeamTailIn() + row * geometry.plan().rowSpacingIn();
+    for (double rowIn : rowsIn()) {
       seats.add(rowIn - offIn);
       if (offIn > 0) {
         seats.add(rowIn + offIn);

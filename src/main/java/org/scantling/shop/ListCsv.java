@@ -90,7 +90,7 @@ public final class ListCsv {
         .set("across_in", recess.acrossIn())
         .set(
             "note",
-            "for a " + recess.seat().role() + " of " + said.length(recess.seat().widthIn()));
+            "for " + recess.seat().told(said.length(recess.seat().widthIn())));
   }
 
   private void bore(CsvTable table, Piece piece, Bore bore) {

@@ -38,7 +38,8 @@ final class Occasions {
           "header=light",
           "header=heavy",
           "crossbeam=light",
-          "crossbeam=heavy");
+          "crossbeam=heavy",
+          "crossbeam=over-post");
 
   private final Built built;
   private final Pieces pieces;
@@ -73,6 +74,7 @@ final class Occasions {
     when(!built.paired() && lagged, "headers=lagged");
     when(!built.paired() && !lagged, "headers=rated");
     when(built.headerBays().size() > 1, "headers=cut");
+    when(!pieces.overPosts().isEmpty(), "crossbeam=over-post");
     when(built.has("rail"), "rails");
     when(pieces.count("picket") > 0, "pickets");
     when(built.has("brace"), "braces");

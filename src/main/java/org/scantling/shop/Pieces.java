@@ -36,4 +36,15 @@ public record Pieces(List<Piece> all, List<String> open) {
   int count(String role) {
     return of(role).stream().mapToInt(Piece::count).sum();
   }
+
+  /** The marks of crossbeams that lie over a post and are notched right across it. */
+  List<String> overPosts() {
+    return of("crossbeam").stream()
+        .filter(
+            piece ->
+                piece.shape().recesses().stream()
+                    .anyMatch(each -> each.seat().role().equals(Recess.Seat.BOARDS_AND_POST)))
+        .map(Piece::mark)
+        .toList();
+  }
 }

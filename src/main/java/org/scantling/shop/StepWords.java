@@ -96,6 +96,7 @@ final class StepWords {
     length("spacer-along", geometry.plan().bayIn() - geometry.posts().breadthIn());
     length("spacer-across", geometry.plan().rowSpacingIn() - geometry.posts().breadthIn());
     words.put("crossbeams", Integer.toString(geometry.crossbeamCount()));
+    words.put("over-posts", String.join(" and ", pieces.overPosts()));
     built.find(Question.RAIL_HEIGHT).ifPresent(height -> length("rail-height", height));
   }
 

@@ -51,7 +51,8 @@ class Sources {
     boolean practice = kind == SourceKind.COMMON_PRACTICE;
     if (practice != status.equals("none")) {
       throw row.refuse(
-          prefix.concat("status"), practice ? "none, for common practice" : "seen, second-hand, memory");
+          prefix.concat("status"),
+          practice ? "none, for common practice" : "seen, second-hand, memory");
     }
     if (practice != row.text(prefix.concat("source")).equals(PRACTICE)) {
       throw row.refuse(prefix.concat("source"), practice ? PRACTICE : "a document");
