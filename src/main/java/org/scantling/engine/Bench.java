@@ -102,13 +102,17 @@ final class Bench {
   }
 
   /** The timber of an option; empty where the standard has no such grade in that size. */
-  Optional<Material> material(String option) {
-    return stock.material(option, answers.option(SPECIES), answers.option(GRADE));
+  Optional<Material> material(Question size, String option) {
+    return grading().material(size, option);
+  }
+
+  Grading grading() {
+    return new Grading(stock, answers);
   }
 
   /** The checks of one candidate for a size question. */
   List<Checked> checks(Question question, String option) {
-    Optional<Material> material = material(option);
+    Optional<Material> material = material(question, option);
     if (material.isEmpty()) {
       return List.of();
     }
@@ -261,7 +265,7 @@ final class Bench {
 
   Material timber(Question question) {
     String option = answers.option(question);
-    return material(option)
+    return material(question, option)
         .orElseThrow(
             () ->
                 new RuleBaseFault("no rule stopped " + option + ", of which no strength is known"));

@@ -325,6 +325,7 @@ final class Parts {
   private Member member(
       String role, Question size, double lengthIn, int count, List<Notch> notches) {
     SizeRow row = job.stock().row(answers.option(size));
+    Grading grading = new Grading(job.stock(), answers);
     return new Member(
         role,
         row.id(),
@@ -333,8 +334,8 @@ final class Parts {
         row.widthIn(),
         lengthIn,
         count,
-        answers.option(SPECIES),
-        answers.option(GRADE),
+        grading.species(size),
+        grading.grade(size, answers.option(size)),
         notches);
   }
 }

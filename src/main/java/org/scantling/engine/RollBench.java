@@ -28,7 +28,7 @@ final class RollBench {
         new CrossbeamRoll(
             bench.geometry(),
             crossbeam,
-            bench.material(bench.answers().option(HEADER_SIZE)).orElse(crossbeam),
+            bench.material(HEADER_SIZE, bench.answers().option(HEADER_SIZE)).orElse(crossbeam),
             bench.topLoads(),
             bench.wind().onCrossbeamLb(),
             rules);
@@ -39,7 +39,7 @@ final class RollBench {
   /** The check of one way of building, by the fastening that holds best in it. */
   static List<Checked> of(Bench bench, String way, Once<JointRules> rules) {
     // A base whose crossbeam no strength is published for is stopped by the rules on its size.
-    if (bench.material(bench.answers().option(CROSSBEAM_SIZE)).isEmpty()) {
+    if (bench.material(CROSSBEAM_SIZE, bench.answers().option(CROSSBEAM_SIZE)).isEmpty()) {
       return List.of();
     }
     List<Object> given =

@@ -93,6 +93,11 @@ final class Stock {
         List.of(option, species, grade), key -> looked(option, species, grade));
   }
 
+  /** The grades from the weakest up. */
+  List<String> grades() {
+    return List.of(tables.defaults().row("grades-upward").word().split(";"));
+  }
+
   private Optional<Material> looked(String option, String species, String grade) {
     return new Materials(tables)
         .find(row(option), plies(option), species, grade, outdoors(species));

@@ -68,17 +68,32 @@ final class WhatToBuild {
   }
 
   private String timber() {
-    Member any = structure.members().get(0);
     Footings footings = structure.footings();
-    return Sentence.capital(voice.option(Question.SPECIES, any.species()))
-        + " "
-        + voice.option(Question.GRADE, any.grade())
-        + " throughout; lengths are as built."
+    return Sentence.capital(ofWhat())
+        + "; lengths are as built."
         + (brackets()
             ? ""
             : " Of each post " + inches(footings.depthIn()) + " stands in the ground.")
         + headersCut()
         + tooLong();
+  }
+
+  /** One timber throughout, or each with the members that are of it. */
+  private String ofWhat() {
+    Map<String, List<String>> roles = new LinkedHashMap<>();
+    for (Member member : structure.members()) {
+      String timber =
+          voice.option(Question.SPECIES, member.species())
+              + " "
+              + voice.option(Question.GRADE, member.grade());
+      roles.computeIfAbsent(timber, it -> new ArrayList<>()).add(voice.role(member.role()));
+    }
+    if (roles.size() == 1) {
+      return roles.keySet().iterator().next() + " throughout";
+    }
+    List<String> parts = new ArrayList<>();
+    roles.forEach((timber, of) -> parts.add(Sentence.list(of) + " of " + timber));
+    return String.join("; ", parts);
   }
 
   private String headersCut() {

@@ -100,6 +100,17 @@ final class Built {
     return structure.members();
   }
 
+  /** The timber of a role; pickets go with the rails that hold them, all else with the posts. */
+  PieceTimber timber(String role) {
+    String kin = role.equals("picket") && has("rail") ? "rail" : "post";
+    return PieceTimber.of(member(has(role) ? role : kin));
+  }
+
+  /** True where not everything is of one species and grade. */
+  boolean mixed() {
+    return structure.members().stream().map(PieceTimber::of).distinct().count() > 1;
+  }
+
   SizeRow sizeRow(String role) {
     return tables.size(member(role).size());
   }

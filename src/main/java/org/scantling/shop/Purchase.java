@@ -97,7 +97,7 @@ final class Purchase {
 
   /** What to ask for: the same size for the ground and above it are two different things. */
   private String item(TimberPlan plan, double lengthIn) {
-    String stick = plan.stock().size() + " x " + length(lengthIn);
+    String stick = plan.stock().called() + " x " + length(lengthIn);
     return plan.stock().forTheGround() ? stick + ", treated" : stick;
   }
 

@@ -102,6 +102,27 @@ class TableContentTest {
   }
 
   @Test
+  void what_was_read_in_a_transcription_says_so_and_nothing_else_does() {
+    List<Row> second = allRows().filter(row -> row.text("status").equals("second-hand")).toList();
+    assertThat(second).hasSizeGreaterThan(70);
+    assertThat(second).allMatch(row -> row.source().text().endsWith(", seen at second hand"));
+    assertThat(allRows().filter(row -> !row.text("status").equals("second-hand")))
+        .noneMatch(row -> row.source().text().contains("at second hand"));
+  }
+
+  /** Douglas fir-larch posts: two copies print 750 psi, another agency 700 (from memory). */
+  @Test
+  void where_grading_agencies_differ_the_lower_value_is_taken_and_stays_from_memory() {
+    DesignValueRow post = Tables.load().designValues("douglas-fir-larch", "No.2", sizeOf("6x6"));
+    assertThat(post.bendingPsi()).isEqualTo(700);
+    assertThat(post.source().fromMemory()).isTrue();
+  }
+
+  private static SizeRow sizeOf(String size) {
+    return Tables.load().size(size);
+  }
+
+  @Test
   void every_source_is_used_and_every_used_source_is_there() {
     Set<String> used = new TreeSet<>();
     allRows().forEach(row -> used.add(row.text("source")));
