@@ -223,7 +223,8 @@ final class Job {
 
   /** The bench on which checks are worked, with the answers so far. */
   Bench bench(Answers answers) {
-    return new Bench(tables, stock, ledger, answers);
+    Bench bench = new Bench(tables, stock, ledger, answers);
+    return terms.fixed().any() ? bench : bench.seatsOpen();
   }
 
   /** The site's demands and the base's answers. */

@@ -42,6 +42,18 @@ final class Misfits {
     return misfits.found;
   }
 
+  /** What of a base cannot be put together, whatever timber the site has. */
+  static List<Misfit> ofBase(BaseDesign base, Tables tables) {
+    Stock stock = new Stock(tables, tables.defaults().row("market").word());
+    Misfits misfits = new Misfits(base, stock, tables);
+    double marginIn = tables.thumb("crossbeam.end-margin").amount();
+    misfits.crossbeams(new BaseRecord(base, stock, marginIn).geometry());
+    misfits.plan();
+    misfits.notches();
+    misfits.sides();
+    return misfits.found;
+  }
+
   private void plan() {
     BaseDesign.Posts posts = design.posts();
     double breadthIn = stock.row(posts.size()).thicknessIn();
