@@ -45,6 +45,7 @@ final class Bench {
   private final double slopeRatio;
   private final Ledger ledger;
   private final Answers answers;
+  private final boolean seatsOpen;
   private final Once<Geometry> geometry = new Once<>(this::laidOut);
   private final Once<TopLoads> topLoads = new Once<>(() -> new TopBench(this).loads());
   private final Once<WindOnWalk> wind = new Once<>(() -> new WindBench(this).onWalk());
@@ -57,11 +58,22 @@ final class Bench {
    * @param slopeRatio fall of the ground over its length in plan
    */
   Bench(Tables tables, Stock stock, double slopeRatio, Ledger ledger, Answers answers) {
+    this(tables, stock, slopeRatio, ledger, answers, false);
+  }
+
+  private Bench(
+      Tables tables,
+      Stock stock,
+      double slopeRatio,
+      Ledger ledger,
+      Answers answers,
+      boolean seatsOpen) {
     this.tables = tables;
     this.stock = stock;
     this.slopeRatio = slopeRatio;
     this.ledger = ledger;
     this.answers = answers;
+    this.seatsOpen = seatsOpen;
   }
 
   Geometry geometry() {
@@ -72,10 +84,29 @@ final class Bench {
     return Frame.of(answers, stock, thumb("crossbeam.end-margin"));
   }
 
-  /** The same bench with one question answered otherwise. */
+  /** The same bench for a structure whose seats are still to be decided. */
+  Bench seatsOpen() {
+    return new Bench(tables, stock, slopeRatio, ledger, answers, true);
+  }
+
+  /**
+   * The same bench with one question answered otherwise; a seat that is still open is cut no deeper
+   * than the rule lets it be cut into that size.
+   */
   Bench with(Question question, String option) {
-    return new Bench(
-        tables, stock, slopeRatio, ledger, answers.with(Answer.option(question, option)));
+    Answers other = answers.with(Answer.option(question, option));
+    double share = thumb("notch.interior-depth-share");
+    Answers seated =
+        seatsOpen && question == CROSSBEAM_SIZE
+            ? seated(other, CROSSBEAM_NOTCH, share * stock.row(option).widthIn())
+            : seatsOpen && question == HEADER_SIZE
+                ? seated(other, HEADER_NOTCH, share * stock.row(option).widthIn())
+                : other;
+    return new Bench(tables, stock, slopeRatio, ledger, seated, seatsOpen);
+  }
+
+  private static Answers seated(Answers answers, Question notch, double mostIn) {
+    return answers.number(notch) <= mostIn ? answers : answers.with(Answer.number(notch, mostIn));
   }
 
   /** Fall of the headers over their length in plan. */

@@ -195,6 +195,27 @@ final class Job {
     return terms.bayCounts();
   }
 
+  /**
+   * The numbers of bays that are tried as whole structures: all whose bays the rules take, or as
+   * many as the row allows, spread evenly. On a long walk there are over a hundred, and neighbours
+   * hardly differ.
+   */
+  List<Integer> triedWhole() {
+    double longestIn = tables.thumb("bay.longest").amount();
+    int most = (int) Math.round(tables.thumb("bay.tried-most").amount());
+    double lengthIn = site.walkway().lengthIn();
+    List<Integer> all =
+        bayCounts().stream().filter(bays -> lengthIn / bays <= longestIn).toList();
+    if (all.size() <= most) {
+      return all;
+    }
+    return IntStream.range(0, most)
+        .map(i -> most == 1 ? 0 : Math.round((float) i * (all.size() - 1) / (most - 1)))
+        .mapToObj(all::get)
+        .distinct()
+        .toList();
+  }
+
   private static List<Integer> possibleBays(Site site, Tables tables) {
     double leastIn = tables.thumb("bay.least").amount();
     int fitting = Math.max(1, (int) Math.ceil(site.walkway().lengthIn() / leastIn));
@@ -228,7 +249,8 @@ final class Job {
 
   /** The bench on which checks are worked, with the answers so far. */
   Bench bench(Answers answers) {
-    return new Bench(tables, stock, site.ground().slopePercent() / 100, ledger, answers);
+    Bench bench = new Bench(tables, stock, site.ground().slopePercent() / 100, ledger, answers);
+    return terms.fixed().any() ? bench : bench.seatsOpen();
   }
 
   /** What one role is made of, where it is another than the rest. */

@@ -41,6 +41,7 @@ final class Misfits {
     misfits.square();
     misfits.plan();
     misfits.notches();
+    misfits.sinks(tables);
     misfits.sides();
     misfits.timber(stated(design.materials().orElse(site.materials()), tables));
     return misfits.found;
@@ -66,6 +67,19 @@ final class Misfits {
 
   private static String usual(Tables tables, String row) {
     return tables.defaults().row(row).word();
+  }
+
+  /** What of a base cannot be put together, whatever timber the site has. */
+  static List<Misfit> ofBase(BaseDesign base, Tables tables) {
+    Stock stock = new Stock(tables, tables.defaults().row("market").word());
+    Misfits misfits = new Misfits(base, stock, tables);
+    double marginIn = tables.thumb("crossbeam.end-margin").amount();
+    misfits.crossbeams(new BaseRecord(base, stock, marginIn).geometry());
+    misfits.square();
+    misfits.plan();
+    misfits.notches();
+    misfits.sides();
+    return misfits.found;
   }
 
   private void plan() {
@@ -103,6 +117,31 @@ final class Misfits {
   private void notches() {
     under("headers.notch", design.headers().notchIn(), design.headers().size());
     under("crossbeams.notch", design.crossbeams().notchIn(), design.crossbeams().size());
+  }
+
+  /** The heads of lag screws are sunk into the top of a header right over its seat. */
+  private void sinks(Tables tables) {
+    if (!design.headers().style().equals(WayOfBuilding.ON_TOP)) {
+      return;
+    }
+    double share = tables.shop("lag.head-sunk-share").amount();
+    double sunkIn =
+        tables.joints().rows().stream()
+            .filter(joint -> joint.way().equals("lagged"))
+            .mapToDouble(joint -> share * tables.fastener(joint.fastener()).diameterIn())
+            .max()
+            .orElse(0);
+    double depthIn = stock.row(design.headers().size()).widthIn();
+    double notchIn = design.headers().notchIn();
+    if (notchIn < depthIn && notchIn + sunkIn >= depthIn) {
+      found.add(
+          new Misfit(
+              "headers.notch",
+              Length.feetAndInches(notchIn),
+              "less than "
+                  + Length.feetAndInches(depthIn - sunkIn)
+                  + ", which leaves wood between it and the sunk heads of the lag screws"));
+    }
   }
 
   private void sides() {

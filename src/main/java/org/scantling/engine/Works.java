@@ -139,6 +139,9 @@ final class Works {
   private List<Fact> sides() {
     List<Fact> facts = new ArrayList<>(job.tables().checks().rows());
     facts.add(braceRoom());
+    if (job.railed()) {
+      facts.add(railRoom());
+    }
     job.site()
         .base()
         .sidePanels()
@@ -156,6 +159,25 @@ final class Works {
                           .and("bay", Measure.inches(bayIn))));
             });
     return facts;
+  }
+
+  /** The height at which a rail leaves just so much free below the header, on the lower side. */
+  private Worked railRoom() {
+    Geometry geometry = geometry();
+    double underIn =
+        geometry.headers().paired()
+            ? geometry.posts().heightIn() - geometry.headers().depthIn()
+            : geometry.posts().heightIn();
+    double freeIn = job.tables().thumb("rail.room-least").amount();
+    double railIn = job.stock().row(answers.option(RAIL_SIZE)).widthIn();
+    double roomIn = underIn - freeIn - railIn / 2 - job.fallIn(answers);
+    return geometry(
+        "rail.height-room",
+        RAIL_HEIGHT,
+        Math.max(0, roomIn),
+        Evidence.saw("free", Measure.inches(freeIn))
+            .and("under", Measure.inches(underIn))
+            .and("rail", Measure.inches(railIn)));
   }
 
   /** The leg at which two braces meet, or one reaches the ground. */

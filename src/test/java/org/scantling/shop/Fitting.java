@@ -181,7 +181,7 @@ final class Fitting {
     Place header = under(middle);
     double standsIn = (built.member("header").depthIn() + piece.shape().depthIn()) / 2;
     assertThat(awayIn(middle, header)).as("%s stands", piece.mark()).isCloseTo(standsIn, TAPE);
-    if (new TopLine(built).stepped()) {
+    if (built.top().stepped()) {
       return;
     }
     for (Point end : List.of(place.first(), place.last())) {
@@ -228,7 +228,7 @@ final class Fitting {
   }
 
   private void clearOf(Place post, Piece piece, Place place) {
-    double fall = new TopLine(built).headerFallRatio();
+    double fall = built.top().headerFallRatio();
     Point top = topOf(post);
     // The top of the post where the crossbeam stands, square to the line of the tops.
     double topIn = top.upIn() - fall * (place.first().alongIn() - top.alongIn());

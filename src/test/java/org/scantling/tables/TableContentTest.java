@@ -68,7 +68,7 @@ class TableContentTest {
   @Test
   void every_table_can_be_read_and_has_rows() {
     Tables tables = Tables.load().readAll();
-    assertThat(tables.thumbs().rows()).hasSizeGreaterThan(120);
+    assertThat(tables.thumbs().rows()).hasSizeGreaterThan(70);
     assertThat(tables.adjustmentFactors().rows()).hasSizeGreaterThan(140);
     assertThat(tables.frostPlaces().rows()).hasSizeGreaterThan(60);
     assertThat(tables.checks().rows()).hasSizeGreaterThan(40);
