@@ -34,6 +34,7 @@ public final class PostChecks {
   private final ToDoubleFunction<SidePush> below;
   private final Limits limits;
   private final Function<String, Source> sources;
+  private final double alongOffIn;
 
   /**
    * @param across wind square to the walk
@@ -65,7 +66,7 @@ public final class PostChecks {
       Standing standing,
       Limits limits,
       Function<String, Source> sources) {
-    this(headers.onPosts(header), standing, push -> 1, limits, sources);
+    this(headers.onPosts(header), standing, push -> 1, limits, sources, 0);
   }
 
   private PostChecks(
@@ -73,7 +74,9 @@ public final class PostChecks {
       Standing standing,
       ToDoubleFunction<SidePush> below,
       Limits limits,
-      Function<String, Source> sources) {
+      Function<String, Source> sources,
+      double alongOffIn) {
+    this.alongOffIn = alongOffIn;
     this.below = below;
     this.loads = loads;
     this.standing = standing;
@@ -103,12 +106,17 @@ public final class PostChecks {
                             + each.factor(LoadKind.ROOF_LIVE) * liveLb,
                         0))
             .toList();
-    return new PostChecks(loads, standing, push -> 1, limits, sources);
+    return new PostChecks(loads, standing, push -> 1, limits, sources, 0);
   }
 
   /** The same post where the ground that holds it bends it harder than the push at the ground. */
   public PostChecks heldBy(PostInGround ground) {
-    return new PostChecks(loads, standing, ground::bendingRatio, limits, sources);
+    return new PostChecks(loads, standing, ground::bendingRatio, limits, sources, alongOffIn);
+  }
+
+  /** The same post where its load acts that far off its middle, along the walk. */
+  public PostChecks loadedOffIn(double offIn) {
+    return new PostChecks(loads, standing, below, limits, sources, offIn);
   }
 
   /** The load and the push that work pressure and bending together hardest in a combination. */
@@ -141,7 +149,9 @@ public final class PostChecks {
         limits.straightnessFactor(),
         push.heightIn(),
         stability(section, push, values),
-        limits.eccentricityShareRatio() * section.depthIn(),
+        Math.max(
+            limits.eccentricityShareRatio() * section.depthIn(),
+            push == standing.along() ? alongOffIn : 0),
         values);
   }
 

@@ -15,6 +15,7 @@ import org.scantling.confirm.Limits;
 import org.scantling.confirm.Material;
 import org.scantling.confirm.PostChecks;
 import org.scantling.confirm.PostInGround;
+import org.scantling.confirm.SideBlow;
 import org.scantling.confirm.TopLoads;
 import org.scantling.confirm.WindOnWalk;
 import org.scantling.design.Geometry;
@@ -29,6 +30,7 @@ import org.scantling.reasons.Question;
 import org.scantling.reasons.Source;
 import org.scantling.rulebase.RuleBaseFault;
 import org.scantling.tables.JointRow;
+import org.scantling.tables.SizeRow;
 import org.scantling.tables.SoilRow;
 import org.scantling.tables.Tables;
 import org.scantling.tables.VineRow;
@@ -43,6 +45,7 @@ final class Bench {
   private final double slopeRatio;
   private final Ledger ledger;
   private final Answers answers;
+  private final boolean seatsOpen;
   private final Once<Geometry> geometry = new Once<>(this::laidOut);
   private final Once<TopLoads> topLoads = new Once<>(() -> new TopBench(this).loads());
   private final Once<WindOnWalk> wind = new Once<>(() -> new WindBench(this).onWalk());
@@ -55,11 +58,22 @@ final class Bench {
    * @param slopeRatio fall of the ground over its length in plan
    */
   Bench(Tables tables, Stock stock, double slopeRatio, Ledger ledger, Answers answers) {
+    this(tables, stock, slopeRatio, ledger, answers, false);
+  }
+
+  private Bench(
+      Tables tables,
+      Stock stock,
+      double slopeRatio,
+      Ledger ledger,
+      Answers answers,
+      boolean seatsOpen) {
     this.tables = tables;
     this.stock = stock;
     this.slopeRatio = slopeRatio;
     this.ledger = ledger;
     this.answers = answers;
+    this.seatsOpen = seatsOpen;
   }
 
   Geometry geometry() {
@@ -70,20 +84,66 @@ final class Bench {
     return Frame.of(answers, stock, thumb("crossbeam.end-margin"));
   }
 
-  /** The same bench with one question answered otherwise. */
-  private Bench with(Question question, String option) {
-    return new Bench(
-        tables, stock, slopeRatio, ledger, answers.with(Answer.option(question, option)));
+  /** The same bench for a structure whose seats are still to be decided. */
+  Bench seatsOpen() {
+    return new Bench(tables, stock, slopeRatio, ledger, answers, true);
+  }
+
+  /**
+   * The same bench with one question answered otherwise; a seat that is still open is cut no deeper
+   * than the rule lets it be cut into that size.
+   */
+  Bench with(Question question, String option) {
+    Answers other = answers.with(Answer.option(question, option));
+    double share = thumb("notch.interior-depth-share");
+    Answers seated =
+        seatsOpen && question == CROSSBEAM_SIZE
+            ? seated(other, CROSSBEAM_NOTCH, share * stock.row(option).widthIn())
+            : seatsOpen && question == HEADER_SIZE
+                ? seated(other, HEADER_NOTCH, share * stock.row(option).widthIn())
+                : other;
+    return new Bench(tables, stock, slopeRatio, ledger, seated, seatsOpen);
+  }
+
+  private static Answers seated(Answers answers, Question notch, double mostIn) {
+    return answers.number(notch) <= mostIn ? answers : answers.with(Answer.number(notch, mostIn));
+  }
+
+  /** Fall of the headers over their length in plan. */
+  double fallRatio() {
+    boolean follows =
+        answers.has(TOP_LINE) && answers.option(TOP_LINE).equals(WayOfBuilding.FOLLOWS_GROUND);
+    return follows ? slopeRatio : 0;
+  }
+
+  /** Length along the headers over length in plan. */
+  double stretchRatio() {
+    return Math.hypot(1, fallRatio());
+  }
+
+  /** True where the header of each bay lies lower than that of the bay before. */
+  boolean stepped() {
+    return TopLines.stepped(answers);
+  }
+
+  /** How far off the middle of a post at a step its load acts, along the walk. */
+  double stepOffIn() {
+    boolean hung = stepped() && !geometry().headers().paired();
+    return hung ? TopLines.hungOffIn(geometry(), thumb("step.hanger-seat")) : 0;
   }
 
   /** The timber of an option; empty where the standard has no such grade in that size. */
-  Optional<Material> material(String option) {
-    return stock.material(option, answers.option(SPECIES), answers.option(GRADE));
+  Optional<Material> material(Question size, String option) {
+    return grading().material(size, option);
+  }
+
+  Grading grading() {
+    return new Grading(stock, answers);
   }
 
   /** The checks of one candidate for a size question. */
   List<Checked> checks(Question question, String option) {
-    Optional<Material> material = material(option);
+    Optional<Material> material = material(question, option);
     if (material.isEmpty()) {
       return List.of();
     }
@@ -97,7 +157,8 @@ final class Bench {
     return switch (question) {
       case CROSSBEAM_SIZE ->
           ledger.checks(
-              List.of(question, geometry(), topLoads(), material), () -> crossbeams().of(material));
+              List.of(question, geometry(), topLoads(), blow(), material),
+              () -> crossbeams().of(material, blow()));
       case HEADER_SIZE ->
           ledger.checks(
               List.of(
@@ -119,6 +180,7 @@ final class Bench {
         List.of(
             POST_SIZE,
             geometry(),
+            stepOffIn(),
             splice(),
             topLoads(),
             timber(CROSSBEAM_SIZE),
@@ -161,6 +223,14 @@ final class Bench {
     return new CrossbeamChecks(geometry(), topLoads(), limits(), sources(), ledger.beams());
   }
 
+  /** Wind on the face of a crossbeam in full wind. */
+  private SideBlow blow() {
+    SizeRow size = stock.row(answers.option(CROSSBEAM_SIZE));
+    return new SideBlow(
+        wind().onCrossbeamLb() / geometry().crossbeamLengthIn(),
+        tables.factors().size(answers.option(SPECIES), size).flatUseFactor());
+  }
+
   HeaderChecks headers() {
     return headers.get();
   }
@@ -201,7 +271,8 @@ final class Bench {
   }
 
   PostChecks posts() {
-    return new PostChecks(headers(), timber(HEADER_SIZE), standing(), limits(), sources());
+    return new PostChecks(headers(), timber(HEADER_SIZE), standing(), limits(), sources())
+        .loadedOffIn(stepOffIn());
   }
 
   FootingWork footing() {
@@ -225,7 +296,7 @@ final class Bench {
 
   Material timber(Question question) {
     String option = answers.option(question);
-    return material(option)
+    return material(question, option)
         .orElseThrow(
             () ->
                 new RuleBaseFault("no rule stopped " + option + ", of which no strength is known"));

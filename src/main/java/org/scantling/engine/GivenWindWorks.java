@@ -5,7 +5,6 @@ import static org.scantling.reasons.Question.WIND_SPEED;
 import java.util.ArrayList;
 import java.util.List;
 import org.scantling.design.Site;
-import org.scantling.loads.ExposureConstants;
 import org.scantling.loads.HourlyWind;
 import org.scantling.quantity.Inches;
 import org.scantling.quantity.Measure;
@@ -81,9 +80,7 @@ final class GivenWindWorks {
 
   private Worked equal(HourlyWind wind) {
     ExposureRow open = tables.exposure(OPEN_COUNTRY);
-    double kz =
-        new ExposureConstants(open.alphaFactor(), open.gradientHeightFt() * Inches.PER_FOOT)
-            .kzFactor(open.leastHeightFt() * Inches.PER_FOOT);
+    double kz = LoadWorks.growing(open).kzFactor(open.leastHeightFt() * Inches.PER_FOOT);
     WindRow factor = tables.wind("wind.canada.load-factor");
     HourlyWind.Frames frames =
         new HourlyWind.Frames(

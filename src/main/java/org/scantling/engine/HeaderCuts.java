@@ -3,12 +3,14 @@ package org.scantling.engine;
 import static org.scantling.reasons.Question.*;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
+import org.scantling.design.CutHeaders;
 import org.scantling.design.Geometry;
+import org.scantling.design.HeaderPiece;
 import org.scantling.design.Splice;
-import org.scantling.design.WayOfBuilding;
+import org.scantling.design.TopLine;
 import org.scantling.reasons.Candidate;
 
 /**
@@ -19,42 +21,28 @@ final class HeaderCuts {
   private static final double LAST_BITS = 1e-9;
 
   private final Geometry geometry;
+  private final TopLine top;
   private final List<Double> soldIn;
-  private final double stretchRatio;
   private final boolean stepped;
   private final String decided;
 
   /**
    * @param soldIn lengths sold, shortest first
-   * @param stretchRatio length along the header over length in plan
    * @param decided the way that was chosen, empty before
    */
-  HeaderCuts(Geometry geometry, List<Double> soldIn, double stretchRatio, String decided) {
-    this(geometry, soldIn, stretchRatio, false, decided);
-  }
-
-  private HeaderCuts(
-      Geometry geometry,
-      List<Double> soldIn,
-      double stretchRatio,
-      boolean stepped,
-      String decided) {
-    this.geometry = geometry;
+  HeaderCuts(TopLine top, List<Double> soldIn, String decided) {
+    this.geometry = top.geometry();
+    this.top = top;
     this.soldIn = soldIn;
-    this.stretchRatio = stretchRatio;
-    this.stepped = stepped;
+    this.stepped = top.stepped() && top.posts() > 2;
     this.decided = decided;
   }
 
   static HeaderCuts of(Bench bench) {
     Answers answers = bench.answers();
-    String topLine = answers.find(TOP_LINE).map(each -> each.option()).orElse(WayOfBuilding.LEVEL);
-    boolean slopes = topLine.equals(WayOfBuilding.FOLLOWS_GROUND);
     return new HeaderCuts(
-        bench.geometry(),
+        TopLines.of(bench),
         bench.tables().stockLengths(bench.stock().row(answers.option(HEADER_SIZE))).lengthsIn(),
-        Math.hypot(1, slopes ? bench.slopeRatio() : 0),
-        topLine.equals(WayOfBuilding.STEPPED),
         answers.find(HEADER_SPLICE).map(each -> each.option()).orElse(""));
   }
 
@@ -76,24 +64,21 @@ final class HeaderCuts {
     return Splice.of(holds ? decided : ways.get(ways.size() - 1).option());
   }
 
-  /** True where no length sold holds the whole header. */
+  /** True where no length sold holds the whole header, or the top goes down in steps. */
   boolean needed() {
-    return wholeIn() > longestSoldIn() + LAST_BITS;
-  }
-
-  /** The longest piece of the way that was chosen, the whole header before. */
-  double longestPieceIn() {
-    return needed() && !decided.isEmpty()
-        ? longestIn(Splice.of(decided).bays())
-        : wholeIn();
+    return stepped || wholeIn() > longestSoldIn() + LAST_BITS;
   }
 
   /**
-   * The whole header first, then its ways of being cut, those with the most even pieces last and of
-   * them those that look the same from both ends.
+   * In steps, one piece a bay. Else the whole header first, then its ways of being cut, those with
+   * the most even pieces last and of them those that look the same from both ends.
    */
   List<Candidate.Cut> ways() {
     List<Candidate.Cut> ways = new ArrayList<>();
+    if (stepped) {
+      ways.add(cut(Splice.bayByBay(bays()).bays()));
+      return ways;
+    }
     ways.add(cut(List.of(bays())));
     List<List<Integer>> fewest = List.of();
     for (int pieces = 2; pieces <= bays() && fewest.isEmpty(); pieces++) {
@@ -131,13 +116,12 @@ final class HeaderCuts {
 
   private Candidate.Cut cut(List<Integer> way) {
     String option = new Splice(way).way();
-    double boughtIn = IntStream.range(0, way.size()).mapToDouble(i -> soldFor(way, i)).sum();
+    double boughtIn = piecesIn(way).stream().mapToDouble(this::soldFor).sum();
     int shared = geometry.headers().paired() ? shared(way) : 0;
     return new Candidate.Cut(HEADER_SPLICE, option, way.size(), longestIn(way), boughtIn, shared);
   }
 
-  private double soldFor(List<Integer> way, int piece) {
-    double neededIn = pieceIn(way, piece);
+  private double soldFor(double neededIn) {
     return soldIn.stream()
         .filter(each -> each + LAST_BITS >= neededIn)
         .findFirst()
@@ -145,14 +129,11 @@ final class HeaderCuts {
   }
 
   private double longestIn(List<Integer> way) {
-    return IntStream.range(0, way.size()).mapToDouble(i -> pieceIn(way, i)).max().orElseThrow();
+    return Collections.max(piecesIn(way));
   }
 
-  /** Pieces are cut at the centres of posts; the first and the last carry a tail. */
-  private double pieceIn(List<Integer> way, int piece) {
-    int tails = (piece == 0 ? 1 : 0) + (piece == way.size() - 1 ? 1 : 0);
-    return way.get(piece) * geometry.plan().bayIn() * stretchRatio
-        + tails * geometry.headerTailIn();
+  private List<Double> piecesIn(List<Integer> way) {
+    return new CutHeaders(top, new Splice(way)).pieces(false).stream().map(HeaderPiece::lengthIn).toList();
   }
 
   /** The same from both ends. */
@@ -175,7 +156,7 @@ final class HeaderCuts {
   }
 
   private double wholeIn() {
-    return pieceIn(List.of(bays()), 0);
+    return piecesIn(List.of(bays())).get(0);
   }
 
   private double longestSoldIn() {

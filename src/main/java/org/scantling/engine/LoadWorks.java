@@ -124,9 +124,7 @@ final class LoadWorks {
     Tables tables = job.tables();
     ExposureRow exposure = exposure();
     double heightIn = geometry.overallHeightIn();
-    double kz =
-        new ExposureConstants(exposure.alphaFactor(), exposure.gradientHeightFt() * INCHES_PER_FOOT)
-            .kzFactor(heightIn);
+    double kz = growing(exposure).kzFactor(heightIn);
     VelocityPressure pressure =
         VelocityPressure.of(
             answers.number(WIND_SPEED),
@@ -184,6 +182,14 @@ final class LoadWorks {
         .weather()
         .hill()
         .map(hill -> new HillWorks(job.tables(), hill, answers.option(EXPOSURE), geometry));
+  }
+
+  /** How the wind grows with height there, for whoever works with it and whoever tells it. */
+  static ExposureConstants growing(ExposureRow exposure) {
+    return new ExposureConstants(
+        exposure.alphaFactor(),
+        exposure.gradientHeightFt() * INCHES_PER_FOOT,
+        exposure.leastHeightFt() * INCHES_PER_FOOT);
   }
 
   private Source source(String working) {

@@ -17,6 +17,16 @@ public enum Question {
   VINE(CLIMATE, "criteria.vine"),
   SPECIES(CLIMATE, "material.species"),
   GRADE(CLIMATE, "material.grade"),
+  POST_SPECIES(CLIMATE, "post.species"),
+  POST_GRADE(CLIMATE, "post.grade"),
+  HEADER_SPECIES(CLIMATE, "header.species"),
+  HEADER_GRADE(CLIMATE, "header.grade"),
+  CROSSBEAM_SPECIES(CLIMATE, "crossbeam.species"),
+  CROSSBEAM_GRADE(CLIMATE, "crossbeam.grade"),
+  RAIL_SPECIES(CLIMATE, "rail.species"),
+  RAIL_GRADE(CLIMATE, "rail.grade"),
+  BRACE_SPECIES(CLIMATE, "brace.species"),
+  BRACE_GRADE(CLIMATE, "brace.grade"),
 
   VINE_LOAD(LOADS, "criteria.vine-load", Unit.PSF),
   LIVE_LOAD(LOADS, "criteria.live-load", Unit.PSF),
@@ -41,6 +51,7 @@ public enum Question {
   CROSSBEAM_COUNT(CROSSBEAMS, "crossbeam.count", Unit.COUNT),
   CROSSBEAM_NOTCH(CROSSBEAMS, "crossbeam.notch", Unit.INCH),
   CROSSBEAM_SIZE(CROSSBEAMS, "crossbeam.size"),
+  CROSSBEAM_BLOCKING(CROSSBEAMS, "crossbeam.blocking"),
 
   HEADER_NOTCH(HEADERS, "header.notch", Unit.INCH),
   HEADER_SIZE(HEADERS, "header.size"),
@@ -68,6 +79,7 @@ public enum Question {
   HEADER_JOINT(JOINTS, "joint.header"),
   RAIL_JOINT(JOINTS, "joint.rail"),
   BRACE_JOINT(JOINTS, "joint.brace"),
+  HEADER_STEP(JOINTS, "joint.step"),
   HEADER_SPLICE(JOINTS, "joint.splice");
 
   private final Phase phase;

@@ -140,7 +140,7 @@ final class BuyingPage {
   }
 
   private static String name(TimberPlan plan) {
-    return plan.stock().size() + (plan.stock().forTheGround() ? " for the ground" : "");
+    return plan.stock().called() + (plan.stock().forTheGround() ? " for the ground" : "");
   }
 
   private String proof(TimberPlan.Result result) {

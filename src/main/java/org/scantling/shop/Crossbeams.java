@@ -2,8 +2,13 @@ package org.scantling.shop;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import org.scantling.design.Geometry;
+import org.scantling.design.HeaderPiece;
+import org.scantling.design.KneeBraces;
+import org.scantling.design.Point;
 import org.scantling.design.Structure;
+import org.scantling.design.TopLine;
 
 /**
  * The crossbeams: notched over both headers, with shaped tails.
@@ -19,12 +24,14 @@ final class Crossbeams {
   private final Geometry geometry;
   private final Structure.Member member;
   private final Tape tape;
+  private final TopLine top;
 
   Crossbeams(Built built) {
     this.built = built;
     this.geometry = built.geometry();
     this.member = built.member("crossbeam");
     this.tape = built.tape();
+    this.top = built.top();
   }
 
   List<Placed> all() {
@@ -52,32 +59,53 @@ final class Crossbeams {
   }
 
   /**
-   * Middles of the crossbeams in plan, from the first post. Where knee braces lap post and
-   * crossbeam face to face, a crossbeam over a post stands flush with the side of the post, the one
-   * towards the middle of the walk.
+   * Middles of the crossbeams in plan where they sit, from the first post. Where knee braces lap
+   * post and crossbeam face to face, a crossbeam over a post stands flush with a side of the post;
+   * where paired boards step down at a post, flush with the side of the upper ones.
    */
   List<Double> alongIn() {
     List<Double> places = new ArrayList<>();
-    double bayIn = geometry.plan().bayIn();
     for (double atIn : geometry.crossbeamsAtIn()) {
-      long post = Math.round(atIn / bayIn);
-      boolean overPost =
-          Math.abs(atIn - post * bayIn) < HAIR && post >= 0 && post <= geometry.plan().bays();
-      places.add(built.has("brace") && overPost ? atIn + flushIn((int) post) : atIn);
+      OptionalInt post = postUnder(atIn);
+      places.add(post.isPresent() ? overPostIn(post.getAsInt()) : atIn);
     }
     return places;
   }
 
-  private double flushIn(int post) {
-    double offIn = (geometry.posts().breadthIn() - member.breadthIn()) / 2;
-    return post == geometry.plan().bays() ? -offIn : offIn;
+  /** The post that a crossbeam was meant to stand over. */
+  private OptionalInt postUnder(double atIn) {
+    double bayIn = geometry.plan().bayIn();
+    int post = (int) Math.round(atIn / bayIn);
+    boolean over = Math.abs(atIn - post * bayIn) < HAIR && post >= 0 && post < top.posts();
+    return over ? OptionalInt.of(post) : OptionalInt.empty();
+  }
+
+  /** How far the crossbeam over a post stands off its middle, towards the last post. */
+  double shiftIn(int post) {
+    boolean shifted = built.has("brace") || built.paired() && top.stepsAt(post);
+    // One that leans with the headers is flush with the edge that leans out farthest.
+    double outIn = member.depthIn() / 2 * top.headerFallRatio() / top.stretchRatio();
+    double offIn = (geometry.posts().breadthIn() - member.breadthIn()) / 2 - outIn;
+    return shifted ? KneeBraces.side(top) * offIn : 0;
+  }
+
+  private double overPostIn(int post) {
+    double shiftIn = shiftIn(post);
+    // On a slope it leans with the header; its middle, not its seat, is to stand flush.
+    double leanIn = middleOverIn() * top.headerFallRatio() / top.stretchRatio();
+    return top.alongIn(post) + shiftIn - (built.has("brace") ? leanIn : 0);
+  }
+
+  /** Where the crossbeam over a post lies. */
+  Place overPost(int post) {
+    return place(overPostIn(post));
   }
 
   /** The piece of header that carries a crossbeam; where steps meet, the higher one. */
-  private static HeaderRun under(List<HeaderRun> runs, double alongIn) {
-    HeaderRun found = runs.get(runs.size() - 1);
+  static HeaderPiece under(List<HeaderPiece> runs, double alongIn) {
+    HeaderPiece found = runs.get(runs.size() - 1);
     for (int i = runs.size() - 1; i >= 0; i--) {
-      HeaderRun run = runs.get(i);
+      HeaderPiece run = runs.get(i);
       if (alongIn <= run.at(run.lastIn(), 0, 0).alongIn() + HAIR) {
         found = run;
       }
@@ -86,7 +114,7 @@ final class Crossbeams {
   }
 
   private Place place(double alongIn) {
-    HeaderRun run = under(new HeaderRuns(built).pieces(false), alongIn);
+    HeaderPiece run = under(built.headerPieces().pieces(false), alongIn);
     double onLineIn = (alongIn - run.seat().alongIn()) * Math.hypot(1, run.fallRatio());
     Point middle = run.at(onLineIn, middleOverIn(), 0);
     double tailIn = geometry.crossbeamTailIn();
@@ -96,10 +124,13 @@ final class Crossbeams {
         new Point(middle.alongIn(), farIn, middle.upIn()));
   }
 
+  /** Top of the headers over the line of the post tops. */
+  double seatOverIn() {
+    return built.paired() ? 0 : geometry.headers().depthIn() - geometry.headers().notchIn();
+  }
+
   private double middleOverIn() {
-    double headerTopIn =
-        built.paired() ? 0 : geometry.headers().depthIn() - geometry.headers().notchIn();
-    return headerTopIn - geometry.crossbeams().notchIn() + member.depthIn() / 2;
+    return seatOverIn() - geometry.crossbeams().notchIn() + member.depthIn() / 2;
   }
 
   private Shape shape(boolean overPost) {

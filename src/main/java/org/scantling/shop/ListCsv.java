@@ -34,6 +34,8 @@ public final class ListCsv {
             "count",
             "role",
             "size",
+            "species",
+            "grade",
             "thickness_in",
             "depth_in",
             "item",
@@ -61,14 +63,17 @@ public final class ListCsv {
     return table.text();
   }
 
-  private static CsvTable.Row piece(CsvTable table, Piece piece, String item) {
+  private CsvTable.Row piece(CsvTable table, Piece piece, String item) {
     Shape shape = piece.shape();
+    PieceTimber timber = lists.timber(shape.role());
     return table
         .row()
         .set("mark", piece.mark())
         .set("count", piece.count())
         .set("role", shape.role())
         .set("size", shape.size())
+        .set("species", timber.species())
+        .set("grade", timber.grade())
         .set("thickness_in", shape.breadthIn())
         .set("depth_in", shape.depthIn())
         .set("item", item);
@@ -191,6 +196,8 @@ public final class ListCsv {
             "climber",
             "off_in",
             "way",
+            "wire",
+            "eye",
             "wires",
             "length_in",
             "length",
@@ -211,7 +218,10 @@ public final class ListCsv {
           .row()
           .set("kind", "wire")
           .set("where", run.where())
+          .set("climber", run.vine())
           .set("way", run.way())
+          .set("wire", run.parts().wire())
+          .set("eye", run.parts().eye())
           .set("wires", run.wires())
           .set("length_in", run.lengthIn())
           .set("length", said.length(run.lengthIn()))

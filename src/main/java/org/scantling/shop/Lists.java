@@ -69,6 +69,16 @@ public final class Lists {
     return built.tape().nearest(built.shop(row) * bore.diameterIn());
   }
 
+  /** Species and grade of the pieces of a role. */
+  PieceTimber timber(String role) {
+    return built.timber(role);
+  }
+
+  /** Of what timber the pieces of a role are, where not everything is of the same. */
+  String timberNamed(String role) {
+    return built.mixed() ? ", " + built.timber(role).words() : "";
+  }
+
   /** Breadth of the posts. */
   double postIn() {
     return built.geometry().posts().breadthIn();
@@ -78,7 +88,7 @@ public final class Lists {
   OptionalDouble footOverGroundIn() {
     return built.inTheGround()
         ? OptionalDouble.empty()
-        : OptionalDouble.of(-new TopLine(built).belowGroundIn(0));
+        : OptionalDouble.of(-built.top().belowGroundIn(0));
   }
 
   /** Pieces that are marked and cut together. */

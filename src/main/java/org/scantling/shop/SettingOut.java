@@ -3,6 +3,7 @@ package org.scantling.shop;
 import java.util.ArrayList;
 import java.util.List;
 import org.scantling.design.Geometry;
+import org.scantling.design.TopLine;
 import org.scantling.tables.NumberRow;
 
 /** Works out the set-out. */
@@ -17,7 +18,7 @@ final class SettingOut {
   SettingOut(Built built, Pieces pieces) {
     this.built = built;
     this.geometry = built.geometry();
-    this.top = new TopLine(built);
+    this.top = built.top();
     this.holes = new Holes(built);
     this.tape = built.tape();
     this.pieces = pieces;
@@ -30,6 +31,7 @@ final class SettingOut {
         running(),
         spacers(),
         new HeaderLines(built, pieces).lines(),
+        new Spots(built).all(),
         ground(),
         tolerances());
   }

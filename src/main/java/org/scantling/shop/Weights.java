@@ -10,12 +10,10 @@ final class Weights {
 
   static double of(Built built, Piece piece) {
     SizeRow size = built.tables().size(piece.shape().size());
-    double pcf =
-        built
-            .tables()
-            .designValues(built.member("post").species(), built.member("post").grade(), size)
-            .wetWeightPcf();
     Shape shape = piece.shape();
+    PieceTimber timber = built.timber(shape.role());
+    double pcf =
+        built.tables().designValues(timber.species(), timber.grade(), size).wetWeightPcf();
     return shape.breadthIn() * shape.depthIn() * shape.cutIn() * pcf / CU_IN;
   }
 

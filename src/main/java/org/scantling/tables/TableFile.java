@@ -84,11 +84,14 @@ enum TableFile {
       JointRow.class,
       true,
       "id,question,style,fasteners,usual,way,fastener,count,thread_in,tip_in,rated_lift_lb,"
-          + "rated_side_lb"),
+          + "rated_side_lb,rated_down_lb"),
   CAUTIONS("cautions.csv", CautionRow.class, true, "id,occasion,severity,text"),
   SHOP("shop.csv", NumberRow.class, false, "id,value,unit,statement"),
   CLIMBERS(
-      "climbers.csv", ClimberRow.class, false, "id,run,apart_in,eyes_apart_in,lowest_in,words"),
+      "climbers.csv",
+      ClimberRow.class,
+      false,
+      "id,run,apart_in,eyes_apart_in,lowest_in,wire,eye,words"),
   PACKS("packs.csv", PackRow.class, true, "id,count,words,metric_count,metric_words"),
   STEPS("steps.csv", StepRow.class, true, "id,occasion,part,text"),
   WORKINGS("workings.csv", WorkingRow.class, false, "id,roles,part,statement,formula,metric"),
@@ -132,6 +135,11 @@ enum TableFile {
   /** True where a house may add rows of its own, false where every id has its one meaning. */
   boolean open() {
     return open;
+  }
+
+  /** True where every row is one number that a rule reads. */
+  boolean holdsNumbers() {
+    return type == NumberRow.class || type == WindRow.class || this == ADJUSTMENT_FACTORS;
   }
 
   String[] columns() {

@@ -230,7 +230,7 @@ class JointChecksTest {
     Material header = BracedExample.timbers(3.5).header();
     JointForces forces = cut(onTop, header);
     List<Checked> checks =
-        JointSeatChecks.ofHeader(forces, header, BracedExample.timber(3.5, 3.5, 1), RULES)
+        JointSeatChecks.ofHeader(forces, header, BracedExample.timber(3.5, 3.5, 1), 3.5 / 4, RULES)
             .header(lags);
     JointHold.Wood wood = new JointHold.Wood(0.5, 0.5, 3);
     JointHold whole = JointHold.of(lags, FACTORS, wood, 1.6);
@@ -330,7 +330,7 @@ class JointChecksTest {
     assertThat(ofBraced).isGreaterThan(2 * ofPlain);
     assertThat(
             check(
-                    JointSeatChecks.ofHeader(braced, timbers.header(), timbers.post(), RULES)
+                    JointSeatChecks.ofHeader(braced, timbers.header(), timbers.post(), 3.5 / 4, RULES)
                         .header(angles),
                     "joint.header-uplift")
                 .ratio())
@@ -400,5 +400,50 @@ class JointChecksTest {
         .hasMessageContaining("must be nailed, screwed or rated, not BOLTED");
     assertThatThrownBy(() -> new JointForce(LoadCombination.UPLIFT, -1, 0, 0))
         .hasMessageStartingWith("forces on a joint must be zero or more");
+  }
+
+  /** 5 1/2 in post, rows half of it apart: 1.375 in to the cut in plan, 1.375 x 1.0308 at 25 %. */
+  @Test
+  void the_end_distance_at_a_cut_is_measured_along_the_sloping_board() {
+    Material post = BracedExample.timber(5.5, 5.5, 1);
+    Material boards = BracedExample.timber(1.5, 7.25, 2);
+    JointFactors.BoltPlaces places = RULES.factors().bolts();
+    JointBoltLayout level =
+        JointBoltLayout.atCut(0.5, new JointCrossing(post, boards, 14.75), places);
+    JointBoltLayout sloping =
+        JointBoltLayout.atCut(
+            0.5, new JointCrossing(post, boards, 14.75, Math.hypot(1, 0.25)), places);
+    assertThat(level.toCutIn()).isEqualTo(1.375, within(1e-9));
+    assertThat(sloping.toCutIn()).isEqualTo(1.4173, within(1e-4));
+    // Table 12.5.1A, 4 D in full: 1.375 / 2 and 1.4173 / 2 of the value of a 1/2 in bolt.
+    assertThat(level.atCut(places, false).asFactor().value()).isEqualTo(0.6875, within(1e-6));
+    assertThat(sloping.atCut(places, false).asFactor().value()).isEqualTo(0.7087, within(1e-4));
+  }
+
+  /** Ratings against 1.2 times and 0.8 times what the ends of a cut header press. */
+  @Test
+  void a_hanger_at_a_step_carries_what_the_end_of_the_lower_header_presses() {
+    Geometry geometry = BracedExample.geometry(3);
+    BracedTimbers timbers = BracedExample.timbers(3.5);
+    HeaderChecks cut =
+        BracedExample.headers(geometry, timbers).inPieces(Splice.bayByBay(3));
+    JointForces forces =
+        new JointForces(cut, timbers.header(), BracedExample.wind(100), 40);
+    double mostLb =
+        forces.onCutEnd().stream().mapToDouble(JointForce::downLb).max().orElseThrow();
+    assertThat(mostLb).isGreaterThan(100);
+    for (double share : new double[] {1.2, 0.8}) {
+      JointFix hanger =
+          new JointFix(
+              JointFix.Way.RATED,
+              1,
+              Dowel.smooth(1, 1),
+              new JointFix.Reach(0, 0, 0),
+              new JointFix.Rated(2000, 2000, share * mostLb));
+      List<Checked> checks = new JointStepChecks(forces, RULES).of(hanger);
+      assertThat(check(checks, "joint.step").demand()).isLessThanOrEqualTo(mostLb);
+      assertThat(check(checks, "joint.step").ratio() > 1).isEqualTo(share < 1);
+      assertThat(checks).extracting(Checked::id).contains("joint.step-uplift");
+    }
   }
 }

@@ -138,6 +138,7 @@ class WorkingsTest {
           "breadth",
           "depth",
           "spacing",
+          "notch",
           "timber",
           "coefficient",
           "solidity",

@@ -34,11 +34,34 @@ class PiecesFitPropertyTest {
     }
   }
 
+  @Provide
+  Arbitrary<Jobs.Random> braced() {
+    return Jobs.braced();
+  }
+
+  @Property(tries = 60, seed = "20260604", edgeCases = EdgeCasesMode.NONE)
+  void the_pieces_of_any_site_on_brackets_fit_together(@ForAll("braced") Jobs.Random job) {
+    Jobs.of(job).ifPresent(built -> new Fitting(built).check());
+  }
+
   @Example
   void the_pieces_of_every_scenario_fit_together() throws IOException {
     for (String name : scenarios()) {
       new Fitting(Jobs.scenario(name)).check();
     }
+  }
+
+  @Example
+  void thick_crossbeams_fit_together_with_their_braces() {
+    Built built =
+        Jobs.wish(
+            "stone-terrace",
+            "site.climate.wind-speed=100 mph",
+            "planting[0].vine=wisteria",
+            "walkway.clear-width=8 ft",
+            "walkway.length=12 ft");
+    assertThat(built.member("crossbeam").size()).isEqualTo("4x6");
+    new Fitting(built).check();
   }
 
   static List<String> scenarios() throws IOException {

@@ -25,6 +25,7 @@ import org.scantling.quantity.Unit;
 /** Snow and wind. */
 final class LoadValues {
   private static final double IN_PER_FT = 12;
+  private static final double LOWEST_IN = 180;
   private static final double IN2_PER_FT2 = 144;
   private static final double LOW_SLOPE_LIMIT_PSF = 20;
   private static final double LONE_POST_SOLIDITY = 0.05;
@@ -68,7 +69,7 @@ final class LoadValues {
   }
 
   private static double kz(PackRow row) {
-    return new ExposureConstants(row.number("alpha"), row.number("zg") * IN_PER_FT)
+    return new ExposureConstants(row.number("alpha"), row.number("zg") * IN_PER_FT, LOWEST_IN)
         .kzFactor(row.number("z") * IN_PER_FT);
   }
 
