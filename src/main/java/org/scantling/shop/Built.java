@@ -171,6 +171,11 @@ final class Built {
     return tables.size(site.base().crossbeams().size()).widthIn();
   }
 
+  /** What a post's bracket must hold. */
+  Rating bracketRating() {
+    return new BracketLoads(proposal).rating();
+  }
+
   /** The lengths of a size that can be bought. */
   Sold sold(String size) {
     return Sold.of(size, tables, yard);

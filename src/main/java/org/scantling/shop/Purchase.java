@@ -9,17 +9,22 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.scantling.design.Structure;
 import org.scantling.quantity.Length;
+import org.scantling.quantity.UnitSystem;
 import org.scantling.tables.PackRow;
 
 /** Writes the buying list. */
 final class Purchase {
   private static final double FOOT = 12;
+  private static final double CU_FT_IN_A_CU_YD = 27;
 
   private final Built built;
   private final Pieces pieces;
   private final Climbers climbers;
   private final List<BuyingLine> lines = new ArrayList<>();
+  private double bagsLb;
 
   Purchase(Built built, Pieces pieces, Climbers climbers) {
     this.built = built;
@@ -32,6 +37,9 @@ final class Purchase {
     timber.forEach(this::timber);
     Fixings.of(built, pieces).forEach(this::fixing);
     ground();
+    Sundries sundries = new Sundries(built, pieces);
+    lines.addAll(sundries.lines());
+    sundries.packed().forEach((each, unit) -> counted("work", each, unit));
     wires();
     List<Saving> savings = new Savings(built, pieces).of(timber);
     String aboveGround = built.tables().defaults().row("treatment.above-ground").word();
@@ -72,7 +80,7 @@ final class Purchase {
                       "stick",
                       String.join(", ", marks) + ": longer than anything listed, a special order",
                       OptionalLong.empty())
-                  .treated(treatment(plan)));
+                  .of(wood(plan)));
         });
   }
 
@@ -91,7 +99,7 @@ final class Purchase {
                 price.isPresent()
                     ? OptionalLong.of(price.getAsLong() * each.getValue())
                     : OptionalLong.empty())
-            .treated(treatment(plan)));
+            .of(wood(plan)));
   }
 
   /** What to ask for: the same size for the ground and above it are two different things. */
@@ -112,6 +120,23 @@ final class Purchase {
     return built.tables().defaults().row(row).word();
   }
 
+  private BuyingLine.Kind wood(TimberPlan plan) {
+    String timber =
+        plan.roles().stream()
+            .filter(built::has)
+            .map(built::member)
+            .map(each -> (each.species() + " " + each.grade()).replace('-', ' '))
+            .distinct()
+            .collect(Collectors.joining(" or "));
+    return BuyingLine.Kind.wood(timber.isEmpty() ? postTimber() : timber, treatment(plan));
+  }
+
+  /** Pickets and blocks are of what the posts are. */
+  private String postTimber() {
+    Structure.Member post = built.member("post");
+    return (post.species() + " " + post.grade()).replace('-', ' ');
+  }
+
   private String length(double lengthIn) {
     return built.tape() == Tape.MILLIMETRES
         ? Length.metric(lengthIn)
@@ -120,6 +145,13 @@ final class Purchase {
 
   private void fixing(Fixing fixing) {
     counted("fixings", fixing, "pieces");
+  }
+
+  /** Bolts, screws and nails are dipped; parts of a maker's are of coated sheet. */
+  private BuyingLine.Kind steel(Fixing fixing) {
+    String what = fixing.rating().isPresent() ? "finish.parts" : "finish.fasteners";
+    String row = built.tape() == Tape.MILLIMETRES ? what + "-metric" : what;
+    return BuyingLine.Kind.steel(built.tables().defaults().row(row).word(), fixing.rating());
   }
 
   private void counted(String section, Fixing fixing, String unit) {
@@ -137,7 +169,8 @@ final class Purchase {
             bought,
             pack.map(metric ? PackRow::metricWords : PackRow::words).orElse("piece"),
             fixing.use(),
-            OptionalLong.empty()));
+            OptionalLong.empty())
+            .of(section.equals("fixings") ? steel(fixing) : BuyingLine.Kind.ANY));
   }
 
   private void ground() {
@@ -173,16 +206,28 @@ final class Purchase {
     }
     String row = built.tape() == Tape.MILLIMETRES ? bag + "-metric" : bag;
     double moreCuFt = cuFt * built.shop("stock.concrete-spare-share");
+    int bags = (int) Math.ceil((cuFt + moreCuFt) / built.shop(row) - 1e-9);
+    bagsLb += bags * built.shop(row + ".weight");
     lines.add(
         new BuyingLine(
             "ground",
             what,
             new BuyingLine.Quantity(cuFt, "cu ft"),
             new BuyingLine.Quantity(moreCuFt, "cu ft"),
-            (int) Math.ceil((cuFt + moreCuFt) / built.shop(row) - 1e-9),
+            bags,
             built.tables().defaults().row(row).word(),
-            use,
+            use + bulk(cuFt + moreCuFt),
             OptionalLong.empty()));
+  }
+
+  /** Where there is much of it, it comes loose and not in bags. */
+  private String bulk(double cuFt) {
+    if (cuFt < built.shop("stock.bulk-from")) {
+      return "";
+    }
+    return built.tape() == Tape.MILLIMETRES
+        ? "; or " + new Said(UnitSystem.METRIC).volume(cuFt) + " in bulk"
+        : "; or " + Said.decimals(cuFt / CU_FT_IN_A_CU_YD, 1) + " cu yd in bulk";
   }
 
   private void soil(Holes holes) {
@@ -217,6 +262,12 @@ final class Purchase {
                     (int) Math.ceil(inches / FOOT),
                     "for the " + String.join(", ", vines.get(wire))),
                 "ft"));
+    int tensioners = climbers.runs().stream().mapToInt(Climbers.WireRun::times).sum();
+    if (tensioners > 0) {
+      String finish = built.tables().defaults().row("wire.tensioner").word();
+      counted(
+          "climbers", new Fixing("tensioner", finish, tensioners, "one a run of wire"), "pieces");
+    }
     eyes.forEach(
         (eye, count) ->
             counted(
@@ -240,12 +291,14 @@ final class Purchase {
       boughtIn3 += sectionIn2 * plan.result().boughtIn();
       piecesIn3 += sectionIn2 * plan.result().piecesIn();
     }
+    double timberLb = timber.stream().mapToDouble(TimberPlan::weightLb).sum();
     boolean priced = timber.stream().allMatch(each -> each.result().cents().isPresent());
     return new Buying.Totals(
         pieces.all().stream().mapToInt(Piece::count).sum(),
         timber.stream().mapToInt(TimberPlan::sticks).sum(),
         piecesIn > 0 ? Math.max(0, 1 - piecesIn3 / boughtIn3) : 0,
-        timber.stream().mapToDouble(TimberPlan::weightLb).sum(),
+        timberLb,
+        timberLb + bagsLb,
         priced
             ? OptionalLong.of(
                 timber.stream().mapToLong(each -> each.result().cents().getAsLong()).sum())

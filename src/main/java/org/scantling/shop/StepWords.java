@@ -77,6 +77,7 @@ final class StepWords {
     row("level-line", "setout.level-line");
     row("gravel-bed", "footing.gravel-bed");
     row("pad", "footing.pad-thickness");
+    row("from-above", "digging.from-above");
     row("crown", "footing.crown");
     row("layer", "footing.lift");
     row("cure-days", "concrete.cure-days");

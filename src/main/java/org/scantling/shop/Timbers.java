@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.scantling.tables.DesignValueRow;
+import org.scantling.tables.FreshWeight;
 import org.scantling.tables.SizeRow;
 
 /** Plans the timber of a whole job, size by size. */
@@ -36,7 +37,7 @@ final class Timbers {
     String species = built.member("post").species();
     String grade = built.member("post").grade();
     DesignValueRow row = built.tables().designValues(species, grade, size);
-    return row.wetWeightPcf();
+    return FreshWeight.pcf(built.tables(), row.wetWeightPcf());
   }
 
   /** How pieces of one stock are sawn; those longer than anything sold are ordered specially. */

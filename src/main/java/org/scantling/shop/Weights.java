@@ -1,8 +1,9 @@
 package org.scantling.shop;
 
+import org.scantling.tables.FreshWeight;
 import org.scantling.tables.SizeRow;
 
-/** What a piece weighs when it is lifted: wet, with what is left on it until it stands. */
+/** What a piece weighs when it is lifted: fresh, with what is left on it until it stands. */
 final class Weights {
   private static final double CU_IN = 12 * 12 * 12;
 
@@ -11,10 +12,12 @@ final class Weights {
   static double of(Built built, Piece piece) {
     SizeRow size = built.tables().size(piece.shape().size());
     double pcf =
-        built
-            .tables()
-            .designValues(built.member("post").species(), built.member("post").grade(), size)
-            .wetWeightPcf();
+        FreshWeight.pcf(
+            built.tables(),
+            built
+                .tables()
+                .designValues(built.member("post").species(), built.member("post").grade(), size)
+                .wetWeightPcf());
     Shape shape = piece.shape();
     return shape.breadthIn() * shape.depthIn() * shape.cutIn() * pcf / CU_IN;
   }
