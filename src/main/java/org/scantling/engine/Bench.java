@@ -30,8 +30,10 @@ import org.scantling.reasons.Source;
 import org.scantling.rulebase.RuleBaseFault;
 import org.scantling.tables.JointRow;
 import org.scantling.tables.SoilRow;
+import org.scantling.tables.Sold;
 import org.scantling.tables.Tables;
 import org.scantling.tables.VineRow;
+import org.scantling.tables.Yard;
 
 /**
  * Works the checks for candidates, with everything else as answered so far. What several checks
@@ -39,6 +41,7 @@ import org.scantling.tables.VineRow;
  */
 final class Bench {
   private final Tables tables;
+  private final Optional<Yard> yard;
   private final Stock stock;
   private final double slopeRatio;
   private final Ledger ledger;
@@ -52,10 +55,18 @@ final class Bench {
   private final Once<Optional<BracedWalk>> braced = new Once<>(() -> BraceBench.walk(this));
 
   /**
+   * @param yard where the timber is bought, if its list is at hand
    * @param slopeRatio fall of the ground over its length in plan
    */
-  Bench(Tables tables, Stock stock, double slopeRatio, Ledger ledger, Answers answers) {
+  Bench(
+      Tables tables,
+      Optional<Yard> yard,
+      Stock stock,
+      double slopeRatio,
+      Ledger ledger,
+      Answers answers) {
     this.tables = tables;
+    this.yard = yard;
     this.stock = stock;
     this.slopeRatio = slopeRatio;
     this.ledger = ledger;
@@ -73,7 +84,12 @@ final class Bench {
   /** The same bench with one question answered otherwise. */
   private Bench with(Question question, String option) {
     return new Bench(
-        tables, stock, slopeRatio, ledger, answers.with(Answer.option(question, option)));
+        tables, yard, stock, slopeRatio, ledger, answers.with(Answer.option(question, option)));
+  }
+
+  /** The lengths of a size that can be bought here, shortest first. */
+  List<Double> soldIn(String size) {
+    return Sold.of(size, tables, yard).lengthsIn();
   }
 
   /** Fall of the headers over their length in plan. */

@@ -16,6 +16,7 @@ import org.scantling.reasons.Proven;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.ServiceRecord;
 import org.scantling.reasons.TrackRecord;
+import org.scantling.tables.Sold;
 import org.scantling.tables.Tables;
 import org.scantling.tables.VineRow;
 import org.scantling.tables.Yard;
@@ -126,15 +127,9 @@ final class Job {
         : with(new Terms(terms.bayCounts(), terms.trials(), terms.fixed(), terms.record(), yard));
   }
 
-  /** The lengths of a size that can be bought, shortest first: by the yard's list if it has any. */
+  /** The lengths of a size that can be bought, shortest first. */
   List<Double> soldIn(String size) {
-    List<Double> listedIn =
-        terms.yard().stream()
-            .flatMap(yard -> yard.of(size).stream())
-            .map(Yard.Offer::lengthIn)
-            .sorted()
-            .toList();
-    return listedIn.isEmpty() ? tables.stockLengths(stock.row(size)).lengthsIn() : listedIn;
+    return Sold.of(size, tables, terms.yard()).lengthsIn();
   }
 
   private Job with(Terms others) {
@@ -225,7 +220,8 @@ final class Job {
 
   /** The bench on which checks are worked, with the answers so far. */
   Bench bench(Answers answers) {
-    return new Bench(tables, stock, site.ground().slopePercent() / 100, ledger, answers);
+    return new Bench(
+        tables, terms.yard(), stock, site.ground().slopePercent() / 100, ledger, answers);
   }
 
   /** The site's demands and the base's answers. */

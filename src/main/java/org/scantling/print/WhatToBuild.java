@@ -93,11 +93,8 @@ final class WhatToBuild {
   }
 
   private String pieced(List<String> bays) {
-    String size = header().size();
-    return " No yard sells "
-        + size
-        + " longer than "
-        + voice.say(voice.longest(size))
+    return " "
+        + voice.noneLonger(header().size())
         + ": each header is in pieces over "
         + Sentence.list(bays)
         + " bays that meet over a post"
@@ -113,19 +110,19 @@ final class WhatToBuild {
         .orElseThrow();
   }
 
-  /** A piece that no yard sells is not kept quiet about. */
+  /** A piece that no yard, or not this one, sells is not kept quiet about. */
   private String tooLong() {
     return structure.members().stream()
         .filter(each -> each.lengthIn() > voice.longest(each.size()).amount())
         .map(
             each ->
-                " No yard sells "
-                    + each.size()
-                    + " longer than "
-                    + voice.say(voice.longest(each.size()))
-                    + ": where the "
-                    + voice.role(each.role())
-                    + " are joined is not worked out here; ask before you cut.")
+                " "
+                    + voice.noneLonger(each.size())
+                    + (each.lengthIn() <= voice.longestAnywhere(each.size()).amount()
+                        ? ": the " + voice.role(each.role()) + " are a special order."
+                        : ": where the "
+                            + voice.role(each.role())
+                            + " are joined is not worked out here; ask before you cut."))
         .reduce("", String::concat);
   }
 

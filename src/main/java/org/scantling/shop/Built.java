@@ -20,6 +20,7 @@ import org.scantling.reasons.Question;
 import org.scantling.tables.FastenerRow;
 import org.scantling.tables.JointRow;
 import org.scantling.tables.SizeRow;
+import org.scantling.tables.Sold;
 import org.scantling.tables.Tables;
 import org.scantling.tables.Yard;
 

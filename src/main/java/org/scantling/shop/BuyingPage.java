@@ -45,7 +45,9 @@ final class BuyingPage {
         totals.pieces()
             + " pieces out of "
             + Said.counted(totals.sticks(), "stick", "sticks")
-            + ", spare ones counted; "
+            + ", spare ones counted"
+            + specials()
+            + "; "
             + said.percent(totals.wasteRatio())
             + " of what is sawn is left over; "
             + said.weight(totals.weightLb())
@@ -54,6 +56,11 @@ final class BuyingPage {
             + " to deliver with all bags; cost: "
             + cost
             + ".");
+  }
+
+  private String specials() {
+    int count = buying.timber().stream().mapToInt(TimberPlan::specials).sum();
+    return count > 0 ? " and " + Said.counted(count, "special order", "special orders") : "";
   }
 
   private boolean somePrices() {

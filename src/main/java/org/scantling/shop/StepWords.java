@@ -106,6 +106,8 @@ final class StepWords {
     for (String role : new String[] {"post", "header", "crossbeam"}) {
       weight(role + "-weight", Weights.heaviest(built, pieces, role));
     }
+    boolean two = Weights.heaviest(built, pieces, "header") <= built.shop("lift.two-person");
+    words.put("header-hands", two ? "Two" : "More than two");
     weight("one-person", built.tables().thumb("lift.one-person").amount());
     weight("two-person", built.shop("lift.two-person"));
   }

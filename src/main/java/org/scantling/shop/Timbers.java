@@ -7,6 +7,7 @@ import java.util.Map;
 import org.scantling.tables.DesignValueRow;
 import org.scantling.tables.FreshWeight;
 import org.scantling.tables.SizeRow;
+import org.scantling.tables.Sold;
 
 /** Plans the timber of a whole job, size by size. */
 final class Timbers {
