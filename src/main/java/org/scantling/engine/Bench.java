@@ -87,9 +87,9 @@ final class Bench {
         tables, yard, stock, slopeRatio, ledger, answers.with(Answer.option(question, option)));
   }
 
-  /** The lengths of a size that can be bought here, shortest first. */
-  List<Double> soldIn(String size) {
-    return Sold.of(size, tables, yard).lengthsIn();
+  /** The lengths of the boards of an option that can be bought here, shortest first. */
+  List<Double> soldIn(String option) {
+    return Sold.of(stock.row(option).id(), tables, yard).lengthsIn();
   }
 
   /** Fall of the headers over their length in plan. */

@@ -127,9 +127,9 @@ final class Job {
         : with(new Terms(terms.bayCounts(), terms.trials(), terms.fixed(), terms.record(), yard));
   }
 
-  /** The lengths of a size that can be bought, shortest first. */
-  List<Double> soldIn(String size) {
-    return Sold.of(size, tables, terms.yard()).lengthsIn();
+  /** The lengths of the boards of an option that can be bought, shortest first. */
+  List<Double> soldIn(String option) {
+    return Sold.of(stock.row(option).id(), tables, terms.yard()).lengthsIn();
   }
 
   private Job with(Terms others) {

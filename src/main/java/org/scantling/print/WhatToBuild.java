@@ -93,14 +93,21 @@ final class WhatToBuild {
   }
 
   private String pieced(List<String> bays) {
+    String size = header().size();
     return " "
-        + voice.noneLonger(header().size())
+        + (ordered(header()) ? voice.noneLongerAnywhere(size) : voice.noneLonger(size))
         + ": each header is in pieces over "
         + Sentence.list(bays)
         + " bays that meet over a post"
         + (turned(header(), bays)
             ? ", its second board turned end for end so that no post carries two joints."
             : ".");
+  }
+
+  /** A piece that others sell, but not this yard. */
+  private boolean ordered(Member member) {
+    return member.lengthIn() > voice.longest(member.size()).amount()
+        && member.lengthIn() <= voice.longestAnywhere(member.size()).amount();
   }
 
   private Member header() {
@@ -118,11 +125,12 @@ final class WhatToBuild {
             each ->
                 " "
                     + voice.noneLonger(each.size())
-                    + (each.lengthIn() <= voice.longestAnywhere(each.size()).amount()
+                    + (ordered(each)
                         ? ": the " + voice.role(each.role()) + " are a special order."
                         : ": where the "
                             + voice.role(each.role())
                             + " are joined is not worked out here; ask before you cut."))
+        .distinct()
         .reduce("", String::concat);
   }
 

@@ -31,7 +31,7 @@ final class BuyingCsv {
     buying.lines().forEach(this::line);
     buying.savings().forEach(this::spared);
     buying.timber().forEach(this::sawn);
-    return table.text();
+    return table.in(said.units()).text();
   }
 
   private void line(BuyingLine line) {

@@ -5,14 +5,22 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.scantling.quantity.UnitSystem;
 
 /** A table written as comma-separated text, its columns in a fixed order. */
 final class CsvTable {
   private final List<String> columns;
+  private boolean metric;
   private final List<Map<String, String>> rows = new ArrayList<>();
 
   CsvTable(String... columns) {
     this.columns = List.of(columns);
+  }
+
+  /** The same with a column in millimetres or newtons, at the end, for each in inches or pounds. */
+  CsvTable in(UnitSystem units) {
+    metric = units == UnitSystem.METRIC;
+    return this;
   }
 
   /** A new row; cells that are not set stay empty. */
@@ -45,10 +53,14 @@ final class CsvTable {
   }
 
   String text() {
-    StringBuilder text = new StringBuilder(String.join(",", columns)).append('\n');
+    List<String> all = metric ? MetricColumns.with(columns) : columns;
+    StringBuilder text = new StringBuilder(String.join(",", all)).append('\n');
     for (Map<String, String> row : rows) {
+      if (metric) {
+        MetricColumns.fill(row);
+      }
       text.append(
-              columns.stream()
+              all.stream()
                   .map(column -> quoted(row.getOrDefault(column, "")))
                   .collect(Collectors.joining(",")))
           .append('\n');

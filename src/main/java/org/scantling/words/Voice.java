@@ -193,10 +193,14 @@ public final class Voice {
 
   /** That nothing longer is sold. */
   public String noneLonger(String size) {
-    String longest = size + " longer than " + say(longest(size));
     return words.sold(size).byTheYard()
-        ? "This yard sells no " + longest
-        : "No yard sells " + longest;
+        ? "This yard sells no " + size + " longer than " + say(longest(size))
+        : noneLongerAnywhere(size);
+  }
+
+  /** That no yard sells anything longer. */
+  public String noneLongerAnywhere(String size) {
+    return "No yard sells " + size + " longer than " + say(longestAnywhere(size));
   }
 
   /** What is dug below a post for gravel, and for the pad on it where no concrete holds it. */
