@@ -36,7 +36,8 @@ final class ListOptions {
       paramLabel = "DIR",
       description =
           "Write the builder's sheet, the lists, the proposal and its design file into a folder:"
-              + " all of them or none, and nothing over what was not written so.")
+              + " all of them or none, and nothing over what was not written so. With --list, that"
+              + " list is shown as well.")
   private Path out;
 
   Optional<ListKind> list() {

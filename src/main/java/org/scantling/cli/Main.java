@@ -14,8 +14,9 @@ public final class Main {
     }
     PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    int status = commandLine(out, err, args).execute(args);
-    out.flush();
+    CommandLine commands = commandLine(out, err, args);
+    int status = commands.execute(args);
+    commands.getOut().flush();
     System.exit(status);
   }
 
@@ -27,8 +28,8 @@ public final class Main {
   static CommandLine commandLine(PrintWriter out, PrintWriter err, String... args) {
     CommandLine commands = new CommandLine(new Scantling());
     Commands.add(commands, args);
-    commands.setOut(out);
-    commands.setErr(err);
+    commands.setOut(TerminalWriter.over(out));
+    commands.setErr(TerminalWriter.over(err));
     Choice.read(commands);
     commands.setExecutionExceptionHandler(new Sentences());
     commands.setParameterExceptionHandler(new Refusals());

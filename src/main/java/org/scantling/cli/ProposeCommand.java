@@ -1,5 +1,6 @@
 package org.scantling.cli;
 
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.scantling.intake.DesignWriter;
@@ -81,6 +82,7 @@ final class ProposeCommand implements Callable<Integer> {
       return written(proposal, intake, words);
     }
     if (!proposal.proposed()) {
+      lists.out().filter(OutFolder::holdsOurs).ifPresent(this::sayOfOthers);
       return lists.list().isPresent()
           ? refused(proposal, intake, words)
           : written(proposal, intake, words);
@@ -89,12 +91,27 @@ final class ProposeCommand implements Callable<Integer> {
     PrintOptions how = options.printing(intake);
     lists
         .out()
-        .map(out -> sheets.write(out, words, how))
+        .map(out -> sheets.write(out, words, how) + shownAsWell())
         .ifPresent(written -> spec.commandLine().getErr().println(ErrorText.of(written)));
     return lists
         .list()
         .map(kind -> sheets.list(kind, format, how))
         .orElseGet(() -> written(proposal, intake, words));
+  }
+
+  /** The folder holds every list in any case; the one that is named is shown besides. */
+  private String shownAsWell() {
+    return lists.list().map(kind -> " The list " + kind.word() + " is shown as well.").orElse("");
+  }
+
+  private void sayOfOthers(Path out) {
+    spec.commandLine()
+        .getErr()
+        .println(
+            ErrorText.of(
+                out
+                    + ": nothing was written, since nothing is proposed for this site; the lists"
+                    + " there are of another proposal."));
   }
 
   /** Where nothing is proposed there is no list, and the reason goes to the error stream. */

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.scantling.engine.Buildable;
 import org.scantling.engine.Engine;
 import org.scantling.engine.LeastChangeSearch;
 import org.scantling.engine.TurningSearch;
@@ -48,7 +49,9 @@ final class Workplace {
 
   Intake read(Path site, List<Setting> settings) {
     CompiledRules.begin();
-    return new SiteReader(Vocabulary.of(tables)).read(site, settings);
+    return new SiteReader(Vocabulary.of(tables))
+        .refusing(base -> Buildable.misfits(base, tables))
+        .read(site, settings);
   }
 
   Proposal propose(Intake intake) {

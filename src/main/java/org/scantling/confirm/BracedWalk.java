@@ -135,7 +135,10 @@ public final class BracedWalk {
     own.addAll(crossbeams(each.deadLb()));
     List<List<FrameLoad>> people = new ArrayList<>();
     for (double fromTipIn : headers.peopleFromTipIn()) {
-      people.add(List.of(beam.point(fromTipIn - geometry.headerTailIn(), each.personLb())));
+      double fromPostIn = fromTipIn - geometry.headerTailIn();
+      people.add(List.of(beam.point(fromPostIn, each.personLb())));
+      // The wind pushes one way, so the mirrored place is another one.
+      people.add(List.of(beam.point(geometry.lengthIn() - fromPostIn, each.personLb())));
     }
     return new BracedLoads(
         own,

@@ -1,6 +1,7 @@
 package org.scantling.confirm;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -47,16 +48,21 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
         BeamLoads.points(places, -each.windUpLb()));
   }
 
-  /**
-   * Places of one person worth trying, from the tip. On each piece that is unlike the others: on its
-   * tip, beside and over the posts at its ends, over the second post, because a post between two bays
-   * carries most before anybody climbs up, and in the middle of its first bays and the last. By
-   * symmetry nothing else is worse.
-   */
+  /** Places of one person worth trying, from the tip; on each piece that is unlike the others. */
   List<Double> peopleFromTipIn() {
+    double besideIn = geometry.posts().breadthIn() / 2;
+    if (splice.pieceCount() == 1) {
+      return PersonPlaces.on(geometry.headerLengthIn(), posts(), besideIn);
+    }
     Set<Double> people = new LinkedHashSet<>();
+    people.add(0.0);
     for (int piece : unlike()) {
-      people.addAll(peopleOn(piece));
+      double[] posts =
+          Arrays.copyOfRange(posts(), splice.firstPost(piece), splice.lastPost(piece) + 1);
+      people.addAll(PersonPlaces.onPiece(posts, besideIn));
+      if (piece == splice.pieceCount() - 1) {
+        people.add(geometry.headerLengthIn());
+      }
     }
     return List.copyOf(people);
   }
@@ -71,37 +77,6 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
       unlike.add(last);
     }
     return unlike;
-  }
-
-  private List<Double> peopleOn(int piece) {
-    List<Double> people = new ArrayList<>();
-    int first = splice.firstPost(piece);
-    int last = splice.lastPost(piece);
-    double besideIn = geometry.posts().breadthIn() / 2;
-    double bayIn = geometry.plan().bayIn();
-    if (piece == 0) {
-      people.add(0.0);
-    }
-    people.add(postIn(first) + besideIn);
-    people.add(postIn(first) + bayIn / 2);
-    if (last - first > 1) {
-      people.add(postIn(first) + 1.5 * bayIn);
-      people.add(postIn(first + 1));
-    }
-    if (splice.pieceCount() > 1) {
-      people.add(postIn(first));
-      people.add(postIn(last));
-      people.add(postIn(last) - besideIn);
-      people.add(postIn(last) - bayIn / 2);
-      if (piece > 0 && piece == splice.pieceCount() - 1) {
-        people.add(geometry.headerLengthIn());
-      }
-    }
-    return people;
-  }
-
-  private double postIn(int post) {
-    return posts()[post];
   }
 
   private List<List<BeamLoad>> bySpan(List<Double> places, double forceLb) {

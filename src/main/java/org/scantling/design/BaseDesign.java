@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
  * @param crossbeams the timbers across the walk
  * @param sidePanels rails and pickets between the posts of a row
  * @param braces knee braces
+ * @param materials species and grades, where the file says them
  */
 public record BaseDesign(
     String title,
@@ -22,7 +23,20 @@ public record BaseDesign(
     Headers headers,
     Crossbeams crossbeams,
     Optional<SidePanels> sidePanels,
-    Optional<Braces> braces) {
+    Optional<Braces> braces,
+    Optional<Site.Materials> materials) {
+
+  /** A design whose file says nothing of its timber but sizes. */
+  public BaseDesign(
+      String title,
+      Optional<Proven> proven,
+      Posts posts,
+      Headers headers,
+      Crossbeams crossbeams,
+      Optional<SidePanels> sidePanels,
+      Optional<Braces> braces) {
+    this(title, proven, posts, headers, crossbeams, sidePanels, braces, Optional.empty());
+  }
 
   /**
    * The same design with the side panels and the braces of another, where its file does not speak
@@ -38,7 +52,8 @@ public record BaseDesign(
         headers,
         crossbeams,
         unsaid.contains("side-panels") ? other.sidePanels() : sidePanels,
-        unsaid.contains("braces") ? other.braces() : braces);
+        unsaid.contains("braces") ? other.braces() : braces,
+        materials);
   }
 
   /**

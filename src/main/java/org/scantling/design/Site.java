@@ -1,6 +1,7 @@
 package org.scantling.design;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -135,13 +136,38 @@ public record Site(
    * @param species species group of the design values
    * @param grade visual grade
    * @param market where it is bought: north-america or metric
+   * @param byRole what is asked for posts, headers, crossbeams, rails or braces alone
    */
   public record Materials(
-      Optional<String> species, Optional<String> grade, Optional<String> market) {
+      Optional<String> species,
+      Optional<String> grade,
+      Optional<String> market,
+      Map<String, Timber> byRole) {
+    public Materials {
+      byRole = Map.copyOf(byRole);
+    }
+
+    public Materials(Optional<String> species, Optional<String> grade, Optional<String> market) {
+      this(species, grade, market, Map.of());
+    }
+
     public Materials(Optional<String> species, Optional<String> grade) {
       this(species, grade, Optional.empty());
     }
+
+    /** True where some species or grade is named. */
+    public boolean named() {
+      return species.isPresent() || grade.isPresent() || !byRole.isEmpty();
+    }
   }
+
+  /**
+   * The timber of one role, as far as it is another than that of the rest.
+   *
+   * @param species species group of the design values
+   * @param grade visual grade
+   */
+  public record Timber(Optional<String> species, Optional<String> grade) {}
 
   /**
    * What is wanted where the rules leave a choice; each is a word of the contract.

@@ -29,11 +29,11 @@ public record Structure(
   /**
    * The members of one role that are alike.
    *
-   * @param role post, header, crossbeam, rail, picket or brace
+   * @param role post, header, crossbeam, blocking, rail, picket or brace
    * @param size nominal size of one ply
    * @param plies boards side by side
    * @param breadthIn dressed thickness of one ply
-   * @param depthIn dressed width
+   * @param depthIn dressed width, or what a block is ripped to
    * @param lengthIn length as built
    * @param count pieces
    * @param species species key

@@ -38,6 +38,13 @@ final class Answers {
     return new Answers(more, watcher == NOBODY ? NOBODY : allBut(answer.question(), watcher));
   }
 
+  /** The same without the answer to one question, where there was any. */
+  Answers without(Question question) {
+    EnumMap<Question, Answer> fewer = byQuestion.clone();
+    fewer.remove(question);
+    return new Answers(fewer, watcher);
+  }
+
   private static Consumer<Question> allBut(Question given, Consumer<Question> watcher) {
     return question -> {
       if (question != given) {

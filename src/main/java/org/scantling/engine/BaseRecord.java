@@ -4,12 +4,15 @@ import static org.scantling.reasons.Question.*;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.Geometry;
+import org.scantling.design.Site;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Answer;
 import org.scantling.reasons.Proven;
 import org.scantling.reasons.Question;
+import org.scantling.reasons.TimberRole;
 
 /**
  * How the base design answers the questions: what is compared against, and where the first pass
@@ -30,6 +33,7 @@ final class BaseRecord {
     sides();
     ground();
     place();
+    timber();
     clearances();
   }
 
@@ -69,6 +73,7 @@ final class BaseRecord {
     number(HEADER_OVERHANG, base.headers().overhangIn());
     number(HEADER_NOTCH, base.headers().notchIn());
     option(CROSSBEAM_SIZE, base.crossbeams().size());
+    option(CROSSBEAM_BLOCKING, WayOfBuilding.NO_BLOCKS);
     number(CROSSBEAM_OVERHANG, base.crossbeams().overhangIn());
     number(CROSSBEAM_NOTCH, base.crossbeams().notchIn());
     number(CROSSBEAM_COUNT, base.crossbeams().count());
@@ -121,6 +126,24 @@ final class BaseRecord {
               stood.soil().ifPresent(soil -> option(SOIL, soil));
               stood.vine().ifPresent(vine -> option(VINE, vine));
             });
+  }
+
+  private void timber() {
+    base.materials()
+        .ifPresent(
+            said -> {
+              said.species().ifPresent(species -> option(SPECIES, species));
+              said.grade().ifPresent(grade -> option(GRADE, grade));
+              for (TimberRole role : TimberRole.values()) {
+                Optional.ofNullable(said.byRole().get(role.key()))
+                    .ifPresent(own -> timber(role, own));
+              }
+            });
+  }
+
+  private void timber(TimberRole role, Site.Timber own) {
+    own.species().ifPresent(species -> option(role.species(), species));
+    own.grade().ifPresent(grade -> option(role.grade(), grade));
   }
 
   private void clearances() {

@@ -14,6 +14,7 @@ import java.util.List;
 import org.scantling.confirm.HeaderLoad;
 import org.scantling.confirm.Material;
 import org.scantling.confirm.TopLoads;
+import org.scantling.design.Geometry;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Evidence;
@@ -91,7 +92,11 @@ final class BeamLoadWorkings {
       list.add(own("header.own-pair", bench.timber(HEADER_SIZE)));
     }
     list.add(own("post.own", bench.timber(POST_SIZE)));
-    list.add(half("dead", line.deadLb(), point.deadLb()));
+    if (bench.geometry().crossbeams().blocked()) {
+      list.addAll(withBlock(line.deadLb(), point.deadLb()));
+    } else {
+      list.add(half("dead", line.deadLb(), point.deadLb()));
+    }
     list.add(half("vines", line.vinesLb(), point.vinesLb()));
     list.add(half("live", line.liveLb(), point.liveLb()));
     list.add(half("snow", line.snowLb(), point.snowLb()));
@@ -149,6 +154,33 @@ final class BeamLoadWorkings {
 
   private Evidence vine(double psf) {
     return tabled(psf).and("vine", bench.answers().option(VINE));
+  }
+
+  /** A block is of the crossbeam's timber, as long as their gap and as deep as stands clear. */
+  private List<Working> withBlock(double lbPerIn, double lb) {
+    Geometry.Crossbeams beams = bench.geometry().crossbeams();
+    Working gap =
+        steps.of(
+            "crossbeam.gap",
+            Measure.inches(bench.geometry().crossbeamGapIn()),
+            Evidence.saw("spacing", Measure.inches(spacingIn))
+                .and("breadth", Measure.inches(beams.breadthIn())));
+    Working block =
+        steps.of(
+            "crossbeam.block",
+            Measure.inches(beams.blockDepthIn()),
+            Evidence.saw("depth", Measure.inches(beams.depthIn()))
+                .and("notch", Measure.inches(beams.notchIn())));
+    Working dead =
+        steps.of(
+            "header.dead-blocked",
+        pounds(lb),
+        Evidence.saw("line", perInch(lbPerIn))
+            .and("length", Measure.inches(bench.geometry().crossbeamLengthIn()))
+            .and("gap", Measure.inches(bench.geometry().crossbeamGapIn()))
+            .and("block", Measure.inches(beams.blockDepthIn()))
+            .and("depth", Measure.inches(beams.depthIn())));
+    return List.of(gap, block, dead);
   }
 
   private Working half(String what, double lbPerIn, double lb) {

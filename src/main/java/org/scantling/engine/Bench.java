@@ -15,6 +15,7 @@ import org.scantling.confirm.Limits;
 import org.scantling.confirm.Material;
 import org.scantling.confirm.PostChecks;
 import org.scantling.confirm.PostInGround;
+import org.scantling.confirm.SideBlow;
 import org.scantling.confirm.TopLoads;
 import org.scantling.confirm.WindOnWalk;
 import org.scantling.design.Geometry;
@@ -29,6 +30,7 @@ import org.scantling.reasons.Question;
 import org.scantling.reasons.Source;
 import org.scantling.rulebase.RuleBaseFault;
 import org.scantling.tables.JointRow;
+import org.scantling.tables.SizeRow;
 import org.scantling.tables.SoilRow;
 import org.scantling.tables.Sold;
 import org.scantling.tables.Tables;
@@ -46,6 +48,7 @@ final class Bench {
   private final double slopeRatio;
   private final Ledger ledger;
   private final Answers answers;
+  private final boolean seatsOpen;
   private final Once<Geometry> geometry = new Once<>(this::laidOut);
   private final Once<TopLoads> topLoads = new Once<>(() -> new TopBench(this).loads());
   private final Once<WindOnWalk> wind = new Once<>(() -> new WindBench(this).onWalk());
@@ -65,12 +68,24 @@ final class Bench {
       double slopeRatio,
       Ledger ledger,
       Answers answers) {
+    this(tables, yard, stock, slopeRatio, ledger, answers, false);
+  }
+
+  private Bench(
+      Tables tables,
+      Optional<Yard> yard,
+      Stock stock,
+      double slopeRatio,
+      Ledger ledger,
+      Answers answers,
+      boolean seatsOpen) {
     this.tables = tables;
     this.yard = yard;
     this.stock = stock;
     this.slopeRatio = slopeRatio;
     this.ledger = ledger;
     this.answers = answers;
+    this.seatsOpen = seatsOpen;
   }
 
   Geometry geometry() {
@@ -81,15 +96,34 @@ final class Bench {
     return Frame.of(answers, stock, thumb("crossbeam.end-margin"));
   }
 
-  /** The same bench with one question answered otherwise. */
-  private Bench with(Question question, String option) {
-    return new Bench(
-        tables, yard, stock, slopeRatio, ledger, answers.with(Answer.option(question, option)));
-  }
-
   /** The lengths of the boards of an option that can be bought here, shortest first. */
   List<Double> soldIn(String option) {
     return Sold.of(stock.row(option).id(), tables, yard).lengthsIn();
+  }
+
+  /** The same bench for a structure whose seats are still to be decided. */
+  Bench seatsOpen() {
+    return new Bench(tables, yard, stock, slopeRatio, ledger, answers, true);
+  }
+
+  /**
+   * The same bench with one question answered otherwise; a seat that is still open is cut no deeper
+   * than the rule lets it be cut into that size.
+   */
+  Bench with(Question question, String option) {
+    Answers other = answers.with(Answer.option(question, option));
+    double share = thumb("notch.interior-depth-share");
+    Answers seated =
+        seatsOpen && question == CROSSBEAM_SIZE
+            ? seated(other, CROSSBEAM_NOTCH, share * stock.row(option).widthIn())
+            : seatsOpen && question == HEADER_SIZE
+                ? seated(other, HEADER_NOTCH, share * stock.row(option).widthIn())
+                : other;
+    return new Bench(tables, yard, stock, slopeRatio, ledger, seated, seatsOpen);
+  }
+
+  private static Answers seated(Answers answers, Question notch, double mostIn) {
+    return answers.number(notch) <= mostIn ? answers : answers.with(Answer.number(notch, mostIn));
   }
 
   /** Fall of the headers over their length in plan. */
@@ -116,13 +150,17 @@ final class Bench {
   }
 
   /** The timber of an option; empty where the standard has no such grade in that size. */
-  Optional<Material> material(String option) {
-    return stock.material(option, answers.option(SPECIES), answers.option(GRADE));
+  Optional<Material> material(Question size, String option) {
+    return grading().material(size, option);
+  }
+
+  Grading grading() {
+    return new Grading(stock, answers);
   }
 
   /** The checks of one candidate for a size question. */
   List<Checked> checks(Question question, String option) {
-    Optional<Material> material = material(option);
+    Optional<Material> material = material(question, option);
     if (material.isEmpty()) {
       return List.of();
     }
@@ -136,7 +174,8 @@ final class Bench {
     return switch (question) {
       case CROSSBEAM_SIZE ->
           ledger.checks(
-              List.of(question, geometry(), topLoads(), material), () -> crossbeams().of(material));
+              List.of(question, geometry(), topLoads(), blow(), material),
+              () -> crossbeams().of(material, blow()));
       case HEADER_SIZE ->
           ledger.checks(
               List.of(
@@ -199,6 +238,14 @@ final class Bench {
 
   CrossbeamChecks crossbeams() {
     return new CrossbeamChecks(geometry(), topLoads(), limits(), sources(), ledger.beams());
+  }
+
+  /** Wind on the face of a crossbeam in full wind. */
+  private SideBlow blow() {
+    SizeRow size = stock.row(answers.option(CROSSBEAM_SIZE));
+    return new SideBlow(
+        wind().onCrossbeamLb() / geometry().crossbeamLengthIn(),
+        tables.factors().size(answers.option(SPECIES), size).flatUseFactor());
   }
 
   HeaderChecks headers() {
@@ -266,7 +313,7 @@ final class Bench {
 
   Material timber(Question question) {
     String option = answers.option(question);
-    return material(option)
+    return material(question, option)
         .orElseThrow(
             () ->
                 new RuleBaseFault("no rule stopped " + option + ", of which no strength is known"));

@@ -9,6 +9,7 @@ import org.scantling.reasons.Mover;
 import org.scantling.reasons.Phase;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
+import org.scantling.reasons.TimberRole;
 
 /**
  * Which demand of the site breaks a question that found no answer: the one behind the changed
@@ -51,7 +52,7 @@ final class Blame {
       return Demand.FOOTING.path();
     }
     return ungraded(broken, closest)
-        ? Demand.GRADE.path()
+        ? gradePath(broken)
         : moved(broken, closest).orElseGet(() -> nearest(broken)).path();
   }
 
@@ -74,11 +75,19 @@ final class Blame {
     };
   }
 
+  /** Where the site file says the grade: of the role, if it does, else of all timber. */
+  private String gradePath(Question broken) {
+    return TimberRole.of(broken)
+        .filter(role -> job.ofRole(role.grade()).isPresent())
+        .map(role -> "materials." + role.key() + ".grade")
+        .orElse(Demand.GRADE.path());
+  }
+
   /** True where the size that comes closest would serve, but nobody has graded it so. */
   private boolean ungraded(Question broken, Reason closest) {
     return broken.attribute().equals("size")
         && closest.finding() instanceof Finding.Reject reject
-        && job.bench(answers).material(reject.option()).isEmpty();
+        && job.bench(answers).material(broken, reject.option()).isEmpty();
   }
 
   /** Brackets that the base does without: posts in the ground would have stood by themselves. */

@@ -82,7 +82,7 @@ final class BraceBench {
       return Optional.empty();
     }
     return bench
-        .material(answers.option(BRACE_SIZE))
+        .material(BRACE_SIZE, answers.option(BRACE_SIZE))
         .map(
             brace ->
                 new BracedTimbers(

@@ -11,9 +11,11 @@ import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Candidate;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Fact;
+import org.scantling.reasons.GradeByRole;
 import org.scantling.reasons.OptionCheck;
 import org.scantling.reasons.Phase;
 import org.scantling.reasons.Question;
+import org.scantling.reasons.TimberRole;
 import org.scantling.tables.JointRow;
 
 /**
@@ -77,8 +79,21 @@ final class Desk {
               && answers.has(HEADER_STYLE)
               && answers.option(HEADER_STYLE).equals(WayOfBuilding.ON_TOP);
       case HEADER_SPLICE -> HeaderCuts.of(job.bench(answers)).needed();
+      case POST_SPECIES, HEADER_SPECIES, CROSSBEAM_SPECIES, RAIL_SPECIES, BRACE_SPECIES ->
+          ofItsOwn(question);
+      case POST_GRADE, HEADER_GRADE, CROSSBEAM_GRADE, RAIL_GRADE, BRACE_GRADE ->
+          ofItsOwn(question) || stepsUp(question);
       default -> true;
     };
+  }
+
+  /** True where the site file, the base or a given design has the role of other timber. */
+  private boolean ofItsOwn(Question question) {
+    return job.ofRole(question).isPresent() || job.fixed().has(question);
+  }
+
+  private boolean stepsUp(Question grade) {
+    return bench.grading().stepsUp(TimberRole.of(grade).orElseThrow());
   }
 
   private void layOut(Question question) {
@@ -89,6 +104,8 @@ final class Desk {
       case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT, HEADER_STEP ->
           joints(question);
       case HEADER_SPLICE -> cuts(question);
+      case CROSSBEAM_BLOCKING -> blocking(question);
+      case POST_GRADE, HEADER_GRADE, CROSSBEAM_GRADE, RAIL_GRADE, BRACE_GRADE -> grades(question);
       default -> {
         if (!question.numeric()) {
           plain(question);
@@ -112,6 +129,30 @@ final class Desk {
     List<String> words = job.words(question);
     options.put(question, words);
     words.forEach(word -> facts.add(new Candidate.Plain(question, word)));
+  }
+
+  private void blocking(Question question) {
+    plain(question);
+    JointBench joints = new JointBench(bench);
+    options.get(question).forEach(way -> checked(question, way, joints.blocking(way)));
+  }
+
+  /** Every grade from the weakest up, with those that know no strength for the role's size. */
+  private void grades(Question question) {
+    plain(question);
+    if (ofItsOwn(question)) {
+      return;
+    }
+    Question size = TimberRole.of(question).orElseThrow().size();
+    String option = answers.option(size);
+    facts.add(new GradeByRole(question, option));
+    facts.add(job.tables().check("member.graded"));
+    for (String grade : options(question)) {
+      if (!bench.grading().published(size, option, grade)) {
+        String species = bench.grading().species(size);
+        facts.add(new Candidate.Ungraded(question, grade, species, grade));
+      }
+    }
   }
 
   private void joints(Question question) {
@@ -138,9 +179,12 @@ final class Desk {
   /** Lays one size out; true where all its checks pass. */
   private boolean size(Question question, String option) {
     facts.add(job.stock().candidate(question, option));
-    boolean graded = bench.material(option).isPresent();
+    boolean graded = bench.material(question, option).isPresent();
     if (!graded) {
-      facts.add(new Candidate.Ungraded(question, option));
+      Grading grading = bench.grading();
+      facts.add(
+          new Candidate.Ungraded(
+              question, option, grading.species(question), grading.grade(question, option)));
     }
     return checked(question, option, bench.checks(question, option)) && graded;
   }

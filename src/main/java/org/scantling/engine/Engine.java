@@ -198,15 +198,15 @@ public final class Engine {
   }
 
   /**
-   * The whole structure for every number of bays, where the site asks for more than the proven
-   * look.
+   * The whole structure for every number of bays that is tried, where the site asks for more than
+   * the proven look.
    */
   private List<BayTrial> trials(Job job) {
     List<BayTrial> trials = new ArrayList<>();
     if (job.site().preferences().keep().equals(Job.KEEP_LOOK)) {
       return trials;
     }
-    for (int bays : job.bayCounts()) {
+    for (int bays : job.triedWhole()) {
       Job only = job.withBays(bays);
       Pass pass = settle(only, sheets(only, Telling.ANSWERS), List.of());
       if (pass.broken().isEmpty()) {

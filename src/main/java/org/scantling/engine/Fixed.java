@@ -10,6 +10,7 @@ import org.scantling.reasons.Answer;
 import org.scantling.reasons.Phase;
 import org.scantling.reasons.Proven;
 import org.scantling.reasons.Question;
+import org.scantling.reasons.TimberRole;
 
 /**
  * The answers that a given design fixes: no rule may change them, only find fault with them. What a
@@ -32,15 +33,22 @@ final class Fixed {
   static Fixed by(BaseRecord design) {
     Fixed fixed = new Fixed(design.answers());
     for (Proven each : design.facts()) {
-      if (each.question().phase().compareTo(Phase.LOADS) > 0) {
+      if (each.question().phase().compareTo(Phase.LOADS) > 0 || ofTimber(each.question())) {
         design.answers().find(each.question()).ifPresent(fixed::fix);
       }
     }
+    // No design file speaks of blocks: whether crossbeams need them is for the rules to say.
+    fixed.answers.remove(CROSSBEAM_BLOCKING);
     // On a bracket the file may leave the depth of the pier at nothing, which is no depth.
     if (!(fixed.start.number(FOOTING_DEPTH) > 0)) {
       fixed.answers.remove(FOOTING_DEPTH);
     }
     return fixed;
+  }
+
+  /** What it is made of goes with a design; the rest of the first phase is the site's. */
+  private static boolean ofTimber(Question question) {
+    return question == SPECIES || question == GRADE || TimberRole.of(question).isPresent();
   }
 
   private void fix(Answer answer) {

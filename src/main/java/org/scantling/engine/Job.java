@@ -14,7 +14,9 @@ import org.scantling.reasons.BayTrial;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Proven;
 import org.scantling.reasons.Question;
+import org.scantling.reasons.RoleTimber;
 import org.scantling.reasons.ServiceRecord;
+import org.scantling.reasons.TimberRole;
 import org.scantling.reasons.TrackRecord;
 import org.scantling.tables.Sold;
 import org.scantling.tables.Tables;
@@ -86,6 +88,7 @@ final class Job {
     facts.addAll(base.facts());
     site.base().proven().ifPresent(stood -> facts.add(new ServiceRecord(stood.builtYear())));
     facts.addAll(offer.matches());
+    facts.addAll(roleTimbers(site));
     facts.addAll(terms.trials());
     if (readsRecord()) {
       record().ifPresent(record -> facts.addAll(record.checks()));
@@ -187,6 +190,27 @@ final class Job {
     return terms.bayCounts();
   }
 
+  /**
+   * The numbers of bays that are tried as whole structures: all whose bays the rules take, or as
+   * many as the row allows, spread evenly. On a long walk there are over a hundred, and neighbours
+   * hardly differ.
+   */
+  List<Integer> triedWhole() {
+    double longestIn = tables.thumb("bay.longest").amount();
+    int most = (int) Math.round(tables.thumb("bay.tried-most").amount());
+    double lengthIn = site.walkway().lengthIn();
+    List<Integer> all =
+        bayCounts().stream().filter(bays -> lengthIn / bays <= longestIn).toList();
+    if (all.size() <= most) {
+      return all;
+    }
+    return IntStream.range(0, most)
+        .map(i -> most == 1 ? 0 : Math.round((float) i * (all.size() - 1) / (most - 1)))
+        .mapToObj(all::get)
+        .distinct()
+        .toList();
+  }
+
   private static List<Integer> possibleBays(Site site, Tables tables) {
     double leastIn = tables.thumb("bay.least").amount();
     int fitting = Math.max(1, (int) Math.ceil(site.walkway().lengthIn() / leastIn));
@@ -220,8 +244,35 @@ final class Job {
 
   /** The bench on which checks are worked, with the answers so far. */
   Bench bench(Answers answers) {
-    return new Bench(
-        tables, terms.yard(), stock, site.ground().slopePercent() / 100, ledger, answers);
+    Bench bench =
+        new Bench(
+            tables, terms.yard(), stock, site.ground().slopePercent() / 100, ledger, answers);
+    return terms.fixed().any() ? bench : bench.seatsOpen();
+  }
+
+  /** What one role is made of, where it is another than the rest. */
+  Optional<RoleTimber> ofRole(Question question) {
+    return facts.stream()
+        .filter(RoleTimber.class::isInstance)
+        .map(RoleTimber.class::cast)
+        .filter(each -> each.question() == question)
+        .findFirst();
+  }
+
+  /** By the site file, or where it says nothing of timber by the base. */
+  private static List<RoleTimber> roleTimbers(Site site) {
+    boolean asked = site.materials().named();
+    Site.Materials said =
+        asked ? site.materials() : site.base().materials().orElse(site.materials());
+    List<RoleTimber> timbers = new ArrayList<>();
+    for (TimberRole role : TimberRole.values()) {
+      Site.Timber timber = said.byRole().get(role.key());
+      if (timber != null) {
+        timber.species().ifPresent(it -> timbers.add(new RoleTimber(role.species(), it, asked)));
+        timber.grade().ifPresent(it -> timbers.add(new RoleTimber(role.grade(), it, asked)));
+      }
+    }
+    return timbers;
   }
 
   /** The site's demands and the base's answers. */
@@ -246,11 +297,13 @@ final class Job {
       case EXPOSURE -> tables.exposures().rows().stream().map(row -> row.id()).toList();
       case SOIL -> tables.soils().rows().stream().map(row -> row.id()).toList();
       case VINE -> vines();
-      case SPECIES ->
+      case SPECIES, POST_SPECIES, HEADER_SPECIES, CROSSBEAM_SPECIES, RAIL_SPECIES, BRACE_SPECIES ->
           tables.designValues().rows().stream().map(row -> row.species()).distinct().toList();
       case GRADE ->
           tables.designValues().rows().stream().map(row -> row.grade()).distinct().toList();
+      case POST_GRADE, HEADER_GRADE, CROSSBEAM_GRADE, RAIL_GRADE, BRACE_GRADE -> stock.grades();
       case HEADER_STYLE -> List.of(WayOfBuilding.ON_TOP, WayOfBuilding.PAIRED);
+      case CROSSBEAM_BLOCKING -> List.of(WayOfBuilding.NO_BLOCKS, WayOfBuilding.OVER_HEADERS);
       case TOP_LINE ->
           List.of(WayOfBuilding.LEVEL, WayOfBuilding.FOLLOWS_GROUND, WayOfBuilding.STEPPED);
       case FOOTING_KIND -> List.of(WayOfBuilding.EMBEDDED, WayOfBuilding.BRACKET);

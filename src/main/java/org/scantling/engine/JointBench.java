@@ -2,6 +2,7 @@ package org.scantling.engine;
 
 import static org.scantling.reasons.Question.*;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.scantling.confirm.JointBoltChecks;
@@ -16,6 +17,7 @@ import org.scantling.confirm.JointStepChecks;
 import org.scantling.confirm.Material;
 import org.scantling.confirm.TopLoads;
 import org.scantling.design.Structure;
+import org.scantling.quantity.Check;
 import org.scantling.reasons.Checked;
 import org.scantling.tables.JointRow;
 
@@ -46,6 +48,18 @@ final class JointBench {
       case RAIL_JOINT -> rail(row);
       default -> List.of();
     };
+  }
+
+  /**
+   * Whether crossbeams stand upright with blocks or without, then by whatever fastening holds best.
+   */
+  List<Checked> blocking(String way) {
+    return RollBench.of(bench.with(CROSSBEAM_BLOCKING, way), way, rules);
+  }
+
+  /** A ladder against a crossbeam that is held so. */
+  Check underLadder(JointRow row) {
+    return new RollBench(bench, rules.get()).underLadder(row);
   }
 
   private List<Checked> rail(JointRow row) {
@@ -102,9 +116,16 @@ final class JointBench {
   }
 
   private List<Checked> crossbeam(JointFix fix) {
-    return JointSeatChecks.ofCrossbeam(
-            forces.get(), bench.timber(CROSSBEAM_SIZE), bench.timber(HEADER_SIZE), rules.get())
-        .crossbeam(fix);
+    List<Checked> checks =
+        new ArrayList<>(
+            JointSeatChecks.ofCrossbeam(
+                    forces.get(),
+                    bench.timber(CROSSBEAM_SIZE),
+                    bench.timber(HEADER_SIZE),
+                    rules.get())
+                .crossbeam(fix));
+    checks.add(new RollBench(bench, rules.get()).inWind(fix));
+    return checks;
   }
 
   private List<Checked> header(JointFix fix) {

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.scantling.confirm.PostInGround;
 import org.scantling.confirm.SidePush;
-import org.scantling.loads.ExposureConstants;
 import org.scantling.quantity.Inches;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
@@ -71,9 +70,7 @@ final class LoadWorkings {
     ExposureRow exposure = job.tables().exposure(bench.answers().option(EXPOSURE));
     double heightFt = bench.geometry().overallHeightIn() / Inches.PER_FOOT;
     double countedFt = Math.max(heightFt, exposure.leastHeightFt());
-    double kz =
-        new ExposureConstants(exposure.alphaFactor(), exposure.gradientHeightFt() * Inches.PER_FOOT)
-            .kzFactor(countedFt * Inches.PER_FOOT);
+    double kz = LoadWorks.growing(exposure).kzFactor(countedFt * Inches.PER_FOOT);
     return steps.of(
         "wind.height-factor",
         Measure.ratio(kz),

@@ -121,9 +121,7 @@ final class LoadWorks {
     Tables tables = job.tables();
     ExposureRow exposure = exposure();
     double heightIn = geometry.overallHeightIn();
-    double kz =
-        new ExposureConstants(exposure.alphaFactor(), exposure.gradientHeightFt() * INCHES_PER_FOOT)
-            .kzFactor(heightIn);
+    double kz = growing(exposure).kzFactor(heightIn);
     VelocityPressure pressure =
         VelocityPressure.of(
             answers.number(WIND_SPEED),
@@ -143,6 +141,14 @@ final class LoadWorks {
             .and("directionalityFactor", Measure.ratio(pressure.factors().directionalityFactor()))
             .and("elevationFactor", Measure.ratio(pressure.factors().elevationFactor())),
         source("wind.velocity-pressure"));
+  }
+
+  /** How the wind grows with height there, for whoever works with it and whoever tells it. */
+  static ExposureConstants growing(ExposureRow exposure) {
+    return new ExposureConstants(
+        exposure.alphaFactor(),
+        exposure.gradientHeightFt() * INCHES_PER_FOOT,
+        exposure.leastHeightFt() * INCHES_PER_FOOT);
   }
 
   private Source source(String working) {

@@ -1,13 +1,19 @@
 package org.scantling.engine;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.Geometry;
 import org.scantling.design.Misfit;
 import org.scantling.design.Site;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.quantity.Length;
+import org.scantling.reasons.Answer;
+import org.scantling.reasons.Question;
+import org.scantling.reasons.TimberRole;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.Tables;
 
@@ -23,7 +29,7 @@ final class Misfits {
   private Misfits(BaseDesign design, Stock stock, Tables tables) {
     this.design = design;
     this.stock = stock;
-    this.picketIn = tables.thumb("picket.breadth").amount();
+    this.picketIn = stock.picketEdgeIn();
   }
 
   static List<Misfit> of(BaseDesign design, Site site, Tables tables) {
@@ -35,10 +41,44 @@ final class Misfits {
     misfits.square();
     misfits.plan();
     misfits.notches();
+    misfits.sinks(tables);
     misfits.sides();
-    misfits.timber(
-        site.materials().species().orElse(tables.defaults().row("species").word()),
-        site.materials().grade().orElse(tables.defaults().row("grade").word()));
+    misfits.timber(stated(design.materials().orElse(site.materials()), tables));
+    return misfits.found;
+  }
+
+  /** The timber as far as files say it, else what is usual. */
+  private static Answers stated(Site.Materials said, Tables tables) {
+    Map<Question, Answer> answers = new EnumMap<>(Question.class);
+    answer(answers, Question.SPECIES, Optional.of(said.species().orElse(usual(tables, "species"))));
+    answer(answers, Question.GRADE, Optional.of(said.grade().orElse(usual(tables, "grade"))));
+    for (TimberRole role : TimberRole.values()) {
+      Optional<Site.Timber> own = Optional.ofNullable(said.byRole().get(role.key()));
+      answer(answers, role.species(), own.flatMap(Site.Timber::species));
+      answer(answers, role.grade(), own.flatMap(Site.Timber::grade));
+    }
+    return Answers.of(answers);
+  }
+
+  private static void answer(
+      Map<Question, Answer> answers, Question question, Optional<String> word) {
+    word.ifPresent(it -> answers.put(question, Answer.option(question, it)));
+  }
+
+  private static String usual(Tables tables, String row) {
+    return tables.defaults().row(row).word();
+  }
+
+  /** What of a base cannot be put together, whatever timber the site has. */
+  static List<Misfit> ofBase(BaseDesign base, Tables tables) {
+    Stock stock = new Stock(tables, tables.defaults().row("market").word());
+    Misfits misfits = new Misfits(base, stock, tables);
+    double marginIn = tables.thumb("crossbeam.end-margin").amount();
+    misfits.crossbeams(new BaseRecord(base, stock, marginIn).geometry());
+    misfits.square();
+    misfits.plan();
+    misfits.notches();
+    misfits.sides();
     return misfits.found;
   }
 
@@ -79,6 +119,31 @@ final class Misfits {
     under("crossbeams.notch", design.crossbeams().notchIn(), design.crossbeams().size());
   }
 
+  /** The heads of lag screws are sunk into the top of a header right over its seat. */
+  private void sinks(Tables tables) {
+    if (!design.headers().style().equals(WayOfBuilding.ON_TOP)) {
+      return;
+    }
+    double share = tables.shop("lag.head-sunk-share").amount();
+    double sunkIn =
+        tables.joints().rows().stream()
+            .filter(joint -> joint.way().equals("lagged"))
+            .mapToDouble(joint -> share * tables.fastener(joint.fastener()).diameterIn())
+            .max()
+            .orElse(0);
+    double depthIn = stock.row(design.headers().size()).widthIn();
+    double notchIn = design.headers().notchIn();
+    if (notchIn < depthIn && notchIn + sunkIn >= depthIn) {
+      found.add(
+          new Misfit(
+              "headers.notch",
+              Length.feetAndInches(notchIn),
+              "less than "
+                  + Length.feetAndInches(depthIn - sunkIn)
+                  + ", which leaves wood between it and the sunk heads of the lag screws"));
+    }
+  }
+
   private void sides() {
     pickets();
     rail();
@@ -117,14 +182,18 @@ final class Misfits {
                             + ", the height of the posts")));
   }
 
-  private void timber(String species, String grade) {
-    values("posts.size", design.posts().size(), species, grade);
-    values("headers.size", design.headers().size(), species, grade);
-    values("crossbeams.size", design.crossbeams().size(), species, grade);
-    design.braces().ifPresent(braces -> values("braces.size", braces.size(), species, grade));
+  private void timber(Answers timber) {
+    Grading grading = new Grading(stock, timber);
+    values(grading, Question.POST_SIZE, "posts.size", design.posts().size());
+    values(grading, Question.HEADER_SIZE, "headers.size", design.headers().size());
+    values(grading, Question.CROSSBEAM_SIZE, "crossbeams.size", design.crossbeams().size());
+    design
+        .braces()
+        .ifPresent(
+            braces -> values(grading, Question.BRACE_SIZE, "braces.size", braces.size()));
     design
         .sidePanels()
-        .ifPresent(sides -> values("side-panels.rail", sides.rail(), species, grade));
+        .ifPresent(sides -> values(grading, Question.RAIL_SIZE, "side-panels.rail", sides.rail()));
   }
 
   private void over(String field, double amountIn, double leastIn, String what) {
@@ -148,16 +217,16 @@ final class Misfits {
     }
   }
 
-  private void values(String field, String size, String species, String grade) {
-    if (stock.material(size, species, grade).isEmpty()) {
+  private void values(Grading grading, Question question, String field, String size) {
+    if (grading.material(question, size).isEmpty()) {
       found.add(
           new Misfit(
               field,
               size,
               "a size that has design values in "
-                  + species
+                  + grading.species(question)
                   + " "
-                  + grade
+                  + grading.grade(question, size)
                   + ", the timber of the site"));
     }
   }

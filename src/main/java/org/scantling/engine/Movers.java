@@ -97,6 +97,6 @@ final class Movers {
   /** False for a size that the standard does not grade in this timber. */
   private boolean sold(Answer before) {
     return !before.question().attribute().equals("size")
-        || job.bench(answers).material(before.option()).isPresent();
+        || job.bench(answers).material(before.question(), before.option()).isPresent();
   }
 }

@@ -124,6 +124,9 @@ final class Parts {
     members.addAll(posts());
     members.addAll(headers());
     members.add(crossbeams());
+    if (geometry.crossbeams().blocked()) {
+      members.add(blocking());
+    }
     if (answers.has(RAIL_SIZE)) {
       members.add(rails());
     }
@@ -233,6 +236,28 @@ final class Parts {
         crossbeamSeats());
   }
 
+  /** Crossbeam timber, ripped to what stands between the header and the top of the crossbeams. */
+  private Member blocking() {
+    Member whole =
+        member(
+            "blocking",
+            CROSSBEAM_SIZE,
+            geometry.crossbeamGapIn(),
+            geometry.blockCount(),
+            List.of());
+    return new Member(
+        whole.role(),
+        whole.size(),
+        whole.plies(),
+        whole.breadthIn(),
+        geometry.crossbeams().blockDepthIn(),
+        whole.lengthIn(),
+        whole.count(),
+        whole.species(),
+        whole.grade(),
+        whole.notches());
+  }
+
   /** One notch over each header timber; paired boards get a notch each. */
   private List<Notch> crossbeamSeats() {
     List<Notch> seats = new ArrayList<>();
@@ -304,6 +329,7 @@ final class Parts {
   private Member member(
       String role, Question size, double lengthIn, int count, List<Notch> notches) {
     SizeRow row = job.stock().row(answers.option(size));
+    Grading grading = new Grading(job.stock(), answers);
     return new Member(
         role,
         row.id(),
@@ -312,8 +338,8 @@ final class Parts {
         row.widthIn(),
         lengthIn,
         count,
-        answers.option(SPECIES),
-        answers.option(GRADE),
+        grading.species(size),
+        grading.grade(size, answers.option(size)),
         notches);
   }
 }

@@ -16,6 +16,7 @@ import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Relied;
 import org.scantling.reasons.Shortfall;
+import org.scantling.reasons.TimberRole;
 import org.scantling.reasons.Yardstick;
 import org.scantling.rulebase.Fired;
 
@@ -146,10 +147,23 @@ final class Pass {
     Desk desk = sheet.desk();
     List<Fired> fired = sheet.fired();
     fired.forEach(this::noteIfGeneral);
-    for (Question question : desk.questions(phase)) {
+    List<Question> questions = desk.questions(phase);
+    forgetRoles(phase, questions);
+    for (Question question : questions) {
       if (broken == null && refusal == null) {
         heard.put(question, new Heard(desk.options(question), about(question, fired)));
         answer(question, desk, about(question, fired));
+      }
+    }
+  }
+
+  /** A grade that a role needed for a size which it no longer has is no answer any more. */
+  private void forgetRoles(Phase phase, List<Question> asked) {
+    for (TimberRole role : TimberRole.values()) {
+      for (Question own : List.of(role.species(), role.grade())) {
+        if (own.phase() == phase && !asked.contains(own)) {
+          answers = answers.without(own);
+        }
       }
     }
   }

@@ -168,7 +168,8 @@ final class SiteDemand {
         new Site.Materials(
             demand == Demand.SPECIES ? word : now.species(),
             demand == Demand.GRADE ? word : now.grade(),
-            now.market());
+            now.market(),
+            now.byRole());
     return site.with(then);
   }
 

@@ -65,6 +65,11 @@ final class Stock {
     return tables.size(size(option));
   }
 
+  /** Seen from the side of the walk: the edge of the timber that pickets are sawn from here. */
+  double picketEdgeIn() {
+    return tables.size(tables.defaults().row("picket." + market).word()).thicknessIn();
+  }
+
   Candidate.Size candidate(Question question, String option) {
     SizeRow row = row(option);
     return new Candidate.Size(question, option, plies(option), row.thicknessIn(), row.widthIn());
@@ -86,6 +91,11 @@ final class Stock {
   Optional<Material> material(String option, String species, String grade) {
     return materials.computeIfAbsent(
         List.of(option, species, grade), key -> looked(option, species, grade));
+  }
+
+  /** The grades from the weakest up. */
+  List<String> grades() {
+    return List.of(tables.defaults().row("grades-upward").word().split(";"));
   }
 
   private Optional<Material> looked(String option, String species, String grade) {

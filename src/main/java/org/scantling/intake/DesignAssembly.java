@@ -23,7 +23,10 @@ final class DesignAssembly {
             said.number("headers.notch")),
         crossbeams(),
         said.hasGroup("side-panels") ? Optional.of(sidePanels()) : Optional.empty(),
-        said.hasGroup("braces") ? Optional.of(braces()) : Optional.empty());
+        said.hasGroup("braces") ? Optional.of(braces()) : Optional.empty(),
+        said.hasGroup("materials")
+            ? Optional.of(MaterialsAssembly.materials(said))
+            : Optional.empty());
   }
 
   private BaseDesign.Proven proven() {

@@ -19,7 +19,8 @@ record DesignFile(
     @Entry(says = "knee braces", words = "none")
         @JsonInclude(JsonInclude.Include.ALWAYS)
         @JsonSerialize(nullsUsing = NoneSerializer.class)
-        Braces braces) {
+        Braces braces,
+    @Entry(says = "the timber", exception = true) MaterialsFile.OfDesign materials) {
 
   @JsonInclude(JsonInclude.Include.NON_NULL)
   record Proven(

@@ -24,7 +24,8 @@ public final class DesignReader {
    */
   public DesignIntake read(Path file) {
     Problems problems = new Problems();
-    Optional<DesignIntake> design = read(file, file.toString(), problems);
+    Optional<DesignIntake> design =
+        read(file, file.toString(), whatever -> List.of(), problems);
     problems.throwIfAny();
     return design.orElseThrow();
   }
@@ -40,16 +41,24 @@ public final class DesignReader {
   public DesignIntake read(Path file, Function<BaseDesign, List<Misfit>> misfits) {
     Problems problems = new Problems();
     SourceText source = SourceFile.read(file, file.toString(), problems);
-    Optional<DesignIntake> design = read(source, problems);
-    problems.throwIfAny();
-    Node.Group written = TreeReader.readGroup(source, problems);
-    for (Misfit misfit : misfits.apply(design.orElseThrow().design())) {
-      problems.add(
-          origin(written, misfit.field())
-              .problem(misfit.field(), misfit.found(), misfit.accepted()));
-    }
+    Optional<DesignIntake> design = fitting(source, misfits, problems);
     problems.throwIfAny();
     return design.orElseThrow();
+  }
+
+  /** Misfits are looked for only where the file itself is in order. */
+  private Optional<DesignIntake> fitting(
+      SourceText source, Function<BaseDesign, List<Misfit>> misfits, Problems problems) {
+    Optional<DesignIntake> design = read(source, problems);
+    if (design.isPresent() && problems.all().isEmpty()) {
+      Node.Group written = TreeReader.readGroup(source, problems);
+      for (Misfit misfit : misfits.apply(design.get().design())) {
+        problems.add(
+            origin(written, misfit.field())
+                .problem(misfit.field(), misfit.found(), misfit.accepted()));
+      }
+    }
+    return design;
   }
 
   /** Where a field stands, or the group that lacks it. */
@@ -84,10 +93,14 @@ public final class DesignReader {
   }
 
   /** Reads a design and collects its problems under the given name; empty if there were any. */
-  Optional<DesignIntake> read(Path file, String name, Problems problems) {
+  Optional<DesignIntake> read(
+      Path file,
+      String name,
+      Function<BaseDesign, List<Misfit>> misfits,
+      Problems problems) {
     Problems own = new Problems();
     try {
-      Optional<DesignIntake> design = read(SourceFile.read(file, name, own), own);
+      Optional<DesignIntake> design = fitting(SourceFile.read(file, name, own), misfits, own);
       problems.addAll(own.all());
       return design;
     } catch (IntakeException unreadable) {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.OptionalDouble;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.Site;
+import org.scantling.reasons.TimberRole;
 import tools.jackson.databind.ObjectMapper;
 import tools.jackson.databind.PropertyNamingStrategies;
 import tools.jackson.databind.SerializationFeature;
@@ -55,7 +56,26 @@ public final class DesignWriter {
         design
             .braces()
             .map(braces -> new DesignFile.Braces(braces.size(), inches(braces.legIn())))
-            .orElse(null));
+            .orElse(null),
+        design.materials().map(DesignWriter::materials).orElse(null));
+  }
+
+  private static MaterialsFile.OfDesign materials(Site.Materials materials) {
+    return new MaterialsFile.OfDesign(
+        materials.species().orElse(null),
+        materials.grade().orElse(null),
+        role(materials, TimberRole.POSTS),
+        role(materials, TimberRole.HEADERS),
+        role(materials, TimberRole.CROSSBEAMS),
+        role(materials, TimberRole.RAILS),
+        role(materials, TimberRole.BRACES));
+  }
+
+  private static MaterialsFile.Role role(Site.Materials materials, TimberRole role) {
+    Site.Timber timber = materials.byRole().get(role.key());
+    return timber == null
+        ? null
+        : new MaterialsFile.Role(timber.species().orElse(null), timber.grade().orElse(null));
   }
 
   private static DesignFile.Proven proven(BaseDesign.Proven proven) {

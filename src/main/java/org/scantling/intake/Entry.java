@@ -21,4 +21,7 @@ import java.lang.annotation.Target;
   TableWords table() default TableWords.NONE;
 
   boolean required() default false;
+
+  /** Whether leaving it out leaves something to assume; not where it is an exception. */
+  boolean exception() default false;
 }

@@ -6,6 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.scantling.quantity.QuantityException;
 import org.scantling.quantity.QuantityKind;
+import org.scantling.tables.Shown;
 
 /** Reads one single value: checks its form, its unit, its word and its bounds. */
 final class LeafReader {
@@ -66,7 +67,7 @@ final class LeafReader {
   }
 
   private void text(Node.Scalar value, String path) {
-    boolean plain = value.text().chars().noneMatch(Character::isISOControl);
+    boolean plain = value.text().codePoints().noneMatch(Shown::drives);
     if (value.form() != Node.Form.TEXT) {
       problems.add(
           value

@@ -12,6 +12,11 @@ record Origin(String file, OptionalInt line) {
     return new Origin(file, OptionalInt.empty());
   }
 
+  /** Another line of the same file. */
+  Origin at(int other) {
+    return line(file, other);
+  }
+
   Problem problem(String field, String found, String accepted) {
     return new Problem(file, line, field, found, accepted, "");
   }

@@ -51,6 +51,9 @@ final class ShapeReader {
   }
 
   private void absent(Shape.Key key, String path, Origin parent) {
+    if (key.entry().exception()) {
+      return;
+    }
     if (key.entry().required()) {
       problems.add(parent.problem(path, "(missing: " + key.entry().says() + ")", accepted(key)));
     } else if (isGroupOfChoices(key)) {

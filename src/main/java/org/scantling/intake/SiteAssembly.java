@@ -30,10 +30,7 @@ final class SiteAssembly {
             said.maybeNumber("walkway.headroom"),
             said.maybeCount("walkway.bays")),
         planting(),
-        new Site.Materials(
-            said.maybeWord("materials.species"),
-            said.maybeWord("materials.grade"),
-            said.maybeWord("materials.market")),
+        MaterialsAssembly.materials(said),
         preferences());
   }
 

@@ -55,7 +55,17 @@ record SiteFile(
               says = "where the timber is bought, which decides the sizes and lengths",
               kind = EntryKind.WORD,
               words = {"north-america", "metric"})
-          String market) {}
+          String market,
+      @Entry(says = "the posts, where they are of other timber", exception = true)
+          MaterialsFile.Role posts,
+      @Entry(says = "the headers, where they are of other timber", exception = true)
+          MaterialsFile.Role headers,
+      @Entry(says = "the crossbeams, where they are of other timber", exception = true)
+          MaterialsFile.Role crossbeams,
+      @Entry(says = "the side rails, where they are of other timber", exception = true)
+          MaterialsFile.Role rails,
+      @Entry(says = "the braces, where they are of other timber", exception = true)
+          MaterialsFile.Role braces) {}
 
   record Choices(
       @Entry(

@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
+import org.scantling.design.BaseDesign;
+import org.scantling.design.Misfit;
 
 /**
  * Reads a site file and the base design it names.
@@ -19,19 +22,27 @@ public final class SiteReader {
 
   private final Vocabulary vocabulary;
   private final Optional<Path> root;
+  private final Function<BaseDesign, List<Misfit>> misfits;
 
   public SiteReader(Vocabulary vocabulary) {
-    this(vocabulary, Optional.empty());
+    this(vocabulary, Optional.empty(), base -> List.of());
   }
 
-  private SiteReader(Vocabulary vocabulary, Optional<Path> root) {
+  private SiteReader(
+      Vocabulary vocabulary, Optional<Path> root, Function<BaseDesign, List<Misfit>> misfits) {
     this.vocabulary = vocabulary;
     this.root = root;
+    this.misfits = misfits;
   }
 
   /** The same reader, with another folder that {@code base:} may not leave. */
   public SiteReader within(Path folder) {
-    return new SiteReader(vocabulary, Optional.of(folder));
+    return new SiteReader(vocabulary, Optional.of(folder), misfits);
+  }
+
+  /** The same reader, which holds every base against what somebody else knows to be impossible. */
+  public SiteReader refusing(Function<BaseDesign, List<Misfit>> impossible) {
+    return new SiteReader(vocabulary, root, impossible);
   }
 
   /** Reads a site file as it stands. */
@@ -76,7 +87,10 @@ public final class SiteReader {
     BaseFinder finder = new BaseFinder(source, root.orElse(source.folder()), problems);
     return said.maybeWord("base")
         .flatMap(written -> finder.find(written, file.members().get("base").value().origin()))
-        .flatMap(found -> new DesignReader(vocabulary).read(found.file(), found.name(), problems));
+        .flatMap(
+            found ->
+                new DesignReader(vocabulary)
+                    .read(found.file(), found.name(), misfits, problems));
   }
 
   private static Intake intake(Readings said, DesignIntake base) {

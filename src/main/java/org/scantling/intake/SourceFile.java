@@ -2,18 +2,15 @@ package org.scantling.intake;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.scantling.tables.FileTrouble;
+import org.scantling.tables.Utf8;
 
 /** Fetches a file as text: small, readable, UTF-8, or refused in words. */
 final class SourceFile {
   static final String WHOLE = "whole file";
   private static final int LARGEST_BYTES = 1 << 20;
-  private static final String BYTE_ORDER_MARK = "\uFEFF";
 
   private SourceFile() {}
 
@@ -43,10 +40,12 @@ final class SourceFile {
 
   private static String text(byte[] bytes, Origin origin, Problems problems) {
     try {
-      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-      return text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
-    } catch (CharacterCodingException notUtf8) {
-      throw problems.fatal(origin.problem(WHOLE, "(not UTF-8 text)", "YAML or JSON text in UTF-8"));
+      return Utf8.text(bytes);
+    } catch (Utf8.NotUtf8 place) {
+      throw problems.fatal(
+          origin
+              .at(place.line())
+              .problem(WHOLE, "(" + place.getMessage() + ")", "YAML or JSON text in UTF-8"));
     }
   }
 }

@@ -40,11 +40,15 @@ final class TreeReader {
           source.start().problem(SourceFile.WHOLE, "(empty)", "a YAML or JSON text"));
     }
     TokenStreamFactory format = source.isJson() ? JSON : YAML;
-    try (JsonParser parser = format.createParser(ObjectReadContext.empty(), source.text())) {
+    try (JsonParser parser = opened(format, source.text())) {
       return new TreeReader(source, problems, parser).document();
     } catch (JacksonException unreadable) {
       throw problems.fatal(notWellFormed(source, unreadable));
     }
+  }
+
+  private static JsonParser opened(TokenStreamFactory format, String text) {
+    return format.createParser(ObjectReadContext.empty(), new WholeSigns(text));
   }
 
   /** The keys of a file that must be a group of keys. */

@@ -2,6 +2,7 @@ package org.scantling.intake;
 
 import java.util.Collection;
 import java.util.List;
+import org.scantling.tables.Shown;
 
 /** Small pieces of sentences for problems. */
 final class Wording {
@@ -9,9 +10,9 @@ final class Wording {
 
   private Wording() {}
 
-  /** A piece of someone's file, short enough and without control characters. */
+  /** A piece of someone's file, short enough and with signs that drive a terminal written out. */
   static String shortened(String text) {
-    String plain = text.replaceAll("\\p{Cntrl}+", " ").strip();
+    String plain = Shown.of(text.replaceAll("[\\n\\r\\t]+", " ")).strip();
     return plain.codePointCount(0, plain.length()) <= LONGEST
         ? plain
         : plain.substring(0, plain.offsetByCodePoints(0, LONGEST)) + "...";

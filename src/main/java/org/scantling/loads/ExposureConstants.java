@@ -9,20 +9,24 @@ import org.scantling.quantity.Require;
  *     for D), above zero
  * @param gradientHeightIn z_g, in (1200, 900 and 700 ft), above zero
  *     <p>Source: ASCE 7, 2016, table 26.11-1
+ * @param lowestHeightIn height below which the wind is taken as at it, in (15 ft), above zero
+ *     <p>Source: ASCE 7, 2016, table 26.10-1, note 1
  */
-public record ExposureConstants(double alphaFactor, double gradientHeightIn) {
+public record ExposureConstants(
+    double alphaFactor, double gradientHeightIn, double lowestHeightIn) {
   private static final double KZ_AT_GRADIENT = 2.01;
-  private static final double LOWEST_HEIGHT_IN = 180;
 
   public ExposureConstants {
     Require.positive("exposure constant alpha", alphaFactor, "");
     Require.positive("gradient height", gradientHeightIn, "in");
+    Require.positive("lowest height", lowestHeightIn, "in");
+    Require.atMost("lowest height", lowestHeightIn, "in", "gradient height", gradientHeightIn);
   }
 
   /**
    * Finds the velocity pressure exposure coefficient.
    *
-   * @param heightIn height above ground, in, zero or more; below 15 ft the value of 15 ft holds
+   * @param heightIn height above ground, in, zero or more
    * @return K_z = 2.01 (z / z_g)^(2/α)
    * @throws IllegalArgumentException if the height is negative or above the gradient height
    *     <p>Source: ASCE 7, 2016, table 26.10-1
@@ -31,7 +35,7 @@ public record ExposureConstants(double alphaFactor, double gradientHeightIn) {
   public double kzFactor(double heightIn) {
     Require.zeroOrMore("height above ground", heightIn, "in");
     Require.atMost("height above ground", heightIn, "in", "gradient height", gradientHeightIn);
-    double effectiveIn = Math.max(heightIn, LOWEST_HEIGHT_IN);
+    double effectiveIn = Math.max(heightIn, lowestHeightIn);
     return KZ_AT_GRADIENT * Math.pow(effectiveIn / gradientHeightIn, 2 / alphaFactor);
   }
 }

@@ -35,7 +35,10 @@ public final class BeamResult {
     BeamResult first = cases.get(0);
     LineCurve sum = first.curve.blank();
     for (int i = 0; i < factors.length; i++) {
-      sum.add(cases.get(i).curve, factors[i]);
+      // Of a pattern, half the cases are absent, and a long beam has many.
+      if (factors[i] != 0) {
+        sum.add(cases.get(i).curve, factors[i]);
+      }
     }
     return new BeamResult(sum, first.supports, reactions);
   }

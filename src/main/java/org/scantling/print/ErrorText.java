@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.scantling.tables.Shown;
 
 /** Messages for a terminal: no line wider than it, and what an editor looks for at its start. */
 public final class ErrorText {
   private static final int WIDTH = 80;
   private static final String NEXT = "  ";
+  private static final int LONGEST_LINE = 1_500;
+  private static final int MOST_LETTERS = 8_000;
 
   /** {@code site.yaml:14: walkway.length: }, which tools read and which therefore never breaks. */
   private static final Pattern PLACE = Pattern.compile("^\\S+:\\d+: (?:\\S+: )?|^\\S+: ");
@@ -18,8 +21,24 @@ public final class ErrorText {
   /** The message, each of its lines wrapped; what goes on is set in by two spaces. */
   public static String of(String message) {
     List<String> lines = new ArrayList<>();
-    message.lines().forEach(line -> lines.addAll(wrapped(line)));
+    int letters = 0;
+    for (String line : message.lines().toList()) {
+      String shown = cut(Shown.of(line));
+      letters += shown.length();
+      if (letters > MOST_LETTERS) {
+        lines.add("More was wrong than fits here; mend this first.");
+        break;
+      }
+      lines.addAll(wrapped(shown));
+    }
     return String.join("\n", lines);
+  }
+
+  private static String cut(String line) {
+    return line.length() <= LONGEST_LINE
+        ? line
+        : line.substring(0, line.offsetByCodePoints(0, line.codePointCount(0, LONGEST_LINE - 1)))
+            + " ... (cut)";
   }
 
   private static List<String> wrapped(String line) {

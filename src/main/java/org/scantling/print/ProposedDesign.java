@@ -1,5 +1,7 @@
 package org.scantling.print;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.scantling.design.BaseDesign;
@@ -9,12 +11,14 @@ import org.scantling.design.BaseDesign.Headers;
 import org.scantling.design.BaseDesign.Posts;
 import org.scantling.design.BaseDesign.SidePanels;
 import org.scantling.design.Geometry;
+import org.scantling.design.Site;
 import org.scantling.design.Structure;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
+import org.scantling.reasons.TimberRole;
 
 /** A proposal as a design, so that it can be written as a design file and checked again. */
 public final class ProposedDesign {
@@ -60,7 +64,27 @@ public final class ProposedDesign {
             geometry.crossbeams().notchIn(),
             base.crossbeams().endCut()),
         panels(),
-        braces());
+        braces(),
+        Optional.of(materials()));
+  }
+
+  /** Species and grade of all, and of the roles that are of others. */
+  private Site.Materials materials() {
+    Optional<String> species = word(Question.SPECIES);
+    Optional<String> grade = word(Question.GRADE);
+    Map<String, Site.Timber> byRole = new LinkedHashMap<>();
+    for (TimberRole role : TimberRole.values()) {
+      structure.members().stream()
+          .filter(member -> member.role().equals(role.member()))
+          .map(
+              member ->
+                  new Site.Timber(
+                      Optional.of(member.species()).filter(it -> !species.equals(Optional.of(it))),
+                      Optional.of(member.grade()).filter(it -> !grade.equals(Optional.of(it)))))
+          .filter(timber -> timber.species().isPresent() || timber.grade().isPresent())
+          .forEach(timber -> byRole.put(role.key(), timber));
+    }
+    return new Site.Materials(species, grade, Optional.empty(), byRole);
   }
 
   private Posts posts(Geometry geometry) {

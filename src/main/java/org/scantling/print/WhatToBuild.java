@@ -44,6 +44,7 @@ final class WhatToBuild {
     page.heading("What to build").add(new Block.Grid(members())).paragraph(timber());
     List<Block.Item> items = new ArrayList<>();
     items.add(new Block.Item("Crossbeams", crossbeams(structure.geometry())));
+    blocking().ifPresent(items::add);
     braces().ifPresent(items::add);
     items.add(footings(structure.footings()));
     pickets().ifPresent(items::add);
@@ -67,17 +68,32 @@ final class WhatToBuild {
   }
 
   private String timber() {
-    Member any = structure.members().get(0);
     Footings footings = structure.footings();
-    return Sentence.capital(voice.option(Question.SPECIES, any.species()))
-        + " "
-        + voice.option(Question.GRADE, any.grade())
-        + " throughout; lengths are as built."
+    return Sentence.capital(ofWhat())
+        + "; lengths are as built."
         + (brackets()
             ? ""
             : " Of each post " + inches(footings.depthIn()) + " stands in the ground.")
         + headersCut()
         + tooLong();
+  }
+
+  /** One timber throughout, or each with the members that are of it. */
+  private String ofWhat() {
+    Map<String, List<String>> roles = new LinkedHashMap<>();
+    for (Member member : structure.members()) {
+      String timber =
+          voice.option(Question.SPECIES, member.species())
+              + " "
+              + voice.option(Question.GRADE, member.grade());
+      roles.computeIfAbsent(timber, it -> new ArrayList<>()).add(voice.role(member.role()));
+    }
+    if (roles.size() == 1) {
+      return roles.keySet().iterator().next() + " throughout";
+    }
+    List<String> parts = new ArrayList<>();
+    roles.forEach((timber, of) -> parts.add(Sentence.list(of) + " of " + timber));
+    return String.join("; ", parts);
   }
 
   private String headersCut() {
@@ -159,6 +175,19 @@ final class WhatToBuild {
         + (geometry.crossbeams().notchIn() > 0
             ? "; seats cut " + inches(geometry.crossbeams().notchIn()) + " deep."
             : ".");
+  }
+
+  private Optional<Block.Item> blocking() {
+    return structure.members().stream()
+        .filter(each -> each.role().equals("blocking"))
+        .findFirst()
+        .map(
+            each ->
+                new Block.Item(
+                    "Blocks",
+                    "one between each two crossbeams over each header, "
+                        + inches(each.depthIn())
+                        + " deep, tops flush with the crossbeams."));
   }
 
   /** One across the walk at every post; the others along it. */

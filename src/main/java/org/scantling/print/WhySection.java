@@ -9,6 +9,7 @@ import org.scantling.reasons.Decision;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Reason;
+import org.scantling.reasons.TimberRole;
 import org.scantling.reasons.Weight;
 import org.scantling.words.SubjectRow;
 import org.scantling.words.Voice;
@@ -85,8 +86,16 @@ final class WhySection {
         decision
             .base()
             .map(base -> ", was " + voice.say(decision.question(), base))
-            .orElse(stronger(row, decision) ? ", stronger than usual" : ", new here");
+            .orElse(beside(row, decision));
     return proposed(decision) + was + ". " + reason(decision) + causes(decision);
+  }
+
+  /** What is said of a thing that the base does not speak of. */
+  private static String beside(SubjectRow row, Decision decision) {
+    if (TimberRole.of(decision.question()).filter(it -> it.size() != row.question()).isPresent()) {
+      return "";
+    }
+    return stronger(row, decision) ? ", stronger than usual" : ", new here";
   }
 
   /** A base has no record of its joints; one that a check drove past the usual is stronger. */

@@ -31,8 +31,12 @@ public sealed interface Candidate extends Fact {
   record Parts(Question question, String option, int count, double pitchIn, double stretchRatio)
       implements Candidate {}
 
-  /** A size for which the standard has no strength in the species and grade. */
-  record Ungraded(Question question, String option) implements Candidate {}
+  /**
+   * A size for which the standard has no strength in the species and grade of its role, or a grade
+   * in which it has none for the role's size.
+   */
+  record Ungraded(Question question, String option, String species, String grade)
+      implements Candidate {}
 
   /**
    * A header in one piece, or in pieces that meet over posts.

@@ -18,11 +18,12 @@ public record Figure(
     String table, String id, Optional<Measure> measure, String word, String words, Source source) {
 
   /**
-   * Whether somebody has seen the number in print: seen, memory, or none where nothing is printed.
+   * How the number came to us: seen in print, second-hand, memory, or none where nothing is
+   * printed.
    */
   public String status() {
     return switch (source.kind()) {
-      case STANDARD, HANDBOOK -> source.fromMemory() ? "memory" : "seen";
+      case STANDARD, HANDBOOK -> source.sight().key();
       default -> "none";
     };
   }

@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.scantling.reasons.Question;
-import org.scantling.tables.JointRow;
 import org.scantling.tables.TableException;
 import org.scantling.tables.Tables;
 import org.scantling.tables.VineRow;
@@ -86,8 +85,7 @@ public final class Lint {
   private void questions() {
     Set<Question> asked = new TreeSet<>();
     rules.values().forEach(rule -> asked.addAll(rule.questions()));
-    // One rule speaks for all joints: the row of each fastening names its question.
-    tables.joints().rows().stream().map(JointRow::question).forEach(asked::add);
+    rules.values().forEach(rule -> asked.addAll(Named.by(rule, tables)));
     for (Question question : Question.values()) {
       if (!asked.contains(question)) {
         complain(question.id(), "no rule finds anything about this question");

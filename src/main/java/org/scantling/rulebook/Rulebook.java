@@ -10,7 +10,6 @@ import java.util.SortedMap;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.RuleNote;
 import org.scantling.reasons.SourceKind;
-import org.scantling.tables.JointRow;
 import org.scantling.tables.Tables;
 import org.scantling.words.FactWords;
 import org.scantling.words.Reader;
@@ -114,12 +113,9 @@ public final class Rulebook {
     return row.id().startsWith(question.subject() + ".");
   }
 
-  /** One rule speaks for all joints: the row of each fastening names its question. */
   private List<Question> questions(RuleText rule) {
-    boolean joints = rule.premises().stream().anyMatch(each -> each.fact().equals("JointRow"));
-    return joints && rule.questions().isEmpty()
-        ? tables.joints().rows().stream().map(JointRow::question).distinct().sorted().toList()
-        : rule.questions().stream().distinct().toList();
+    List<Question> named = Named.by(rule, tables);
+    return named.isEmpty() ? rule.questions().stream().distinct().toList() : named;
   }
 
   private String told(Premise premise) {

@@ -101,6 +101,17 @@ final class Built {
     return structure.members();
   }
 
+  /** The timber of a role; pickets go with the rails that hold them, all else with the posts. */
+  PieceTimber timber(String role) {
+    String kin = role.equals("picket") && has("rail") ? "rail" : "post";
+    return PieceTimber.of(member(has(role) ? role : kin));
+  }
+
+  /** True where not everything is of one species and grade. */
+  boolean mixed() {
+    return structure.members().stream().map(PieceTimber::of).distinct().count() > 1;
+  }
+
   SizeRow sizeRow(String role) {
     return tables.size(member(role).size());
   }
@@ -137,6 +148,11 @@ final class Built {
 
   JointRow joint(Question question) {
     return tables.joints().row(word(question).orElseThrow());
+  }
+
+  /** What holds each end of a block between crossbeams. */
+  JointRow blockJoint() {
+    return tables.joints().row(tables.defaults().row("blocking.joint").word());
   }
 
   Optional<JointRow> findJoint(Question question) {

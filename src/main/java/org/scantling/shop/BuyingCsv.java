@@ -82,7 +82,7 @@ final class BuyingCsv {
       table
           .row()
           .set("section", "sawing")
-          .set("item", plan.stock().size() + " x " + said.length(cut.lengthIn()))
+          .set("item", plan.stock().called() + " x " + said.length(cut.lengthIn()))
           .set("needed", cut.times())
           .set("quantity_unit", "sticks")
           .set("for", String.join(" ", cut.marks()));

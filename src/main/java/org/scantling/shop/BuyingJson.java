@@ -68,6 +68,8 @@ final class BuyingJson {
   private static void plan(TimberPlan plan, ObjectNode node) {
     TimberPlan.Result result = plan.result();
     node.put("size", plan.stock().size()).put("forTheGround", plan.stock().forTheGround());
+    node.put("species", plan.stock().timber().species());
+    node.put("grade", plan.stock().timber().grade());
     node.put("objective", result.byCost() ? "cost" : "length");
     node.put("proven", result.proven());
     node.put("gapRatio", result.gapRatio());

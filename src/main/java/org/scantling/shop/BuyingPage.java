@@ -139,7 +139,9 @@ final class BuyingPage {
   /** What the yard must be told, in one breath. */
   private static String asked(BuyingLine line) {
     BuyingLine.Kind kind = line.kind();
-    return Stream.of(line.item(), kind.timber(), kind.treatment(), kind.finish())
+    // Where a job has several timbers the item names its own.
+    String timber = line.item().contains(kind.timber()) ? "" : kind.timber();
+    return Stream.of(line.item(), timber, kind.treatment(), kind.finish())
         .filter(each -> !each.isEmpty())
         .collect(Collectors.joining(", "));
   }
@@ -160,7 +162,7 @@ final class BuyingPage {
   }
 
   private static String name(TimberPlan plan) {
-    return plan.stock().size() + (plan.stock().forTheGround() ? " for the ground" : "");
+    return plan.stock().called() + (plan.stock().forTheGround() ? " for the ground" : "");
   }
 
   private String proof(TimberPlan.Result result) {

@@ -102,7 +102,7 @@ final class Crossbeams {
   }
 
   /** The piece of header that carries a crossbeam; where steps meet, the higher one. */
-  private static HeaderPiece under(List<HeaderPiece> runs, double alongIn) {
+  static HeaderPiece under(List<HeaderPiece> runs, double alongIn) {
     HeaderPiece found = runs.get(runs.size() - 1);
     for (int i = runs.size() - 1; i >= 0; i--) {
       HeaderPiece run = runs.get(i);
@@ -124,10 +124,13 @@ final class Crossbeams {
         new Point(middle.alongIn(), farIn, middle.upIn()));
   }
 
+  /** Top of the headers over the line of the post tops. */
+  double seatOverIn() {
+    return built.paired() ? 0 : geometry.headers().depthIn() - geometry.headers().notchIn();
+  }
+
   private double middleOverIn() {
-    double headerTopIn =
-        built.paired() ? 0 : geometry.headers().depthIn() - geometry.headers().notchIn();
-    return headerTopIn - geometry.crossbeams().notchIn() + member.depthIn() / 2;
+    return seatOverIn() - geometry.crossbeams().notchIn() + member.depthIn() / 2;
   }
 
   private Shape shape(boolean overPost) {

@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.scantling.quantity.UnitSystem;
 
 /** A table written as comma-separated text, its columns in a fixed order. */
 final class CsvTable {
+  private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
+
   private final List<String> columns;
   private boolean metric;
   private final List<Map<String, String>> rows = new ArrayList<>();
@@ -68,8 +71,26 @@ final class CsvTable {
     return text.toString();
   }
 
-  private static String quoted(String cell) {
-    boolean plain = cell.chars().noneMatch(each -> each == ',' || each == '"' || each == '\n');
+  /**
+   * A spreadsheet takes a cell that starts with one of these for a formula, and guesses at the
+   * letters of a file that says nothing of them: so only plain letters, and words for signs.
+   */
+  private static String safe(String cell) {
+    String plain = cell.replace("\u00b0", " deg");
+    if (NUMBER.matcher(plain).matches() || plain.isEmpty()) {
+      return plain;
+    }
+    return switch (plain.charAt(0)) {
+      case '-' -> "minus " + plain.substring(1);
+      case '+' -> "plus " + plain.substring(1);
+      case '=', '@', '\t', '\r' -> " " + plain;
+      default -> plain;
+    };
+  }
+
+  private static String quoted(String each) {
+    String cell = safe(each);
+    boolean plain = cell.chars().noneMatch(sign -> sign == ',' || sign == '"' || sign == '\n');
     return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
   }
 }

@@ -11,7 +11,7 @@ final class CutListJson {
   static void write(Lists lists, ObjectNode root) {
     ListJson.words(root, "open", lists.pieces().open());
     ArrayNode pieces = root.putArray("pieces");
-    lists.pieces().all().forEach(each -> piece(each, pieces.addObject()));
+    lists.pieces().all().forEach(each -> piece(lists, each, pieces.addObject()));
     ArrayNode gangs = root.putArray("gangs");
     for (Gang gang : lists.gangs()) {
       ObjectNode node = gangs.addObject();
@@ -22,9 +22,11 @@ final class CutListJson {
     }
   }
 
-  private static void piece(Piece piece, ObjectNode node) {
+  private static void piece(Lists lists, Piece piece, ObjectNode node) {
     Shape shape = piece.shape();
+    PieceTimber timber = lists.timber(shape.role());
     node.put("mark", piece.mark()).put("role", shape.role()).put("size", shape.size());
+    node.put("species", timber.species()).put("grade", timber.grade());
     node.put("count", piece.count());
     ListJson.number(node, "thicknessIn", shape.breadthIn());
     ListJson.number(node, "depthIn", shape.depthIn());

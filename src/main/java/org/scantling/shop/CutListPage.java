@@ -48,11 +48,24 @@ final class CutListPage {
           List.of(
               piece.mark(),
               Integer.toString(piece.count()),
-              shape.role() + " " + shape.size(),
+              shape.role()
+                  + " "
+                  + shape.size()
+                  + ripped(shape)
+                  + lists.timberNamed(shape.role()),
               said.length(shape.lengthIn()),
               new EndWords(said).both(shape)));
     }
     page.heading("Pieces").add(new Block.Grid(rows));
+  }
+
+  /** A block is as deep as a crossbeam over its seat: the timber of the crossbeams, ripped. */
+  private String ripped(Shape shape) {
+    boolean ripped =
+        shape.role().equals(Blocking.ROLE)
+            && lists.pieces().of("crossbeam").stream()
+                .anyMatch(each -> each.shape().depthIn() > shape.depthIn() + 1e-6);
+    return ripped ? ", ripped to " + said.length(shape.depthIn()) : "";
   }
 
   private String spare() {

@@ -23,6 +23,7 @@ final class Fixings {
   static List<Fixing> of(Built built, Pieces pieces) {
     Fixings fixings = new Fixings(built, pieces);
     fixings.crossbeams();
+    fixings.blocking();
     fixings.headers();
     fixings.steps();
     fixings.rails();
@@ -41,6 +42,15 @@ final class Fixings {
     } else {
       parts("angle bracket", joint, seats, "crossbeams to headers");
     }
+  }
+
+  /** Each end of a block is held to the header and to the crossbeam alike. */
+  private void blocking() {
+    JointRow joint = built.blockJoint();
+    int holds = 2 * 2 * pieces.count(Blocking.ROLE);
+    built
+        .fastener(joint)
+        .ifPresent(each -> add(each, joint.count() * holds, "blocks between crossbeams"));
   }
 
   private void headers() {

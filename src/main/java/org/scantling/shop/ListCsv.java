@@ -34,6 +34,8 @@ public final class ListCsv {
             "count",
             "role",
             "size",
+            "species",
+            "grade",
             "thickness_in",
             "depth_in",
             "item",
@@ -61,14 +63,17 @@ public final class ListCsv {
     return table.in(said.units()).text();
   }
 
-  private static CsvTable.Row piece(CsvTable table, Piece piece, String item) {
+  private CsvTable.Row piece(CsvTable table, Piece piece, String item) {
     Shape shape = piece.shape();
+    PieceTimber timber = lists.timber(shape.role());
     return table
         .row()
         .set("mark", piece.mark())
         .set("count", piece.count())
         .set("role", shape.role())
         .set("size", shape.size())
+        .set("species", timber.species())
+        .set("grade", timber.grade())
         .set("thickness_in", shape.breadthIn())
         .set("depth_in", shape.depthIn())
         .set("item", item);

@@ -73,6 +73,16 @@ public final class Lists {
     return built.tape().nearest(built.shop(row) * bore.diameterIn());
   }
 
+  /** Species and grade of the pieces of a role. */
+  PieceTimber timber(String role) {
+    return built.timber(role);
+  }
+
+  /** Of what timber the pieces of a role are, where not everything is of the same. */
+  String timberNamed(String role) {
+    return built.mixed() ? ", " + built.timber(role).words() : "";
+  }
+
   /** Breadth of the posts. */
   double postIn() {
     return built.geometry().posts().breadthIn();

@@ -42,6 +42,7 @@ final class Occasions {
           "header=heavy",
           "crossbeam=light",
           "crossbeam=heavy",
+          "crossbeam=blocked",
           "crossbeam=over-post");
 
   private final Built built;
@@ -87,6 +88,7 @@ final class Occasions {
     alone("post", 1.0 / 2, mostLb);
     alone("header", 1.0 / 2, mostLb);
     alone("crossbeam", 1, mostLb);
+    when(pieces.count(Blocking.ROLE) > 0, "crossbeam=blocked");
   }
 
   /** A post is walked up and a header raised end by end, so one pair of hands holds half of it. */

@@ -21,6 +21,7 @@ public record Pieces(List<Piece> all, List<String> open) {
     all.addAll(Marks.of(new Posts(built).all(), tape));
     all.addAll(Marks.of(new Headers(built).all(), tape));
     all.addAll(Marks.of(new Crossbeams(built).all(), tape));
+    all.addAll(Marks.of(new Blocking(built).all(), tape));
     all.addAll(Marks.of(new Rails(built).all(), tape));
     all.addAll(Marks.of(new Pickets(built).pickets(), tape));
     all.addAll(Marks.of(new Pickets(built).blocks(), tape));

@@ -10,7 +10,6 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.scantling.design.Structure;
 import org.scantling.quantity.Length;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.tables.PackRow;
@@ -104,12 +103,12 @@ final class Purchase {
 
   /** What to ask for: the same size for the ground and above it are two different things. */
   private String item(TimberPlan plan, double lengthIn) {
-    String stick = plan.stock().size() + " x " + length(lengthIn);
+    String stick = plan.stock().called() + " x " + length(lengthIn);
     return plan.stock().forTheGround() ? stick + ", treated" : stick;
   }
 
   private String use(TimberPlan plan) {
-    String roles = String.join("s, ", plan.roles()) + "s";
+    String roles = plan.roles().stream().map(Purchase::many).collect(Collectors.joining(", "));
     return plan.stock().forTheGround()
         ? roles + ", for use in the ground (" + treatment(plan) + ")"
         : roles;
@@ -121,20 +120,7 @@ final class Purchase {
   }
 
   private BuyingLine.Kind wood(TimberPlan plan) {
-    String timber =
-        plan.roles().stream()
-            .filter(built::has)
-            .map(built::member)
-            .map(each -> (each.species() + " " + each.grade()).replace('-', ' '))
-            .distinct()
-            .collect(Collectors.joining(" or "));
-    return BuyingLine.Kind.wood(timber.isEmpty() ? postTimber() : timber, treatment(plan));
-  }
-
-  /** Pickets and blocks are of what the posts are. */
-  private String postTimber() {
-    Structure.Member post = built.member("post");
-    return (post.species() + " " + post.grade()).replace('-', ' ');
+    return BuyingLine.Kind.wood(plan.stock().timber().words(), treatment(plan));
   }
 
   private String length(double lengthIn) {
@@ -303,5 +289,9 @@ final class Purchase {
             ? OptionalLong.of(
                 timber.stream().mapToLong(each -> each.result().cents().getAsLong()).sum())
             : OptionalLong.empty());
+  }
+
+  private static String many(String role) {
+    return role.equals(Blocking.ROLE) ? "blocks between crossbeams" : role + "s";
   }
 }

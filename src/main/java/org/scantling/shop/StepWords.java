@@ -11,6 +11,8 @@ import org.scantling.quantity.MeasureText;
 import org.scantling.quantity.Unit;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Question;
+import org.scantling.tables.FastenerRow;
+import org.scantling.tables.JointRow;
 import org.scantling.tables.StepRow;
 
 /** Fills the numbers of this structure into the order of work. */
@@ -118,6 +120,9 @@ final class StepWords {
 
   private void joints() {
     words.put("crossbeam-fastening", built.joint(Question.CROSSBEAM_JOINT).fasteners());
+    JointRow block = built.blockJoint();
+    words.put("block-screws", Integer.toString(block.count()));
+    words.put("block-screw", built.fastener(block).map(FastenerRow::name).orElse(block.id()));
     words.put("header-fastening", fastening(Question.HEADER_JOINT));
     built
         .findJoint(Question.HEADER_STEP)

@@ -29,13 +29,21 @@ public record TimberPlan(
 
   /**
    * @param size nominal size
+   * @param called what to ask for: the size, and where the job has several timbers which of them
    * @param forTheGround true for posts that stand in soil and are treated for it
    * @param breadthIn dressed
    * @param depthIn dressed
+   * @param timber species and grade
    * @param weightPcf wet
    */
   public record Stock(
-      String size, boolean forTheGround, double breadthIn, double depthIn, double weightPcf) {
+      String size,
+      String called,
+      boolean forTheGround,
+      double breadthIn,
+      double depthIn,
+      PieceTimber timber,
+      double weightPcf) {
     double weightLb(double lengthIn) {
       return breadthIn * depthIn * lengthIn * weightPcf / (12 * 12 * 12);
     }

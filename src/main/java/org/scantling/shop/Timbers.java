@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.scantling.tables.DesignValueRow;
 import org.scantling.tables.FreshWeight;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.Sold;
@@ -23,22 +22,24 @@ final class Timbers {
     return plans;
   }
 
-  /** Posts in the ground are treated for it and are not cut from the same sticks as the rest. */
+  /**
+   * Posts in the ground are treated for it and are not cut from the same sticks as the rest; nor is
+   * what is of another species or grade.
+   */
   static TimberPlan.Stock stock(Built built, Piece piece) {
     SizeRow size = built.tables().size(piece.shape().size());
+    String role = piece.shape().role();
+    PieceTimber timber = built.timber(role);
     return new TimberPlan.Stock(
         size.id(),
-        piece.shape().role().equals("post") && built.inTheGround(),
+        built.mixed() ? size.id() + " " + timber.words() : size.id(),
+        role.equals("post") && built.inTheGround(),
         size.thicknessIn(),
         size.widthIn(),
-        weightPcf(built, size));
-  }
-
-  private static double weightPcf(Built built, SizeRow size) {
-    String species = built.member("post").species();
-    String grade = built.member("post").grade();
-    DesignValueRow row = built.tables().designValues(species, grade, size);
-    return FreshWeight.pcf(built.tables(), row.wetWeightPcf());
+        timber,
+        FreshWeight.pcf(
+            built.tables(),
+            built.tables().designValues(timber.species(), timber.grade(), size).wetWeightPcf()));
   }
 
   /** How pieces of one stock are sawn; those longer than anything sold are ordered specially. */

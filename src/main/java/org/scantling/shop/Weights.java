@@ -11,14 +11,12 @@ final class Weights {
 
   static double of(Built built, Piece piece) {
     SizeRow size = built.tables().size(piece.shape().size());
+    Shape shape = piece.shape();
+    PieceTimber timber = built.timber(shape.role());
     double pcf =
         FreshWeight.pcf(
             built.tables(),
-            built
-                .tables()
-                .designValues(built.member("post").species(), built.member("post").grade(), size)
-                .wetWeightPcf());
-    Shape shape = piece.shape();
+            built.tables().designValues(timber.species(), timber.grade(), size).wetWeightPcf());
     return shape.breadthIn() * shape.depthIn() * shape.cutIn() * pcf / CU_IN;
   }
 

@@ -30,20 +30,59 @@ final class CsvFile {
     this.lines = lines;
   }
 
+  /** A table of the program. */
   static CsvFile read(String name, InputStream in) {
+    return read(name, CSV.createParser(ObjectReadContext.empty(), in));
+  }
+
+  /**
+   * A table of somebody else, who may have saved it in any encoding.
+   *
+   * @throws TableException where it is no UTF-8, holds signs that drive a terminal, or no CSV
+   */
+  static CsvFile theirs(String name, byte[] bytes) {
+    try {
+      String text = Utf8.text(bytes);
+      CsvFile file = read(name, CSV.createParser(ObjectReadContext.empty(), text));
+      file.refuseControls();
+      return file;
+    } catch (Utf8.NotUtf8 place) {
+      throw new TableException(
+          name, place.line(), "", place.getMessage(), "comma-separated text in UTF-8");
+    }
+  }
+
+  private static CsvFile read(String name, JsonParser opened) {
     List<Line> lines = new ArrayList<>();
-    try (JsonParser parser = CSV.createParser(ObjectReadContext.empty(), in)) {
+    try (JsonParser parser = opened) {
       while (parser.nextToken() == JsonToken.START_ARRAY) {
         addLine(parser, lines);
       }
     } catch (StreamReadException e) {
       throw new TableException(
-          name, e.getLocation().getLineNr(), "", e.getOriginalMessage(), "comma-separated text");
+          name,
+          Math.max(1, e.getLocation().getLineNr()),
+          "",
+          "a quote that is not closed, or signs after a closing quote",
+          "comma-separated text, a cell with a comma or a quote in double quotes");
     }
     if (lines.isEmpty()) {
       throw new TableException(name, 1, "", "", "a heading line");
     }
     return new CsvFile(name, lines.get(0), lines.subList(1, lines.size()));
+  }
+
+  private void refuseControls() {
+    List<Line> all = new ArrayList<>(lines);
+    all.add(0, heading);
+    for (Line line : all) {
+      for (String cell : line.cells()) {
+        if (cell.codePoints().anyMatch(Shown::drives)) {
+          throw new TableException(
+              name, line.number(), "", cell, "plain text, without signs that drive a terminal");
+        }
+      }
+    }
   }
 
   private static void addLine(JsonParser parser, List<Line> lines) {

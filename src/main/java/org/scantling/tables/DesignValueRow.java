@@ -38,6 +38,10 @@ public record DesignValueRow(
     implements TableRow {
 
   static DesignValueRow read(Row row) {
+    if (row.positive("stability_elasticity_psi") > row.positive("elasticity_psi")) {
+      throw row.refuse(
+          "stability_elasticity_psi", "no more than elasticity_psi, " + row.text("elasticity_psi"));
+    }
     return new DesignValueRow(
         row.text("id"),
         row.text("species"),

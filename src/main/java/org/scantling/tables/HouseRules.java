@@ -1,7 +1,6 @@
 package org.scantling.tables;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
@@ -14,10 +13,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import tools.jackson.core.exc.JacksonIOException;
 
 /** A folder of tables that lay their rows over ours: data only, never code. */
 record HouseRules(Map<TableFile, CsvFile> tables, Optional<CsvFile> sources) {
+  private static final long LARGEST_BYTES = 1 << 20;
 
   static HouseRules none() {
     return new HouseRules(Map.of(), Optional.empty());
@@ -59,9 +58,12 @@ record HouseRules(Map<TableFile, CsvFile> tables, Optional<CsvFile> sources) {
       throw new TableException(
           name, 0, "", name, "tables of these names only: " + String.join(", ", names()));
     }
-    try (InputStream in = Files.newInputStream(entry)) {
-      return CsvFile.read(name, in);
-    } catch (IOException | JacksonIOException e) {
+    try {
+      if (Files.size(entry) > LARGEST_BYTES) {
+        throw new TableException(name, 0, "", "over 1 MiB", "a table no larger than 1 MiB");
+      }
+      return CsvFile.theirs(name, Files.readAllBytes(entry));
+    } catch (IOException e) {
       throw unreadable(entry.toString(), e, "a table that can be read");
     }
   }

@@ -31,7 +31,7 @@ final class HouseSources extends Sources {
       kind(row, prefix);
     }
     if (!row.optional(prefix.concat("status")).isEmpty()) {
-      row.oneOf(prefix.concat("status"), "seen", "memory", "none");
+      row.oneOf(prefix.concat("status"), STATUSES);
     }
     StringBuilder text = new StringBuilder("house rule (" + row.fileName() + ")");
     if (!row.optional(prefix.concat("source")).isEmpty()) {

@@ -120,6 +120,24 @@ final class Row {
         : OptionalDouble.of(notNegative(column));
   }
 
+  /** All numbers of a cell, one or several. */
+  List<Double> amounts(String column) {
+    List<Double> amounts = new ArrayList<>();
+    for (String part : list(column)) {
+      amounts.add(number(column, part));
+    }
+    return amounts;
+  }
+
+  /** True where a house may add rows to the table. */
+  boolean open() {
+    return table.open();
+  }
+
+  int line() {
+    return line;
+  }
+
   /** The {@code value} cell with the {@code unit} cell. */
   Measure measure() {
     return new Measure(number("value"), unit());

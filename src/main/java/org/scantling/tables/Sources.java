@@ -2,12 +2,14 @@ package org.scantling.tables;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.scantling.reasons.Sight;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
 
 /** SOURCES.csv: what each key of a {@code source} column stands for. */
 class Sources {
   private static final String PRACTICE = "practice";
+  static final String[] STATUSES = {"seen", "second-hand", "memory", "none"};
 
   private final Map<String, String> citations;
 
@@ -45,11 +47,12 @@ class Sources {
   Source of(Row row, String prefix) {
     SourceKind kind = kind(row, prefix);
     String citation = citation(row, prefix);
-    String status = row.oneOf(prefix.concat("status"), "seen", "memory", "none");
+    String status = row.oneOf(prefix.concat("status"), STATUSES);
     boolean practice = kind == SourceKind.COMMON_PRACTICE;
     if (practice != status.equals("none")) {
       throw row.refuse(
-          prefix.concat("status"), practice ? "none, for common practice" : "seen, memory");
+          prefix.concat("status"),
+          practice ? "none, for common practice" : "seen, second-hand, memory");
     }
     if (practice != row.text(prefix.concat("source")).equals(PRACTICE)) {
       throw row.refuse(prefix.concat("source"), practice ? PRACTICE : "a document");
@@ -60,7 +63,7 @@ class Sources {
     return new Source(
         kind,
         citation.concat(", ").concat(row.text(prefix.concat("where"))),
-        status.equals("memory"));
+        Sight.of(status));
   }
 
   static SourceKind kind(Row row, String prefix) {

@@ -137,6 +137,11 @@ enum TableFile {
     return open;
   }
 
+  /** True where every row is one number that a rule reads. */
+  boolean holdsNumbers() {
+    return type == NumberRow.class || type == WindRow.class || this == ADJUSTMENT_FACTORS;
+  }
+
   String[] columns() {
     return columns;
   }

@@ -51,6 +51,8 @@ final class TableReader {
   private void lay(CsvFile file, TableFile table, Map<String, Row> rows) {
     int[] places = file.places(table.columns(), false);
     List<String> seen = new ArrayList<>();
+    CellBounds bounds = new CellBounds();
+    Map<String, Row> ours = new LinkedHashMap<>(rows);
     for (CsvFile.Line line : file.lines()) {
       Row row = new Row(table, line.number(), file.arranged(line, places), sources);
       String id = row.text("id");
@@ -62,7 +64,13 @@ final class TableReader {
       if (replaced == null && !table.open()) {
         throw row.refuse("id", "an id that this table has: " + Near.list(id, rows.keySet()));
       }
-      rows.put(id, replaced == null ? row.added() : row.over(replaced));
+      bounds.read(table, row, ours.keySet());
+      Row laid = replaced == null ? row.added() : row.over(replaced);
+      bounds.hold(table, laid, ours.values());
+      if (replaced != null && table.holdsNumbers()) {
+        bounds.hold(laid, replaced);
+      }
+      rows.put(id, laid);
     }
   }
 

@@ -39,6 +39,7 @@ public final class Tables {
     for (TableFile file : house.tables().keySet()) {
       tables.table(file, file.type());
     }
+    RowLinks.check(tables, load(), house);
     return tables;
   }
 

@@ -83,6 +83,9 @@ public record VineRow(
     if (vine.sideFillBareRatio > vine.sideFillLeafRatio) {
       throw row.refuse("side_fill_bare_ratio", "no more than in leaf");
     }
+    if (vine.wetDesignPsf < vine.wetLowPsf || vine.wetDesignPsf > vine.wetHighPsf) {
+      throw row.refuse("wet_design_psf", "from wet_low_psf to wet_high_psf");
+    }
     return vine;
   }
 }

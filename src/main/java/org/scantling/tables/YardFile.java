@@ -1,7 +1,6 @@
 package org.scantling.tables;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -61,7 +60,7 @@ public final class YardFile {
     if (!problems.isEmpty()) {
       throw new YardException(problems);
     }
-    return new Yard(name, offers);
+    return new Yard(Shown.of(name), offers);
   }
 
   private CsvFile opened(Path file) {
@@ -69,11 +68,11 @@ public final class YardFile {
       String found = Files.exists(file) ? "a folder or device" : "no such file";
       throw new TableException(name, 0, "", found, "a CSV file that can be read");
     }
-    try (InputStream in = Files.newInputStream(file)) {
+    try {
       if (Files.size(file) > LARGEST_BYTES) {
         throw new TableException(name, 0, "", "over 1 MiB", "a file no larger than 1 MiB");
       }
-      return CsvFile.read(name, in);
+      return CsvFile.theirs(name, Files.readAllBytes(file));
     } catch (IOException e) {
       throw new TableException(
           name, 0, "", FileTrouble.words(e), "a CSV file in UTF-8 that can be read");

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.scantling.reasons.Question;
+import org.scantling.reasons.TimberRole;
 
 /**
  * What a question is called and where it shows.
@@ -65,9 +66,13 @@ public record SubjectRow(
     return given() && !section.equals(WAY);
   }
 
-  /** True for what holds timbers together, of which a base design has no record. */
+  /**
+   * True for what a base design has no record of: what holds timbers together, and what a single
+   * part is made of.
+   */
   public boolean joint() {
-    return section.equals(JOINTS);
+    boolean timber = TimberRole.of(question).filter(role -> role.size() != question).isPresent();
+    return section.equals(JOINTS) || timber;
   }
 
   /** True for the climate, the soil and what grows there. */

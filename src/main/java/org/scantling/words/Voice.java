@@ -17,6 +17,7 @@ import org.scantling.reasons.Reason;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
 import org.scantling.reasons.Stated;
+import org.scantling.reasons.TimberRole;
 import org.scantling.reasons.Working;
 import org.scantling.tables.CheckNature;
 import org.scantling.tables.CheckRow;
@@ -82,7 +83,8 @@ public final class Voice {
 
   /** An option of a question. */
   public String option(Question question, String option) {
-    return word(question.id(), option);
+    boolean species = TimberRole.of(question).filter(it -> it.species() == question).isPresent();
+    return word(species ? Question.SPECIES.id() : question.id(), option);
   }
 
   /** A word that the site file may state for a demand. */

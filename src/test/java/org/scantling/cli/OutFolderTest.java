@@ -177,4 +177,96 @@ class OutFolderTest {
     assertThat(read.holds(folder(), "builder.md")).isFalse();
     assertThat(read.holds(folder(), "cut-list.csv")).isFalse();
   }
+
+  @Test
+  void a_run_broken_off_before_the_new_folder_took_its_place_leaves_the_old_one() throws IOException {
+    OutFolder.write(folder(), files("one"));
+    Files.move(folder(), yard.resolve(".scantling-old-job"));
+
+    OutFolder.write(folder(), files("two"));
+
+    assertThat(content(yard)).hasSize(2);
+    assertThat(content(folder())).isEqualTo(files("two"));
+  }
+
+  @Test
+  void a_run_broken_off_while_other_files_went_over_is_finished_by_the_next() throws IOException {
+    OutFolder.write(folder(), files("one"));
+    Files.writeString(folder().resolve("photo.txt"), "the site\n");
+    Files.move(folder(), yard.resolve(".scantling-old-job"));
+    Path other = yard.resolve("other");
+    OutFolder.write(other, files("two"));
+    Files.move(other, folder());
+
+    OutFolder.write(folder(), files("three"));
+
+    assertThat(content(folder())).hasSize(3).containsEntry("photo.txt", "the site\n");
+    assertThat(content(folder())).containsAllEntriesOf(files("three"));
+    assertThat(yard.resolve(".scantling-old-job")).doesNotExist();
+  }
+
+  @Test
+  void what_runs_that_are_gone_have_left_is_cleared_away() throws IOException {
+    Files.createDirectory(yard.resolve(".scantling-new-8231649"));
+    Files.writeString(yard.resolve(".scantling-new-8231649").resolve("order.csv"), "old\n");
+    Path running =
+        Files.createDirectory(
+            yard.resolve(".scantling-new-" + ProcessHandle.current().pid() + "-7"));
+
+    OutFolder.write(folder(), files("one"));
+
+    assertThat(yard.resolve(".scantling-new-8231649")).doesNotExist();
+    assertThat(running).exists();
+  }
+
+  @Test
+  void lists_that_are_no_longer_written_do_not_stay_beside_the_new_ones() throws IOException {
+    OutFolder.write(folder(), Map.of("climbers.csv", "old\n", "builder.md", "old\n"));
+    OutFolder.write(folder(), files("two"));
+
+    assertThat(content(folder())).isEqualTo(files("two"));
+  }
+
+  @Test
+  void no_name_the_root_and_the_folder_one_works_in_are_refused() {
+    for (String name : new String[] {"", "/", ".", ".."}) {
+      Run run = Run.of("propose", "scenarios/same-place.yaml", "--out", name);
+
+      assertThat(run.endedWith(ExitStatus.WRONG_INPUT).err()).as(name).contains("accepted is");
+      assertThat(run.out()).isEmpty();
+    }
+  }
+
+  @Test
+  void a_refused_site_says_whose_lists_are_in_the_folder() throws IOException {
+    OutFolder.write(folder(), files("one"));
+
+    Run run = Run.of("propose", "scenarios/too-much-snow.yaml", "--out", folder().toString());
+
+    assertThat(run.endedWith(ExitStatus.NEEDS_ENGINEER).err().replaceAll("\\s+", " "))
+        .contains("nothing was written", "the lists there are of another proposal");
+    assertThat(content(folder())).isEqualTo(files("one"));
+  }
+
+  @Test
+  void a_list_that_is_named_is_shown_besides_and_that_is_said() {
+    Run run =
+        Run.of(
+            "propose",
+            "scenarios/same-place.yaml",
+            "--list",
+            "order",
+            "--out",
+            folder().toString());
+
+    assertThat(run.endedWith(ExitStatus.ANSWERED).err().replaceAll("\\s+", " "))
+        .contains("13 files written", "The list order is shown as well.");
+    assertThat(run.out()).startsWith("Order of work");
+  }
+
+  @Test
+  void a_full_disk_is_told_as_the_system_says_it() {
+    assertThat(FileTrouble.words(new IOException("No space left on device")))
+        .isEqualTo("No space left on device");
+  }
 }

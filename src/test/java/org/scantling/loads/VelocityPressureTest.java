@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 
 class VelocityPressureTest {
-  private static final ExposureConstants EXPOSURE_C = new ExposureConstants(9.5, 10800);
+  private static final ExposureConstants EXPOSURE_C = new ExposureConstants(9.5, 10800, 180);
 
   @Test
   void every_site_factor_multiplies_the_pressure() {

@@ -131,6 +131,7 @@ class WorkingsTest {
           "breadth",
           "depth",
           "spacing",
+          "notch",
           "timber",
           "coefficient",
           "solidity",

@@ -156,9 +156,7 @@ class LintTest {
     assertThat(pairs)
         .contains(
             "crossbeam.spacing-least crossbeam.spacing-longest",
-            "bay.least bay.longest",
-            "header.depth-to-span header.depth-to-span-most",
-            "notch.middle-from notch.middle-to");
+            "bay.least bay.longest");
     assertThat(Bounds.in(tables.wind()))
         .extracting(Bounds.Pair::low)
         .contains("wind.older-code.least");

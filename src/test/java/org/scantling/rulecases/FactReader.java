@@ -18,11 +18,13 @@ import org.scantling.reasons.Eased;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Given;
+import org.scantling.reasons.GradeByRole;
 import org.scantling.reasons.OptionCheck;
 import org.scantling.reasons.Proven;
 import org.scantling.reasons.ProvenCheck;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Relied;
+import org.scantling.reasons.RoleTimber;
 import org.scantling.reasons.ServiceRecord;
 import org.scantling.reasons.SizeOf;
 import org.scantling.reasons.Source;
@@ -63,6 +65,13 @@ final class FactReader {
     kinds.put("stock-match", FactReader::stockMatch);
     kinds.put("style-match", FactReader::styleMatch);
     kinds.put("ungraded", FactReader::ungraded);
+    kinds.put(
+        "role-timber",
+        e ->
+            new RoleTimber(
+                question(e, "role-timber"), e.word("word"), e.word("said-by").equals("site")));
+    kinds.put(
+        "grade-by-role", e -> new GradeByRole(question(e, "grade-by-role"), e.word("size")));
     kinds.put("bay-trial", FactReader::bayTrial);
     kinds.put("relied", e -> new Relied(e.word("relied")));
     kinds.put(
@@ -189,7 +198,11 @@ final class FactReader {
   }
 
   private static Fact ungraded(Entry entry) {
-    return new Candidate.Ungraded(question(entry, "ungraded"), entry.word("option"));
+    return new Candidate.Ungraded(
+        question(entry, "ungraded"),
+        entry.word("option"),
+        entry.word("species"),
+        entry.word("grade"));
   }
 
   private static Fact bayTrial(Entry entry) {

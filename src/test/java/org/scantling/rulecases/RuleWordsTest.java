@@ -11,6 +11,7 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.scantling.reasons.Question;
+import org.scantling.reasons.TimberRole;
 import org.scantling.rulebase.RuleBase;
 import org.scantling.tables.Table;
 import org.scantling.tables.TableRow;
@@ -58,6 +59,11 @@ class RuleWordsTest {
     }
     // One rule speaks for all joints: the row of each fastening names its question.
     tables.joints().rows().forEach(row -> asked.add(row.question().id()));
+    // So it is with what a single role is made of: the fact names the question.
+    for (TimberRole role : TimberRole.values()) {
+      asked.add(role.species().id());
+      asked.add(role.grade().id());
+    }
 
     assertThat(asked)
         .containsExactlyInAnyOrderElementsOf(

@@ -33,6 +33,7 @@ final class Fitting {
     each("post", this::post);
     each("header", this::headerOnPosts);
     each("crossbeam", this::crossbeamOnHeaders);
+    each("blocking", this::blockBetweenCrossbeams);
     each("rail", this::railInPosts);
     each("picket", this::picketBetween);
     headersAreWhole();
@@ -57,6 +58,7 @@ final class Fitting {
     int pickets = 2 * bays * Pickets.inABay(built);
     assertThat(pieces.count("post")).isEqualTo(geometry.postCount());
     assertThat(pieces.count("crossbeam")).isEqualTo(geometry.crossbeamCount());
+    assertThat(pieces.count("blocking")).isEqualTo(geometry.blockCount());
     assertThat(pieces.count("rail")).isEqualTo(built.has("rail") ? 2 * bays : 0);
     assertThat(pieces.count("picket")).isEqualTo(pickets);
     assertThat(pieces.count("block")).isEqualTo(built.paired() ? pickets : 0);
@@ -173,6 +175,32 @@ final class Fitting {
     }
   }
 
+  /** On its header, from face to face of two crossbeams, as high as they are. */
+  private void blockBetweenCrossbeams(Piece piece, Place place) {
+    Point middle = place.at(piece.shape().lengthIn() / 2);
+    Place header = under(middle);
+    double standsIn = (built.member("header").depthIn() + piece.shape().depthIn()) / 2;
+    assertThat(awayIn(middle, header)).as("%s stands", piece.mark()).isCloseTo(standsIn, TAPE);
+    if (built.top().stepped()) {
+      return;
+    }
+    for (Point end : List.of(place.first(), place.last())) {
+      Place beam =
+          pieces.of("crossbeam").stream()
+              .flatMap(each -> each.places().stream())
+              .min(
+                  java.util.Comparator.comparingDouble(
+                      each -> Math.abs(each.first().alongIn() - end.alongIn())))
+              .orElseThrow();
+      Point over = new Point(beam.first().alongIn(), end.acrossIn(), beam.first().upIn());
+      double risesIn = (built.member("crossbeam").depthIn() - piece.shape().depthIn()) / 2;
+      double halfIn = built.member("crossbeam").breadthIn() / 2;
+      assertThat(end.toIn(over))
+          .as("%s meets a crossbeam, tops flush", piece.mark())
+          .isCloseTo(Math.hypot(halfIn, risesIn), TAPE);
+    }
+  }
+
   private void seated(Piece piece, Point seat, double notchIn) {
     Place header = under(seat);
     assertThat(seat.acrossIn())
@@ -200,7 +228,7 @@ final class Fitting {
   }
 
   private void clearOf(Place post, Piece piece, Place place) {
-    double fall = new TopLine(built).headerFallRatio();
+    double fall = built.top().headerFallRatio();
     Point top = topOf(post);
     // The top of the post where the crossbeam stands, square to the line of the tops.
     double topIn = top.upIn() - fall * (place.first().alongIn() - top.alongIn());

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -60,18 +61,9 @@ final class Jobs {
         Optional.empty());
   }
 
-  /** A scenario with one thing set otherwise. */
-  static Built wish(String name, String wish) {
-    return wishes(name, wish);
-  }
-
-  /** A scenario with several things set otherwise. */
-  static Built wishes(String name, String... wishes) {
-    List<Setting> settings = new ArrayList<>();
-    for (String wish : wishes) {
-      String[] said = wish.split("=", 2);
-      settings.add(new Setting(said[0], said[1]));
-    }
+  /** A scenario with some things set otherwise. */
+  static Built wish(String name, String... wishes) {
+    List<Setting> settings = Stream.of(wishes).map(Setting::parse).toList();
     Site site =
         new SiteReader(Vocabulary.of(House.TABLES))
             .read(Path.of("scenarios", name + ".yaml"), settings)

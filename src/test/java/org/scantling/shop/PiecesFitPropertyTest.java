@@ -51,6 +51,19 @@ class PiecesFitPropertyTest {
     }
   }
 
+  @Example
+  void thick_crossbeams_fit_together_with_their_braces() {
+    Built built =
+        Jobs.wish(
+            "stone-terrace",
+            "site.climate.wind-speed=100 mph",
+            "planting[0].vine=wisteria",
+            "walkway.clear-width=8 ft",
+            "walkway.length=12 ft");
+    assertThat(built.member("crossbeam").size()).isEqualTo("4x6");
+    new Fitting(built).check();
+  }
+
   static List<String> scenarios() throws IOException {
     try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
       return files

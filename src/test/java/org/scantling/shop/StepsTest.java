@@ -32,7 +32,7 @@ class StepsTest {
   void no_two_pieces_are_in_the_same_place(
       String name, String slope, String header, String footing) {
     Built built =
-        Jobs.wishes(
+        Jobs.wish(
             name,
             "site.slope=" + slope,
             "preferences.header=" + header,
@@ -45,7 +45,7 @@ class StepsTest {
   void the_proposal_counts_the_headers_that_the_cut_list_cuts() {
     for (String style : List.of("paired", "on-top")) {
       Built built =
-          Jobs.wishes("mower-lane", "site.slope=10 %", "preferences.header=" + style);
+          Jobs.wish("mower-lane", "site.slope=10 %", "preferences.header=" + style);
       Pieces pieces = Pieces.of(built);
       for (String role : List.of("header", "post", "crossbeam", "rail")) {
         assertThat(told(built, role)).as(role).isEqualTo(pieces.count(role));
@@ -58,7 +58,7 @@ class StepsTest {
 
   @Test
   void posts_and_braces_on_brackets_are_as_long_in_the_proposal_as_in_the_cut_list() {
-    Built built = Jobs.wishes("stone-terrace");
+    Built built = Jobs.wish("stone-terrace");
     Pieces pieces = Pieces.of(built);
     for (String role : List.of("post", "brace")) {
       assertThat(told(built, role)).as(role).isEqualTo(pieces.count(role));
@@ -75,7 +75,7 @@ class StepsTest {
    */
   @Test
   void at_a_step_paired_boards_meet_at_the_middle_of_the_post() {
-    Built built = Jobs.wishes("mower-lane", "site.slope=10 %", "preferences.header=paired");
+    Built built = Jobs.wish("mower-lane", "site.slope=10 %", "preferences.header=paired");
     for (Piece piece : Pieces.of(built).of("header")) {
       for (Place place : piece.places()) {
         double firstIn = Math.min(place.first().alongIn(), place.last().alongIn());
@@ -99,7 +99,7 @@ class StepsTest {
   @CsvSource({"2 %", "6 %", "7.9 %"})
   void bolts_keep_two_diameters_from_a_cut_along_a_sloping_board(String slope) {
     Built built =
-        Jobs.wishes("long-walk", "site.slope=" + slope, "preferences.header=paired");
+        Jobs.wish("long-walk", "site.slope=" + slope, "preferences.header=paired");
     int cut = 0;
     for (Piece piece : Pieces.of(built).of("header")) {
       Shape shape = piece.shape();

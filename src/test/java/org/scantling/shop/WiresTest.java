@@ -24,7 +24,7 @@ class WiresTest {
   })
   void an_eye_keeps_clear_of_every_bolt(String name, String slope, String header, String vine) {
     Built built =
-        Jobs.wishes(
+        Jobs.wish(
             name,
             "site.slope=" + slope,
             "preferences.header=" + header,

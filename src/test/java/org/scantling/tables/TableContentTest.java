@@ -68,7 +68,7 @@ class TableContentTest {
   @Test
   void every_table_can_be_read_and_has_rows() {
     Tables tables = Tables.load().readAll();
-    assertThat(tables.thumbs().rows()).hasSizeGreaterThan(120);
+    assertThat(tables.thumbs().rows()).hasSizeGreaterThan(70);
     assertThat(tables.adjustmentFactors().rows()).hasSizeGreaterThan(140);
     assertThat(tables.frostPlaces().rows()).hasSizeGreaterThan(60);
     assertThat(tables.checks().rows()).hasSizeGreaterThan(40);
@@ -99,6 +99,27 @@ class TableContentTest {
     assertThat(recalled).allMatch(row -> row.source().text().endsWith(", from memory"));
     assertThat(allRows().filter(row -> !row.text("status").equals("memory")))
         .noneMatch(row -> row.source().text().contains("from memory"));
+  }
+
+  @Test
+  void what_was_read_in_a_transcription_says_so_and_nothing_else_does() {
+    List<Row> second = allRows().filter(row -> row.text("status").equals("second-hand")).toList();
+    assertThat(second).hasSizeGreaterThan(70);
+    assertThat(second).allMatch(row -> row.source().text().endsWith(", seen at second hand"));
+    assertThat(allRows().filter(row -> !row.text("status").equals("second-hand")))
+        .noneMatch(row -> row.source().text().contains("at second hand"));
+  }
+
+  /** Douglas fir-larch posts: two copies print 750 psi, another agency 700 (from memory). */
+  @Test
+  void where_grading_agencies_differ_the_lower_value_is_taken_and_stays_from_memory() {
+    DesignValueRow post = Tables.load().designValues("douglas-fir-larch", "No.2", sizeOf("6x6"));
+    assertThat(post.bendingPsi()).isEqualTo(700);
+    assertThat(post.source().fromMemory()).isTrue();
+  }
+
+  private static SizeRow sizeOf(String size) {
+    return Tables.load().size(size);
   }
 
   @Test

@@ -120,7 +120,9 @@ class TableRefusalTest {
     assertThatThrownBy(() -> thumb(HEADING + "a.b,12,in,\"words,standard"))
         .isInstanceOf(TableException.class)
         .hasMessageStartingWith("thumb.csv:")
-        .hasMessageEndingWith("accepted is comma-separated text");
+        .hasMessageEndingWith(
+            "found 'a quote that is not closed, or signs after a closing quote', accepted is"
+                + " comma-separated text, a cell with a comma or a quote in double quotes");
   }
 
   @Test

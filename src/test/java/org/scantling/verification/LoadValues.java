@@ -23,6 +23,7 @@ import org.scantling.loads.WindPanel;
 /** Snow and wind. */
 final class LoadValues {
   private static final double IN_PER_FT = 12;
+  private static final double LOWEST_IN = 180;
   private static final double IN2_PER_FT2 = 144;
   private static final double LOW_SLOPE_LIMIT_PSF = 20;
   private static final double LONE_POST_SOLIDITY = 0.05;
@@ -60,7 +61,7 @@ final class LoadValues {
   }
 
   private static double kz(PackRow row) {
-    return new ExposureConstants(row.number("alpha"), row.number("zg") * IN_PER_FT)
+    return new ExposureConstants(row.number("alpha"), row.number("zg") * IN_PER_FT, LOWEST_IN)
         .kzFactor(row.number("z") * IN_PER_FT);
   }
 

@@ -8,7 +8,8 @@ import java.util.stream.Collectors;
  * One expected value: where it is from, what goes in, what must come out and how near.
  *
  * @param file the file it stands in, under verification/rows
- * @param status seen (in print), memory (recalled) or computed (a second computation, not print)
+ * @param status seen (in print), second-hand (in somebody's transcription), memory (recalled) or
+ *     computed (a second computation, not print)
  * @param quantity what is computed, a key of {@link Quantities}
  * @param given what goes in, by name
  * @param scale what a difference is compared with: the value itself, unless the row says otherwise
@@ -88,9 +89,13 @@ record PackRow(
     return status.equals("memory");
   }
 
-  /** Printed somewhere, whether we have seen it or recall it; not a second computation. */
+  boolean secondHand() {
+    return status.equals("second-hand");
+  }
+
+  /** Printed somewhere, however it came to us; not a second computation. */
   boolean printed() {
-    return seen() || fromMemory();
+    return seen() || secondHand() || fromMemory();
   }
 
   double toleranceRatio() {

@@ -18,6 +18,8 @@ final class Quantities {
         List.of(
             TimberMembers.QUANTITIES,
             TimberFasteners.QUANTITIES,
+            new TimberStability(tables).quantities(),
+            new HeaderSpans(tables).quantities(),
             spans.quantities(),
             LoadValues.QUANTITIES,
             GroundValues.QUANTITIES,

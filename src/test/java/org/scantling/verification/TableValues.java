@@ -5,11 +5,15 @@ import static java.util.Map.entry;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.scantling.tables.DesignValueRow;
+import org.scantling.tables.Factors;
 import org.scantling.tables.SoilRow;
 import org.scantling.tables.Tables;
 
 /** The program's own tables where print shows the same number. */
 final class TableValues {
+  /** 1 psi = 6.894 757 kPa. Source: NIST SP 811, 2008 edition, Appendix B.8. */
+  private static final double PSI_IN_A_MPA = 1000 / 6.894757;
+
   private final Tables tables;
 
   TableValues(Tables tables) {
@@ -19,6 +23,9 @@ final class TableValues {
   Map<String, ToDoubleFunction<PackRow>> quantities() {
     return Map.ofEntries(
         entry("design value", this::designValue),
+        entry("design value in MPa", row -> designValue(row) / PSI_IN_A_MPA),
+        entry("adjustment factor", row -> tables.factor(row.text("key")).amount()),
+        entry("wet service threshold", this::wetServiceThreshold),
         entry("size factor on tension", this::tensionSizeFactor),
         entry("soil value", this::soilValue),
         entry("lattice force factor", row -> tables.windLattice(row.number("solidity")).amount()),
@@ -38,9 +45,22 @@ final class TableValues {
       case "shear" -> values.shearPsi();
       case "bearing" -> values.bearingPsi();
       case "compression" -> values.compressionPsi();
+      case "elasticity" -> values.elasticityPsi();
       case "stabilityElasticity" -> values.stabilityElasticityPsi();
       case "specificGravity" -> values.specificGravityRatio();
       default -> throw new IllegalStateException(row + " asks for no design value we hold");
+    };
+  }
+
+  private double wetServiceThreshold(PackRow row) {
+    Factors.WetService wet =
+        tables
+            .factors()
+            .wetService(row.text("species"), tables.size(row.text("size")).memberClass());
+    return switch (row.text("property")) {
+      case "bending" -> wet.bendingUnityUpToPsi();
+      case "compression" -> wet.compressionUnityUpToPsi();
+      default -> throw new IllegalStateException(row + " asks for no threshold we hold");
     };
   }
 

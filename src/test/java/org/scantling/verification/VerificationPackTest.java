@@ -91,7 +91,7 @@ class VerificationPackTest {
               assertThat(known).as("source of %s", row).contains(row.source());
               assertThat(row.edition()).as("edition of %s", row).isNotBlank();
               assertThat(row.table()).as("table of %s", row).isNotBlank();
-              assertThat(row.status()).isIn("seen", "memory", "computed");
+              assertThat(row.status()).isIn("seen", "second-hand", "memory", "computed");
               assertThat(row.tolerance()).as("tolerance of %s", row).isPositive();
               assertThat(row.scale()).as("scale of %s", row).isPositive();
               assertThat(row.reason()).as("reason of %s", row).isNotBlank();

@@ -43,6 +43,7 @@ final class VerificationReport {
     line("| rows computed | %d |", outcomes.size());
     line("| of them values from print | %d |", printed);
     line("| seen in print | %d |", count(PackRow::seen));
+    line("| seen in a transcription | %d |", count(PackRow::secondHand));
     line(
         "| recalled, not seen again | %d (%s of those from print) |",
         memory, share(memory, printed));
@@ -50,9 +51,10 @@ final class VerificationReport {
     line("| published sources | %d |", publishedSources());
     line("| rows that fail | %d |", outcomes.stream().filter(o -> !o.met()).count());
     line("");
-    line("`seen`: read in the document or a copy of it. `memory`: recalled; right as far as we");
-    line("know, and said so. `computed`: another program's or our own second calculation of the");
-    line("same equations; it guards against slips, not against a misread standard.");
+    line("`seen`: read in the document or a copy of it. `second-hand`: read in a transcription, the");
+    line("page itself not seen. `memory`: recalled; right as far as we know, and said so.");
+    line("`computed`: another program's or our own second calculation of the same equations; it");
+    line("guards against slips, not against a misread standard.");
     line(
         "Differences are parts of the expected value; in frames, of the largest value of the same");
     line("kind in the case.");
@@ -77,8 +79,9 @@ final class VerificationReport {
     line("## By source");
     line("");
     line(
-        "| source | edition | table | seen | memory | computed | from memory | largest difference |");
-    line("| --- | --- | --- | ---: | ---: | ---: | ---: | --- |");
+        "| source | edition | table | seen | second hand | memory | computed | from memory "
+            + "| largest difference |");
+    line("| --- | --- | --- | ---: | ---: | ---: | ---: | ---: | --- |");
     Map<String, List<Outcome>> groups =
         outcomes.stream()
             .collect(
@@ -97,16 +100,18 @@ final class VerificationReport {
 
   private void group(String head, List<Outcome> group) {
     long seen = group.stream().filter(o -> o.row().seen()).count();
+    long secondHand = group.stream().filter(o -> o.row().secondHand()).count();
     long memory = group.stream().filter(o -> o.row().fromMemory()).count();
     Outcome worst =
         group.stream().max(Comparator.comparingDouble(Outcome::differenceRatio)).orElseThrow();
     line(
-        "%s | %d | %d | %d | %s | %s in %s: %s%s, ours %s |",
+        "%s | %d | %d | %d | %d | %s | %s in %s: %s%s, ours %s |",
         head,
         seen,
+        secondHand,
         memory,
-        group.size() - seen - memory,
-        share(memory, seen + memory),
+        group.size() - seen - secondHand - memory,
+        share(memory, seen + secondHand + memory),
         percent(worst.differenceRatio()),
         worst.row().id(),
         number(worst.row().expected()),

@@ -1,0 +1,275 @@
+package org.scantling.tables;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.scantling.reasons.Question;
+
+/** Holds the rows of a house against the rows that they point to, and those that point to them. */
+final class RowLinks {
+  private static final Map<String, String> FASTENED_BY =
+      Map.of(
+          "bolted", "bolt", "lagged", "lag", "toe-nailed", "nail", "toe-screwed", "screw", "housed",
+          "screw");
+  private static final List<String> THREADED = List.of("lagged", "toe-screwed", "housed");
+  private static final List<String> MARKETS = List.of("north-america", "metric");
+  private static final List<String> SERVED =
+      List.of("post", "header", "board", "crossbeam", "rail", "brace");
+
+  private final Tables tables;
+  private final Tables ours;
+  private final HouseLines lines;
+
+  private RowLinks(Tables tables, Tables ours, HouseLines lines) {
+    this.tables = tables;
+    this.ours = ours;
+    this.lines = lines;
+  }
+
+  /**
+   * @param tables with the house's rows
+   * @param ours without them
+   * @param house as it was written
+   * @throws TableException at the row of the house that breaks a link
+   */
+  static void check(Tables tables, Tables ours, HouseRules house) {
+    RowLinks links = new RowLinks(tables, ours, new HouseLines(house));
+    links.joints();
+    links.sizes();
+    links.words();
+    links.read();
+    links.places();
+  }
+
+  private void joints() {
+    for (JointRow joint : tables.joints().rows()) {
+      fastener(joint);
+      boolean goes =
+          ours.joints().rows().stream()
+              .anyMatch(
+                  each ->
+                      each.question() == joint.question()
+                          && each.way().equals(joint.way())
+                          && each.style().equals(joint.style()));
+      if (!goes) {
+        throw lines.refuse(
+            TableFile.JOINTS, joint.id(), "way", joint.way(), "one of " + ways(joint.question()));
+      }
+    }
+    for (Question question : questions()) {
+      for (String style : List.of("on-top", "paired")) {
+        usual(question, style);
+      }
+    }
+  }
+
+  private Set<Question> questions() {
+    return ours.joints().rows().stream().map(JointRow::question).collect(Collectors.toSet());
+  }
+
+  private void usual(Question question, String style) {
+    if (tables.joints().rows().stream()
+        .noneMatch(each -> each.question() == question && each.fits(style) && each.usual())) {
+      throw lines.refuse(
+          TableFile.JOINTS, "usual", "no", "yes in one row of " + question.id() + ", " + style);
+    }
+  }
+
+  private String ways(Question question) {
+    Set<String> ways = new TreeSet<>();
+    for (JointRow each : ours.joints().rows()) {
+      if (each.question() == question) {
+        ways.add(each.way() + " (style " + each.style() + ")");
+      }
+    }
+    return String.join(", ", ways) + " for " + question.id();
+  }
+
+  private void fastener(JointRow joint) {
+    String type = FASTENED_BY.get(joint.way());
+    if (type == null) {
+      if (joint.ratedLiftLb().isEmpty() || joint.ratedSideLb().isEmpty()) {
+        throw lines.refuse(
+            TableFile.JOINTS, joint.id(), "rated_lift_lb", "", "what its maker vouches for, in lb");
+      }
+      return;
+    }
+    FastenerRow fastener = tables.fasteners().find(joint.fastener()).orElse(null);
+    if (fastener == null || !fastener.type().equals(type)) {
+      throw lines.refuse(
+          TableFile.JOINTS,
+          joint.id(),
+          "fastener",
+          joint.fastener(),
+          "a "
+              + type
+              + " of fasteners.csv: "
+              + String.join(", ", ids(tables.fasteners(), each -> each.type().equals(type))));
+    }
+    threads(joint, fastener);
+  }
+
+  private void threads(JointRow joint, FastenerRow fastener) {
+    if (fastener.rootDiameterIn() > fastener.diameterIn()) {
+      throw lines.refuse(
+          TableFile.FASTENERS,
+          fastener.id(),
+          "root_diameter_in",
+          number(fastener.rootDiameterIn()),
+          "no more than its shank, " + number(fastener.diameterIn()));
+    }
+    if (THREADED.contains(joint.way())) {
+      double gripIn = joint.threadIn().orElse(0) + joint.tipIn().orElse(0);
+      if (joint.threadIn().isEmpty() || joint.tipIn().isEmpty() || gripIn > fastener.lengthIn()) {
+        throw lines.refuse(
+            TableFile.JOINTS,
+            joint.id(),
+            "thread_in",
+            joint.threadIn().isPresent() ? number(joint.threadIn().getAsDouble()) : "",
+            "a thread that with its tip is no longer than the "
+                + number(fastener.lengthIn())
+                + " in of "
+                + fastener.id());
+      }
+    }
+  }
+
+  private void sizes() {
+    for (SizeRow size : tables.sizes().rows()) {
+      List<String> families =
+          tables.stockLengths().rows().stream()
+              .filter(each -> each.market().equals(size.market()))
+              .map(StockLengthRow::stockFamily)
+              .toList();
+      if (!families.contains(size.stockFamily())) {
+        throw lines.refuse(
+            TableFile.SIZES,
+            size.id(),
+            "stock_family",
+            size.stockFamily(),
+            "a family that stock-lengths.csv has in that market: " + String.join(", ", families));
+      }
+      if (size.serves("post") && size.thicknessIn() != size.widthIn()) {
+        throw lines.refuse(
+            TableFile.SIZES, size.id(), "roles", "post", "no post, for a post is square");
+      }
+    }
+    for (String market : MARKETS) {
+      for (String role : SERVED) {
+        if (tables.sizes(role, market).isEmpty()) {
+          throw lines.refuse(
+              TableFile.SIZES, "roles", "no " + role, "at least one " + role + " sold in " + market);
+        }
+      }
+    }
+  }
+
+  private void words() {
+    word("exposure", ids(tables.exposures(), all()));
+    word("soil", ids(tables.soils(), all()));
+    word("vine", ids(tables.vines(), all()));
+    word("species", texts(DesignValueRow::species));
+    word("grade", texts(DesignValueRow::grade));
+    word("market", MARKETS);
+    word("backfill", List.of("tamped-soil", "gravel", "concrete"));
+    word("picket.screw", ids(tables.fasteners(), each -> each.type().equals("screw")));
+    // A word that every market has its own for is matched like a base's size.
+    word("brace", ids(tables.sizes(), each -> each.serves("brace")));
+    for (String market : MARKETS) {
+      word("picket." + market, ids(tables.sizes(), each -> each.market().equals(market)));
+    }
+    for (String species : texts(DesignValueRow::species)) {
+      word("incised." + species, List.of("yes", "no"));
+    }
+  }
+
+  private List<String> texts(java.util.function.Function<DesignValueRow, String> text) {
+    return tables.designValues().rows().stream().map(text).distinct().toList();
+  }
+
+  private void word(String id, List<String> accepted) {
+    String word = tables.defaults().row(id).word();
+    if (!accepted.contains(word)) {
+      throw lines.refuse(
+          TableFile.DEFAULTS, id, "word", word, "one of " + String.join(", ", accepted));
+    }
+  }
+
+  /** A row that is right by itself and that nothing would ever look up. */
+  private void read() {
+    List<String> fixed = new ArrayList<>();
+    tables.joints().rows().forEach(each -> fixed.add(each.fastener()));
+    fixed.add(tables.defaults().row("picket.screw").word());
+    for (FastenerRow each : tables.fasteners().rows()) {
+      // Any bolt may be the one that is long enough.
+      if (lines.has(TableFile.FASTENERS, each.id())
+          && !each.type().equals("bolt")
+          && !fixed.contains(each.id())) {
+        throw lines.refuse(
+            TableFile.FASTENERS,
+            each.id(),
+            "id",
+            each.id(),
+            "a fastener that a row of joints.csv names: "
+                + fixed.stream().filter(id -> !id.isEmpty()).distinct().sorted().toList());
+      }
+    }
+    for (PackRow each : tables.packs().rows()) {
+      if (lines.has(TableFile.PACKS, each.id())
+          && ours.packs().find(each.id()).isEmpty()
+          && tables.fasteners().find(each.id()).isEmpty()) {
+        throw lines.refuse(
+            TableFile.PACKS,
+            each.id(),
+            "id",
+            each.id(),
+            "a fastener of fasteners.csv, or one of "
+                + String.join(", ", ids(ours.packs(), all())));
+      }
+    }
+    for (StockLengthRow each : tables.stockLengths().rows()) {
+      if (lines.has(TableFile.STOCK_LENGTHS, each.id())
+          && tables.sizes().rows().stream()
+              .noneMatch(
+                  size ->
+                      size.market().equals(each.market())
+                          && size.stockFamily().equals(each.stockFamily()))) {
+        throw lines.refuse(
+            TableFile.STOCK_LENGTHS,
+            each.id(),
+            "stock_family",
+            each.stockFamily(),
+            "a family that a size of sizes.csv is sold in, in that market");
+      }
+    }
+  }
+
+  private void places() {
+    for (ExposureRow each : tables.exposures().rows()) {
+      if (each.leastHeightFt() > each.gradientHeightFt()) {
+        throw lines.refuse(
+            TableFile.EXPOSURE,
+            each.id(),
+            "kz_least_height_ft",
+            number(each.leastHeightFt()),
+            "no more than the gradient height, " + number(each.gradientHeightFt()));
+      }
+    }
+  }
+
+  private static <T extends TableRow> List<String> ids(Table<T> table, Predicate<T> which) {
+    return table.rows().stream().filter(which).map(TableRow::id).toList();
+  }
+
+  private static <T> Predicate<T> all() {
+    return each -> true;
+  }
+
+  private static String number(double amount) {
+    return Double.toString(amount).replaceAll("\\.0$", "");
+  }
+}
