@@ -1,6 +1,7 @@
 package org.scantling.shop;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,14 +42,20 @@ final class Sundries {
   }
 
   private void bracing() {
-    double stickIn = built.shop("brace.temporary-length");
+    String size = word("brace.temporary." + built.market());
+    double stickIn = nearestSoldIn(size, built.shop("brace.temporary-length"));
     int fromAStick = (int) Math.floor(stickIn / built.shop("block.temporary-length") + 1e-9);
     int forBlocks = (blocks() + fromAStick - 1) / fromAStick;
-    String size = word("brace.temporary." + built.market());
     line(
         size + " x " + length(stickIn) + ", any grade",
         braces() + forBlocks,
         braces() + " temporary braces, " + blocks() + " blocks under the headers");
+  }
+
+  private double nearestSoldIn(String size, double wantedIn) {
+    return built.sold(size).lengthsIn().stream()
+        .min(Comparator.comparingDouble(each -> Math.abs(each - wantedIn)))
+        .orElse(wantedIn);
   }
 
   private void stakes() {
