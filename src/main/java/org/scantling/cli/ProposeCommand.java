@@ -77,25 +77,26 @@ final class ProposeCommand implements Callable<Integer> {
   /** The list that is asked for, or the proposal; the folder is written before anything is said. */
   private String answer(
       Proposal proposal, Intake intake, Workplace workplace, Optional<Yard> yard) {
+    Words words = Words.load(workplace.tables()).at(yard);
     if (!lists.asked()) {
-      return written(proposal, intake, workplace);
+      return written(proposal, intake, words);
     }
     if (!proposal.proposed()) {
       lists.out().filter(OutFolder::holdsOurs).ifPresent(this::sayOfOthers);
       return lists.list().isPresent()
-          ? refused(proposal, intake, workplace)
-          : written(proposal, intake, workplace);
+          ? refused(proposal, intake, words)
+          : written(proposal, intake, words);
     }
     Sheets sheets = Sheets.of(proposal, intake, workplace, yard);
     PrintOptions how = options.printing(intake);
     lists
         .out()
-        .map(out -> sheets.write(out, Words.load(workplace.tables()), how) + shownAsWell())
+        .map(out -> sheets.write(out, words, how) + shownAsWell())
         .ifPresent(written -> spec.commandLine().getErr().println(ErrorText.of(written)));
     return lists
         .list()
         .map(kind -> sheets.list(kind, format, how))
-        .orElseGet(() -> written(proposal, intake, workplace));
+        .orElseGet(() -> written(proposal, intake, words));
   }
 
   /** The folder holds every list in any case; the one that is named is shown besides. */
@@ -114,14 +115,12 @@ final class ProposeCommand implements Callable<Integer> {
   }
 
   /** Where nothing is proposed there is no list, and the reason goes to the error stream. */
-  private String refused(Proposal proposal, Intake intake, Workplace workplace) {
-    Words words = Words.load(workplace.tables());
+  private String refused(Proposal proposal, Intake intake, Words words) {
     spec.commandLine().getErr().print(ProposalText.of(proposal, words, options.printing(intake)));
     return "";
   }
 
-  private String written(Proposal proposal, Intake intake, Workplace workplace) {
-    Words words = Words.load(workplace.tables());
+  private String written(Proposal proposal, Intake intake, Words words) {
     PrintOptions how = options.printing(intake);
     return switch (format) {
       case TEXT -> ProposalText.of(proposal, words, how);

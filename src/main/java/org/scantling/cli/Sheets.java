@@ -42,7 +42,7 @@ final class Sheets {
   String list(ListKind kind, ProposeCommand.Format format, PrintOptions how) {
     return switch (format) {
       case MARKDOWN -> MarkdownPage.print(ListPages.of(lists, kind, how.units()));
-      case JSON -> ListJson.of(lists, kind);
+      case JSON -> ListJson.of(lists, kind, how.units());
       case CSV -> ListCsv.of(lists, kind, how.units());
       default -> TextPage.print(ListPages.of(lists, kind, how.units()), how);
     };
@@ -61,7 +61,7 @@ final class Sheets {
     files.put("builder.md", MarkdownPage.print(builder));
     for (ListKind kind : ListKind.values()) {
       files.put(kind.word() + ".csv", ListCsv.of(lists, kind, how.units()));
-      files.put(kind.word() + ".json", ListJson.of(lists, kind));
+      files.put(kind.word() + ".json", ListJson.of(lists, kind, how.units()));
     }
     files.put("proposal.json", ProposalJson.of(proposal, words));
     files.put("design.yaml", DesignWriter.yaml(ProposedDesign.of(proposal, intake.site().base())));

@@ -134,7 +134,7 @@ public final class BracedWalk {
     own.addAll(beam.everywhere(timbers.header().weightLbPerIn()));
     own.addAll(crossbeams(each.deadLb()));
     List<List<FrameLoad>> people = new ArrayList<>();
-    for (double fromTipIn : headers.peopleFromTipIn()) {
+    for (double fromTipIn : headers.peopleOnFrameFromTipIn()) {
       double fromPostIn = fromTipIn - geometry.headerTailIn();
       people.add(List.of(beam.point(fromPostIn, each.personLb())));
       // The wind pushes one way, so the mirrored place is another one.

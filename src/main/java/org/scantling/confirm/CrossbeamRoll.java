@@ -65,7 +65,7 @@ public final class CrossbeamRoll {
   public Checked inWind(JointFix fix, Optional<JointFix> blocks) {
     LoadCombination lifting = LoadCombination.UPLIFT;
     double windFactor = lifting.factor(LoadKind.WIND);
-    double upLb = windFactor * each.windUpLb() - lifting.factor(LoadKind.DEAD) * each.deadLb();
+    double upLb = windFactor * each.jointUpLb() - lifting.factor(LoadKind.DEAD) * each.deadLb();
     JointForce force = JointForce.of(lifting, upLb, windFactor * windOnCrossbeamLb / 2);
     Geometry.Crossbeams beam = geometry.crossbeams();
     double armIn = Math.max(0, beam.depthIn() / 2 - beam.notchIn());

@@ -178,8 +178,8 @@ public final class HeaderChecks {
   }
 
   /** Places of one person worth trying, from the tip of the header. */
-  List<Double> peopleFromTipIn() {
-    return run.peopleFromTipIn();
+  List<Double> peopleOnFrameFromTipIn() {
+    return run.peopleOnFrameFromTipIn();
   }
 
   /**

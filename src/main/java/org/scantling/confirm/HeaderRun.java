@@ -21,6 +21,7 @@ import org.scantling.mechanics.BeamLoad;
  * @param each what one crossbeam puts on it
  */
 record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
+  private static final int FRAME_BAYS = 2;
 
   LoadedBeam solved(SolvedBeams beams) {
     return beams.of(geometry.headerLengthIn(), posts(), splice.cuts(), loads());
@@ -64,6 +65,22 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
       if (piece == splice.pieceCount() - 1) {
         people.add(geometry.headerLengthIn());
       }
+    }
+    return List.copyOf(people);
+  }
+
+  /**
+   * Those of them worth trying in the frame of a braced walk, whose far bays hardly feel a person:
+   * the tips, and the first bays of each piece that is unlike the others.
+   */
+  List<Double> peopleOnFrameFromTipIn() {
+    double besideIn = geometry.posts().breadthIn() / 2;
+    Set<Double> people = new LinkedHashSet<>();
+    people.add(0.0);
+    for (int piece : unlike()) {
+      int first = splice.firstPost(piece);
+      int last = Math.min(splice.lastPost(piece), first + FRAME_BAYS);
+      people.addAll(PersonPlaces.onPiece(Arrays.copyOfRange(posts(), first, last + 1), besideIn));
     }
     return List.copyOf(people);
   }

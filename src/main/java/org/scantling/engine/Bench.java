@@ -32,8 +32,10 @@ import org.scantling.rulebase.RuleBaseFault;
 import org.scantling.tables.JointRow;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.SoilRow;
+import org.scantling.tables.Sold;
 import org.scantling.tables.Tables;
 import org.scantling.tables.VineRow;
+import org.scantling.tables.Yard;
 
 /**
  * Works the checks for candidates, with everything else as answered so far. What several checks
@@ -41,6 +43,7 @@ import org.scantling.tables.VineRow;
  */
 final class Bench {
   private final Tables tables;
+  private final Optional<Yard> yard;
   private final Stock stock;
   private final double slopeRatio;
   private final Ledger ledger;
@@ -55,20 +58,29 @@ final class Bench {
   private final Once<Optional<BracedWalk>> braced = new Once<>(() -> BraceBench.walk(this));
 
   /**
+   * @param yard where the timber is bought, if its list is at hand
    * @param slopeRatio fall of the ground over its length in plan
    */
-  Bench(Tables tables, Stock stock, double slopeRatio, Ledger ledger, Answers answers) {
-    this(tables, stock, slopeRatio, ledger, answers, false);
+  Bench(
+      Tables tables,
+      Optional<Yard> yard,
+      Stock stock,
+      double slopeRatio,
+      Ledger ledger,
+      Answers answers) {
+    this(tables, yard, stock, slopeRatio, ledger, answers, false);
   }
 
   private Bench(
       Tables tables,
+      Optional<Yard> yard,
       Stock stock,
       double slopeRatio,
       Ledger ledger,
       Answers answers,
       boolean seatsOpen) {
     this.tables = tables;
+    this.yard = yard;
     this.stock = stock;
     this.slopeRatio = slopeRatio;
     this.ledger = ledger;
@@ -84,9 +96,14 @@ final class Bench {
     return Frame.of(answers, stock, thumb("crossbeam.end-margin"));
   }
 
+  /** The lengths of the boards of an option that can be bought here, shortest first. */
+  List<Double> soldIn(String option) {
+    return Sold.of(stock.row(option).id(), tables, yard).lengthsIn();
+  }
+
   /** The same bench for a structure whose seats are still to be decided. */
   Bench seatsOpen() {
-    return new Bench(tables, stock, slopeRatio, ledger, answers, true);
+    return new Bench(tables, yard, stock, slopeRatio, ledger, answers, true);
   }
 
   /**
@@ -102,7 +119,7 @@ final class Bench {
             : seatsOpen && question == HEADER_SIZE
                 ? seated(other, HEADER_NOTCH, share * stock.row(option).widthIn())
                 : other;
-    return new Bench(tables, stock, slopeRatio, ledger, seated, seatsOpen);
+    return new Bench(tables, yard, stock, slopeRatio, ledger, seated, seatsOpen);
   }
 
   private static Answers seated(Answers answers, Question notch, double mostIn) {

@@ -40,10 +40,26 @@ final class HeaderCuts {
 
   static HeaderCuts of(Bench bench) {
     Answers answers = bench.answers();
-    return new HeaderCuts(
-        TopLines.of(bench),
-        bench.tables().stockLengths(bench.stock().row(answers.option(HEADER_SIZE))).lengthsIn(),
-        answers.find(HEADER_SPLICE).map(each -> each.option()).orElse(""));
+    String size = answers.option(HEADER_SIZE);
+    String decided = answers.find(HEADER_SPLICE).map(each -> each.option()).orElse("");
+    TopLine top = TopLines.of(bench);
+    HeaderCuts here = new HeaderCuts(top, bench.soldIn(size), decided);
+    return here.canBeCut()
+        ? here
+        : new HeaderCuts(
+            top, bench.tables().stockLengths(bench.stock().row(size)).lengthsIn(), decided);
+  }
+
+  /**
+   * The lengths that the headers are cut from: the yard's own, or where it sells none that reaches
+   * from post to post, what a special order brings.
+   */
+  List<Double> soldIn() {
+    return soldIn;
+  }
+
+  private boolean canBeCut() {
+    return longestIn(Splice.bayByBay(bays()).bays()) <= longestSoldIn() + LAST_BITS;
   }
 
   /**

@@ -18,6 +18,7 @@ import org.scantling.reasons.RoleTimber;
 import org.scantling.reasons.ServiceRecord;
 import org.scantling.reasons.TimberRole;
 import org.scantling.reasons.TrackRecord;
+import org.scantling.tables.Sold;
 import org.scantling.tables.Tables;
 import org.scantling.tables.VineRow;
 import org.scantling.tables.Yard;
@@ -129,15 +130,9 @@ final class Job {
         : with(new Terms(terms.bayCounts(), terms.trials(), terms.fixed(), terms.record(), yard));
   }
 
-  /** The lengths of a size that can be bought, shortest first: by the yard's list if it has any. */
-  List<Double> soldIn(String size) {
-    List<Double> listedIn =
-        terms.yard().stream()
-            .flatMap(yard -> yard.of(size).stream())
-            .map(Yard.Offer::lengthIn)
-            .sorted()
-            .toList();
-    return listedIn.isEmpty() ? tables.stockLengths(stock.row(size)).lengthsIn() : listedIn;
+  /** The lengths of the boards of an option that can be bought, shortest first. */
+  List<Double> soldIn(String option) {
+    return Sold.of(stock.row(option).id(), tables, terms.yard()).lengthsIn();
   }
 
   private Job with(Terms others) {
@@ -249,7 +244,9 @@ final class Job {
 
   /** The bench on which checks are worked, with the answers so far. */
   Bench bench(Answers answers) {
-    Bench bench = new Bench(tables, stock, site.ground().slopePercent() / 100, ledger, answers);
+    Bench bench =
+        new Bench(
+            tables, terms.yard(), stock, site.ground().slopePercent() / 100, ledger, answers);
     return terms.fixed().any() ? bench : bench.seatsOpen();
   }
 

@@ -29,6 +29,7 @@ import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
 import org.scantling.reasons.Worked;
 import org.scantling.tables.SizeRow;
+import org.scantling.tables.FreshWeight;
 import org.scantling.tables.TopSpare;
 
 /** Every kind of member of the finished answers, with its length, count and notches. */
@@ -75,7 +76,10 @@ final class Parts {
               .orElseThrow()
               .unitWeightPcf();
       double weightLb =
-          MemberWeight.of(member.breadthIn(), member.depthIn(), unitWeightPcf)
+          MemberWeight.of(
+                  member.breadthIn(),
+                  member.depthIn(),
+                  FreshWeight.pcf(job.tables(), unitWeightPcf))
               .weightLb(pieceIn(member));
       if (heaviest == null || weightLb > heaviest.number()) {
         heaviest = piece(member, weightLb);
@@ -108,7 +112,7 @@ final class Parts {
         weightLb,
         Evidence.saw("piece", member.role() + " " + member.size())
             .and("weight", new Measure(weightLb, Unit.POUND_WEIGHT)),
-        new Source(SourceKind.CALCULATION, "dressed size and wet weight", false));
+        new Source(SourceKind.CALCULATION, "dressed size and weight fresh from the yard", false));
   }
 
   Structure structure() {

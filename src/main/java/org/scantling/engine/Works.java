@@ -226,7 +226,10 @@ final class Works {
   private List<Fact> joints() {
     List<Fact> facts = new ArrayList<>(job.tables().joints().rows());
     facts.addAll(job.tables().checks().rows());
-    facts.add(job.tables().stockLengths(job.stock().row(answers.option(HEADER_SIZE))));
+    facts.add(
+        job.tables()
+            .stockLengths(job.stock().row(answers.option(HEADER_SIZE)))
+            .selling(HeaderCuts.of(bench).soldIn()));
     return facts;
   }
 

@@ -40,6 +40,10 @@ public final class FrameResult {
         throw new IllegalArgumentException(
             "case " + (i + 1) + " must come from the same call of solve as the first");
       }
+      if (!(Math.abs(factors[i]) > 0)) {
+        // Most of the cases that are solved have no part in one combination.
+        continue;
+      }
       for (int member = 0; member < members.size(); member++) {
         members.get(member).add(part.members.get(member), factors[i]);
       }

@@ -110,16 +110,20 @@ final class WhatToBuild {
 
   private String pieced(List<String> bays) {
     String size = header().size();
-    return " No yard sells "
-        + size
-        + " longer than "
-        + voice.say(voice.longest(size))
+    return " "
+        + (ordered(header()) ? voice.noneLongerAnywhere(size) : voice.noneLonger(size))
         + ": each header is in pieces over "
         + Sentence.list(bays)
         + " bays that meet over a post"
         + (turned(header(), bays)
             ? ", its second board turned end for end so that no post carries two joints."
             : ".");
+  }
+
+  /** A piece that others sell, but not this yard. */
+  private boolean ordered(Member member) {
+    return member.lengthIn() > voice.longest(member.size()).amount()
+        && member.lengthIn() <= voice.longestAnywhere(member.size()).amount();
   }
 
   private Member header() {
@@ -129,19 +133,20 @@ final class WhatToBuild {
         .orElseThrow();
   }
 
-  /** A piece that no yard sells is not kept quiet about. */
+  /** A piece that no yard, or not this one, sells is not kept quiet about. */
   private String tooLong() {
     return structure.members().stream()
         .filter(each -> each.lengthIn() > voice.longest(each.size()).amount())
         .map(
             each ->
-                " No yard sells "
-                    + each.size()
-                    + " longer than "
-                    + voice.say(voice.longest(each.size()))
-                    + ": where the "
-                    + voice.role(each.role())
-                    + " are joined is not worked out here; ask before you cut.")
+                " "
+                    + voice.noneLonger(each.size())
+                    + (ordered(each)
+                        ? ": the " + voice.role(each.role()) + " are a special order."
+                        : ": where the "
+                            + voice.role(each.role())
+                            + " are joined is not worked out here; ask before you cut."))
+        .distinct()
         .reduce("", String::concat);
   }
 

@@ -20,6 +20,7 @@ import org.scantling.reasons.Question;
 import org.scantling.tables.FastenerRow;
 import org.scantling.tables.JointRow;
 import org.scantling.tables.SizeRow;
+import org.scantling.tables.Sold;
 import org.scantling.tables.Tables;
 import org.scantling.tables.Yard;
 
@@ -185,6 +186,11 @@ final class Built {
 
   double provenDepthIn() {
     return tables.size(site.base().crossbeams().size()).widthIn();
+  }
+
+  /** What a post's bracket must hold. */
+  Rating bracketRating() {
+    return new BracketLoads(proposal).rating();
   }
 
   /** The lengths of a size that can be bought. */

@@ -31,8 +31,9 @@ public record Buying(
    * @param sticks sticks bought, spare ones too
    * @param wasteRatio share of the sawn sticks that is not in a piece
    * @param weightLb of all timber, as it comes from the yard
+   * @param deliveryLb of timber and of all that comes in bags
    * @param timberCents cost of the timber, where every size of it has prices
    */
   public record Totals(
-      int pieces, int sticks, double wasteRatio, double weightLb, OptionalLong timberCents) {}
+      int pieces, int sticks, double wasteRatio, double weightLb, double deliveryLb, OptionalLong timberCents) {}
 }

@@ -15,7 +15,12 @@ final class BuyingCsv {
           "quantity_unit",
           "for",
           "cost",
-          "treatment");
+          "treatment",
+          "timber",
+          "finish",
+          "rated_lift_lb",
+          "rated_side_lb",
+          "rated_down_lb");
 
   BuyingCsv(Buying buying, Said said) {
     this.buying = buying;
@@ -26,7 +31,7 @@ final class BuyingCsv {
     buying.lines().forEach(this::line);
     buying.savings().forEach(this::spared);
     buying.timber().forEach(this::sawn);
-    return table.text();
+    return table.in(said.units()).text();
   }
 
   private void line(BuyingLine line) {
@@ -41,7 +46,16 @@ final class BuyingCsv {
             .set("spare", line.spare().amount())
             .set("quantity_unit", line.needed().unit())
             .set("for", line.use())
-            .set("treatment", line.treatment());
+            .set("treatment", line.kind().treatment())
+            .set("timber", line.kind().timber())
+            .set("finish", line.kind().finish());
+    line.kind()
+        .rating()
+        .ifPresent(
+            rating ->
+                row.set("rated_lift_lb", rating.liftLb())
+                    .set("rated_side_lb", rating.sideLb())
+                    .set("rated_down_lb", rating.downLb()));
     line.cents().ifPresent(cents -> row.set("cost", said.money(cents)));
   }
 

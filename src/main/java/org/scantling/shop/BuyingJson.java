@@ -13,6 +13,7 @@ final class BuyingJson {
     totals.put("pieces", buying.totals().pieces()).put("sticks", buying.totals().sticks());
     ListJson.number(totals, "wasteRatio", buying.totals().wasteRatio());
     ListJson.number(totals, "weightLb", buying.totals().weightLb());
+    ListJson.number(totals, "deliveryLb", buying.totals().deliveryLb());
     money(totals, "timberCost", buying.totals().timberCents());
     ArrayNode lines = root.putArray("lines");
     buying.lines().forEach(each -> line(each, lines.addObject()));
@@ -45,8 +46,22 @@ final class BuyingJson {
     ListJson.number(node, "spare", line.spare().amount());
     node.put("quantityUnit", line.needed().unit()).put("for", line.use());
     money(node, "cost", line.cents());
-    if (!line.treatment().isEmpty()) {
-      node.put("treatment", line.treatment());
+    word(node, "treatment", line.kind().treatment());
+    word(node, "timber", line.kind().timber());
+    word(node, "finish", line.kind().finish());
+    line.kind()
+        .rating()
+        .ifPresent(
+            rating -> {
+              ListJson.number(node, "ratedLiftLb", rating.liftLb());
+              ListJson.number(node, "ratedSideLb", rating.sideLb());
+              ListJson.number(node, "ratedDownLb", rating.downLb());
+            });
+  }
+
+  private static void word(ObjectNode node, String key, String word) {
+    if (!word.isEmpty()) {
+      node.put(key, word);
     }
   }
 

@@ -1,11 +1,12 @@
 package org.scantling.shop;
 
+import java.util.Optional;
 import java.util.OptionalLong;
 
 /**
  * A line of the buying list.
  *
- * @param section timber, fixings, ground or climbers
+ * @param section timber, fixings, ground, work or climbers
  * @param item what to ask for
  * @param needed what the structure takes
  * @param spare what is bought beyond it
@@ -13,7 +14,7 @@ import java.util.OptionalLong;
  * @param unit stick, piece, 5 lb box, 80 lb bag
  * @param use what it is for
  * @param cents what it costs, where the yard's list says
- * @param treatment use category of timber that is treated for where it stands; else empty
+ * @param kind what it must be made of, and hold
  */
 public record BuyingLine(
     String section,
@@ -24,7 +25,7 @@ public record BuyingLine(
     String unit,
     String use,
     OptionalLong cents,
-    String treatment) {
+    Kind kind) {
 
   BuyingLine(
       String section,
@@ -35,12 +36,12 @@ public record BuyingLine(
       String unit,
       String use,
       OptionalLong cents) {
-    this(section, item, needed, spare, bought, unit, use, cents, "");
+    this(section, item, needed, spare, bought, unit, use, cents, Kind.ANY);
   }
 
-  /** The same, treated for that use category. */
-  BuyingLine treated(String category) {
-    return new BuyingLine(section, item, needed, spare, bought, unit, use, cents, category);
+  /** The same, of that kind. */
+  BuyingLine of(Kind asked) {
+    return new BuyingLine(section, item, needed, spare, bought, unit, use, cents, asked);
   }
 
   /**
@@ -48,4 +49,24 @@ public record BuyingLine(
    * @param unit pieces, ft, cu ft
    */
   public record Quantity(double amount, String unit) {}
+
+  /**
+   * What the yard must be told beside the size.
+   *
+   * @param timber species and grade; empty for what is no timber
+   * @param treatment use category of timber that is treated for where it stands; else empty
+   * @param finish what keeps steel from rust; else empty
+   * @param rating what a steel part must be rated for by its maker
+   */
+  public record Kind(String timber, String treatment, String finish, Optional<Rating> rating) {
+    static final Kind ANY = new Kind("", "", "", Optional.empty());
+
+    static Kind wood(String timber, String treatment) {
+      return new Kind(timber, treatment, "", Optional.empty());
+    }
+
+    static Kind steel(String finish, Optional<Rating> rating) {
+      return new Kind("", "", finish, rating);
+    }
+  }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.scantling.print.Block;
 import org.scantling.print.Page;
 
@@ -28,6 +30,7 @@ final class BuyingPage {
     list.section("fixings", "Fixings");
     list.inchSizes();
     list.section("ground", "For the ground");
+    list.section("work", "For the work itself");
     list.section("climbers", "For the climbers");
     list.sawing();
   }
@@ -42,13 +45,22 @@ final class BuyingPage {
         totals.pieces()
             + " pieces out of "
             + Said.counted(totals.sticks(), "stick", "sticks")
-            + ", spare ones counted; "
+            + ", spare ones counted"
+            + specials()
+            + "; "
             + said.percent(totals.wasteRatio())
             + " of what is sawn is left over; "
             + said.weight(totals.weightLb())
-            + " of timber, wet; cost: "
+            + " of timber, fresh; "
+            + said.weight(totals.deliveryLb())
+            + " to deliver with all bags; cost: "
             + cost
             + ".");
+  }
+
+  private String specials() {
+    int count = buying.timber().stream().mapToInt(TimberPlan::specials).sum();
+    return count > 0 ? " and " + Said.counted(count, "special order", "special orders") : "";
   }
 
   private boolean somePrices() {
@@ -118,10 +130,20 @@ final class BuyingPage {
     String cost = line.cents().isPresent() ? "; " + said.money(line.cents().getAsLong()) : "";
     return List.of(
         line.bought() > 0 ? bought : "-",
-        line.item(),
+        asked(line),
         said.quantity(line.needed()),
         line.spare().amount() > 0 ? said.quantity(line.spare()) : "",
         (line.use() + cost).replaceFirst("^; ", ""));
+  }
+
+  /** What the yard must be told, in one breath. */
+  private static String asked(BuyingLine line) {
+    BuyingLine.Kind kind = line.kind();
+    // Where a job has several timbers the item names its own.
+    String timber = line.item().contains(kind.timber()) ? "" : kind.timber();
+    return Stream.of(line.item(), timber, kind.treatment(), kind.finish())
+        .filter(each -> !each.isEmpty())
+        .collect(Collectors.joining(", "));
   }
 
   private void sawing() {

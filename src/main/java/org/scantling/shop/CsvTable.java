@@ -6,16 +6,24 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.scantling.quantity.UnitSystem;
 
 /** A table written as comma-separated text, its columns in a fixed order. */
 final class CsvTable {
   private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
 
   private final List<String> columns;
+  private boolean metric;
   private final List<Map<String, String>> rows = new ArrayList<>();
 
   CsvTable(String... columns) {
     this.columns = List.of(columns);
+  }
+
+  /** The same with a column in millimetres or newtons, at the end, for each in inches or pounds. */
+  CsvTable in(UnitSystem units) {
+    metric = units == UnitSystem.METRIC;
+    return this;
   }
 
   /** A new row; cells that are not set stay empty. */
@@ -48,10 +56,14 @@ final class CsvTable {
   }
 
   String text() {
-    StringBuilder text = new StringBuilder(String.join(",", columns)).append('\n');
+    List<String> all = metric ? MetricColumns.with(columns) : columns;
+    StringBuilder text = new StringBuilder(String.join(",", all)).append('\n');
     for (Map<String, String> row : rows) {
+      if (metric) {
+        MetricColumns.fill(row);
+      }
       text.append(
-              columns.stream()
+              all.stream()
                   .map(column -> quoted(row.getOrDefault(column, "")))
                   .collect(Collectors.joining(",")))
           .append('\n');

@@ -139,18 +139,11 @@ final class CutListPage {
         + ", "
         + said.length(recess.widthIn())
         + " wide for "
-        + (overAJoint(recess)
-            ? "half of a " + recess.seat().role() + " of " + said.length(lists.postIn())
-            : recess.seat().told(said.length(recess.seat().widthIn())))
+        + recess.told(said, lists.postIn())
         + ", "
         + said.length(recess.depthIn())
         + " deep"
         + (through ? "." : ", " + said.length(recess.acrossIn()) + " across.");
-  }
-
-  /** Where pieces of a header meet over a post, each sits on its half. */
-  private boolean overAJoint(Recess recess) {
-    return recess.seat().role().equals("post") && recess.seat().widthIn() < 0.75 * lists.postIn();
   }
 
   private void bores(Piece piece, List<Block.Item> items) {

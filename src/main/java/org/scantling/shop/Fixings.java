@@ -30,6 +30,7 @@ final class Fixings {
     fixings.pickets();
     fixings.braces();
     fixings.feet();
+    fixings.temporary();
     return new ArrayList<>(fixings.found.values());
   }
 
@@ -87,7 +88,9 @@ final class Fixings {
                       + " lb of lift and "
                       + Math.round(joint.ratedSideLb().orElse(0))
                       + " lb sideways";
-              add(new Fixing(joint.id(), rated, steps, "lower headers at the steps"));
+              add(
+                  new Fixing(joint.id(), rated, steps, "lower headers at the steps")
+                      .rated(rating(joint)));
             });
   }
 
@@ -145,13 +148,27 @@ final class Fixings {
   private void feet() {
     int posts = built.geometry().postCount();
     if (!built.inTheGround()) {
+      Rating rating = built.bracketRating();
       add(
           new Fixing(
-              "bracket",
-              "post bracket with its anchor, rated by its maker",
-              posts,
-              "feet of the posts"));
+                  "bracket",
+                  "post bracket with its anchor, rated by its maker for "
+                      + BracketLoads.told(rating),
+                  posts,
+                  "feet of the posts")
+              .rated(rating));
     }
+  }
+
+  /** What is screwed on to stand and lift by, and taken off again. */
+  private void temporary() {
+    Sundries sundries = new Sundries(built, pieces);
+    FastenerRow screw =
+        built.tables().fastener(built.tables().defaults().row("brace.temporary-screw").word());
+    int braces = (int) built.shop("brace.temporary-screws") * sundries.braces();
+    add(screw, braces, "temporary braces");
+    int blocks = (int) built.shop("block.temporary-screws") * sundries.blocks();
+    add(screw, blocks, "blocks under the headers");
   }
 
   /** The shortest bolt of that diameter that goes through with its nut and washers. */
@@ -211,7 +228,16 @@ final class Fixings {
             + (joint.question() == Question.RAIL_JOINT ? " lb of weight and " : " lb of lift and ")
             + Math.round(joint.ratedSideLb().orElse(0))
             + " lb sideways";
-    add(new Fixing(joint.id(), rated, joint.count() * joints, use));
+    add(new Fixing(joint.id(), rated, joint.count() * joints, use).rated(rating(joint)));
+  }
+
+  private static Rating rating(JointRow joint) {
+    boolean carries = joint.question() == Question.RAIL_JOINT;
+    double liftLb = joint.ratedLiftLb().orElse(0);
+    return new Rating(
+        carries ? 0 : liftLb,
+        joint.ratedSideLb().orElse(0),
+        carries ? liftLb : joint.ratedDownLb().orElse(0));
   }
 
   private void add(FastenerRow row, int count, String use) {
@@ -229,6 +255,6 @@ final class Fixings {
 
   private static Fixing together(Fixing one, Fixing other) {
     String use = one.use().contains(other.use()) ? one.use() : one.use() + "; " + other.use();
-    return new Fixing(one.id(), one.name(), one.count() + other.count(), use);
+    return new Fixing(one.id(), one.name(), one.count() + other.count(), use, one.rating());
   }
 }

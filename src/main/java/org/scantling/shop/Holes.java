@@ -45,6 +45,19 @@ final class Holes {
     return built.inTheGround() ? top.belowGroundIn(post) : footings.depthIn();
   }
 
+  double deepestIn() {
+    double deepestIn = 0;
+    for (int post = 0; post < top.posts(); post++) {
+      deepestIn = Math.max(deepestIn, digIn(post));
+    }
+    return deepestIn;
+  }
+
+  /** Too deep to be dug with a shovel by somebody who stands beside it. */
+  boolean fromAbove() {
+    return deepestIn() > built.shop("digging.from-above");
+  }
+
   private double areaIn2() {
     return Math.PI / 4 * footings.diameterIn() * footings.diameterIn();
   }

@@ -3,8 +3,8 @@ package org.scantling.shop;
 import org.scantling.quantity.UnitSystem;
 
 /**
- * The lists as comma-separated text: inches for programs, and the same lengths once more as people
- * read them.
+ * The lists as comma-separated text: inches for programs, with millimetres beside them for a metric
+ * job, and the same lengths once more as people read them.
  */
 public final class ListCsv {
   private final Lists lists;
@@ -60,7 +60,7 @@ public final class ListCsv {
       piece.shape().recesses().forEach(each -> recess(table, piece, each));
       piece.shape().bores().forEach(each -> bore(table, piece, each));
     }
-    return table.text();
+    return table.in(said.units()).text();
   }
 
   private CsvTable.Row piece(CsvTable table, Piece piece, String item) {
@@ -88,9 +88,7 @@ public final class ListCsv {
         .set("along_in", recess.widthIn())
         .set("deep_in", recess.depthIn())
         .set("across_in", recess.acrossIn())
-        .set(
-            "note",
-            "for " + recess.seat().told(said.length(recess.seat().widthIn())));
+        .set("note", "for " + recess.told(said, lists.postIn()));
   }
 
   private void bore(CsvTable table, Piece piece, Bore bore) {
@@ -147,7 +145,7 @@ public final class ListCsv {
       length(table, "tolerance", each.what(), each.withinIn())
           .set("note", over(each) + Said.source(each.source()));
     }
-    return table.text();
+    return table.in(said.units()).text();
   }
 
   private String over(SetOut.Tolerance tolerance) {
@@ -185,7 +183,7 @@ public final class ListCsv {
           .set("text", step.text())
           .set("source", Said.source(step.source()));
     }
-    return table.text();
+    return table.in(said.units()).text();
   }
 
   private String climbers() {
@@ -230,6 +228,6 @@ public final class ListCsv {
           .set("times", run.times())
           .set("places", said.lengths(run.heightsIn()));
     }
-    return table.text();
+    return table.in(said.units()).text();
   }
 }

@@ -7,12 +7,19 @@ import org.scantling.quantity.UnitSystem;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** The lists as JSON for programs: inches, pounds and cubic feet whatever people read. */
+/**
+ * The lists as JSON for programs: inches, pounds and cubic feet whatever people read, and beside
+ * them millimetres, kilograms and cubic metres where the job is metric.
+ */
 public final class ListJson {
   private ListJson() {}
 
-  /** One list. */
-  public static String of(Lists lists, ListKind kind) {
+  /**
+   * One list.
+   *
+   * @param units in which people read it
+   */
+  public static String of(Lists lists, ListKind kind, UnitSystem units) {
     ObjectNode root = JsonText.object();
     root.put("schema", "scantling/" + kind.word() + "/1");
     root.put("title", lists.title());
@@ -20,8 +27,11 @@ public final class ListJson {
       case CUT_LIST -> CutListJson.write(lists, root);
       case BUYING -> BuyingJson.write(lists.buying(), root);
       case SET_OUT -> SetOutJson.write(lists.setOut(), root);
-      case ORDER -> order(lists.order(UnitSystem.IMPERIAL), root);
+      case ORDER -> order(lists.order(units), root);
       case CLIMBERS -> climbers(lists.climbers(), root);
+    }
+    if (units == UnitSystem.METRIC) {
+      MetricKeys.add(root);
     }
     return JsonText.print(root);
   }

@@ -33,6 +33,10 @@ public final class Lists {
     return new Lists(new Built(proposal, site, tables, yard));
   }
 
+  static Lists of(Built built) {
+    return new Lists(built);
+  }
+
   public String title() {
     return built.title();
   }

@@ -16,6 +16,7 @@ final class Occasions {
           "fill=gravel",
           "fill=concrete",
           "pads",
+          "dig=deep",
           "headers=on-top",
           "headers=paired",
           "headers=lagged",
@@ -100,6 +101,7 @@ final class Occasions {
     here.add(built.inTheGround() ? "standing=embedded" : "standing=bracket");
     here.add("fill=" + built.footings().backfill());
     when(new Holes(built).padded(), "pads");
+    when(new Holes(built).fromAbove(), "dig=deep");
     here.add("top=" + built.topLine());
     boolean steps = built.top().stepped() && built.geometry().plan().bays() > 1;
     when(steps && built.paired(), "steps=bolted");

@@ -1,6 +1,7 @@
 package org.scantling.shop;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.scantling.print.Block;
@@ -27,15 +28,20 @@ final class OrderPage {
     }
     page.heading("Steps").items(items);
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("mark", "piece", "weighs, wet", "hands"));
+    rows.add(List.of("mark", "piece", "weighs, fresh", "hands"));
+    Map<List<String>, List<String>> alike = new LinkedHashMap<>();
     for (WorkOrder.Lift lift : order.lifts()) {
-      rows.add(
-          List.of(
-              lift.mark(),
-              lift.what(),
-              said.weight(lift.weightLb()),
-              lift.hands() > 2 ? "more than two, or a hoist" : Integer.toString(lift.hands())));
+      String hands =
+          lift.hands() > 2 ? "more than two, or a hoist" : Integer.toString(lift.hands());
+      alike
+          .computeIfAbsent(
+              List.of(lift.what(), said.weight(lift.weightLb()), hands),
+              same -> new ArrayList<>())
+          .add(lift.mark());
     }
+    alike.forEach(
+        (same, marks) ->
+            rows.add(List.of(String.join(", ", marks), same.get(0), same.get(1), same.get(2))));
     page.heading("Lifts").add(new Block.Grid(rows));
   }
 }

@@ -3,7 +3,6 @@ package org.scantling.shop;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.scantling.tables.TopSpare;
-import org.scantling.tables.Yard;
 
 /**
  * What is left on the posts until their tops are cut where they stand: the usual length, or less
@@ -20,10 +19,7 @@ final class PostSpare {
    * @param longestIn finished length of the longest post
    */
   double spareIn(double longestIn) {
-    List<Double> soldIn =
-        built.sold(built.member("post").size()).offers().stream()
-            .map(Yard.Offer::lengthIn)
-            .toList();
+    List<Double> soldIn = built.sold(built.member("post").size()).lengthsIn();
     OptionalDouble shorterIn =
         new TopSpare(usualIn(), built.shop("setout.post-spare-least"))
             .shorterStickIn(longestIn, soldIn);

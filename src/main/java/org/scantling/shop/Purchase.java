@@ -11,16 +11,19 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.scantling.quantity.Length;
+import org.scantling.quantity.UnitSystem;
 import org.scantling.tables.PackRow;
 
 /** Writes the buying list. */
 final class Purchase {
   private static final double FOOT = 12;
+  private static final double CU_FT_IN_A_CU_YD = 27;
 
   private final Built built;
   private final Pieces pieces;
   private final Climbers climbers;
   private final List<BuyingLine> lines = new ArrayList<>();
+  private double bagsLb;
 
   Purchase(Built built, Pieces pieces, Climbers climbers) {
     this.built = built;
@@ -33,6 +36,9 @@ final class Purchase {
     timber.forEach(this::timber);
     Fixings.of(built, pieces).forEach(this::fixing);
     ground();
+    Sundries sundries = new Sundries(built, pieces);
+    lines.addAll(sundries.lines());
+    sundries.packed().forEach((each, unit) -> counted("work", each, unit));
     wires();
     List<Saving> savings = new Savings(built, pieces).of(timber);
     String aboveGround = built.tables().defaults().row("treatment.above-ground").word();
@@ -73,7 +79,7 @@ final class Purchase {
                       "stick",
                       String.join(", ", marks) + ": longer than anything listed, a special order",
                       OptionalLong.empty())
-                  .treated(treatment(plan)));
+                  .of(wood(plan)));
         });
   }
 
@@ -92,7 +98,7 @@ final class Purchase {
                 price.isPresent()
                     ? OptionalLong.of(price.getAsLong() * each.getValue())
                     : OptionalLong.empty())
-            .treated(treatment(plan)));
+            .of(wood(plan)));
   }
 
   /** What to ask for: the same size for the ground and above it are two different things. */
@@ -113,6 +119,10 @@ final class Purchase {
     return built.tables().defaults().row(row).word();
   }
 
+  private BuyingLine.Kind wood(TimberPlan plan) {
+    return BuyingLine.Kind.wood(plan.stock().timber().words(), treatment(plan));
+  }
+
   private String length(double lengthIn) {
     return built.tape() == Tape.MILLIMETRES
         ? Length.metric(lengthIn)
@@ -121,6 +131,13 @@ final class Purchase {
 
   private void fixing(Fixing fixing) {
     counted("fixings", fixing, "pieces");
+  }
+
+  /** Bolts, screws and nails are dipped; parts of a maker's are of coated sheet. */
+  private BuyingLine.Kind steel(Fixing fixing) {
+    String what = fixing.rating().isPresent() ? "finish.parts" : "finish.fasteners";
+    String row = built.tape() == Tape.MILLIMETRES ? what + "-metric" : what;
+    return BuyingLine.Kind.steel(built.tables().defaults().row(row).word(), fixing.rating());
   }
 
   private void counted(String section, Fixing fixing, String unit) {
@@ -138,7 +155,8 @@ final class Purchase {
             bought,
             pack.map(metric ? PackRow::metricWords : PackRow::words).orElse("piece"),
             fixing.use(),
-            OptionalLong.empty()));
+            OptionalLong.empty())
+            .of(section.equals("fixings") ? steel(fixing) : BuyingLine.Kind.ANY));
   }
 
   private void ground() {
@@ -174,16 +192,28 @@ final class Purchase {
     }
     String row = built.tape() == Tape.MILLIMETRES ? bag + "-metric" : bag;
     double moreCuFt = cuFt * built.shop("stock.concrete-spare-share");
+    int bags = (int) Math.ceil((cuFt + moreCuFt) / built.shop(row) - 1e-9);
+    bagsLb += bags * built.shop(row + ".weight");
     lines.add(
         new BuyingLine(
             "ground",
             what,
             new BuyingLine.Quantity(cuFt, "cu ft"),
             new BuyingLine.Quantity(moreCuFt, "cu ft"),
-            (int) Math.ceil((cuFt + moreCuFt) / built.shop(row) - 1e-9),
+            bags,
             built.tables().defaults().row(row).word(),
-            use,
+            use + bulk(cuFt + moreCuFt),
             OptionalLong.empty()));
+  }
+
+  /** Where there is much of it, it comes loose and not in bags. */
+  private String bulk(double cuFt) {
+    if (cuFt < built.shop("stock.bulk-from")) {
+      return "";
+    }
+    return built.tape() == Tape.MILLIMETRES
+        ? "; or " + new Said(UnitSystem.METRIC).volume(cuFt) + " in bulk"
+        : "; or " + Said.decimals(cuFt / CU_FT_IN_A_CU_YD, 1) + " cu yd in bulk";
   }
 
   private void soil(Holes holes) {
@@ -218,6 +248,12 @@ final class Purchase {
                     (int) Math.ceil(inches / FOOT),
                     "for the " + String.join(", ", vines.get(wire))),
                 "ft"));
+    int tensioners = climbers.runs().stream().mapToInt(Climbers.WireRun::times).sum();
+    if (tensioners > 0) {
+      String finish = built.tables().defaults().row("wire.tensioner").word();
+      counted(
+          "climbers", new Fixing("tensioner", finish, tensioners, "one a run of wire"), "pieces");
+    }
     eyes.forEach(
         (eye, count) ->
             counted(
@@ -241,12 +277,14 @@ final class Purchase {
       boughtIn3 += sectionIn2 * plan.result().boughtIn();
       piecesIn3 += sectionIn2 * plan.result().piecesIn();
     }
+    double timberLb = timber.stream().mapToDouble(TimberPlan::weightLb).sum();
     boolean priced = timber.stream().allMatch(each -> each.result().cents().isPresent());
     return new Buying.Totals(
         pieces.all().stream().mapToInt(Piece::count).sum(),
         timber.stream().mapToInt(TimberPlan::sticks).sum(),
         piecesIn > 0 ? Math.max(0, 1 - piecesIn3 / boughtIn3) : 0,
-        timber.stream().mapToDouble(TimberPlan::weightLb).sum(),
+        timberLb,
+        timberLb + bagsLb,
         priced
             ? OptionalLong.of(
                 timber.stream().mapToLong(each -> each.result().cents().getAsLong()).sum())

@@ -14,6 +14,9 @@ package org.scantling.shop;
 public record Recess(
     String face, double fromIn, double widthIn, double depthIn, double acrossIn, Seat seat) {
 
+  /** Between half a post and a whole one. */
+  private static final double HALF_AND_SOME = 0.75;
+
   /**
    * @param role the piece
    * @param widthIn its dressed size along the notch, without the room
@@ -32,6 +35,17 @@ public record Recess(
           ? "both boards and the post between them, " + length + " in all"
           : "a " + role + " of " + length;
     }
+  }
+
+  /**
+   * What it is cut for.
+   *
+   * @param postIn breadth of the posts: where pieces of a header meet, each sits on half of one
+   */
+  String told(Said said, double postIn) {
+    return seat.role().equals("post") && seat.widthIn() < HALF_AND_SOME * postIn
+        ? "half of a post of " + said.length(postIn)
+        : seat.told(said.length(seat.widthIn()));
   }
 
   /** Its other edge. */

@@ -13,6 +13,7 @@ import org.scantling.cutting.CuttingProblem;
 import org.scantling.cutting.CuttingStock;
 import org.scantling.cutting.Demand;
 import org.scantling.cutting.Stick;
+import org.scantling.tables.Sold;
 import org.scantling.tables.Yard;
 
 /** Plans how the pieces of one size are sawn from the lengths sold. */

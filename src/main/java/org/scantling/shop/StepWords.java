@@ -79,6 +79,7 @@ final class StepWords {
     row("level-line", "setout.level-line");
     row("gravel-bed", "footing.gravel-bed");
     row("pad", "footing.pad-thickness");
+    row("from-above", "digging.from-above");
     row("crown", "footing.crown");
     row("layer", "footing.lift");
     row("cure-days", "concrete.cure-days");
@@ -107,6 +108,8 @@ final class StepWords {
     for (String role : new String[] {"post", "header", "crossbeam"}) {
       weight(role + "-weight", Weights.heaviest(built, pieces, role));
     }
+    boolean two = Weights.heaviest(built, pieces, "header") <= built.shop("lift.two-person");
+    words.put("header-hands", two ? "Two" : "More than two");
     weight("one-person", built.tables().thumb("lift.one-person").amount());
     weight("two-person", built.shop("lift.two-person"));
   }

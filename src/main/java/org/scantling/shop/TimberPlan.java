@@ -92,9 +92,15 @@ public record TimberPlan(
         + special.stream().mapToDouble(each -> each.count() * each.lengthIn()).sum();
   }
 
-  /** All sticks, spare ones too. */
+  /** Pieces that are ordered by their length, since nothing as long is listed. */
+  public int specials() {
+    return special.stream().mapToInt(Special::count).sum();
+  }
+
+  /** All sticks, spare ones and special orders too. */
   public int sticks() {
     return cuts.stream().mapToInt(StickCut::times).sum()
+        + specials()
         + spare.stream().mapToInt(Spare::count).sum();
   }
 

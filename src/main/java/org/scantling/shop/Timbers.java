@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.scantling.tables.FreshWeight;
 import org.scantling.tables.SizeRow;
+import org.scantling.tables.Sold;
 
 /** Plans the timber of a whole job, size by size. */
 final class Timbers {
@@ -35,7 +37,9 @@ final class Timbers {
         size.thicknessIn(),
         size.widthIn(),
         timber,
-        built.tables().designValues(timber.species(), timber.grade(), size).wetWeightPcf());
+        FreshWeight.pcf(
+            built.tables(),
+            built.tables().designValues(timber.species(), timber.grade(), size).wetWeightPcf()));
   }
 
   /** How pieces of one stock are sawn; those longer than anything sold are ordered specially. */

@@ -1,8 +1,9 @@
 package org.scantling.shop;
 
+import org.scantling.tables.FreshWeight;
 import org.scantling.tables.SizeRow;
 
-/** What a piece weighs when it is lifted: wet, with what is left on it until it stands. */
+/** What a piece weighs when it is lifted: fresh, with what is left on it until it stands. */
 final class Weights {
   private static final double CU_IN = 12 * 12 * 12;
 
@@ -13,7 +14,9 @@ final class Weights {
     Shape shape = piece.shape();
     PieceTimber timber = built.timber(shape.role());
     double pcf =
-        built.tables().designValues(timber.species(), timber.grade(), size).wetWeightPcf();
+        FreshWeight.pcf(
+            built.tables(),
+            built.tables().designValues(timber.species(), timber.grade(), size).wetWeightPcf());
     return shape.breadthIn() * shape.depthIn() * shape.cutIn() * pcf / CU_IN;
   }
 

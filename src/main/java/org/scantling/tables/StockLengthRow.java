@@ -28,6 +28,11 @@ public record StockLengthRow(
     return lengthsIn.get(lengthsIn.size() - 1);
   }
 
+  /** The same family where other lengths of it are sold. */
+  public StockLengthRow selling(List<Double> othersIn) {
+    return new StockLengthRow(id, market, stockFamily, othersIn, source, note);
+  }
+
   static StockLengthRow read(Row row) {
     List<Double> lengthsIn = row.positives("lengths_in");
     for (int i = 1; i < lengthsIn.size(); i++) {

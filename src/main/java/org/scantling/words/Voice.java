@@ -183,10 +183,26 @@ public final class Voice {
     return metric(row.fasteners()) + "; " + joints + " joints, " + joints * row.count() + " in all";
   }
 
-  /** The longest piece of a size that its market sells. */
+  /** The longest piece of a size that can be bought: of this yard, or of any. */
   public Measure longest(String size) {
-    List<Double> lengthsIn = words.tables().stockLengths(words.tables().size(size)).lengthsIn();
-    return Measure.inches(lengthsIn.get(lengthsIn.size() - 1));
+    return Measure.inches(words.sold(size).longestIn());
+  }
+
+  /** The longest piece of a size that its market sells, whatever this yard has. */
+  public Measure longestAnywhere(String size) {
+    return Measure.inches(words.tables().stockLengths(words.tables().size(size)).longestIn());
+  }
+
+  /** That nothing longer is sold. */
+  public String noneLonger(String size) {
+    return words.sold(size).byTheYard()
+        ? "This yard sells no " + size + " longer than " + say(longest(size))
+        : noneLongerAnywhere(size);
+  }
+
+  /** That no yard sells anything longer. */
+  public String noneLongerAnywhere(String size) {
+    return "No yard sells " + size + " longer than " + say(longestAnywhere(size));
   }
 
   /** What is dug below a post for gravel, and for the pad on it where no concrete holds it. */

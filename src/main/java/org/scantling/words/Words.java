@@ -5,7 +5,9 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.tables.NumberRow;
+import org.scantling.tables.Sold;
 import org.scantling.tables.Tables;
+import org.scantling.tables.Yard;
 
 /** All words, read once; safe to share between threads. */
 public final class Words {
@@ -14,9 +16,11 @@ public final class Words {
   private final OptionWords options;
   private final Reads reads;
   private final Tables tables;
+  private final Optional<Yard> yard;
 
   private Words(Tables tables) {
     this.tables = tables;
+    this.yard = Optional.empty();
     this.wording = Wording.read();
     this.subjects = Subjects.read();
     this.reads = Reads.read(tables);
@@ -26,6 +30,25 @@ public final class Words {
   /** The words of the program, with those that the tables own. */
   public static Words load(Tables tables) {
     return new Words(tables);
+  }
+
+  private Words(Words others, Optional<Yard> yard) {
+    this.tables = others.tables;
+    this.wording = others.wording;
+    this.subjects = others.subjects;
+    this.reads = others.reads;
+    this.options = others.options;
+    this.yard = yard;
+  }
+
+  /** The same where the timber comes from a yard whose list is at hand. */
+  public Words at(Optional<Yard> place) {
+    return place.isEmpty() ? this : new Words(this, place);
+  }
+
+  /** The lengths of a size that can be bought. */
+  Sold sold(String size) {
+    return Sold.of(size, tables, yard);
   }
 
   public Subjects subjects() {

@@ -234,15 +234,16 @@ class HandWorkedTest {
 
   /**
    * Nails: 19 crossbeams on 2 headers, 3 each: 114, a tenth more is 12, one box of 200. Lag screws:
-   * 2 at each of 10 posts: 20, and 2. Screws: 8 rails and 8 pickets, both ends, 2 each: 64, and 7,
-   * one box of 100.
+   * 2 at each of 10 posts: 20, and 2. Screws: 8 rails and 8 pickets, both ends, 2 each: 64; 20
+   * temporary braces, 4 each, 80; 10 blocks under the headers, 3 each, 30: 174, and 18, two boxes of
+   * 100.
    */
   @Test
   void fixings() {
     line("16d common nail", 114, 12, 1);
     line("3/8 in lag screw, 8 in", 20, 2, 22);
     line("3/8 in flat washer", 20, 2, 22);
-    line("No. 10 wood screw, 3 in", 64, 7, 1);
+    line("No. 10 wood screw, 3 in", 174, 18, 2);
   }
 
   /**
@@ -287,7 +288,7 @@ class HandWorkedTest {
         .containsExactly(
             new Saving("headers", "4x4", 192.5, 192, 0, true, java.util.OptionalLong.empty()));
     assertThat(ListCsv.of(lists, ListKind.BUYING, UnitSystem.IMPERIAL))
-        .contains("spared,4x4,,,0,,in,\"headers, 16'-0\"\" instead of 16'-0 1/2\"\"\",,\n");
+        .contains("spared,4x4,,,0,,in,\"headers, 16'-0\"\" instead of 16'-0 1/2\"\"\",,,,,,,\n");
   }
 
   private BuyingLine line(String item) {

@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.scantling.property.House;
+import org.scantling.quantity.UnitSystem;
+import org.scantling.tables.PackRow;
 
 /** A yard that thinks in millimetres sells boxes of kilograms and coils of metres. */
 class MetricYardTest {
@@ -19,9 +22,11 @@ class MetricYardTest {
   @Test
   void packs_are_metric_where_the_timber_is() {
     assertThat(packs(buying("metric-country")))
-        .contains("2.5 kg box", "25 m coil")
+        .contains("25 m coil", "75 m roll", "1 L can")
         .noneMatch(pack -> pack.contains(" lb") || pack.contains(" ft"));
-    assertThat(packs(buying("mower-lane"))).contains("5 lb box", "100 ft coil");
+    assertThat(packs(buying("mower-lane"))).contains("1 qt can", "100 ft coil");
+    PackRow nails = House.TABLES.packs().row("nail.common.16d");
+    assertThat(List.of(nails.words(), nails.metricWords())).containsExactly("5 lb box", "2.5 kg box");
   }
 
   @Test
@@ -39,7 +44,9 @@ class MetricYardTest {
         .filteredOn(line -> line.section().equals("fixings"))
         .isNotEmpty()
         .allMatch(line -> line.item().matches(".*\\([0-9.]+( x [0-9.]+)? mm\\).*"));
-    assertThat(buying("mower-lane").lines()).noneMatch(line -> line.item().contains(" mm)"));
+    assertThat(buying("mower-lane").lines())
+        .filteredOn(line -> line.section().equals("fixings"))
+        .noneMatch(line -> line.item().contains(" mm)"));
   }
 
   @Test
@@ -47,5 +54,38 @@ class MetricYardTest {
     Buying buying = buying("mower-lane");
     assertThat(buying.aboveGround()).isEqualTo("UC3B");
     assertThat(buying.lines()).anyMatch(line -> line.use().contains("(UC4B)"));
+  }
+
+  private static Lists lists(String scenario) {
+    return Lists.of(Jobs.scenario(scenario));
+  }
+
+  /** 25.4 mm to the inch: a header of 95 mm is told in millimetres beside its inches. */
+  @Test
+  void programs_read_millimetres_beside_inches_in_a_metric_job() {
+    String json = ListJson.of(lists("metric-country"), ListKind.CUT_LIST, UnitSystem.METRIC);
+    assertThat(json).contains("\"thicknessMm\" : 95.0").contains("\"lengthMm\"");
+    assertThat(json).contains("\"thicknessIn\" : 3.74").contains("\"linesMm\"");
+    String csv = ListCsv.of(lists("metric-country"), ListKind.CUT_LIST, UnitSystem.METRIC);
+    assertThat(csv.lines().findFirst().orElseThrow())
+        .contains("length_in", ",thickness_mm,depth_mm,length_mm,");
+    assertThat(ListCsv.of(lists("mower-lane"), ListKind.CUT_LIST, UnitSystem.IMPERIAL))
+        .doesNotContain("_mm");
+    assertThat(ListJson.of(lists("mower-lane"), ListKind.CUT_LIST, UnitSystem.IMPERIAL))
+        .doesNotContain("Mm\"");
+  }
+
+  @Test
+  void the_order_of_a_metric_job_is_told_in_metres_for_programs_too() {
+    String json = ListJson.of(lists("metric-country"), ListKind.ORDER, UnitSystem.METRIC);
+    assertThat(json).doesNotContainPattern("[0-9]'-[0-9]").contains("\"weightKg\"");
+  }
+
+  /** A 95 mm post carries two pieces of header, each on half of it. */
+  @Test
+  void a_header_that_ends_over_a_post_is_notched_for_half_of_it_and_not_for_a_thin_post() {
+    assertThat(ListCsv.of(lists("metric-country"), ListKind.CUT_LIST, UnitSystem.METRIC))
+        .contains("for half of a post of 95 mm")
+        .doesNotContain("a post of 48 mm");
   }
 }

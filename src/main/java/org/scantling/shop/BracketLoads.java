@@ -1,0 +1,62 @@
+package org.scantling.shop;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Evidence;
+import org.scantling.reasons.Proposal;
+
+/** What the bracket under a post must be rated for: the worst of each way by the footing checks. */
+final class BracketLoads {
+  private final Proposal proposal;
+
+  BracketLoads(Proposal proposal) {
+    this.proposal = proposal;
+  }
+
+  Rating rating() {
+    double sideLb = Math.max(demandLb("footing.sliding"), solvedLb("footing.length-pier"));
+    return new Rating(demandLb("footing.uplift"), sideLb, solvedLb("footing.pressure-pier"));
+  }
+
+  private double demandLb(String check) {
+    OptionalDouble worst =
+        proposal.checks().stream()
+            .filter(each -> each.id().equals(check) && each.unit() == Unit.POUND)
+            .mapToDouble(each -> each.check().demand())
+            .max();
+    return Math.max(0, worst.orElse(0));
+  }
+
+  /** The reaction that a step of the working begins with. */
+  private double solvedLb(String working) {
+    return proposal.workings().stream()
+        .filter(each -> each.id().equals(working))
+        .flatMap(each -> each.evidence().find("solved").stream())
+        .flatMap(BracketLoads::amount)
+        .mapToDouble(Double::doubleValue)
+        .max()
+        .orElse(0);
+  }
+
+  private static Stream<Double> amount(Evidence.Seen seen) {
+    return seen instanceof Evidence.Seen.Amount amount
+        ? Stream.of(amount.measure().amount())
+        : Stream.empty();
+  }
+
+  /** As it is asked for over the counter; whole pounds, rounded up. */
+  static String told(Rating rating) {
+    String lift = rating.liftLb() > 0 ? pounds(rating.liftLb()) + " of lift, " : "no lift, ";
+    return lift
+        + pounds(rating.sideLb())
+        + " sideways and "
+        + pounds(rating.downLb())
+        + " down";
+  }
+
+  private static String pounds(double lb) {
+    return String.format(Locale.ROOT, "%d lb", (long) Math.ceil(lb - 1e-9));
+  }
+}

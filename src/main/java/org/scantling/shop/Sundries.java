@@ -1,0 +1,170 @@
+package org.scantling.shop;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalLong;
+import org.scantling.quantity.Length;
+
+/** What the order of work uses up or borrows: braces, stakes, boards, string, preservative. */
+final class Sundries {
+  private static final int CORNERS = 4;
+  private static final double FOOT = 12;
+
+  private final Built built;
+  private final Pieces pieces;
+  private final List<BuyingLine> lines = new ArrayList<>();
+
+  Sundries(Built built, Pieces pieces) {
+    this.built = built;
+    this.pieces = pieces;
+  }
+
+  /** Temporary braces: every post has its own, since all stand before any hole is filled. */
+  int braces() {
+    return (int) built.shop("brace.temporary") * built.geometry().postCount();
+  }
+
+  /** Temporary blocks: one a post under a header on top, one a board under a pair. */
+  int blocks() {
+    return (built.paired() ? 2 : 1) * built.geometry().postCount();
+  }
+
+  List<BuyingLine> lines() {
+    bracing();
+    stakes();
+    packing();
+    tops();
+    auger();
+    return List.copyOf(lines);
+  }
+
+  private void bracing() {
+    String size = word("brace.temporary." + built.market());
+    double stickIn = nearestSoldIn(size, built.shop("brace.temporary-length"));
+    int fromAStick = (int) Math.floor(stickIn / built.shop("block.temporary-length") + 1e-9);
+    int forBlocks = (blocks() + fromAStick - 1) / fromAStick;
+    line(
+        size + " x " + length(stickIn) + ", any grade",
+        braces() + forBlocks,
+        braces() + " temporary braces, " + blocks() + " blocks under the headers");
+  }
+
+  private double nearestSoldIn(String size, double wantedIn) {
+    return built.sold(size).lengthsIn().stream()
+        .min(Comparator.comparingDouble(each -> Math.abs(each - wantedIn)))
+        .orElse(wantedIn);
+  }
+
+  private void stakes() {
+    int posts = built.geometry().postCount();
+    int corners = CORNERS * (int) built.shop("setout.stakes-corner");
+    line(
+        "stake, " + length(built.shop("setout.stake-length")),
+        posts + corners + braces(),
+        posts + " holes, " + corners + " under batter boards, " + braces() + " temporary braces");
+    line(
+        "board, " + length(built.shop("setout.board-length")) + " long",
+        CORNERS * (int) built.shop("setout.boards-corner"),
+        "batter boards, " + Said.decimals(built.shop("setout.boards-corner"), 0) + " a corner");
+  }
+
+  /** Braces along the walk stand off their posts by what the headers are wider. */
+  private void packing() {
+    double gapIn = Braces.packingIn(built);
+    if (gapIn > 0) {
+      line(
+          "packing, " + length(built.tape().nearest(gapIn)) + " thick, treated",
+          CORNERS * built.geometry().plan().bays(),
+          "between posts and feet of braces along the walk");
+    }
+  }
+
+  /** Posts between two boards end in the open. */
+  private void tops() {
+    if (built.paired()) {
+      line(word("post.cap"), built.geometry().postCount(), "tops of the posts");
+    }
+  }
+
+  private void auger() {
+    Holes holes = new Holes(built);
+    if (holes.fromAbove()) {
+      line(
+          "power auger or long-handled digger, to hire",
+          1,
+          "holes down to " + length(built.tape().nearest(holes.deepestIn())) + " deep");
+    }
+  }
+
+  /** What is sold in rolls and cans, with the unit that it is counted in. */
+  Map<Fixing, String> packed() {
+    Map<Fixing, String> packed = new LinkedHashMap<>();
+    packed.put(
+        new Fixing("string", "mason's line", stringFt(), "rows, ends and the level line"), "ft");
+    packed.put(
+        new Fixing("preservative", word("treat.preservative"), cuts(), "cuts, notches and holes"),
+        "cuts");
+    int sunk = sunkHeads();
+    if (sunk > 0) {
+      packed.put(
+          new Fixing("plug", word("lag.plug"), sunk, "over the sunk heads of the lag screws"),
+          "pieces");
+    }
+    return packed;
+  }
+
+  /** Two rows, two ends, each out to the batter boards, and the level line beside one row. */
+  private int stringFt() {
+    double outIn = 2 * built.shop("setout.batter-boards");
+    double alongIn = built.geometry().plan().bays() * built.geometry().plan().bayIn() + outIn;
+    double acrossIn = built.geometry().plan().rowSpacingIn() + outIn;
+    return (int) Math.ceil((3 * alongIn + 2 * acrossIn) / FOOT - 1e-9);
+  }
+
+  /** Both ends of every piece, and whatever is cut into it. */
+  private int cuts() {
+    return pieces.all().stream()
+        .mapToInt(
+            each ->
+                each.count() * (2 + each.shape().recesses().size() + each.shape().bores().size()))
+        .sum();
+  }
+
+  private int sunkHeads() {
+    return pieces.of("header").stream()
+        .mapToInt(
+            each ->
+                each.count()
+                    * (int)
+                        each.shape().bores().stream()
+                            .filter(bore -> bore.face().equals("top"))
+                            .count())
+        .sum();
+  }
+
+  private String word(String row) {
+    return built.tables().defaults().row(row).word();
+  }
+
+  private String length(double lengthIn) {
+    return built.tape() == Tape.MILLIMETRES
+        ? Length.metric(lengthIn)
+        : Length.feetAndInches(lengthIn);
+  }
+
+  private void line(String item, int count, String use) {
+    lines.add(
+        new BuyingLine(
+            "work",
+            item,
+            new BuyingLine.Quantity(count, "pieces"),
+            new BuyingLine.Quantity(0, "pieces"),
+            count,
+            "piece",
+            use,
+            OptionalLong.empty()));
+  }
+}
