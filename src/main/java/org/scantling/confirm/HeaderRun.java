@@ -70,17 +70,22 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
   }
 
   /**
-   * Those of them worth trying in the frame of a braced walk, whose far bays hardly feel a person:
-   * the tips, and the first bays of each piece that is unlike the others.
+   * Those of them worth trying in the frame of a braced walk, where every place costs as much as a
+   * wind: the tip, beside the first post, and of each piece that is unlike the others the middles of
+   * its first bays and the post between them.
    */
   List<Double> peopleOnFrameFromTipIn() {
-    double besideIn = geometry.posts().breadthIn() / 2;
+    double[] posts = posts();
     Set<Double> people = new LinkedHashSet<>();
     people.add(0.0);
+    people.add(posts[0] + geometry.posts().breadthIn() / 2);
     for (int piece : unlike()) {
       int first = splice.firstPost(piece);
       int last = Math.min(splice.lastPost(piece), first + FRAME_BAYS);
-      people.addAll(PersonPlaces.onPiece(Arrays.copyOfRange(posts(), first, last + 1), besideIn));
+      for (int post = first; post < last; post++) {
+        people.add((posts[post] + posts[post + 1]) / 2);
+        people.add(posts[post + 1]);
+      }
     }
     return List.copyOf(people);
   }
