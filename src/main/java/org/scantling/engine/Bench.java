@@ -9,6 +9,7 @@ import java.util.function.Function;
 import org.scantling.confirm.BracedFeet;
 import org.scantling.confirm.BracedWalk;
 import org.scantling.confirm.CrossbeamChecks;
+import org.scantling.confirm.FootSway;
 import org.scantling.confirm.FootingWork;
 import org.scantling.confirm.HeaderChecks;
 import org.scantling.confirm.Limits;
@@ -41,6 +42,7 @@ final class Bench {
   private final Stock stock;
   private final Ledger ledger;
   private final Answers answers;
+  private final boolean asDug;
   private final Once<Geometry> geometry = new Once<>(this::laidOut);
   private final Once<TopLoads> topLoads = new Once<>(() -> new TopBench(this).loads());
   private final Once<WindOnWalk> wind = new Once<>(() -> new WindBench(this).onWalk());
@@ -54,6 +56,15 @@ final class Bench {
   }
 
   Bench(Tables tables, Stock stock, Ledger ledger, Answers answers) {
+    this(tables, stock, ledger, answers, false);
+  }
+
+  /**
+   * @param asDug true where the depth of the holes is decided, false where a hole would still be
+   *     dug deeper for a post that sways
+   */
+  private Bench(Tables tables, Stock stock, Ledger ledger, Answers answers, boolean asDug) {
+    this.asDug = asDug;
     this.tables = tables;
     this.stock = stock;
     this.ledger = ledger;
@@ -70,7 +81,12 @@ final class Bench {
 
   /** The same bench with one question answered otherwise. */
   private Bench with(Question question, String option) {
-    return new Bench(tables, stock, ledger, answers.with(Answer.option(question, option)));
+    return new Bench(tables, stock, ledger, answers.with(Answer.option(question, option)), asDug);
+  }
+
+  /** The same bench where every answer is final: posts stand in the holes as they are dug. */
+  Bench asDug() {
+    return new Bench(tables, stock, ledger, answers, true);
   }
 
   /** The timber of an option; empty where the standard has no such grade in that size. */
@@ -114,6 +130,7 @@ final class Bench {
             timber(HEADER_SIZE),
             standing(),
             foot(),
+            dugIn(),
             material),
         () -> {
           PostInGround ground = ground();
@@ -125,7 +142,32 @@ final class Bench {
 
   /** A post as the ground holds it. */
   PostInGround ground() {
-    return new PostInGround(foot(), standing(), limits(), sources());
+    return new PostInGround(foot(), standing(), dugIn(), limits(), sources());
+  }
+
+  /**
+   * How deep a post stands; before that is decided, as deep as a hole would be dug for its sake
+   * before a stouter post is taken.
+   */
+  private double dugIn() {
+    if (asDug) {
+      return answers.number(FOOTING_DEPTH);
+    }
+    double decidedIn = answers.find(FOOTING_DEPTH).map(Answer::number).orElse(0.0);
+    double frostIn = answers.find(FROST_DEPTH).map(Answer::number).orElse(0.0);
+    double heldIn = embedmentIn(answers.find(HOLE_DIAMETER).map(Answer::number).orElse(leastHoleIn()));
+    return Math.max(
+        Math.max(decidedIn, frostIn), Math.max(heldIn, thumb("footing.deeper-than-stouter")));
+  }
+
+  /** The hole that a post is given before any is decided. */
+  double leastHoleIn() {
+    return stock.row(answers.option(POST_SIZE)).thicknessIn() * thumb("hole.width-in-posts");
+  }
+
+  /** How far the posts sway, and how deep they must stand for it. */
+  FootSway sway() {
+    return new FootSway(foot(), posts(), timber(POST_SIZE));
   }
 
   /** The walk as frames with knee braces, where it stands on brackets. */
@@ -257,6 +299,14 @@ final class Bench {
     return wind.get();
   }
 
+  /** True where the soil is trusted with twice its tabled value. */
+  boolean doubled() {
+    return answers
+        .find(FOOTING_SIDE)
+        .filter(each -> each.option().equals(WayOfBuilding.DOUBLED))
+        .isPresent();
+  }
+
   FootingWork.Foot foot() {
     SoilRow soil = tables.soil(answers.option(SOIL));
     return new FootingWork.Foot(
@@ -267,8 +317,9 @@ final class Bench {
             soil.lateralBearingPsfPerFt(),
             soil.frictionRatio().orElse(0),
             soil.cohesionPsf().orElse(0)),
-        thumb("footing.isolated-factor"),
+        doubled() ? thumb("footing.isolated-factor") : 1,
         new BallastWeights(thumb("footing.concrete-weight"), thumb("footing.soil-weight"), 0),
+        soil.stiffening().map(SoilRow.Stiffening::lbPerIn3).orElse(0.0),
         thumb("footing.grip-share"));
   }
 

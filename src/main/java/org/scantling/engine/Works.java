@@ -159,6 +159,7 @@ final class Works {
     facts.addAll(job.tables().cautions().rows());
     facts.add(job.tables().vine(answers.option(VINE)));
     facts.add(new Parts(job, answers).heaviest());
+    new SoilDoubling(job, bench).fact().ifPresent(facts::add);
     return facts;
   }
 
