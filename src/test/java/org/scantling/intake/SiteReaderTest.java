@@ -97,6 +97,7 @@ class SiteReaderTest {
             "site.climate.mean-annual-temperature",
             "site.soil",
             "site.slope",
+            "site.isolated-posts",
             "walkway.bays",
             "walkway.clear-width",
             "walkway.users",
