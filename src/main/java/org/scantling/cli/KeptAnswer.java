@@ -109,7 +109,9 @@ final class KeptAnswer {
               + String.join(", ", options)
               + ".");
     }
-    return new Outcome.Word(plain);
+    return question.counted()
+        ? new Outcome.Amount(Measure.count(count(question, plain)))
+        : new Outcome.Word(plain);
   }
 
   private Outcome number(Question question, String wanted) {

@@ -6,7 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.scantling.intake.DesignWriter;
 import org.scantling.intake.Intake;
+import org.scantling.print.Caveats;
 import org.scantling.print.MarkdownPage;
+import org.scantling.print.Page;
 import org.scantling.print.PrintOptions;
 import org.scantling.print.ProposalJson;
 import org.scantling.print.ProposedDesign;
@@ -53,7 +55,10 @@ final class Sheets {
    */
   String write(Path folder, Words words, PrintOptions how) {
     Map<String, String> files = new LinkedHashMap<>();
-    files.put("builder.md", MarkdownPage.print(ListPages.builder(lists, how.units())));
+    Page builder = ListPages.builder(lists, how.units());
+    builder.title("Cautions, what was given, what was assumed");
+    Caveats.write(builder, proposal, words, how);
+    files.put("builder.md", MarkdownPage.print(builder));
     for (ListKind kind : ListKind.values()) {
       files.put(kind.word() + ".csv", ListCsv.of(lists, kind, how.units()));
       files.put(kind.word() + ".json", ListJson.of(lists, kind));

@@ -33,16 +33,18 @@ final class SpanLoadOptions {
 
   @Option(
       names = "--own-weight",
-      defaultValue = "included",
       paramLabel = "included|added",
-      description = "Whether the dead load holds the timber's own weight; ${DEFAULT-VALUE}.")
+      description =
+          "Whether the dead load holds the timber's own weight or it comes on top; added for"
+              + " beams of an open top if not given.")
   private String ownWeight;
 
   @Option(
       names = "--person",
-      defaultValue = "0 lb",
       paramLabel = "FORCE",
-      description = "One person at the worst place instead of the live load; none if not given.")
+      description =
+          "One person at the worst place instead of the live load; for beams of an open top the"
+              + " one that propose checks if not given.")
   private String person;
 
   @Option(
@@ -63,7 +65,11 @@ final class SpanLoadOptions {
       description = "How much permanent sag grows; the standard's for the service if not given.")
   private String creep;
 
-  Assumptions.Loads loads(OptionReader reader, Tables tables) {
+  /**
+   * @param open true for beams of an open top, as the engine checks them: somebody climbs on it, and
+   *     the dead load is what lies on the timber
+   */
+  Assumptions.Loads loads(OptionReader reader, Tables tables, boolean open) {
     Assumptions.Loads loads =
         new Assumptions.Loads(
             reader.amount("--dead", QuantityKind.LOAD, dead),
@@ -71,12 +77,25 @@ final class SpanLoadOptions {
             duration == null
                 ? tables.factors().loadDuration("roof-live").amount()
                 : factor(reader, tables),
-            reader.amount("--person", QuantityKind.FORCE, person),
-            reader.word("--own-weight", ownWeight, Set.of("included", "added")).equals("added"));
+            person(reader, tables, open),
+            ownWeightAdded(reader, open));
     if (!(loads.deadPsf() + loads.livePsf() + loads.personLb() > 0)) {
       reader.misplaced("--dead, --live", "both are 0, so that there is nothing to carry");
     }
     return loads;
+  }
+
+  private double person(OptionReader reader, Tables tables, boolean open) {
+    if (person != null) {
+      return reader.amount("--person", QuantityKind.FORCE, person);
+    }
+    return open ? tables.live("live.person").amount() : 0;
+  }
+
+  private boolean ownWeightAdded(OptionReader reader, boolean open) {
+    return ownWeight == null
+        ? open
+        : reader.word("--own-weight", ownWeight, Set.of("included", "added")).equals("added");
   }
 
   /** From permanent to impact; nothing lasts longer or shorter. */

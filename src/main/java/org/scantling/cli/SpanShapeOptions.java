@@ -59,7 +59,8 @@ final class SpanShapeOptions {
       names = "--top-edge",
       paramLabel = "held|free",
       description =
-          "Beams: whether decking or the like stops them rolling over; held if not given.")
+          "Beams: whether decking or the like stops them rolling over; free if not given, as on an"
+              + " open top, but held with --repetitive, whose factor is for decked beams only.")
   private String topEdge;
 
   @Option(
@@ -141,11 +142,14 @@ final class SpanShapeOptions {
     };
   }
 
-  Assumptions.Beam beam(OptionReader reader) {
+  /**
+   * @param open true where nothing lies on the beams that could hold their top edge
+   */
+  Assumptions.Beam beam(OptionReader reader, boolean open) {
     return new Assumptions.Beam(
         reader.amount("--notch", QuantityKind.LENGTH, or(notch, "0 in")),
         reader.amount("--support", QuantityKind.LENGTH, or(support, "0 in")),
-        chosen(reader, "--top-edge", or(topEdge, "held"), "held", "free"),
+        chosen(reader, "--top-edge", or(topEdge, open ? "free" : "held"), "held", "free"),
         reader.count("--spans", or(spans, "1")),
         chosen(reader, "--shear", or(shear, "support"), "depth", "support"),
         chosen(reader, "--plies", or(plies, "apart"), "apart", "together"));

@@ -76,6 +76,11 @@ final class SpanTimberOptions {
     return new Assumptions.Use(wet, incised, shared);
   }
 
+  /** True where the beams are counted as joined by decking. */
+  boolean decked() {
+    return repetitive || repetitiveFactor != null;
+  }
+
   List<TimberGrade> timbers(OptionReader reader, Tables tables) {
     List<DesignValueRow> rows = tables.designValues().rows();
     Set<String> kinds = rows.stream().map(DesignValueRow::species).collect(Collectors.toSet());

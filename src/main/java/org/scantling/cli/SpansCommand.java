@@ -75,6 +75,8 @@ final class SpansCommand implements Callable<Integer> {
     Role asked = Role.values()[roles.indexOf(word)];
     shape.refuseOthers(reader, asked);
     Assumptions.Use use = timber.use(reader, tables);
+    // The repetitive factor is for members that decking joins (NDS 4.3.9): such a top is not open.
+    boolean open = asked != Role.POSTS && !timber.decked();
     SpanRequest request =
         new SpanRequest(
             asked,
@@ -82,10 +84,10 @@ final class SpansCommand implements Callable<Integer> {
             shape.steps(reader, asked),
             timber.timbers(reader, tables),
             new Assumptions(
-                loads.loads(reader, tables),
+                loads.loads(reader, tables, open),
                 loads.sag(reader, tables, use.wet()),
                 use,
-                shape.beam(reader),
+                shape.beam(reader, open),
                 shape.post(reader, tables)));
     SpanShapeOptions.refuseEasedShear(reader, request.assumptions());
     reader.done();

@@ -38,7 +38,10 @@ final class DemandScales {
           case FOOTING ->
               List.of(WayOfBuilding.EMBEDDED, WayOfBuilding.CONCRETE, WayOfBuilding.BRACKET);
           case KEEP -> List.of("look", "cost", "members");
-          case BASIS -> List.of("published", "proven");
+          case BASIS ->
+              site.base().proven().isPresent()
+                  ? List.of("published", "proven")
+                  : List.of("published");
           default ->
               new Job(site, tables, new Ledger(Ledger.Keeps.NOTHING))
                   .words(demand.question().orElseThrow());

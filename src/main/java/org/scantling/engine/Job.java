@@ -14,6 +14,7 @@ import org.scantling.reasons.BayTrial;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Proven;
 import org.scantling.reasons.Question;
+import org.scantling.reasons.ServiceRecord;
 import org.scantling.reasons.TrackRecord;
 import org.scantling.tables.Tables;
 import org.scantling.tables.VineRow;
@@ -82,6 +83,7 @@ final class Job {
     this.offer = new Offer(stock, madeOf(base.facts(), tables));
     facts.addAll(SiteFacts.of(site, tables));
     facts.addAll(base.facts());
+    site.base().proven().ifPresent(stood -> facts.add(new ServiceRecord(stood.builtYear())));
     facts.addAll(offer.matches());
     facts.addAll(terms.trials());
     if (readsRecord()) {

@@ -127,9 +127,14 @@ public final class LeastChangeSearch {
     }
     List<String> options = new AnswerOptions(tables).of(site, wanted.question());
     Optional<Integer> now =
-        today
-            .decision(wanted.question())
-            .map(each -> options.indexOf(((Outcome.Word) each.proposed()).text()));
-    return now.isPresent() && now.get() < options.indexOf(((Outcome.Word) wanted.value()).text());
+        today.decision(wanted.question()).map(each -> options.indexOf(option(each.proposed())));
+    return now.isPresent() && now.get() < options.indexOf(option(wanted.value()));
+  }
+
+  /** The answer as the list of options has it: whole numbers are written out there. */
+  private static String option(Outcome answer) {
+    return answer instanceof Outcome.Amount amount
+        ? String.valueOf(Math.round(amount.measure().amount()))
+        : ((Outcome.Word) answer).text();
   }
 }

@@ -66,6 +66,7 @@ public final class SiteReader {
     Readings said = new ShapeReader(vocabulary, problems).read(SiteFile.class, file);
     ClimateRule.check(file, problems);
     Optional<DesignIntake> base = base(source, file, said, problems);
+    base.ifPresent(read -> RecordRule.check(file, said, read.design(), problems));
     problems.throwIfAny();
     return intake(said, base.orElseThrow());
   }

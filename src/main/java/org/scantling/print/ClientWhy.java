@@ -5,12 +5,15 @@ import java.util.List;
 import java.util.Optional;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Finding;
+import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
 import org.scantling.words.Voice;
 
 /** Explains to the client: plain words, few numbers, nothing that is not so. */
 final class ClientWhy {
+  private static final String ABOUT = "about ";
+
   private final Told told;
   private final Optional<BringBack> back;
   private final Voice voice;
@@ -47,9 +50,29 @@ final class ClientWhy {
       return now + ".";
     }
     String at = " at the " + told.proposal().baseTitle() + ".";
-    return decision.changed()
-        ? now + " here; " + voice.detailed(question, decision.base().get()) + at
-        : now + ", just as" + at;
+    if (!decision.changed()) {
+      return now + ", just as" + at;
+    }
+    String before = voice.detailed(question, decision.base().get());
+    return alike(voice.detailed(question, decision.proposed()), before)
+        ? now + ", " + hair(decision) + at
+        : now + " here; " + before + at;
+  }
+
+  /** True of {@code 10 1/2 in} and {@code about 10 1/2 in}: nobody sees the one change to the other. */
+  private static boolean alike(String now, String before) {
+    return now.replace(ABOUT, "").equals(before.replace(ABOUT, ""));
+  }
+
+  /** A change too small for the client's numbers to show. */
+  private static String hair(Decision decision) {
+    return amount(decision.proposed()) > amount(decision.base().orElseThrow())
+        ? "a little more than"
+        : "a little less than";
+  }
+
+  private static double amount(Outcome outcome) {
+    return outcome instanceof Outcome.Amount amount ? amount.measure().amount() : 0;
   }
 
   private String because(Decision decision) {
@@ -91,12 +114,18 @@ final class ClientWhy {
     return decision.changed() || told.words().subjects().row(decision.question()).safety();
   }
 
+  private String before(Decision decision, String base) {
+    return alike(voice.say(decision.question(), decision.proposed()), base)
+        ? ", " + hair(decision) + " before"
+        : ", before " + base;
+  }
+
   private Block.Item item(Decision decision) {
     String before =
         decision
             .base()
             .filter(base -> decision.changed())
-            .map(base -> ", before " + voice.say(decision.question(), base))
+            .map(base -> before(decision, voice.say(decision.question(), base)))
             .orElse("");
     return new Block.Item(
         Sentence.capital(voice.label(decision.question())),

@@ -27,7 +27,7 @@ record Compared(
     if (!then.isEmpty()) {
       return then;
     }
-    return joint ? "not on record" : "none";
+    return joint ? "not in its file" : "none";
   }
 
   /** What is here now, in a word where it has gone. */

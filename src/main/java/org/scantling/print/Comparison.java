@@ -36,11 +36,15 @@ final class Comparison {
   }
 
   private Compared line(List<SubjectRow> line) {
+    String then = cells(line, this::then);
+    String now = cells(line, each -> Optional.of(each.proposed()));
+    // A difference that no tape shows is none to a reader.
+    boolean novel = line.stream().anyMatch(row -> Novelty.is(row, decision(row), voice));
     return new Compared(
         line.get(0).line(),
-        cells(line, this::then),
-        cells(line, each -> Optional.of(each.proposed())),
-        line.stream().anyMatch(row -> Novelty.is(row, decision(row), voice)),
+        then,
+        now,
+        novel && !then.equals(now),
         line.stream().anyMatch(row -> decision(row).base().isPresent()),
         line.stream().anyMatch(SubjectRow::lead),
         line.stream().allMatch(SubjectRow::place),

@@ -58,10 +58,17 @@ final class ComparisonPage {
             : " " + Sentence.list(refusedLetters()) + ": a case for a licensed engineer.";
     return (safety.isEmpty()
             ? proposed > 1
-                ? "Every timber and every hole is the same."
+                ? sameSizes()
                 : "There are no two proposals to compare."
             : "Timber and holes differ in: " + String.join("; ", safety) + ".")
         + refusals;
+  }
+
+  /** Sizes and holes may be the same where lengths or counts are not. */
+  private String sameSizes() {
+    return comparison.rows().stream().anyMatch(each -> !each.place() && comparison.differs(each))
+        ? "The timber sizes and the holes are the same; what else differs stands below."
+        : "Nothing of the structure differs.";
   }
 
   private List<String> refusedLetters() {

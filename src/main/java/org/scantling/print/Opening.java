@@ -64,15 +64,15 @@ final class Opening {
     return bays == 1 ? "one bay" : bays + " bays";
   }
 
-  /** Everything that is not as proven is counted; what carries is named. */
+  /** Everything that is not as in the base is counted; what carries is named. */
   private String changes(List<Compared> novel) {
     if (novel.isEmpty()) {
-      return "Nothing changes: every timber, every hole and every joint stays as proven.";
+      return "Nothing changes: every timber, every hole and every joint stays as in the base.";
     }
     List<Compared> lead = novel.stream().filter(Compared::lead).toList();
     String count = novel.size() == 1 ? "One thing changes" : novel.size() + " things change";
     if (lead.isEmpty()) {
-      return count + ", in the table below; every timber size, hole and joint stays as proven.";
+      return count + ", in the table below; every timber size, hole and joint stays as in the base.";
     }
     int rest = novel.size() - lead.size();
     return count

@@ -31,11 +31,11 @@ final class Passing {
             .max(Comparator.comparingDouble(each -> each.check().ratio()));
     String all = every + " pass";
     return byRecord.isEmpty()
-        ? all + "; the tightest uses " + tightest.map(this::tight).orElse("nothing") + "."
+        ? all + "; the tightest that is worked out uses " + tightest.map(this::tight).orElse("nothing") + "."
         : all
             + ", "
             + only(byRecord)
-            + " The tightest of the others uses "
+            + " The tightest of the others that are worked out uses "
             + tightest.map(this::tight).orElse("nothing")
             + ".";
   }

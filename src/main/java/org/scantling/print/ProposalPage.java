@@ -1,10 +1,8 @@
 package org.scantling.print;
 
 import java.util.List;
-import java.util.function.Predicate;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Proposal.Result;
-import org.scantling.reasons.Stated;
 import org.scantling.words.Reader;
 import org.scantling.words.Words;
 
@@ -26,32 +24,7 @@ final class ProposalPage {
     } else {
       new EngineerSection(told).write(page, (Result.NeedsEngineer) proposal.result());
     }
-    cautions(page, told);
-    given(page, "Given in the site file", told, stated -> !options.set(path(stated)));
-    given(page, "Set beside the site file (--set)", told, stated -> options.set(path(stated)));
-    if (proposal.proposed()) {
-      new Assumed(told).write(page);
-    }
+    Caveats.write(page, told, options);
     return page;
-  }
-
-  private static void given(Page page, String heading, Told told, Predicate<Stated> which) {
-    List<String> given =
-        told.proposal().given().stream().filter(which).map(told.voice()::stated).toList();
-    if (!given.isEmpty()) {
-      page.heading(heading).paragraph(Sentence.capital(String.join("; ", given) + "."));
-    }
-  }
-
-  private static String path(Stated stated) {
-    return stated.demand().setting();
-  }
-
-  private static void cautions(Page page, Told told) {
-    if (!told.proposal().cautions().isEmpty()) {
-      page.heading("Take care");
-      page.add(
-          Block.Items.of(told.proposal().cautions().stream().map(told.voice()::sentence).toList()));
-    }
   }
 }

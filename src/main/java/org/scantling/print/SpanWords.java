@@ -84,15 +84,19 @@ final class SpanWords {
     return items;
   }
 
-  /** What an open top asks for besides, where the table leaves it out. */
+  /** What else an open top is checked for, and how milder conditions are asked for. */
   Optional<String> openTop() {
-    boolean beams = table.request().role() != Role.POSTS;
-    return beams && assumed.beam().heldAlong()
-        ? Optional.of(
-            "An open top has nothing that holds it from rolling and is climbed by somebody: propose"
-                + " checks it with --top-edge free --person \"200 lb\" --own-weight added, its notch"
-                + " and its tails.")
-        : Optional.empty();
+    if (table.request().role() == Role.POSTS) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        assumed.beam().heldAlong()
+            ? "These are the spans of a decked top. An open top has nothing that holds its timbers"
+                + " from rolling, and somebody climbs on it: leave --repetitive and --top-edge out,"
+                + " and the spans are those of an open top, shorter by far."
+            : "These are the spans of an open top, where one person may stand at the worst place."
+                + " propose also checks the tails, the notches and the joints of the walk at hand."
+                + " For a decked top: --top-edge held --person \"0 lb\" --own-weight included.");
   }
 
   private String loads() {

@@ -28,7 +28,7 @@ final class ThenAndNow {
             .map(line -> line.name() + " " + line.now())
             .toList();
     if (!stayed.isEmpty()) {
-      page.paragraph("As proven: " + String.join("; ", stayed) + ".");
+      page.paragraph("As in the base: " + String.join("; ", stayed) + ".");
     }
   }
 }

@@ -13,7 +13,10 @@ import org.scantling.quantity.Measure;
 public record Wanted(Question question, Outcome value, Bound bound) {
   private static final double SLACK = 1e-6;
 
-  /** A word is met by itself; a number also by what lies beyond it, seen from today's. */
+  /**
+   * A word and a number of bays are met by themselves; any other number also by what lies beyond
+   * it, seen from today's.
+   */
   public enum Bound {
     JUST_THIS,
     AT_MOST,
@@ -22,7 +25,7 @@ public record Wanted(Question question, Outcome value, Bound bound) {
 
   /** The bound that a number needs which somebody wants instead of today's. */
   public static Wanted instead(Question question, Outcome value, Optional<Outcome> today) {
-    if (value instanceof Outcome.Amount wanted) {
+    if (value instanceof Outcome.Amount wanted && !question.counted()) {
       boolean more =
           today.filter(now -> amount(now) < wanted.measure().amount() - SLACK).isPresent();
       return new Wanted(question, value, more ? Bound.AT_LEAST : Bound.AT_MOST);

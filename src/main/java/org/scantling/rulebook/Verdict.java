@@ -6,7 +6,7 @@ import java.util.Locale;
 public enum Verdict {
   AT_LEAST("the answer is at least"),
   AT_MOST("the answer is at most"),
-  KEEPS("keeps what is proven"),
+  KEEPS("keeps what the base has"),
   PREFERS("prefers an answer"),
   ASKS("takes what is asked for"),
   REJECTS("rejects an option"),

@@ -11,12 +11,16 @@ public final class ListPages {
   public static Page of(Lists lists, ListKind kind, UnitSystem units) {
     Page page = new Page().title(kind.heading() + ": " + lists.title());
     write(lists, kind, new Said(units), page);
-    return page;
+    return page.paragraph(
+        "This list does not stand alone: the cautions and assumptions of the proposal go with it.");
   }
 
   /** All lists, for the site. */
   public static Page builder(Lists lists, UnitSystem units) {
     Page page = new Page().title("Builder's sheet: " + lists.title());
+    page.paragraph(
+        "Read the cautions at the end of this sheet before the first hole is dug: they belong to"
+            + " every page of it, and so does what was assumed.");
     for (ListKind kind : ListKind.values()) {
       page.title(kind.heading());
       write(lists, kind, new Said(units), page);

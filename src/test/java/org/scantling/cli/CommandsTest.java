@@ -6,9 +6,42 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
 
 class CommandsTest {
+  @ParameterizedTest
+  @ValueSource(strings = {"58 in", "59 in"})
+  void a_change_that_the_client_could_not_see_is_not_told_as_one_number_and_the_same(String width) {
+    String said =
+        Run.of(
+                "why",
+                "scenarios/same-place.yaml",
+                "crossbeams",
+                "--for",
+                "client",
+                "--set",
+                "walkway.clear-width=" + width)
+            .endedWith(ExitStatus.ANSWERED)
+            .out()
+            .replaceAll("\\s+", " ");
+
+    assertThat(said).contains("10 1/2 in, a little more than before.");
+  }
+
+  @Test
+  void proposals_that_differ_in_lengths_alone_are_not_told_to_have_the_same_timbers() {
+    String said =
+        Run.of("compare", "scenarios/mower-lane.yaml", "--set", "walkway.clear-width=83in")
+            .endedWith(ExitStatus.ANSWERED)
+            .out();
+
+    assertThat(said)
+        .contains("The timber sizes and the holes are the same; what else differs stands below.")
+        .contains("Crossbeam tails");
+  }
+
   @Test
   void each_command_is_called_by_its_own_name() {
     Map<String, CommandLine> all = line().getSubcommands();

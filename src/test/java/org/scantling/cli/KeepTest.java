@@ -66,6 +66,16 @@ class KeepTest {
   }
 
   @Test
+  void another_number_of_bays_is_asked_for_like_any_other_answer() {
+    Run run = Run.of("why", "scenarios/same-place.yaml", "bays", "--keep", "2");
+
+    assertThat(run.endedWith(ExitStatus.ANSWERED).out())
+        .contains("What it takes for the number of bays to be 2")
+        .contains("Here the number of bays is 1.")
+        .contains("- A walk 5'-0\" long, 1'-3\" more than now.");
+  }
+
+  @Test
   void an_answer_that_is_chosen_already_needs_no_change() {
     Run run = Run.of("why", LANE, "posts", "--keep", "4x4");
 

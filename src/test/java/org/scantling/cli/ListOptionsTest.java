@@ -84,6 +84,26 @@ class ListOptionsTest {
   }
 
   @Test
+  void the_sheet_in_a_folder_carries_every_caution_and_assumption() throws IOException {
+    Path out = folder.resolve("job");
+    String site = "scenarios/everything-at-once.yaml";
+    Run run = Run.of("propose", site, "--format", "markdown", "--out", out.toString());
+
+    String sheet = Files.readString(out.resolve("builder.md"));
+    String said = run.endedWith(ExitStatus.ANSWERED).out();
+    String caveats = said.substring(said.indexOf("## Take care"));
+    assertThat(caveats).contains("## Assumed, because the file does not say", "utility locator");
+    assertThat(sheet).endsWith(caveats);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"cut-list", "buying", "set-out", "order", "climbers"})
+  void one_list_alone_says_that_cautions_go_with_it(String list) {
+    assertThat(Run.of("propose", SITE, "--list", list).endedWith(ExitStatus.ANSWERED).out())
+        .contains("the cautions and assumptions");
+  }
+
+  @Test
   void a_folder_that_is_not_ours_is_refused_and_left_as_it_was() throws IOException {
     Files.writeString(folder.resolve("buying.csv"), "mine\n");
 

@@ -65,6 +65,30 @@ class SpansCommandTest {
   }
 
   @Test
+  void a_table_is_of_the_open_top_that_the_engine_checks_and_a_decked_one_is_asked_for() {
+    String[] asked = {"spans", "crossbeams", "--size", "2x6", "--spacing", "12 in"};
+    String open = Run.of(asked).endedWith(0).out();
+    assertThat(open).contains("free from support to support", "or one person of 200 lb", "9'-4\"");
+
+    String[] mild = Arrays.copyOf(asked, asked.length + 6);
+    System.arraycopy(
+        new String[] {"--top-edge", "held", "--person", "0 lb", "--own-weight", "included"},
+        0,
+        mild,
+        asked.length,
+        6);
+    String decked = Run.of(mild).endedWith(0).out();
+    assertThat(decked).contains("held from rolling over", "12'-5\"").doesNotContain("person of");
+  }
+
+  @Test
+  void the_repetitive_factor_is_for_decked_tops_so_it_asks_for_one() {
+    // NDS 4.3.9: members that a floor, a roof or another load-distributing element joins.
+    String decked = Run.of("spans", "crossbeams", "--size", "2x6", "--repetitive").endedWith(0).out();
+    assertThat(decked).contains("held from rolling over").doesNotContain("person of");
+  }
+
+  @Test
   void many_columns_are_broken_into_blocks_that_fit() {
     String text =
         Run.of(
@@ -129,7 +153,11 @@ class SpansCommandTest {
   }
 
   private static double span(String... options) {
-    String[] fixed = {"spans", "crossbeams", "--size", "2x8", "--format", "json"};
+    // Decked, so that the even load and the sag govern and not one person.
+    String[] fixed = {
+      "spans", "crossbeams", "--size", "2x8", "--format", "json",
+      "--top-edge", "held", "--person", "0 lb", "--own-weight", "included"
+    };
     List<String> words = Stream.concat(Stream.of(fixed), Stream.of(options)).toList();
     return json(words.toArray(String[]::new)).get("rows").get(0).get("spanIn").asDouble();
   }
@@ -161,7 +189,7 @@ class SpansCommandTest {
         "posts,--height,7 ft,--tributary,20 sq ft | leave it or --tributary out",
         "posts,--top,held,--push,40 lb | --push: a post whose top is held is not pushed",
         "posts,--tributary,20 ft | wrong kind of unit: this is a length",
-        "crossbeams,--dead,0 psf,--live,0 psf | so that there is nothing to carry",
+        "crossbeams,--dead,0 psf,--live,0 psf,--person,0 lb | so that there is nothing to carry",
       })
   void what_cannot_be_is_told_with_what_can(String words, String told) {
     String[] asked =

@@ -23,6 +23,7 @@ import org.scantling.reasons.Proven;
 import org.scantling.reasons.ProvenCheck;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Relied;
+import org.scantling.reasons.ServiceRecord;
 import org.scantling.reasons.SizeOf;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
@@ -67,6 +68,7 @@ final class FactReader {
     kinds.put(
         "proven-check",
         e -> new ProvenCheck(e.word("proven-check"), e.number("ratio"), e.count("since")));
+    kinds.put("service-record", e -> new ServiceRecord(e.count("service-record")));
     kinds.put("eased", e -> new Eased(e.word("eased"), e.number("ratio")));
     kinds.put("confirmed", e -> new Confirmed(checked(e, "confirmed")));
   }

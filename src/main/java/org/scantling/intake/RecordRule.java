@@ -1,0 +1,30 @@
+package org.scantling.intake;
+
+import org.scantling.design.BaseDesign;
+
+/** Only a base that stands somewhere has a record that the checks may be held to. */
+final class RecordRule {
+  private static final String GROUP = "preferences";
+  private static final String KEY = "basis";
+  private static final String FIELD = GROUP + "." + KEY;
+
+  private RecordRule() {}
+
+  static void check(Node.Group file, Readings said, BaseDesign base, Problems problems) {
+    if (base.proven().isPresent() || !said.maybeWord(FIELD).filter("proven"::equals).isPresent()) {
+      return;
+    }
+    if (file.members().get(GROUP).value() instanceof Node.Group preferences) {
+      problems.add(
+          preferences
+              .members()
+              .get(KEY)
+              .value()
+              .origin()
+              .problem(FIELD, "proven", "published")
+              .withAdvice(
+                  base.title()
+                      + " has no 'proven:' part that says where and since when it has stood."));
+    }
+  }
+}
