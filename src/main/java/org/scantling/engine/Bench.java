@@ -155,7 +155,8 @@ final class Bench {
     }
     double decidedIn = answers.find(FOOTING_DEPTH).map(Answer::number).orElse(0.0);
     double frostIn = answers.find(FROST_DEPTH).map(Answer::number).orElse(0.0);
-    double heldIn = embedmentIn(answers.find(HOLE_DIAMETER).map(Answer::number).orElse(leastHoleIn()));
+    double wideIn = answers.find(HOLE_DIAMETER).map(Answer::number).orElse(leastHoleIn());
+    double heldIn = embedmentIn(wideIn);
     return Math.max(
         Math.max(decidedIn, frostIn), Math.max(heldIn, thumb("footing.deeper-than-stouter")));
   }

@@ -5,7 +5,6 @@ import static org.scantling.reasons.Question.*;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.scantling.confirm.FootSway;
 import org.scantling.confirm.FootingWork;
 import org.scantling.ground.NonConstrainedEmbedment;
@@ -86,11 +85,16 @@ final class FootingWorks {
     FootSway sway = bench.sway();
     List<Fact> facts = new ArrayList<>();
     swayed(sway, "footing.turning", 1).ifPresent(facts::add);
-    OptionalDouble record = job.record().map(each -> each.ratio(SWAY)).orElse(OptionalDouble.empty());
-    if (job.readsRecord() && record.orElse(0) > 1) {
-      swayed(sway, "footing.turning-record", record.getAsDouble()).ifPresent(facts::add);
+    double record = job.readsRecord() ? recordRatio() : 0;
+    if (record > 1) {
+      swayed(sway, "footing.turning-record", record).ifPresent(facts::add);
     }
     return facts;
+  }
+
+  /** How far the base itself sways at its own place, of what is allowed; 0 where nobody knows. */
+  private double recordRatio() {
+    return job.record().map(each -> each.ratio(SWAY).orElse(0)).orElse(0.0);
   }
 
   /** Nothing where no hole would do: then it is the post that is too weak. */
