@@ -46,6 +46,7 @@ final class BeamChecks {
    * @param bears false where bolts carry it instead of a seat
    * @param tailIn from the last support to the tip
    * @param unbracedIn longest stretch without anything that stops it rolling over
+   * @param shareRatio of what a support carries, on the harder pressed seat, where it has two
    */
   record Seating(
       String role,
@@ -55,11 +56,17 @@ final class BeamChecks {
       double breadthIn,
       boolean bears,
       double tailIn,
-      double unbracedIn) {
+      double unbracedIn,
+      double shareRatio) {
 
     /** The contact of a beam of that breadth at its support next to the end. */
     Seat under(double beamIn) {
       return new Seat(Math.min(beamIn, breadthIn), lengthIn, Math.max(0, tailIn - lengthIn / 2));
+    }
+
+    /** The contact of the end of a piece, on its half of the support. */
+    Seat underCut(double beamIn) {
+      return new Seat(Math.min(beamIn, breadthIn), lengthIn / 2, 0);
     }
   }
 
@@ -75,11 +82,15 @@ final class BeamChecks {
     List<BeamCase> cases = loaded.cases(material.weightLbPerIn());
     Map<LoadCombination, BeamDemand> demands = new EnumMap<>(LoadCombination.class);
     for (BeamCase each : cases) {
-      demands.merge(each.combination(), BeamDemand.of(each.all()), BeamDemand::most);
+      demands.merge(each.combination(), demand(each), BeamDemand::most);
     }
     demands.forEach((combination, demand) -> strength(worst, combination, demand, material));
     sags(worst, cases, material);
     return worst.list();
+  }
+
+  private BeamDemand demand(BeamCase each) {
+    return BeamDemand.of(each.all(), loaded.beam().cuts());
   }
 
   /** Every way in which the loads of a combination may lie, with how hard a check is worked. */
@@ -97,6 +108,7 @@ final class BeamChecks {
         each.permanent(),
         each.passing().result(),
         seating.under(material.whole().breadthIn()),
+        seating.underCut(material.whole().breadthIn()),
         material.whole().depthIn() - seating.notchIn() - seating.sunkIn(),
         seating.notchIn(),
         seating.unbracedIn(),
@@ -106,17 +118,16 @@ final class BeamChecks {
   private double ratio(BeamAsk ask, BeamCase each, Material material) {
     String id = seating.role() + "." + ask.check();
     if (ask == BeamAsk.SUPPORT) {
-      return BeamDemand.of(each.all()).seatLb();
+      return Math.max(0, Arrays.stream(each.all().reactionsLb()).max().orElse(0));
     }
     if (ask == BeamAsk.LIFT) {
-      double[] reactionsLb = each.all().reactionsLb();
-      return Math.max(0, -Arrays.stream(reactionsLb).min().orElse(0));
+      return Math.max(0, -Arrays.stream(each.all().reactionsLb()).min().orElse(0));
     }
     WorstChecks worst = new WorstChecks(seating.role(), limits, sources);
     if (ask == BeamAsk.SPAN_SAG) {
       sags(worst, List.of(each), material);
     } else {
-      strength(worst, each.combination(), BeamDemand.of(each.all()), material);
+      strength(worst, each.combination(), demand(each), material);
     }
     return worst.list().stream()
         .filter(check -> check.id().equals(id))
@@ -139,8 +150,13 @@ final class BeamChecks {
     shear(worst, combination, demand.shearLb(), whole, values.shear());
     if (seating.bears()) {
       Seat contact = seating.under(whole.breadthIn());
-      Bearing pressed = Bearing.across(demand.seatLb(), contact, values.bearing());
+      Bearing pressed = Bearing.across(seating.shareRatio() * demand.seatLb(), contact, values.bearing());
       worst.addLasting("bearing", combination, pressed.check(), Unit.PSI);
+      if (!loaded.beam().cuts().isEmpty()) {
+        Seat half = seating.underCut(whole.breadthIn());
+        Bearing end = Bearing.across(demand.cutSeatLb(), half, values.bearing());
+        worst.addLasting("bearing", combination, end.check(), Unit.PSI);
+      }
     }
   }
 

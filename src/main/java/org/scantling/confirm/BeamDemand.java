@@ -1,5 +1,6 @@
 package org.scantling.confirm;
 
+import java.util.List;
 import org.scantling.mechanics.BeamResult;
 
 /**
@@ -8,20 +9,26 @@ import org.scantling.mechanics.BeamResult;
  * @param saggingInLb moment that pulls the underside, 0 or more
  * @param hoggingInLb moment that pulls the top, 0 or more
  * @param shearLb largest shear, without sign
- * @param seatLb heaviest reaction, 0 or more
+ * @param seatLb heaviest reaction where the beam runs on over its support, 0 or more
+ * @param cutSeatLb the most that the end of a piece presses where the beam is cut, 0 or more
  */
-record BeamDemand(double saggingInLb, double hoggingInLb, double shearLb, double seatLb) {
+record BeamDemand(
+    double saggingInLb, double hoggingInLb, double shearLb, double seatLb, double cutSeatLb) {
 
-  static BeamDemand of(BeamResult result) {
+  /**
+   * @param cuts supports over which the beam is cut
+   */
+  static BeamDemand of(BeamResult result, List<Integer> cuts) {
     double seatLb = 0;
-    for (double reactionLb : result.reactionsLb()) {
-      seatLb = Math.max(seatLb, reactionLb);
+    for (int support = 0; support < result.onSupports().supportCount(); support++) {
+      seatLb = cuts.contains(support) ? seatLb : Math.max(seatLb, result.reactionLb(support));
     }
     return new BeamDemand(
         Math.max(0, result.mostSagging().amount()),
         Math.max(0, -result.mostHogging().amount()),
         Math.abs(result.largestShear().amount()),
-        seatLb);
+        seatLb,
+        CutEnds.mostLb(result.onSupports(), cuts));
   }
 
   BeamDemand most(BeamDemand other) {
@@ -29,6 +36,7 @@ record BeamDemand(double saggingInLb, double hoggingInLb, double shearLb, double
         Math.max(saggingInLb, other.saggingInLb),
         Math.max(hoggingInLb, other.hoggingInLb),
         Math.max(shearLb, other.shearLb),
-        Math.max(seatLb, other.seatLb));
+        Math.max(seatLb, other.seatLb),
+        Math.max(cutSeatLb, other.cutSeatLb));
   }
 }

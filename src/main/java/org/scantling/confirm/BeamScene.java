@@ -2,8 +2,10 @@ package org.scantling.confirm;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.scantling.design.Splice;
 import org.scantling.mechanics.BeamResult;
 import org.scantling.mechanics.ContinuousBeam;
+import org.scantling.mechanics.SupportForces;
 import org.scantling.timber.Seat;
 
 /**
@@ -15,6 +17,7 @@ import org.scantling.timber.Seat;
  * @param permanent what stays
  * @param passing what comes and goes
  * @param contact its seat at a support
+ * @param cutContact the seat of the end of a piece, where it is cut over a support
  * @param netDepthIn depth over the supports, less notch and sinks
  * @param notchIn recess in its underside
  * @param unbracedIn longest stretch that may roll over
@@ -28,10 +31,12 @@ public record BeamScene(
     BeamResult permanent,
     BeamResult passing,
     Seat contact,
+    Seat cutContact,
     double netDepthIn,
     double notchIn,
     double unbracedIn,
     double ratio) {
+  private static final double LAST_BITS = 1e-9;
 
   /** Length past the first support. */
   public double leftTailIn() {
@@ -68,5 +73,57 @@ public record BeamScene(
       }
     }
     return beam.spanCount();
+  }
+
+  /**
+   * What presses hardest on its contact.
+   *
+   * @param support the support
+   * @param towards the support at the other end of the piece that presses, where two pieces meet;
+   *     the support itself where the beam runs on
+   * @param loadLb what it presses
+   */
+  public record Pressed(int support, int towards, double loadLb, Seat contact) {
+    public boolean atCut() {
+      return towards != support;
+    }
+
+    private double ratio() {
+      return loadLb / (contact.areaIn2() * contact.bearingFactor());
+    }
+  }
+
+  /** The seat that is pressed hardest, square inch by square inch. */
+  public Pressed pressedHardest() {
+    SupportForces forces = all.onSupports();
+    List<Integer> cuts = beam.cuts();
+    List<Pressed> seats = new ArrayList<>();
+    for (int support = 0; support < beam.supportCount(); support++) {
+      if (cuts.contains(support)) {
+        double leftLb = CutEnds.pressedLb(forces, support, true);
+        double rightLb = CutEnds.pressedLb(forces, support, false);
+        seats.add(new Pressed(support, support - 1, leftLb, cutContact));
+        seats.add(new Pressed(support, support + 1, rightLb, cutContact));
+      } else {
+        seats.add(new Pressed(support, support, all.reactionLb(support), contact));
+      }
+    }
+    Pressed most = seats.get(0);
+    for (Pressed each : seats) {
+      most = each.ratio() > most.ratio() * (1 + LAST_BITS) ? each : most;
+    }
+    return most;
+  }
+
+  /** The pieces that the beam is in, by the spans of each; one where it is whole. */
+  public Splice pieces() {
+    List<Integer> spans = new ArrayList<>();
+    int from = 0;
+    for (int cut : beam.cuts()) {
+      spans.add(cut - from);
+      from = cut;
+    }
+    spans.add(beam.spanCount() - from);
+    return new Splice(spans);
   }
 }

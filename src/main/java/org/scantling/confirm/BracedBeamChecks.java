@@ -33,6 +33,7 @@ public final class BracedBeamChecks {
    * @param tailIn from the centre of the last support to the tip
    * @param unbracedIn longest stretch without anything that stops it rolling over
    * @param legIn of the braces that hold on to it at half its depth
+   * @param shareRatio of what presses over a post, on the harder pressed of two seats
    */
   private record Beam(
       Material material,
@@ -40,7 +41,8 @@ public final class BracedBeamChecks {
       double seatIn,
       double tailIn,
       double unbracedIn,
-      double legIn) {}
+      double legIn,
+      double shareRatio) {}
 
   private BracedBeamChecks(
       BracedPlane plane, List<BracedCase> cases, Beam beam, WorstChecks worst, Limits limits) {
@@ -61,7 +63,8 @@ public final class BracedBeamChecks {
             walk.geometry().headers().breadthIn(),
             walk.geometry().crossbeamTailIn(),
             walk.geometry().plan().rowSpacingIn(),
-            walk.timbers().legIn());
+            walk.timbers().legIn(),
+            walk.geometry().headers().paired() ? limits.pairShareRatio() : 1);
     WorstChecks worst = new WorstChecks("crossbeam", limits, sources);
     return new BracedBeamChecks(walk.across(), walk.acrossCases(), beam, worst, limits);
   }
@@ -77,7 +80,8 @@ public final class BracedBeamChecks {
             paired ? 0 : walk.geometry().posts().breadthIn(),
             walk.geometry().headerTailIn(),
             walk.geometry().plan().bayIn(),
-            walk.timbers().legIn());
+            walk.timbers().legIn(),
+            1);
     WorstChecks worst = new WorstChecks("header", limits, sources);
     return new BracedBeamChecks(walk.along(), walk.alongCases(), beam, worst, limits);
   }
@@ -147,8 +151,15 @@ public final class BracedBeamChecks {
   }
 
   private void seat(BracedCase each, int post, AdjustedValues values) {
-    double pressedLb = -BracedPostForces.of(each.all(), post).headPullLb() - each.onPostLb();
-    Seat contact = new Seat(beam.material().whole().breadthIn(), beam.seatIn(), beam.tailIn());
+    double pressedLb =
+        beam.shareRatio()
+            * (-BracedPostForces.of(each.all(), post).headPullLb() - each.onPostLb());
+    double breadthIn = beam.material().whole().breadthIn();
+    // Where pieces meet, one end may have to hold down all that the braces pull.
+    Seat contact =
+        plane.cutOver(post)
+            ? new Seat(breadthIn, beam.seatIn() / 2, 0)
+            : new Seat(breadthIn, beam.seatIn(), beam.tailIn());
     worst.addLasting(
         "brace-bearing",
         each.combination(),

@@ -15,8 +15,9 @@ import org.scantling.mechanics.Section;
 import org.scantling.mechanics.Support;
 
 /**
- * One upright plane of a braced walk: posts pinned at their brackets and pinned to an unbroken beam
- * on top, with braces hinged at both ends between post and beam.
+ * One upright plane of a braced walk: posts pinned at their brackets and pinned to a beam on top,
+ * which passes no moment on where it is cut over a post, with braces hinged at both ends between
+ * post and beam.
  *
  * <p>Drawn on centre lines; the leg of a brace is measured between them too, which makes it a
  * little shorter, and its force a little greater, than built.
@@ -34,10 +35,13 @@ final class BracedPlane {
    * @param tailIn from the centre of an end post to the tip of the beam
    * @param heightIn from the bracket to the centre of the beam
    * @param legIn of each brace along post and beam
+   * @param cuts posts over which two pieces of the beam meet, counted from 0
    */
-  record Outline(List<Double> postsAtIn, double tailIn, double heightIn, double legIn) {
+  record Outline(
+      List<Double> postsAtIn, double tailIn, double heightIn, double legIn, List<Integer> cuts) {
     Outline {
       postsAtIn = List.copyOf(postsAtIn);
+      cuts = List.copyOf(cuts);
       double leastIn = 2 * legIn;
       for (int i = 1; i < postsAtIn.size(); i++) {
         double apartIn = postsAtIn.get(i) - postsAtIn.get(i - 1);
@@ -167,11 +171,23 @@ final class BracedPlane {
     for (int i = 0; i < beam.marksIn().size(); i++) {
       nodes.add(FrameNode.joint(BracedLine.node(i), beam.marksIn().get(i), outline.heightIn()));
     }
+    List<Integer> ends = outline.cuts().stream().map(this::markOver).toList();
     for (int i = 0; i < beam.pieceCount(); i++) {
+      // One of the two pieces hinged to the other is a joint that turns freely.
+      Hinges hinges = ends.contains(i + 1) ? Hinges.END : Hinges.NONE;
       members.add(
-          FrameMember.rigid(
-              BracedLine.piece(i), BracedLine.node(i), BracedLine.node(i + 1), stiffness));
+          new FrameMember(
+              BracedLine.piece(i), BracedLine.node(i), BracedLine.node(i + 1), stiffness, hinges));
     }
+  }
+
+  private int markOver(int post) {
+    return beam.mark(outline.postsAtIn().get(post));
+  }
+
+  /** True where two pieces of the beam meet over a post. */
+  boolean cutOver(int post) {
+    return outline.cuts().contains(post);
   }
 
   private void stand(int post, MemberStiffness stiffness) {

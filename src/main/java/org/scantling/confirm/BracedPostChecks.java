@@ -119,16 +119,40 @@ public final class BracedPostChecks {
     boolean housed =
         standing.housingDepthIn() > 0
             && standing.housingAtIn() < plane.heightIn() - walk.timbers().legIn();
-    if (!housed) {
-      return;
+    for (int faces = 1; housed && faces <= standing.housedFaces(); faces++) {
+      post.add(
+          "rail-notch", each.combination(), atHousing(plane, each, index, faces), Unit.RATIO);
     }
+  }
+
+  /** Pressed, or pulled, and bent on what the housing of a rail leaves. */
+  private Check atHousing(BracedPlane plane, BracedCase each, int index, int faces) {
+    boolean along = plane == walk.along();
     BracedMember member = member(plane, each.combination());
-    Rectangle left = member.section().notched(standing.housingDepthIn());
-    double momentInLb =
-        each.all().member(BracedPlane.shaft(index)).momentInLb(standing.housingAtIn());
+    Rectangle left = standing.left(member.section(), faces, along);
     BracedMember net =
         new BracedMember(left, member.lengthIn(), member.straightnessFactor(), member.values());
-    post.add("rail-notch", each.combination(), net.bending(momentInLb).check(), Unit.PSI);
+    double momentInLb =
+        each.all().member(BracedPlane.shaft(index)).momentInLb(standing.housingAtIn());
+    BracedPostForces forces = BracedPostForces.of(each.all(), index);
+    NotchScene.Offsets offsets =
+        NotchScene.Offsets.of(
+            standing, faces, along, rules.eccentricityRatio() * member.section().depthIn());
+    NotchScene pressed =
+        new NotchScene(
+            each.combination(),
+            faces,
+            left,
+            forces.pressedLb(),
+            momentInLb,
+            along,
+            offsets,
+            member.column(forces.pressedLb()),
+            net.bending(momentInLb),
+            net.stability());
+    return worse(
+        pressed.combined().check(),
+        net.combined(new BracedMember.Forces(forces.pulledLb(), momentInLb, 0, 0)));
   }
 
   private void sway(BracedPlane plane, BracedCase each) {

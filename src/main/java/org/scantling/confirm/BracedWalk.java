@@ -13,6 +13,9 @@ import org.scantling.timber.AdjustedValues;
  * walk, and a whole row of posts under its header along it, each with a knee brace on either side
  * of a post where there is a bay.
  *
+ * <p>A row of posts is solved with its header cut as one line of timber is; the second board of a pair
+ * lies turned end for end, and the wind is taken from both ends.
+ *
  * <p>A bracket holds no moment, and what holds the top of a post to its beam passes none on, so the
  * braces alone keep both ways upright.
  */
@@ -88,7 +91,8 @@ public final class BracedWalk {
         List.of(0.0, geometry.plan().rowSpacingIn()),
         geometry.crossbeamTailIn(),
         heightIn,
-        timbers.legIn());
+        timbers.legIn(),
+        List.of());
   }
 
   private BracedPlane.Outline alongOutline() {
@@ -97,7 +101,8 @@ public final class BracedWalk {
       posts.add(post * geometry.plan().bayIn());
     }
     double heightIn = geometry.headerTopIn() - geometry.headers().depthIn() / 2;
-    return new BracedPlane.Outline(posts, geometry.headerTailIn(), heightIn, timbers.legIn());
+    return new BracedPlane.Outline(
+        posts, geometry.headerTailIn(), heightIn, timbers.legIn(), headers.splice().cuts());
   }
 
   private BracedLoads acrossLoads(TopLoads top, SidePush push) {
@@ -130,7 +135,10 @@ public final class BracedWalk {
     own.addAll(crossbeams(each.deadLb()));
     List<List<FrameLoad>> people = new ArrayList<>();
     for (double fromTipIn : headers.peopleFromTipIn()) {
-      people.add(List.of(beam.point(fromTipIn - geometry.headerTailIn(), each.personLb())));
+      double fromPostIn = fromTipIn - geometry.headerTailIn();
+      people.add(List.of(beam.point(fromPostIn, each.personLb())));
+      // The wind pushes one way, so the mirrored place is another one.
+      people.add(List.of(beam.point(geometry.lengthIn() - fromPostIn, each.personLb())));
     }
     return new BracedLoads(
         own,

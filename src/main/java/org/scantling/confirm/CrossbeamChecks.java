@@ -1,5 +1,6 @@
 package org.scantling.confirm;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import org.scantling.design.Geometry;
@@ -16,6 +17,7 @@ public final class CrossbeamChecks {
 
   private final Geometry geometry;
   private final BeamChecks checks;
+  private final SidewaysChecks sideways;
 
   public CrossbeamChecks(
       Geometry geometry, TopLoads loads, Limits limits, Function<String, Source> sources) {
@@ -35,20 +37,19 @@ public final class CrossbeamChecks {
     double tailIn = geometry.crossbeamTailIn();
     double[] seats = {tailIn, tailIn + geometry.plan().rowSpacingIn()};
     LoadedBeam loaded = beams.of(geometry.crossbeamLengthIn(), seats, strip(loads));
-    this.checks =
-        new BeamChecks(
-            loaded,
-            new BeamChecks.Seating(
-                ROLE,
-                geometry.crossbeams().notchIn(),
-                0,
-                seatIn(),
-                geometry.headerLengthIn(),
-                true,
-                tailIn,
-                geometry.plan().rowSpacingIn()),
-            limits,
-            sources);
+    BeamChecks.Seating seating =
+        new BeamChecks.Seating(
+            ROLE,
+            geometry.crossbeams().notchIn(),
+            0,
+            seatIn(),
+            geometry.headerLengthIn(),
+            true,
+            tailIn,
+            geometry.plan().rowSpacingIn(),
+            geometry.headers().paired() ? limits.pairShareRatio() : 1);
+    this.checks = new BeamChecks(loaded, seating, limits, sources);
+    this.sideways = new SidewaysChecks(loaded, seating, limits, sources);
   }
 
   /** Every check of that stock size, each with its worst combination. */
@@ -56,12 +57,19 @@ public final class CrossbeamChecks {
     return checks.of(material);
   }
 
+  /** The same with what wind on its face does to it. */
+  public List<Checked> of(Material material, SideBlow blow) {
+    List<Checked> all = new ArrayList<>(checks.of(material));
+    all.addAll(sideways.of(material, blow));
+    return all;
+  }
+
   /** Which loads work each check hardest. */
   public BeamStory story(Material material) {
     return new BeamStory(List.of(checks), material);
   }
 
-  /** Paired headers are thin: the inner board of the pair takes the crossbeam. */
+  /** Paired headers are thin: one board of the pair takes its share on its own breadth. */
   private double seatIn() {
     return geometry.headers().breadthIn();
   }

@@ -52,7 +52,8 @@ public final class EvenBeamChecks {
             Double.POSITIVE_INFINITY,
             beam.seatIn() > 0,
             0,
-            beam.unbracedIn());
+            beam.unbracedIn(),
+            1);
     this.checks = new BeamChecks(loaded(beam, load), seating, limits, sources);
     this.beam = beam;
   }
@@ -99,7 +100,7 @@ public final class EvenBeamChecks {
             List.of(even(supports[0], supports[supports.length - 1], load.deadLbPerIn())),
             none,
             bySpan(supports, load.liveLbPerIn()),
-            people(beam, load.personLb()),
+            people(beam, supports, load.personLb()),
             Collections.nCopies(beam.spanCount(), none),
             none,
             none));
@@ -117,20 +118,11 @@ public final class EvenBeamChecks {
     return new BeamLoad.Uniform(fromIn, toIn, forceLbPerIn);
   }
 
-  /**
-   * An inch inside the first support or its seat, in the middle of the first two spans and over the
-   * second support; by symmetry nothing else is worse.
-   */
-  private static List<BeamLoad> people(Beam beam, double personLb) {
-    List<BeamLoad> people = new ArrayList<>();
-    if (personLb > 0) {
-      people.add(new BeamLoad.Point(Math.min(beam.spanIn() / 2, beam.seatIn() / 2 + 1), personLb));
-      people.add(new BeamLoad.Point(beam.spanIn() / 2, personLb));
-      if (beam.spanCount() > 1) {
-        people.add(new BeamLoad.Point(beam.spanIn(), personLb));
-        people.add(new BeamLoad.Point(1.5 * beam.spanIn(), personLb));
-      }
-    }
-    return people;
+  /** Beside a support is an inch inside the edge of its seat. */
+  private static List<BeamLoad> people(Beam beam, double[] supports, double personLb) {
+    double lengthIn = supports[supports.length - 1];
+    return personLb > 0
+        ? BeamLoads.points(PersonPlaces.on(lengthIn, supports, beam.seatIn() / 2 + 1), personLb)
+        : List.of();
   }
 }

@@ -50,7 +50,7 @@ public final class FootSway {
   /**
    * @param groundIn how far the post moves at the ground
    * @param turnedIn how far its top moves because the foot turns
-   * @param bentIn how far its top moves because the post bends
+   * @param bentIn how far its top moves because the post bends and leans
    * @param mostIn how far it may move at the top
    * @param turnsAtIn how deep the point lies about which the foot turns
    */
@@ -76,7 +76,7 @@ public final class FootSway {
     return new Moved(
         foot.turnIn(push, depthIn, 0),
         foot.turnIn(push, depthIn, sway.push().heightIn()),
-        sway.bentIn(),
+        sway.leaningIn(),
         mostIn,
         new EmbeddedPost(push, depthIn).turnsAtIn());
   }

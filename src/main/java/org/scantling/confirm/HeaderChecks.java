@@ -1,33 +1,36 @@
 package org.scantling.confirm;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import org.scantling.design.Geometry;
+import org.scantling.design.Splice;
 import org.scantling.loads.LoadCombination;
 import org.scantling.loads.LoadKind;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Source;
 
 /**
- * One header: continuous over its posts with a tail past each end post, loaded where each crossbeam
- * sits on it, or by one person.
+ * One header over its posts with a tail past each end post, in the pieces that it is built of,
+ * loaded where each crossbeam sits on it, or by one person.
+ *
+ * <p>Of a pair, the harder worked board takes a stated share of what both carry, wherever a board
+ * or its bolts are checked: a crossbeam that sags leans on the inner board and lifts off the outer,
+ * and one that is pulled down at its tail leans on the outer. Posts and footings carry all of it.
  */
 public final class HeaderChecks {
   private static final String ROLE = "header";
 
   private final Geometry geometry;
-  private final HeaderRun run;
-  private final LoadedBeam loaded;
   private final HeaderLoad each;
   private final SolvedBeams beams;
   private final Limits limits;
   private final Function<String, Source> sources;
   private final double sunkIn;
-  private final Optional<HeaderPieces> pieces;
+  private final HeaderRun run;
+  private final LoadedBeam whole;
+  private final LoadedBeam board;
 
   /**
    * @param crossbeam the crossbeams that were decided
@@ -38,7 +41,7 @@ public final class HeaderChecks {
       TopLoads loads,
       Limits limits,
       Function<String, Source> sources) {
-    this(geometry, HeaderLoad.of(geometry, crossbeam, loads), limits, sources, new SolvedBeams());
+    this(geometry, crossbeam, loads, limits, sources, new SolvedBeams());
   }
 
   /**
@@ -52,7 +55,14 @@ public final class HeaderChecks {
       Limits limits,
       Function<String, Source> sources,
       SolvedBeams beams) {
-    this(geometry, HeaderLoad.of(geometry, crossbeam, loads), limits, sources, beams);
+    this(
+        geometry,
+        HeaderLoad.of(geometry, crossbeam, loads),
+        limits,
+        sources,
+        beams,
+        0,
+        Splice.whole(geometry.plan().bays()));
   }
 
   private HeaderChecks(
@@ -60,28 +70,18 @@ public final class HeaderChecks {
       HeaderLoad each,
       Limits limits,
       Function<String, Source> sources,
-      SolvedBeams beams) {
+      SolvedBeams beams,
+      double sunkIn,
+      Splice splice) {
     this.geometry = geometry;
     this.limits = limits;
     this.sources = sources;
     this.each = each;
     this.beams = beams;
-    this.run = new HeaderRun(geometry, each);
-    this.loaded = beams.of(geometry.headerLengthIn(), run.posts(), run.loads());
-    this.sunkIn = 0;
-    this.pieces = Optional.empty();
-  }
-
-  private HeaderChecks(HeaderChecks whole, double sunkIn, Optional<HeaderPieces> pieces) {
-    this.geometry = whole.geometry;
-    this.limits = whole.limits;
-    this.sources = whole.sources;
-    this.each = whole.each;
-    this.beams = whole.beams;
-    this.run = whole.run;
-    this.loaded = whole.loaded;
     this.sunkIn = sunkIn;
-    this.pieces = pieces;
+    this.run = new HeaderRun(geometry, splice, each);
+    this.whole = run.solved(beams);
+    this.board = new HeaderRun(geometry, splice, onBoard()).solved(beams);
   }
 
   /**
@@ -90,50 +90,32 @@ public final class HeaderChecks {
    * @param depthIn of the bores, counted over the whole breadth
    */
   public HeaderChecks withSinks(double depthIn) {
-    return new HeaderChecks(this, depthIn, pieces);
+    return new HeaderChecks(geometry, each, limits, sources, beams, depthIn, run.splice());
   }
 
-  /**
-   * The same header, with its sinks if it has any, where no timber sold is as long: checked as it
-   * runs and in its pieces.
-   */
-  public HeaderChecks cutOverPosts() {
-    return new HeaderChecks(
-        this,
-        sunkIn,
-        Optional.of(new HeaderPieces(geometry, each, sunkIn, limits, sources, beams)));
+  /** The same header, with its sinks if it has any, in the pieces that it is built of. */
+  public HeaderChecks inPieces(Splice splice) {
+    return splice.equals(run.splice())
+        ? this
+        : new HeaderChecks(geometry, each, limits, sources, beams, sunkIn, splice);
   }
 
-  /**
-   * Every check of that stock size, each with its worst combination.
-   *
-   * <p>Of a pair, one board is checked for the whole: a crossbeam that sags leans on the inner
-   * board and lifts off the outer, and one that is pulled down at its tail leans on the outer
-   * alone.
-   */
+  /** Every check of that stock size, of a pair one board, each with its worst combination. */
   public List<Checked> of(Material material) {
-    List<Checked> checks = new ArrayList<>(whole().of(material.onePly()));
-    pieces.ifPresent(each -> checks.addAll(each.of(material)));
-    return checks;
+    return checks(board).of(material.onePly());
   }
 
   /** Which loads work each check hardest, in one board of a pair. */
   public BeamStory story(Material material) {
-    List<BeamChecks> parts = new ArrayList<>();
-    parts.add(whole());
-    pieces.ifPresent(each -> parts.addAll(each.parts()));
-    return new BeamStory(parts, material.onePly());
+    return new BeamStory(List.of(checks(board)), material.onePly());
   }
 
   /** Which loads press hardest on a post, all boards of the header together. */
   public BeamStory storyOnPosts(Material material) {
-    List<BeamChecks> parts = new ArrayList<>();
-    parts.add(whole());
-    pieces.ifPresent(each -> parts.add(each.longest()));
-    return new BeamStory(parts, material);
+    return new BeamStory(List.of(checks(whole)), material);
   }
 
-  private BeamChecks whole() {
+  private BeamChecks checks(LoadedBeam loaded) {
     Geometry.Headers headers = geometry.headers();
     BeamChecks.Seating seating =
         new BeamChecks.Seating(
@@ -144,7 +126,8 @@ public final class HeaderChecks {
             geometry.posts().breadthIn(),
             !headers.paired(),
             geometry.headerTailIn(),
-            geometry.plan().bayIn());
+            geometry.plan().bayIn(),
+            1);
     return new BeamChecks(loaded, seating, limits, sources);
   }
 
@@ -154,30 +137,44 @@ public final class HeaderChecks {
    * joint or its hole.
    */
   List<PostLoad> onPosts(Material material) {
-    Map<LoadCombination, PostLoad> worst = new EnumMap<>(LoadCombination.class);
-    double[] vinesLb = loaded.vines().reactionsLb();
-    for (SupportCase one : loaded.onSupports(material.weightLbPerIn())) {
-      worst.merge(one.combination(), PostLoad.of(one, vinesLb), PostLoad::most);
-    }
-    pieces.ifPresent(
-        each ->
-            each.onPosts(material)
-                .forEach(load -> worst.merge(load.combination(), load, PostLoad::most)));
-    return List.copyOf(worst.values());
+    return PostLoad.worst(whole, material.weightLbPerIn());
   }
 
-  /** What the end of a piece presses on its post or lifts off it; none where nothing is cut. */
+  /** The same of one board of a pair, or of the timber on top: what its joint must hold. */
+  List<PostLoad> ofBoardOnPosts(Material material) {
+    return PostLoad.worst(board, material.onePly().weightLbPerIn());
+  }
+
+  /**
+   * What the end of a piece presses on its post or lifts off it, of a pair the end of one board;
+   * none where nothing is cut.
+   */
   List<PostLoad> onCutEnds(Material material) {
-    return pieces.map(each -> each.onEnds(material)).orElse(List.of());
+    return CutEnds.of(board).worst(material.onePly().weightLbPerIn());
   }
 
   Geometry geometry() {
     return geometry;
   }
 
+  /** The pieces that the header is built of. */
+  Splice splice() {
+    return run.splice();
+  }
+
   /** What one crossbeam puts on this header. */
   public HeaderLoad eachCrossbeam() {
     return each;
+  }
+
+  /** What of it one board of a pair takes; all of it where there is one timber. */
+  public HeaderLoad onBoard() {
+    return each.times(boardShareRatio());
+  }
+
+  /** Share of the load that the harder worked board of a pair takes. */
+  double boardShareRatio() {
+    return geometry.headers().paired() ? limits.pairShareRatio() : 1;
   }
 
   /** Places of one person worth trying, from the tip of the header. */
@@ -191,7 +188,7 @@ public final class HeaderChecks {
    */
   Map<LoadCombination, Double> besidesCrossbeamLb(Material material) {
     Map<LoadCombination, Double> besides = new EnumMap<>(LoadCombination.class);
-    for (SupportCase one : loaded.onSupports(material.weightLbPerIn())) {
+    for (SupportCase one : whole.onSupports(material.weightLbPerIn())) {
       boolean lifts = one.combination() == LoadCombination.UPLIFT;
       double besideLb = (lifts ? one.leastLb() : one.mostLb()) - seatLb(one.combination());
       besides.merge(one.combination(), besideLb, lifts ? Math::min : Math::max);
@@ -199,10 +196,10 @@ public final class HeaderChecks {
     return besides;
   }
 
-  /** Largest shear in the header, all plies together, by combination. */
+  /** Largest shear in the header, of a pair in one board, by combination. */
   Map<LoadCombination, Double> shearLb(Material material) {
     Map<LoadCombination, Double> shear = new EnumMap<>(LoadCombination.class);
-    for (BeamCase one : loaded.cases(material.weightLbPerIn())) {
+    for (BeamCase one : board.cases(material.onePly().weightLbPerIn())) {
       shear.merge(one.combination(), Math.abs(one.all().largestShear().amount()), Math::max);
     }
     return shear;
@@ -223,8 +220,18 @@ public final class HeaderChecks {
    * @param upLb strongest lift
    */
   record PostLoad(LoadCombination combination, double downLb, double upLb) {
-    /** The most on any support, and the strongest lift at any. */
-    static PostLoad of(SupportCase one, double[] vinesLb) {
+
+    /** The most on any support of a beam of that weight and the strongest lift at any. */
+    static List<PostLoad> worst(LoadedBeam beam, double ownWeightLbPerIn) {
+      Map<LoadCombination, PostLoad> worst = new EnumMap<>(LoadCombination.class);
+      double[] vinesLb = beam.vines().reactionsLb();
+      for (SupportCase one : beam.onSupports(ownWeightLbPerIn)) {
+        worst.merge(one.combination(), PostLoad.of(one, vinesLb), PostLoad::most);
+      }
+      return List.copyOf(worst.values());
+    }
+
+    private static PostLoad of(SupportCase one, double[] vinesLb) {
       double leastLb = Double.POSITIVE_INFINITY;
       for (int post = 0; post < one.supportCount(); post++) {
         // Vines may be cut back: where they hold a post down, they do not count.
@@ -234,7 +241,7 @@ public final class HeaderChecks {
       return new PostLoad(one.combination(), one.mostLb(), Math.max(0, -leastLb));
     }
 
-    private PostLoad most(PostLoad other) {
+    PostLoad most(PostLoad other) {
       return new PostLoad(combination, Math.max(downLb, other.downLb), Math.max(upLb, other.upLb));
     }
   }

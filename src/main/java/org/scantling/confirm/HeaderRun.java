@@ -1,16 +1,30 @@
 package org.scantling.confirm;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.scantling.design.Geometry;
+import org.scantling.design.Splice;
 import org.scantling.mechanics.BeamLoad;
 
 /**
- * One header as it runs from tip to tip over all its posts, and what lies on it.
+ * One line of header timber from tip to tip over all its posts, in the pieces that it is built of,
+ * and what lies on it.
  *
+ * <p>The second board of a pair lies turned end for end, and loads lie alike from both ends, so what
+ * works one line hardest works the other as hard. Between them the lines share the load of a post,
+ * so no post carries more, or is lifted harder, than the worse of the two would by carrying all.
+ *
+ * @param splice the pieces
  * @param each what one crossbeam puts on it
  */
-record HeaderRun(Geometry geometry, HeaderLoad each) {
+record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
+
+  LoadedBeam solved(SolvedBeams beams) {
+    return beams.of(geometry.headerLengthIn(), posts(), splice.cuts(), loads());
+  }
 
   /** Centres of the posts from the tip of the header. */
   double[] posts() {
@@ -34,23 +48,35 @@ record HeaderRun(Geometry geometry, HeaderLoad each) {
         BeamLoads.points(places, -each.windUpLb()));
   }
 
-  /**
-   * Places of one person worth trying, from the tip: there, beside the first post, and in the
-   * middle of the first two bays; over the second post too, because a post between two bays carries
-   * most before anybody climbs up. By symmetry nothing else is worse.
-   */
+  /** Places of one person worth trying, from the tip; on each piece that is unlike the others. */
   List<Double> peopleFromTipIn() {
-    List<Double> people = new ArrayList<>();
-    double firstPostIn = geometry.headerTailIn();
-    double bayIn = geometry.plan().bayIn();
-    people.add(0.0);
-    people.add(firstPostIn + geometry.posts().breadthIn() / 2);
-    people.add(firstPostIn + bayIn / 2);
-    if (geometry.plan().bays() > 1) {
-      people.add(firstPostIn + 1.5 * bayIn);
-      people.add(firstPostIn + bayIn);
+    double besideIn = geometry.posts().breadthIn() / 2;
+    if (splice.pieceCount() == 1) {
+      return PersonPlaces.on(geometry.headerLengthIn(), posts(), besideIn);
     }
-    return people;
+    Set<Double> people = new LinkedHashSet<>();
+    people.add(0.0);
+    for (int piece : unlike()) {
+      double[] posts =
+          Arrays.copyOfRange(posts(), splice.firstPost(piece), splice.lastPost(piece) + 1);
+      people.addAll(PersonPlaces.onPiece(posts, besideIn));
+      if (piece == splice.pieceCount() - 1) {
+        people.add(geometry.headerLengthIn());
+      }
+    }
+    return List.copyOf(people);
+  }
+
+  /** Only the first and the last piece may be unlike those between; a whole header is the same. */
+  private Set<Integer> unlike() {
+    Set<Integer> unlike = new LinkedHashSet<>();
+    int last = splice.pieceCount() - 1;
+    unlike.add(0);
+    unlike.add(Math.min(1, last));
+    if (!splice.equals(splice.turned())) {
+      unlike.add(last);
+    }
+    return unlike;
   }
 
   private List<List<BeamLoad>> bySpan(List<Double> places, double forceLb) {

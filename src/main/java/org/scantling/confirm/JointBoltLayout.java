@@ -20,6 +20,7 @@ import org.scantling.timber.PlacementRule;
  *     top of the post
  * @param rowsApartIn between two rows, 0 for one
  * @param toPostEdgeIn from a row to the edge of the post
+ * @param toCutIn from a row to a plumb cut in the middle of the post, along the boards
  */
 record JointBoltLayout(
     double diameterIn,
@@ -27,7 +28,8 @@ record JointBoltLayout(
     double spacingIn,
     double toEdgeIn,
     double rowsApartIn,
-    double toPostEdgeIn) {
+    double toPostEdgeIn,
+    double toCutIn) {
   private static final int IN_A_ROW = 2;
 
   /**
@@ -50,7 +52,8 @@ record JointBoltLayout(
         pattern.spacingIn(),
         pattern.toEdgeIn(),
         pattern.apartIn(),
-        (crossing.postIn() - pattern.apartIn()) / 2);
+        (crossing.postIn() - pattern.apartIn()) / 2,
+        pattern.apartIn() / 2 * crossing.stretchRatio());
   }
 
   int count() {
@@ -77,11 +80,14 @@ record JointBoltLayout(
     return of(2 * IN_A_ROW, diameterIn, crossing, places);
   }
 
-  /** What the distances leave at the end of a piece, half way from the row to the other row. */
+  /**
+   * What the distances leave at the end of a piece, half way from the row to the other row. The
+   * rows stand plumb on the post and the cut is plumb, so along boards that slope it is longer.
+   */
   GeometryFactor atCut(JointFactors.BoltPlaces places, boolean lifted) {
     PlacementRule end = lifted ? places.endPulled() : places.endPressed();
     List<Placement> all = inRow(places, end.at(toEdgeIn, diameterIn));
-    all.add(places.endAcross().at(rowsApartIn / 2, diameterIn));
+    all.add(places.endAcross().at(toCutIn, diameterIn));
     return new GeometryFactor(all);
   }
 

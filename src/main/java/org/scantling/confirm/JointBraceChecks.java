@@ -82,10 +82,22 @@ public final class JointBraceChecks {
     double fromPostIn = Math.max(0, standsOffIn / 2);
     double fromHeaderIn = Math.max(0, -standsOffIn / 2);
     return List.of(
-        new Lap(Timber.POST, timbers.post(), across, 0),
-        new Lap(Timber.CROSSBEAM, timbers.crossbeam(), across, 0),
-        new Lap(Timber.POST, timbers.post(), along, fromPostIn),
-        new Lap(Timber.HEADER, timbers.header(), along, fromHeaderIn));
+        new Lap(Timber.POST, timbers.post(), across, 0, 0),
+        new Lap(Timber.CROSSBEAM, timbers.crossbeam(), across, 0, 0),
+        new Lap(Timber.POST, timbers.post(), along, fromPostIn, 0),
+        new Lap(Timber.HEADER, timbers.header(), along, fromHeaderIn, underCrossbeamsIn()));
+  }
+
+  /**
+   * Along the walk a brace ends at the underside of the crossbeams, which hang below the top of the
+   * header by their notch; cut level, it stays under a header that falls.
+   */
+  private double underCrossbeamsIn() {
+    double fall = Math.abs(walk.timbers().fallRatio());
+    double slantIn = walk.timbers().brace().section().depthIn() * SINE * fall;
+    double halfIn = walk.timbers().header().section().depthIn() / 2;
+    double overIn = halfIn - walk.geometry().crossbeams().notchIn() - slantIn;
+    return halfIn - overIn / (1 + fall);
   }
 
   /** The greatest pull and push along any brace of a plane, 0 or more, in one combination. */
@@ -99,9 +111,14 @@ public final class JointBraceChecks {
    * Where a brace laps a timber.
    *
    * @param gapIn what is packed out between the two
+   * @param shortIn how far below the far edge of the other the brace is cut
    */
   private record Lap(
-      Timber timber, Material other, Map<LoadCombination, Force> forces, double gapIn) {}
+      Timber timber,
+      Material other,
+      Map<LoadCombination, Force> forces,
+      double gapIn,
+      double shortIn) {}
 
   private static Map<LoadCombination, Force> forces(BracedPlane plane, List<BracedCase> cases) {
     Map<LoadCombination, Force> most = new EnumMap<>(LoadCombination.class);
@@ -117,8 +134,8 @@ public final class JointBraceChecks {
   }
 
   private void check(Lap lap, JointFix fix, WorstChecks brace, WorstChecks worst) {
-    GeometryFactor pulled = geometry(lap.other(), fix, rules.factors().bolts().endPulled());
-    GeometryFactor pressed = geometry(lap.other(), fix, rules.factors().bolts().endPressed());
+    GeometryFactor pulled = geometry(lap, fix, rules.factors().bolts().endPulled());
+    GeometryFactor pressed = geometry(lap, fix, rules.factors().bolts().endPressed());
     lap.forces()
         .forEach(
             (combination, force) -> {
@@ -172,15 +189,16 @@ public final class JointBraceChecks {
 
   /**
    * The bolts sit on the centre line of the brace, about the middle of the lap; the brace is cut
-   * flush with the far edge of the other timber.
+   * flush with the far edge of the other timber, or short of it.
    */
-  private GeometryFactor geometry(Material other, JointFix fix, PlacementRule end) {
+  private GeometryFactor geometry(Lap lap, JointFix fix, PlacementRule end) {
     JointFactors.BoltPlaces places = rules.factors().bolts();
     double diameterIn = fix.dowel().nominalDiameterIn();
     double reachIn = (fix.count() - 1) * spacingIn(fix.dowel()) / 2;
-    double halfIn = other.section().depthIn() / 2;
+    double halfIn = lap.other().section().depthIn() / 2;
+    double toEndIn = (halfIn - lap.shortIn()) / SINE - reachIn;
     List<Placement> all = new ArrayList<>();
-    all.add(end.at(Math.max(LEAST_IN, halfIn / SINE - reachIn), diameterIn));
+    all.add(end.at(Math.max(LEAST_IN, toEndIn), diameterIn));
     all.add(places.edgeAlong().at(walk.timbers().brace().section().depthIn() / 2, diameterIn));
     all.add(
         slanting(places.edgeAlong(), places.edgeLoaded())

@@ -38,6 +38,15 @@ public record JointFix(Way way, int count, Dowel dowel, Reach reach, Rated rated
    */
   public record Reach(double lengthIn, double threadIn, double tipIn) {}
 
-  /** Allowable forces in wind, in pounds; 0 for what is not rated. */
-  public record Rated(double liftLb, double sideLb) {}
+  /**
+   * Allowable forces in wind, in pounds; 0 for what is not rated.
+   *
+   * @param downLb what hangs in it, at normal load duration
+   */
+  public record Rated(double liftLb, double sideLb, double downLb) {
+    /** Of parts in which nothing hangs. */
+    public Rated(double liftLb, double sideLb) {
+      this(liftLb, sideLb, 0);
+    }
+  }
 }

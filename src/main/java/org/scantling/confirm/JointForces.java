@@ -74,21 +74,25 @@ public final class JointForces {
     }
   }
 
-  /** One header on one post; wind across the walk presses paired boards flat on it. */
+  /**
+   * One header on one post, of a pair its harder worked board on the bolts of its side; wind across
+   * the walk presses paired boards flat on it.
+   */
   List<JointForce> onPost() {
     boolean paired = headers.geometry().headers().paired();
     double alongLb = wind.along().topLb();
-    double sideLb = paired ? alongLb : Math.max(wind.across().topLb(), alongLb);
+    double share = headers.boardShareRatio();
+    double sideLb = paired ? share * alongLb : Math.max(wind.across().topLb(), alongLb);
     List<JointForce> forces = new ArrayList<>();
-    for (HeaderChecks.PostLoad each : headers.onPosts(header)) {
+    for (HeaderChecks.PostLoad each : headers.ofBoardOnPosts(header)) {
       double pushedLb = each.combination().factor(LoadKind.WIND) * sideLb;
       forces.add(new JointForce(each.combination(), each.downLb(), 0, pushedLb));
       forces.add(new JointForce(each.combination(), 0, each.upLb(), pushedLb));
     }
     braced.ifPresent(
         walk -> {
-          heads(forces, walk.along(), walk.alongCases(), 1);
-          heads(forces, walk.across(), walk.acrossCases(), paired ? 0 : 1);
+          heads(forces, walk.along(), walk.alongCases(), share, 1);
+          heads(forces, walk.across(), walk.acrossCases(), share, paired ? 0 : 1);
         });
     return forces;
   }
@@ -105,7 +109,10 @@ public final class JointForces {
     }
     double alongLb = wind.along().topLb();
     boolean paired = headers.geometry().headers().paired();
-    double sideLb = paired ? alongLb : Math.max(wind.across().topLb() / 2, alongLb);
+    double sideLb =
+        paired
+            ? headers.boardShareRatio() * alongLb
+            : Math.max(wind.across().topLb() / 2, alongLb);
     List<JointForce> forces = new ArrayList<>();
     for (HeaderChecks.PostLoad each : ends) {
       double pushedLb = each.combination().factor(LoadKind.WIND) * sideLb;
@@ -116,27 +123,35 @@ public final class JointForces {
   }
 
   private static void heads(
-      List<JointForce> forces, BracedPlane plane, List<BracedCase> cases, double sideShare) {
+      List<JointForce> forces,
+      BracedPlane plane,
+      List<BracedCase> cases,
+      double share,
+      double sideShare) {
     for (BracedCase each : cases) {
       for (int post = 0; post < plane.postCount(); post++) {
         BracedPostForces head = BracedPostForces.of(each.all(), post);
         forces.add(
-            JointForce.of(each.combination(), head.headPullLb(), sideShare * head.headSideLb()));
+            JointForce.of(
+                each.combination(),
+                share * head.headPullLb(),
+                share * sideShare * head.headSideLb()));
       }
     }
   }
 
-  /** Shear in the header beside a post, all plies together. */
+  /** Shear in the header beside a post, of a pair in its harder worked board. */
   Map<LoadCombination, Double> headerShear() {
     Map<LoadCombination, Double> shear = new EnumMap<>(headers.shearLb(header));
-    braced.ifPresent(walk -> braced(shear, walk));
+    braced.ifPresent(walk -> braced(shear, walk, headers.boardShareRatio()));
     return shear;
   }
 
-  private static void braced(Map<LoadCombination, Double> shear, BracedWalk walk) {
+  private static void braced(
+      Map<LoadCombination, Double> shear, BracedWalk walk, double share) {
     for (BracedCase each : walk.alongCases()) {
       for (String piece : walk.along().beam().pieces()) {
-        double shearLb = Math.abs(each.all().member(piece).largestShear().amount());
+        double shearLb = share * Math.abs(each.all().member(piece).largestShear().amount());
         shear.merge(each.combination(), shearLb, Math::max);
       }
     }

@@ -42,13 +42,16 @@ public final class JointSeatChecks {
     return new JointSeatChecks(forces.onCrossbeam(), new CutEnds(List.of(), 0), wood, rules);
   }
 
-  /** Header on post. */
+  /**
+   * Header on post.
+   *
+   * @param toCutIn from the fasteners of a piece to its end, along the header
+   */
   public static JointSeatChecks ofHeader(
-      JointForces forces, Material header, Material post, JointRules rules) {
+      JointForces forces, Material header, Material post, double toCutIn, JointRules rules) {
     JointHold.Wood wood =
         new JointHold.Wood(gravity(header), gravity(post), forces.headerOverPostIn());
-    // The lag screws of a piece stand in the middle of its half of the post.
-    CutEnds cutEnds = new CutEnds(forces.onCutEnd(), post.section().breadthIn() / 2 / 2);
+    CutEnds cutEnds = new CutEnds(forces.onCutEnd(), toCutIn);
     return new JointSeatChecks(forces.onPost(), cutEnds, wood, rules);
   }
 

@@ -13,6 +13,7 @@ import org.scantling.loads.DurationFactors;
  * @param straightnessFactor c of a sawn column
  * @param driftShareRatio sway at the header over its height
  * @param eccentricityShareRatio how far the load on a post misses its centre, over its breadth
+ * @param pairShareRatio share of what a pair of boards carries that the harder worked board takes
  */
 public record Limits(
     DurationFactors duration,
@@ -22,4 +23,5 @@ public record Limits(
     double cantileverFactor,
     double straightnessFactor,
     double driftShareRatio,
-    double eccentricityShareRatio) {}
+    double eccentricityShareRatio,
+    double pairShareRatio) {}

@@ -2,6 +2,7 @@ package org.scantling.confirm;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.scantling.loads.LivePattern;
 import org.scantling.loads.LoadCombination;
 import org.scantling.loads.LoadKind;
 import org.scantling.loads.SnowPattern;
@@ -60,8 +61,8 @@ final class LoadedBeam {
     windDown = solved.get(3);
     windUp = solved.get(4);
     int spans = loads.snowBySpan().size();
-    live = alternating(solved.subList(5, 5 + spans));
-    snow = patterns(solved.subList(5 + spans, 5 + 2 * spans));
+    live = livePatterns(solved.subList(5, 5 + spans));
+    snow = snowPatterns(beam, solved.subList(5 + spans, 5 + 2 * spans));
     people = solved.subList(5 + 2 * spans, solved.size());
     for (LoadCombination combination : LoadCombination.values()) {
       addPassing(combination);
@@ -70,6 +71,11 @@ final class LoadedBeam {
 
   ContinuousBeam beam() {
     return beam;
+  }
+
+  /** Under 1 lb on every inch of it. */
+  BeamResult everywhere() {
+    return ownWeight;
   }
 
   BeamResult vines() {
@@ -96,8 +102,10 @@ final class LoadedBeam {
     List<SupportCase> cases = new ArrayList<>();
     for (Passing each : passing) {
       BeamResult still = lifts(each) ? lifted : permanent;
-      double[] allLb = BeamResult.combineReactionsLb(List.of(still, each.result()), 1, 1);
-      cases.add(new SupportCase(each.combination(), allLb));
+      cases.add(
+          new SupportCase(
+              each.combination(),
+              BeamResult.combineOnSupports(List.of(still, each.result()), 1, 1)));
     }
     return cases;
   }
@@ -152,25 +160,20 @@ final class LoadedBeam {
   }
 
   /**
-   * Live load everywhere, on every other span, and on the rest: a loaded tail takes some of the sag
-   * out of the span beside it, and people do not stand everywhere. Source: ASCE 7-16, 4.8.1, from
-   * memory.
+   * A loaded tail takes some of the sag out of the span beside it, and people do not stand
+   * everywhere.
    */
-  private static List<Pattern> alternating(List<BeamResult> bySpan) {
-    List<Double> everywhere = new ArrayList<>();
-    List<Double> odd = new ArrayList<>();
-    List<Double> even = new ArrayList<>();
-    for (int i = 0; i < bySpan.size(); i++) {
-      everywhere.add(1.0);
-      odd.add((double) (i % 2));
-      even.add((double) (1 - i % 2));
-    }
-    return List.of(
-        Pattern.of(everywhere, bySpan), Pattern.of(odd, bySpan), Pattern.of(even, bySpan));
+  private static List<Pattern> livePatterns(List<BeamResult> bySpan) {
+    return LivePattern.forSpans(bySpan.size()).stream()
+        .map(pattern -> Pattern.of(pattern.spanFactors(), bySpan))
+        .toList();
   }
 
-  private static List<Pattern> patterns(List<BeamResult> bySpan) {
-    return SnowPattern.forSpans(bySpan.size()).stream()
+  /** Each piece of a cut beam has end spans of its own. */
+  private static List<Pattern> snowPatterns(ContinuousBeam beam, List<BeamResult> bySpan) {
+    int first = bySpan.size() > beam.spanCount() ? 1 : 0;
+    List<Integer> cuts = beam.cuts().stream().map(cut -> cut + first).toList();
+    return SnowPattern.forPieces(bySpan.size(), cuts).stream()
         .map(pattern -> Pattern.of(pattern.spanFactors(), bySpan))
         .toList();
   }

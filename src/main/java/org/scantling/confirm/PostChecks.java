@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.scantling.loads.LoadCombination;
 import org.scantling.loads.LoadKind;
@@ -32,6 +33,7 @@ public final class PostChecks {
   private final Ground ground;
   private final Limits limits;
   private final Function<String, Source> sources;
+  private final double alongOffIn;
 
   /**
    * @param across wind square to the walk
@@ -43,9 +45,13 @@ public final class PostChecks {
   public record Standing(
       SidePush across, SidePush along, double housingDepthIn, double housingAtIn, int housedFaces) {
 
-    /** What the recesses leave of a square post; they are cut in the faces along the walk. */
-    Rectangle left(Rectangle post, boolean bentAlong) {
-      double goneIn = housedFaces * housingDepthIn;
+    /**
+     * What the recesses leave of a square post; they are cut in the faces along the walk.
+     *
+     * @param faces 1, or 2 where the post stands between two bays
+     */
+    Rectangle left(Rectangle post, int faces, boolean bentAlong) {
+      double goneIn = faces * housingDepthIn;
       return bentAlong ? post.notched(goneIn) : post.turned().notched(goneIn).turned();
     }
   }
@@ -59,7 +65,7 @@ public final class PostChecks {
       Standing standing,
       Limits limits,
       Function<String, Source> sources) {
-    this(headers.onPosts(header), standing, Ground.FIRM, limits, sources);
+    this(headers.onPosts(header), standing, Ground.FIRM, limits, sources, 0);
   }
 
   private PostChecks(
@@ -67,7 +73,9 @@ public final class PostChecks {
       Standing standing,
       Ground ground,
       Limits limits,
-      Function<String, Source> sources) {
+      Function<String, Source> sources,
+      double alongOffIn) {
+    this.alongOffIn = alongOffIn;
     this.ground = ground;
     this.loads = loads;
     this.standing = standing;
@@ -97,12 +105,17 @@ public final class PostChecks {
                             + each.factor(LoadKind.ROOF_LIVE) * liveLb,
                         0))
             .toList();
-    return new PostChecks(loads, standing, Ground.FIRM, limits, sources);
+    return new PostChecks(loads, standing, Ground.FIRM, limits, sources, 0);
   }
 
   /** The same post where the ground that holds it bends it harder and lets its foot turn. */
   public PostChecks heldBy(PostInGround inGround) {
-    return new PostChecks(loads, standing, inGround, limits, sources);
+    return new PostChecks(loads, standing, inGround, limits, sources, alongOffIn);
+  }
+
+  /** The same post where its load acts that far off its middle, along the walk. */
+  public PostChecks loadedOffIn(double offIn) {
+    return new PostChecks(loads, standing, ground, limits, sources, offIn);
   }
 
   /** The load and the push that work pressure and bending together hardest in a combination. */
@@ -132,7 +145,9 @@ public final class PostChecks {
         limits.straightnessFactor(),
         push.heightIn(),
         stability(section, push, values),
-        limits.eccentricityShareRatio() * section.depthIn(),
+        Math.max(
+            limits.eccentricityShareRatio() * section.depthIn(),
+            push == standing.along() ? alongOffIn : 0),
         values);
   }
 
@@ -201,11 +216,6 @@ public final class PostChecks {
         values);
   }
 
-  private static Bending bending(
-      double momentInLb, Rectangle section, SidePush push, AdjustedValues values) {
-    return Bending.of(momentInLb, section, values, stability(section, push, values));
-  }
-
   private static BeamStability stability(Rectangle section, SidePush push, AdjustedValues values) {
     return BeamStability.of(
         section,
@@ -213,36 +223,59 @@ public final class PostChecks {
         values);
   }
 
+  /** The load and the push that work what the housing of a rail leaves hardest. */
+  public Optional<NotchScene> hardestAtNotch(Material material, LoadCombination combination) {
+    return loads.stream()
+        .filter(load -> load.combination() == combination)
+        .flatMap(load -> atNotch(load, material))
+        .max(Comparator.comparingDouble(NotchScene::ratio));
+  }
+
   private void housing(WorstChecks worst, HeaderChecks.PostLoad load, Material material) {
+    atNotch(load, material)
+        .forEach(
+            scene ->
+                worst.add(
+                    "rail-notch", load.combination(), scene.combined().check(), Unit.RATIO));
+  }
+
+  /** Both ways, at posts between two bays and at end posts; none where no rail is housed. */
+  private Stream<NotchScene> atNotch(HeaderChecks.PostLoad load, Material material) {
     boolean housed =
         standing.housingDepthIn() > 0 && standing.housingAtIn() < standing.across().heightIn();
-    if (housed) {
-      housing(worst, load, material, false);
-      housing(worst, load, material, true);
-    }
+    return housed
+        ? IntStream.rangeClosed(1, standing.housedFaces())
+            .boxed()
+            .flatMap(
+                faces ->
+                    Stream.of(
+                        atNotch(load, material, faces, false),
+                        atNotch(load, material, faces, true)))
+        : Stream.empty();
   }
 
-  /** A post that buckles is caught by the column check; here it must only not divide by zero. */
-  private static final double NEARLY_ALL = 0.999;
-
-  /** What is left of a post's stiffness under its load: bending grows by its inverse. */
-  private static double reserve(Column column) {
-    return 1 - Math.min(NEARLY_ALL, column.stressPsi() / column.governing().criticalStressPsi());
-  }
-
-  /** Bending by the wind on what is left, grown by the load that leans with the post. */
-  private void housing(
-      WorstChecks worst, HeaderChecks.PostLoad load, Material material, boolean along) {
+  private NotchScene atNotch(
+      HeaderChecks.PostLoad load, Material material, int faces, boolean along) {
     SidePush push = along ? standing.along() : standing.across();
     LoadCombination combination = load.combination();
     AdjustedValues values = material.lasting(limits.duration().of(combination));
-    double downLb = load.downLb() + material.weightLbPerIn() * push.heightIn();
-    Column column = column(downLb, push.heightIn(), material.section(), values);
+    double aboveIn = push.heightIn() - standing.housingAtIn();
+    double downLb = load.downLb() + material.weightLbPerIn() * aboveIn;
     double momentInLb =
-        combination.factor(LoadKind.WIND)
-            * push.momentAtInLb(standing.housingAtIn())
-            / reserve(column);
-    Rectangle left = standing.left(material.section(), along);
-    worst.add("rail-notch", combination, bending(momentInLb, left, push, values).check(), Unit.PSI);
+        combination.factor(LoadKind.WIND) * push.momentAtInLb(standing.housingAtIn());
+    Rectangle left = standing.left(material.section(), faces, along);
+    double missIn = limits.eccentricityShareRatio() * material.section().depthIn();
+    BeamStability stability = stability(left, push, values);
+    return new NotchScene(
+        combination,
+        faces,
+        left,
+        downLb,
+        momentInLb,
+        along,
+        NotchScene.Offsets.of(standing, faces, along, missIn),
+        column(downLb, push.heightIn(), material.section(), values),
+        Bending.of(momentInLb, left, values, stability),
+        stability);
   }
 }

@@ -4,8 +4,9 @@ import org.scantling.loads.LoadCombination;
 import org.scantling.quantity.Check;
 
 /**
- * How far the top of a post sways under one combination: it bends, its foot turns in the ground,
- * and the load that leans with it makes both grow.
+ * How far the top of a post sways under one combination: it bends, the more for the load that leans
+ * with it, and its foot turns in the ground. That load is held against the least stiffness of the
+ * timber, which makes bending grow by more than both together do by the mean.
  *
  * @param push from one direction, strength level
  * @param windFactor share of that push in the combination
@@ -28,11 +29,16 @@ record PostSway(
   }
 
   Check check(double turnIn, double mostIn) {
-    return new Check((bentIn + turnIn) / reserveRatio, mostIn);
+    return new Check(leaningIn() + turnIn, mostIn);
   }
 
   /** What the foot may turn, at the top of the post; 0 or less where bending takes it all. */
   double leftToTurnIn(double mostIn) {
-    return mostIn * reserveRatio - bentIn;
+    return mostIn - leaningIn();
+  }
+
+  /** Bending with the load that leans with it. */
+  double leaningIn() {
+    return bentIn / reserveRatio;
   }
 }

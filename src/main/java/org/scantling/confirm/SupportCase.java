@@ -1,15 +1,16 @@
 package org.scantling.confirm;
 
 import org.scantling.loads.LoadCombination;
+import org.scantling.mechanics.SupportForces;
 
 /** What one combination presses on each support of a beam, lb; negative where it lifts. */
 final class SupportCase {
   private final LoadCombination combination;
-  private final double[] reactionsLb;
+  private final SupportForces forces;
 
-  SupportCase(LoadCombination combination, double[] reactionsLb) {
+  SupportCase(LoadCombination combination, SupportForces forces) {
     this.combination = combination;
-    this.reactionsLb = reactionsLb;
+    this.forces = forces;
   }
 
   LoadCombination combination() {
@@ -22,25 +23,30 @@ final class SupportCase {
   }
 
   int supportCount() {
-    return reactionsLb.length;
+    return forces.supportCount();
   }
 
   double reactionLb(int support) {
-    return reactionsLb[support];
+    return forces.totalLb(support);
+  }
+
+  /** From the left, from the right and right over it. */
+  SupportForces forces() {
+    return forces;
   }
 
   double mostLb() {
     double mostLb = 0;
-    for (double reactionLb : reactionsLb) {
-      mostLb = Math.max(mostLb, reactionLb);
+    for (int support = 0; support < supportCount(); support++) {
+      mostLb = Math.max(mostLb, reactionLb(support));
     }
     return mostLb;
   }
 
   double leastLb() {
     double leastLb = Double.POSITIVE_INFINITY;
-    for (double reactionLb : reactionsLb) {
-      leastLb = Math.min(leastLb, reactionLb);
+    for (int support = 0; support < supportCount(); support++) {
+      leastLb = Math.min(leastLb, reactionLb(support));
     }
     return leastLb;
   }

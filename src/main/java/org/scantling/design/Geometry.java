@@ -51,6 +51,7 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
    * @param notchIn recess over the header
    * @param endMarginIn least distance from the centre of the last crossbeam to the end of the
    *     header
+   * @param blocked true where a block stands between neighbours over each header
    */
   public record Crossbeams(
       int perBay,
@@ -58,7 +59,25 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
       double depthIn,
       double overhangIn,
       double notchIn,
-      double endMarginIn) {}
+      double endMarginIn,
+      boolean blocked) {
+
+    /** Crossbeams that stand by their own fastenings. */
+    public Crossbeams(
+        int perBay,
+        double breadthIn,
+        double depthIn,
+        double overhangIn,
+        double notchIn,
+        double endMarginIn) {
+      this(perBay, breadthIn, depthIn, overhangIn, notchIn, endMarginIn, false);
+    }
+
+    /** Depth of a block, which stands on the header and ends flush with the crossbeams. */
+    public double blockDepthIn() {
+      return depthIn - notchIn;
+    }
+  }
 
   /** First to last post, centre to centre. */
   public double lengthIn() {
@@ -109,6 +128,16 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
 
   public double crossbeamSpacingIn() {
     return plan.bayIn() / crossbeams.perBay();
+  }
+
+  /** From face to face of neighbouring crossbeams: what a block between them is long. */
+  public double crossbeamGapIn() {
+    return crossbeamSpacingIn() - crossbeams.breadthIn();
+  }
+
+  /** Blocks between crossbeams on both headers; none where they stand by themselves. */
+  public int blockCount() {
+    return crossbeams.blocked() ? 2 * (crossbeamCount() - 1) : 0;
   }
 
   /** Crossbeams past each end post that still find a seat on the header. */

@@ -7,24 +7,33 @@ import java.util.Optional;
  * A resized structure: where everything stands, every kind of member, and the footings.
  *
  * @param geometry places and lengths
- * @param members one entry a role
+ * @param top how the tops of the posts run over the ground
+ * @param headers the headers as they are cut
+ * @param members pieces of one role and one length an entry
  * @param footings the holes
  * @param bolts where the bolts of paired headers sit; empty where headers lie on the posts
+ * @param braces where the knee braces lie, if there are any
  */
 public record Structure(
-    Geometry geometry, List<Member> members, Footings footings, Optional<Bolts> bolts) {
+    Geometry geometry,
+    TopLine top,
+    CutHeaders headers,
+    List<Member> members,
+    Footings footings,
+    Optional<Bolts> bolts,
+    Optional<KneeBraces> braces) {
   public Structure {
     members = List.copyOf(members);
   }
 
   /**
-   * All members of one role.
+   * The members of one role that are alike.
    *
-   * @param role post, header, crossbeam, rail, picket or brace
+   * @param role post, header, crossbeam, blocking, rail, picket or brace
    * @param size nominal size of one ply
    * @param plies boards side by side
    * @param breadthIn dressed thickness of one ply
-   * @param depthIn dressed width
+   * @param depthIn dressed width, or what a block is ripped to
    * @param lengthIn length as built
    * @param count pieces
    * @param species species key

@@ -44,6 +44,12 @@ public final class WayOfBuilding {
   /** Posts that the ground alone holds upright. */
   public static final String NO_BRACES = "none";
 
+  /** A block between neighbouring crossbeams over each header. */
+  public static final String OVER_HEADERS = "over-headers";
+
+  /** Crossbeams that stand by their own fastenings. */
+  public static final String NO_BLOCKS = "none";
+
   private WayOfBuilding() {}
 
   /** The style of headers. */

@@ -14,6 +14,7 @@ import java.util.List;
 import org.scantling.confirm.HeaderLoad;
 import org.scantling.confirm.Material;
 import org.scantling.confirm.TopLoads;
+import org.scantling.design.Geometry;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Evidence;
@@ -49,16 +50,15 @@ final class BeamLoadWorkings {
 
   /** Of a pair one board is checked, with its own weight alone. */
   static BeamBurden.Each onHeader(Bench bench) {
-    return onHeader(bench, bench.timber(HEADER_SIZE).onePly());
+    return onHeader(bench.headers().onBoard(), bench.timber(HEADER_SIZE).onePly());
   }
 
   /** On a post all boards of the header weigh. */
   static BeamBurden.Each onPosts(Bench bench) {
-    return onHeader(bench, bench.timber(HEADER_SIZE));
+    return onHeader(bench.headers().eachCrossbeam(), bench.timber(HEADER_SIZE));
   }
 
-  private static BeamBurden.Each onHeader(Bench bench, Material header) {
-    HeaderLoad each = bench.headers().eachCrossbeam();
+  private static BeamBurden.Each onHeader(HeaderLoad each, Material header) {
     return new BeamBurden.Each(
         header.weightLbPerIn(),
         each.deadLb(),
@@ -73,7 +73,7 @@ final class BeamLoadWorkings {
   List<Working> list() {
     TopLoads top = bench.topLoads();
     BeamBurden.Each line = onCrossbeam(bench);
-    BeamBurden.Each point = onHeader(bench);
+    BeamBurden.Each point = onPosts(bench);
     List<Working> list = new ArrayList<>();
     list.add(
         steps.of(
@@ -92,13 +92,42 @@ final class BeamLoadWorkings {
       list.add(own("header.own-pair", bench.timber(HEADER_SIZE)));
     }
     list.add(own("post.own", bench.timber(POST_SIZE)));
-    list.add(half("dead", line.deadLb(), point.deadLb()));
+    if (bench.geometry().crossbeams().blocked()) {
+      list.addAll(withBlock(line.deadLb(), point.deadLb()));
+    } else {
+      list.add(half("dead", line.deadLb(), point.deadLb()));
+    }
     list.add(half("vines", line.vinesLb(), point.vinesLb()));
     list.add(half("live", line.liveLb(), point.liveLb()));
     list.add(half("snow", line.snowLb(), point.snowLb()));
     list.add(half("press", line.pressLb(), point.pressLb()));
     list.add(half("lift", line.liftLb(), point.liftLb()));
+    if (bench.timber(HEADER_SIZE).plies() > 1) {
+      list.addAll(onOneBoard(point));
+    }
     return list;
+  }
+
+  /** Where one board of a pair takes all, the first load stands for every other. */
+  private List<Working> onOneBoard(BeamBurden.Each point) {
+    double share = bench.limits().pairShareRatio();
+    List<Working> list = new ArrayList<>();
+    list.add(board("of their own weight", share, point.deadLb()));
+    if (share < 1) {
+      list.add(board("of the climber", share, point.vinesLb()));
+      list.add(board("of the live load", share, point.liveLb()));
+      list.add(board("of the snow", share, point.snowLb()));
+      list.add(board("of the wind pressing down", share, point.pressLb()));
+      list.add(board("of the wind lifting", share, point.liftLb()));
+    }
+    return list;
+  }
+
+  private Working board(String what, double share, double lb) {
+    return steps.of(
+        "header.board",
+        pounds(share * lb),
+        Evidence.saw("what", what).and("share", Measure.ratio(share)).and("point", pounds(lb)));
   }
 
   private Working own(String id, Material timber) {
@@ -125,6 +154,33 @@ final class BeamLoadWorkings {
 
   private Evidence vine(double psf) {
     return tabled(psf).and("vine", bench.answers().option(VINE));
+  }
+
+  /** A block is of the crossbeam's timber, as long as their gap and as deep as stands clear. */
+  private List<Working> withBlock(double lbPerIn, double lb) {
+    Geometry.Crossbeams beams = bench.geometry().crossbeams();
+    Working gap =
+        steps.of(
+            "crossbeam.gap",
+            Measure.inches(bench.geometry().crossbeamGapIn()),
+            Evidence.saw("spacing", Measure.inches(spacingIn))
+                .and("breadth", Measure.inches(beams.breadthIn())));
+    Working block =
+        steps.of(
+            "crossbeam.block",
+            Measure.inches(beams.blockDepthIn()),
+            Evidence.saw("depth", Measure.inches(beams.depthIn()))
+                .and("notch", Measure.inches(beams.notchIn())));
+    Working dead =
+        steps.of(
+            "header.dead-blocked",
+        pounds(lb),
+        Evidence.saw("line", perInch(lbPerIn))
+            .and("length", Measure.inches(bench.geometry().crossbeamLengthIn()))
+            .and("gap", Measure.inches(bench.geometry().crossbeamGapIn()))
+            .and("block", Measure.inches(beams.blockDepthIn()))
+            .and("depth", Measure.inches(beams.depthIn())));
+    return List.of(gap, block, dead);
   }
 
   private Working half(String what, double lbPerIn, double lb) {

@@ -112,6 +112,12 @@ final class BeamMember {
     return stresses;
   }
 
+  /** Of a header's loads, what is counted on the board that is told: all where it is one timber. */
+  double boardShareRatio() {
+    double bothLb = bench.headers().eachCrossbeam().personLb();
+    return onPosts() && bothLb > 0 ? each.personLb() / bothLb : 1;
+  }
+
   boolean onPosts() {
     return question == HEADER_SIZE;
   }

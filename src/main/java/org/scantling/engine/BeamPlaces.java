@@ -11,6 +11,8 @@ import org.scantling.confirm.BeamAsk;
 import org.scantling.confirm.BeamScene;
 import org.scantling.engine.BeamBurden.Part;
 import org.scantling.mechanics.Peak;
+import org.scantling.quantity.Measure;
+import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Working;
 
 /** Where a beam is bent, sheared and pressed most, and the lines that lead there. */
@@ -94,9 +96,22 @@ final class BeamPlaces {
 
   List<Working> pressed() {
     BeamStatics statics = task.under(Part.ALL);
-    double reactionLb = borne(statics, 1);
+    BeamScene.Pressed seat = scene.pressedHardest();
+    double pressedLb;
+    if (seat.atCut()) {
+      statics.moments(about(seat.support()));
+      pressedLb = statics.atCut(seat.support(), seat.towards());
+    } else {
+      pressedLb = borne(statics, 1);
+    }
     List<Working> list = new ArrayList<>(statics.lines());
-    list.addAll(stresses.bearing(task, pounds(reactionLb)));
+    double share = task.seatShareRatio();
+    if (share < 1) {
+      Evidence shared =
+          Evidence.saw("share", Measure.ratio(share)).and("reaction", pounds(pressedLb));
+      list.add(task.step("board", pounds(share * pressedLb), shared));
+    }
+    list.addAll(stresses.bearing(task, pounds(share * pressedLb), seat.contact()));
     return list;
   }
 

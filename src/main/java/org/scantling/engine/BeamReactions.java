@@ -32,6 +32,33 @@ final class BeamReactions {
                 .and("second", pounds(second)));
   }
 
+  /**
+   * Writes what the end of a piece presses where two meet.
+   *
+   * @param support the support under the joint
+   * @param towards the next support of that piece
+   */
+  double atCut(int support, int towards) {
+    double shear = shears.beside(support, towards);
+    int region = burden.region(support);
+    double over = burden.on(region);
+    Evidence evidence =
+        Evidence.saw("post", Measure.count(support + 1))
+            .and("other", Measure.count(towards + 1))
+            .and("point", lines.point(region))
+            .and("shear", pounds(shear));
+    if (stands(support)) {
+      over += burden.personLb();
+      evidence = lines.withPerson(evidence);
+    }
+    return lines.add("end", pounds(over + shear), evidence);
+  }
+
+  private boolean stands(int support) {
+    OptionalDouble person = lines.personAtIn();
+    return person.isPresent() && person.getAsDouble() == lines.supportAtIn(support);
+  }
+
   /** A crossbeam lies over every post, and one person may stand there. */
   private double onPost(int support, double first, double second) {
     int region = Math.min(burden.region(support), burden.regions() - 1);
@@ -40,8 +67,7 @@ final class BeamReactions {
             .and("point", lines.point(region))
             .and("first", pounds(first))
             .and("second", pounds(second));
-    OptionalDouble person = lines.personAtIn();
-    boolean stands = person.isPresent() && person.getAsDouble() == lines.supportAtIn(support);
+    boolean stands = stands(support);
     double sum = burden.on(region) + first + second + (stands ? burden.personLb() : 0);
     return stands
         ? lines.add(

@@ -56,6 +56,11 @@ final class BeamStatics {
     return reactions.on(support);
   }
 
+  /** What the end of a piece presses where it is cut over a support. */
+  double atCut(int support, int towards) {
+    return reactions.atCut(support, towards);
+  }
+
   /**
    * Moment in a span, pulling the underside.
    *

@@ -14,6 +14,7 @@ import org.scantling.timber.AdjustedValues;
 import org.scantling.timber.BeamLoading;
 import org.scantling.timber.BeamStability;
 import org.scantling.timber.Rectangle;
+import org.scantling.timber.Seat;
 
 /** From a moment, a shear or a reaction to the stress, beside what the timber is allowed. */
 final class BeamStresses {
@@ -152,18 +153,17 @@ final class BeamStresses {
     return list;
   }
 
-  List<Working> bearing(BeamTask task, Measure reaction) {
-    BeamScene scene = task.scene();
-    double factor = scene.contact().bearingFactor();
+  List<Working> bearing(BeamTask task, Measure reaction, Seat contact) {
+    double factor = contact.bearingFactor();
     double lastingPsi = material.lasting(1).bearing().psi();
-    Measure seat = Measure.inches(scene.contact().lengthIn());
+    Measure seat = Measure.inches(contact.lengthIn());
     List<Working> list = new ArrayList<>();
     list.add(
         task.both(
             "bearing",
-            psi(reaction.amount() / scene.contact().areaIn2()),
+            psi(reaction.amount() / contact.areaIn2()),
             Evidence.saw("reaction", reaction)
-                .and("breadth", Measure.inches(scene.contact().breadthIn()))
+                .and("breadth", Measure.inches(contact.breadthIn()))
                 .and("seat", seat)));
     if (factor > 1) {
       list.add(task.both("bearing-factor", Measure.ratio(factor), Evidence.saw("seat", seat)));

@@ -62,10 +62,21 @@ record BeamTask(BeamMember member, String check, BeamScene scene) {
   /** One person, and how they lever where they stand on the tail of a crossbeam. */
   Evidence person(Evidence evidence) {
     Evidence with = evidence.and("person", pounds(member.bench().topLoads().personLb()));
-    return onPosts()
-        ? with.and("reach", Measure.inches(geometry().crossbeamTailIn()))
-            .and("rows", Measure.inches(geometry().plan().rowSpacingIn()))
-        : with;
+    if (!onPosts()) {
+      return with;
+    }
+    Evidence levering =
+        with.and("reach", Measure.inches(geometry().crossbeamTailIn()))
+            .and("rows", Measure.inches(geometry().plan().rowSpacingIn()));
+    double share = member.boardShareRatio();
+    return share < 1 ? levering.and("share", Measure.ratio(share)) : levering;
+  }
+
+  /** Of what a support carries, the part on the seat that is pressed: of a crossbeam on a pair. */
+  double seatShareRatio() {
+    return !onPosts() && geometry().headers().paired()
+        ? member.bench().limits().pairShareRatio()
+        : 1;
   }
 
   /** A step of this member's own kind. */
@@ -84,10 +95,10 @@ record BeamTask(BeamMember member, String check, BeamScene scene) {
             .and("member", member.page())
             .and("check", check)
             .and("combination", combination().id());
-    boolean piece = onPosts() && scene.leftTailIn() == 0;
+    boolean cut = !scene.beam().cuts().isEmpty();
     return member
         .steps()
-        .of(id, result, piece ? all.and("pieces", Measure.count(scene.beam().spanCount())) : all);
+        .of(id, result, cut ? all.and("pieces", scene.pieces().way()) : all);
   }
 
   LoadCombination combination() {

@@ -16,9 +16,11 @@ import org.scantling.confirm.Limits;
 import org.scantling.confirm.Material;
 import org.scantling.confirm.PostChecks;
 import org.scantling.confirm.PostInGround;
+import org.scantling.confirm.SideBlow;
 import org.scantling.confirm.TopLoads;
 import org.scantling.confirm.WindOnWalk;
 import org.scantling.design.Geometry;
+import org.scantling.design.Splice;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.ground.BallastWeights;
 import org.scantling.ground.PresumptiveSoil;
@@ -29,6 +31,7 @@ import org.scantling.reasons.Question;
 import org.scantling.reasons.Source;
 import org.scantling.rulebase.RuleBaseFault;
 import org.scantling.tables.JointRow;
+import org.scantling.tables.SizeRow;
 import org.scantling.tables.SoilRow;
 import org.scantling.tables.Tables;
 import org.scantling.tables.VineRow;
@@ -40,6 +43,7 @@ import org.scantling.tables.VineRow;
 final class Bench {
   private final Tables tables;
   private final Stock stock;
+  private final double slopeRatio;
   private final Ledger ledger;
   private final Answers answers;
   private final boolean asDug;
@@ -47,26 +51,32 @@ final class Bench {
   private final Once<TopLoads> topLoads = new Once<>(() -> new TopBench(this).loads());
   private final Once<WindOnWalk> wind = new Once<>(() -> new WindBench(this).onWalk());
   private final Once<PostChecks.Standing> standing = new Once<>(this::stands);
+  private final Once<Splice> splice = new Once<>(() -> HeaderCuts.of(this).splice());
   private final Once<HeaderChecks> headers = new Once<>(this::loaded);
   private final Once<Optional<BracedWalk>> braced = new Once<>(() -> BraceBench.walk(this));
 
-  /** A bench that remembers nothing from before. */
-  Bench(Tables tables, Stock stock, Answers answers) {
-    this(tables, stock, new Ledger(Ledger.Keeps.ONE_RUN), answers);
-  }
-
-  Bench(Tables tables, Stock stock, Ledger ledger, Answers answers) {
-    this(tables, stock, ledger, answers, false);
+  /**
+   * @param slopeRatio fall of the ground over its length in plan
+   */
+  Bench(Tables tables, Stock stock, double slopeRatio, Ledger ledger, Answers answers) {
+    this(tables, stock, slopeRatio, ledger, answers, false);
   }
 
   /**
    * @param asDug true where the depth of the holes is decided, false where a hole would still be
    *     dug deeper for a post that sways
    */
-  private Bench(Tables tables, Stock stock, Ledger ledger, Answers answers, boolean asDug) {
+  private Bench(
+      Tables tables,
+      Stock stock,
+      double slopeRatio,
+      Ledger ledger,
+      Answers answers,
+      boolean asDug) {
     this.asDug = asDug;
     this.tables = tables;
     this.stock = stock;
+    this.slopeRatio = slopeRatio;
     this.ledger = ledger;
     this.answers = answers;
   }
@@ -80,13 +90,37 @@ final class Bench {
   }
 
   /** The same bench with one question answered otherwise. */
-  private Bench with(Question question, String option) {
-    return new Bench(tables, stock, ledger, answers.with(Answer.option(question, option)), asDug);
+  Bench with(Question question, String option) {
+    return new Bench(
+        tables, stock, slopeRatio, ledger, answers.with(Answer.option(question, option)), asDug);
   }
 
   /** The same bench where every answer is final: posts stand in the holes as they are dug. */
   Bench asDug() {
-    return new Bench(tables, stock, ledger, answers, true);
+    return new Bench(tables, stock, slopeRatio, ledger, answers, true);
+  }
+
+  /** Fall of the headers over their length in plan. */
+  double fallRatio() {
+    boolean follows =
+        answers.has(TOP_LINE) && answers.option(TOP_LINE).equals(WayOfBuilding.FOLLOWS_GROUND);
+    return follows ? slopeRatio : 0;
+  }
+
+  /** Length along the headers over length in plan. */
+  double stretchRatio() {
+    return Math.hypot(1, fallRatio());
+  }
+
+  /** True where the header of each bay lies lower than that of the bay before. */
+  boolean stepped() {
+    return TopLines.stepped(answers);
+  }
+
+  /** How far off the middle of a post at a step its load acts, along the walk. */
+  double stepOffIn() {
+    boolean hung = stepped() && !geometry().headers().paired();
+    return hung ? TopLines.hungOffIn(geometry(), thumb("step.hanger-seat")) : 0;
   }
 
   /** The timber of an option; empty where the standard has no such grade in that size. */
@@ -110,10 +144,18 @@ final class Bench {
     return switch (question) {
       case CROSSBEAM_SIZE ->
           ledger.checks(
-              List.of(question, geometry(), topLoads(), material), () -> crossbeams().of(material));
+              List.of(question, geometry(), topLoads(), blow(), material),
+              () -> crossbeams().of(material, blow()));
       case HEADER_SIZE ->
           ledger.checks(
-              List.of(question, geometry(), topLoads(), timber(CROSSBEAM_SIZE), sunkIn(), material),
+              List.of(
+                  question,
+                  geometry(),
+                  splice(),
+                  topLoads(),
+                  timber(CROSSBEAM_SIZE),
+                  sunkIn(),
+                  material),
               () -> headers().of(material));
       case POST_SIZE -> onBrackets() ? List.of() : post(material);
       default -> List.of();
@@ -125,6 +167,8 @@ final class Bench {
         List.of(
             POST_SIZE,
             geometry(),
+            stepOffIn(),
+            splice(),
             topLoads(),
             timber(CROSSBEAM_SIZE),
             timber(HEADER_SIZE),
@@ -193,17 +237,28 @@ final class Bench {
     return new CrossbeamChecks(geometry(), topLoads(), limits(), sources(), ledger.beams());
   }
 
+  /** Wind on the face of a crossbeam in full wind. */
+  private SideBlow blow() {
+    SizeRow size = stock.row(answers.option(CROSSBEAM_SIZE));
+    return new SideBlow(
+        wind().onCrossbeamLb() / geometry().crossbeamLengthIn(),
+        tables.factors().size(answers.option(SPECIES), size).flatUseFactor());
+  }
+
   HeaderChecks headers() {
     return headers.get();
   }
 
   private HeaderChecks loaded() {
-    HeaderChecks whole =
-        new HeaderChecks(
-                geometry(), timber(CROSSBEAM_SIZE), topLoads(), limits(), sources(), ledger.beams())
-            .withSinks(sunkIn());
-    double soldIn = tables.stockLengths(stock.row(answers.option(HEADER_SIZE))).longestIn();
-    return geometry().headerLengthIn() > soldIn ? whole.cutOverPosts() : whole;
+    return new HeaderChecks(
+            geometry(), timber(CROSSBEAM_SIZE), topLoads(), limits(), sources(), ledger.beams())
+        .inPieces(splice())
+        .withSinks(sunkIn());
+  }
+
+  /** How the headers are pieced together: what every check of them and of what they rest on reads. */
+  Splice splice() {
+    return splice.get();
   }
 
   /** How deep lag screws are sunk into the headers; those that are usual before any are decided. */
@@ -230,7 +285,8 @@ final class Bench {
   }
 
   PostChecks posts() {
-    return new PostChecks(headers(), timber(HEADER_SIZE), standing(), limits(), sources());
+    return new PostChecks(headers(), timber(HEADER_SIZE), standing(), limits(), sources())
+        .loadedOffIn(stepOffIn());
   }
 
   FootingWork footing() {
@@ -277,7 +333,8 @@ final class Bench {
         tables.factor("effective-length.flagpole").amount(),
         tables.factor("column.shape.sawn").amount(),
         thumb("drift.height-share"),
-        thumb("post.eccentricity-share"));
+        thumb("post.eccentricity-share"),
+        thumb("header.pair-share"));
   }
 
   PostChecks.Standing standing() {
@@ -338,6 +395,10 @@ final class Bench {
 
   Stock stock() {
     return stock;
+  }
+
+  double slopeRatio() {
+    return slopeRatio;
   }
 
   Tables tables() {

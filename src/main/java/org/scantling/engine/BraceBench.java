@@ -66,7 +66,13 @@ final class BraceBench {
 
   /** All that the frames depend on; the headers follow from it. */
   private static List<Object> given(Bench bench, BracedTimbers timbers) {
-    return List.of(bench.geometry(), timbers, bench.topLoads(), bench.standing());
+    return List.of(
+        bench.geometry(),
+        bench.splice(),
+        bench.stepped(),
+        timbers,
+        bench.topLoads(),
+        bench.standing());
   }
 
   /** The timbers of a braced walk; none where it does not stand by its braces. */
@@ -84,7 +90,8 @@ final class BraceBench {
                     bench.timber(HEADER_SIZE),
                     bench.timber(CROSSBEAM_SIZE),
                     brace,
-                    answers.number(BRACE_LEG)));
+                    answers.number(BRACE_LEG),
+                    bench.fallRatio()));
   }
 
   /** The post that pressure and bending together work hardest in a combination. */
@@ -136,7 +143,9 @@ final class BraceBench {
     return new BracedRules(
         tables.factor("effective-length.pinned-both").amount(),
         boltIn(bench) + tables.factor("bolt-hole.over-most").amount(),
-        tables.thumb("post.eccentricity-share").amount(),
+        Math.max(
+            tables.thumb("post.eccentricity-share").amount(),
+            bench.stepOffIn() / bench.geometry().posts().breadthIn()),
         tables.thumb("brace.sway-share").amount());
   }
 

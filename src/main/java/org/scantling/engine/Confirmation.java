@@ -52,7 +52,8 @@ final class Confirmation {
   private List<Checked> joints() {
     JointBench joints = new JointBench(bench);
     List<Checked> checks = new ArrayList<>();
-    for (Question question : List.of(CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT)) {
+    for (Question question :
+        List.of(CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT, HEADER_STEP)) {
       if (asked.contains(question)) {
         checks.addAll(joints.checks(job.tables().joints().row(answers.option(question))));
       }

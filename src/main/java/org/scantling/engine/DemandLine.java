@@ -45,7 +45,7 @@ final class DemandLine {
   }
 
   boolean words() {
-    return scale instanceof DemandScale.Words;
+    return scale.words();
   }
 
   /** True where less of the demand lies one way, and more the other. */
@@ -84,10 +84,7 @@ final class DemandLine {
    */
   double shareRatio(int place) {
     int away = Math.abs(place - scale.today());
-    double share =
-        scale instanceof DemandScale.Numbers numbers
-            ? numbers.shareRatio(away)
-            : row.ordered() ? (double) away / (scale.most() - scale.least()) : 1;
+    double share = row.ordered() ? scale.shareRatio(away) : 1;
     return share * row.weightRatio().orElseThrow();
   }
 

@@ -18,6 +18,12 @@ sealed interface DemandScale {
 
   Outcome value(int place);
 
+  /** True where the values are words. */
+  boolean words();
+
+  /** So many places as a share of all that can be tried. */
+  double shareRatio(int steps);
+
   /** The places that are tried before the search closes in, with both ends and today's. */
   SortedSet<Integer> samples();
 
@@ -60,8 +66,14 @@ sealed interface DemandScale {
       return row.step().amount();
     }
 
+    @Override
+    public boolean words() {
+      return false;
+    }
+
     /** So many steps as a share of all that the row has. */
-    double shareRatio(int steps) {
+    @Override
+    public double shareRatio(int steps) {
       return steps * step() / (row.most().amount() - row.least().amount());
     }
 
@@ -84,8 +96,50 @@ sealed interface DemandScale {
     }
   }
 
+  /**
+   * Only what lies one way from today's value.
+   *
+   * @param up true for what lies after it
+   */
+  record OneWay(DemandScale whole, boolean up) implements DemandScale {
+    @Override
+    public int today() {
+      return whole.today();
+    }
+
+    @Override
+    public int least() {
+      return up ? today() : whole.least();
+    }
+
+    @Override
+    public int most() {
+      return up ? whole.most() : today();
+    }
+
+    @Override
+    public Outcome value(int place) {
+      return whole.value(place);
+    }
+
+    @Override
+    public SortedSet<Integer> samples() {
+      return new TreeSet<>(whole.samples().subSet(least(), most() + 1));
+    }
+
+    @Override
+    public boolean words() {
+      return whole.words();
+    }
+
+    @Override
+    public double shareRatio(int steps) {
+      return whole.shareRatio(steps);
+    }
+  }
+
   /** The words of a table, in its order; all of them are tried. */
-  record Words(List<String> words, int today) implements DemandScale {
+  record Words(List<String> all, int today) implements DemandScale {
     @Override
     public int least() {
       return 0;
@@ -93,21 +147,31 @@ sealed interface DemandScale {
 
     @Override
     public int most() {
-      return words.size() - 1;
+      return all.size() - 1;
+    }
+
+    @Override
+    public boolean words() {
+      return true;
+    }
+
+    @Override
+    public double shareRatio(int steps) {
+      return (double) steps / most();
     }
 
     @Override
     public Outcome value(int place) {
-      return new Outcome.Word(words.get(place));
+      return new Outcome.Word(all.get(place));
     }
 
     @Override
     public SortedSet<Integer> samples() {
-      SortedSet<Integer> all = new TreeSet<>();
-      for (int place = 0; place < words.size(); place++) {
-        all.add(place);
+      SortedSet<Integer> places = new TreeSet<>();
+      for (int place = 0; place < all.size(); place++) {
+        places.add(place);
       }
-      return all;
+      return places;
     }
   }
 }

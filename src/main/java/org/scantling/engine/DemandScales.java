@@ -7,6 +7,7 @@ import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Demand;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Question;
 import org.scantling.tables.DemandRow;
 import org.scantling.tables.Tables;
 
@@ -42,11 +43,27 @@ final class DemandScales {
               site.base().proven().isPresent()
                   ? List.of("published", "proven")
                   : List.of("published");
+          case VINE -> climbers(now, site);
           default ->
-              new Job(site, tables, new Ledger(Ledger.Keeps.NOTHING))
-                  .words(demand.question().orElseThrow());
+              job(site).words(demand.question().orElseThrow());
         };
     return new DemandScale.Words(words, words.indexOf(now));
+  }
+
+  /**
+   * Those that winter there; where nobody named the zone, those as hardy as the one that grows
+   * there.
+   */
+  private List<String> climbers(String now, Site site) {
+    double coldest = tables.vine(now).coldestZone();
+    double zone = site.climate().hardinessZone().orElse(coldest);
+    return job(site).words(Question.VINE).stream()
+        .filter(each -> each.equals(now) || tables.vine(each).winters(zone))
+        .toList();
+  }
+
+  private Job job(Site site) {
+    return new Job(site, tables, new Ledger(Ledger.Keeps.NOTHING));
   }
 
   private static Optional<Outcome> decided(Demand demand, Proposal today) {

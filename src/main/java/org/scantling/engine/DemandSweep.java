@@ -53,7 +53,7 @@ final class DemandSweep {
   }
 
   private Reach reach(Collection<Question> questions) {
-    boolean words = scale instanceof DemandScale.Words;
+    boolean words = scale.words();
     List<TurningPoint> points = new ArrayList<>();
     Map<Question, List<Stretch>> mixed = new EnumMap<>(Question.class);
     if (at(scale.today()).proposed()) {

@@ -72,7 +72,11 @@ final class Desk {
       case RAIL_SIZE, RAIL_HEIGHT, RAIL_NOTCH, PICKETS, RAIL_JOINT -> job.railed();
       case BRACE_SIZE, BRACE_LEG, BRACE_JOINT ->
           answers.has(BRACING) && answers.option(BRACING).equals(WayOfBuilding.KNEE_BRACES);
-      case HEADER_SPLICE -> HeaderCuts.of(job, answers).needed();
+      case HEADER_STEP ->
+          TopLines.stepped(answers)
+              && answers.has(HEADER_STYLE)
+              && answers.option(HEADER_STYLE).equals(WayOfBuilding.ON_TOP);
+      case HEADER_SPLICE -> HeaderCuts.of(job.bench(answers)).needed();
       default -> true;
     };
   }
@@ -82,8 +86,10 @@ final class Desk {
       case BAYS -> parts(question, new Divisions(job, answers).bays());
       case CROSSBEAMS_PER_BAY -> parts(question, new Divisions(job, answers).crossbeamsPerBay());
       case CROSSBEAM_SIZE, HEADER_SIZE, POST_SIZE, RAIL_SIZE, BRACE_SIZE -> sizes(question);
-      case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT -> joints(question);
+      case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT, HEADER_STEP ->
+          joints(question);
       case HEADER_SPLICE -> cuts(question);
+      case CROSSBEAM_BLOCKING -> blocking(question);
       default -> {
         if (!question.numeric()) {
           plain(question);
@@ -98,7 +104,7 @@ final class Desk {
   }
 
   private void cuts(Question question) {
-    List<Candidate.Cut> ways = HeaderCuts.of(job, answers).ways();
+    List<Candidate.Cut> ways = HeaderCuts.of(job.bench(answers)).ways();
     facts.addAll(ways);
     options.put(question, ways.stream().map(Candidate.Cut::option).toList());
   }
@@ -107,6 +113,12 @@ final class Desk {
     List<String> words = job.words(question);
     options.put(question, words);
     words.forEach(word -> facts.add(new Candidate.Plain(question, word)));
+  }
+
+  private void blocking(Question question) {
+    plain(question);
+    JointBench joints = new JointBench(bench);
+    options.get(question).forEach(way -> checked(question, way, joints.blocking(way)));
   }
 
   private void joints(Question question) {

@@ -36,6 +36,8 @@ final class Fixed {
         design.answers().find(each.question()).ifPresent(fixed::fix);
       }
     }
+    // No design file speaks of blocks: whether crossbeams need them is for the rules to say.
+    fixed.answers.remove(CROSSBEAM_BLOCKING);
     // On a bracket the file may leave the depth of the pier at nothing, which is no depth.
     if (!(fixed.start.number(FOOTING_DEPTH) > 0)) {
       fixed.answers.remove(FOOTING_DEPTH);

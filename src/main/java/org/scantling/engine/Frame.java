@@ -3,6 +3,7 @@ package org.scantling.engine;
 import static org.scantling.reasons.Question.*;
 
 import org.scantling.design.Geometry;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.tables.SizeRow;
 
 /** The geometry that a set of answers describes. */
@@ -32,6 +33,8 @@ final class Frame {
             crossbeam.widthIn(),
             answers.number(CROSSBEAM_OVERHANG),
             answers.number(CROSSBEAM_NOTCH),
-            endMarginIn));
+            endMarginIn,
+            answers.has(CROSSBEAM_BLOCKING)
+                && answers.option(CROSSBEAM_BLOCKING).equals(WayOfBuilding.OVER_HEADERS)));
   }
 }

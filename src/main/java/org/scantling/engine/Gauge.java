@@ -57,6 +57,9 @@ final class Gauge {
           ? new JointBench(bench).checks(row)
           : List.of();
     }
+    if (question == Question.CROSSBEAM_BLOCKING) {
+      return new JointBench(bench).blocking(reject.option());
+    }
     // A number of bays that led nowhere names a check of another question.
     boolean size = question.attribute().equals("size");
     return size ? bench.checks(question, reject.option()) : List.of();

@@ -3,13 +3,14 @@ package org.scantling.engine;
 import static org.scantling.reasons.Question.*;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
+import org.scantling.design.CutHeaders;
 import org.scantling.design.Geometry;
-import org.scantling.design.WayOfBuilding;
+import org.scantling.design.HeaderPiece;
+import org.scantling.design.Splice;
+import org.scantling.design.TopLine;
 import org.scantling.reasons.Candidate;
 
 /**
@@ -20,51 +21,64 @@ final class HeaderCuts {
   private static final double LAST_BITS = 1e-9;
 
   private final Geometry geometry;
+  private final TopLine top;
   private final List<Double> soldIn;
-  private final double stretchRatio;
+  private final boolean stepped;
   private final String decided;
 
   /**
    * @param soldIn lengths sold, shortest first
-   * @param stretchRatio length along the header over length in plan
    * @param decided the way that was chosen, empty before
    */
-  HeaderCuts(Geometry geometry, List<Double> soldIn, double stretchRatio, String decided) {
-    this.geometry = geometry;
+  HeaderCuts(TopLine top, List<Double> soldIn, String decided) {
+    this.geometry = top.geometry();
+    this.top = top;
     this.soldIn = soldIn;
-    this.stretchRatio = stretchRatio;
+    this.stepped = top.stepped() && top.posts() > 2;
     this.decided = decided;
   }
 
-  static HeaderCuts of(Job job, Answers answers) {
-    Geometry geometry = job.bench(answers).geometry();
-    List<Double> soldIn =
-        job.tables().stockLengths(job.stock().row(answers.option(HEADER_SIZE))).lengthsIn();
-    boolean slopes =
-        answers.has(TOP_LINE) && answers.option(TOP_LINE).equals(WayOfBuilding.FOLLOWS_GROUND);
-    double slopeRatio = slopes ? job.site().ground().slopePercent() / 100 : 0;
-    String decided = answers.find(HEADER_SPLICE).map(each -> each.option()).orElse("");
-    return new HeaderCuts(geometry, soldIn, Math.hypot(1, slopeRatio), decided);
-  }
-
-  /** True where no length sold holds the whole header. */
-  boolean needed() {
-    return wholeIn() > longestSoldIn() + LAST_BITS;
-  }
-
-  /** The longest piece of the way that was chosen, the whole header before. */
-  double longestPieceIn() {
-    return needed() && !decided.isEmpty()
-        ? longestIn(Arrays.stream(decided.split("\\+")).map(Integer::valueOf).toList())
-        : wholeIn();
+  static HeaderCuts of(Bench bench) {
+    Answers answers = bench.answers();
+    return new HeaderCuts(
+        TopLines.of(bench),
+        bench.tables().stockLengths(bench.stock().row(answers.option(HEADER_SIZE))).lengthsIn(),
+        answers.find(HEADER_SPLICE).map(each -> each.option()).orElse(""));
   }
 
   /**
-   * The whole header first, then its ways of being cut, those with the most even pieces last and of
-   * them those that look the same from both ends.
+   * The pieces that the headers are built of, as far as that is decided. Before, or where what was
+   * decided is of another number of bays, the most even of the ways is taken for it: pieces are
+   * decided after the timbers, and the last run through the questions begins with its own answers,
+   * so it works with the pieces that are built.
+   */
+  Splice splice() {
+    if (stepped) {
+      return Splice.bayByBay(bays());
+    }
+    if (!needed()) {
+      return Splice.whole(bays());
+    }
+    boolean holds = !decided.isEmpty() && Splice.of(decided).bayCount() == bays();
+    List<Candidate.Cut> ways = holds ? List.of() : ways();
+    return Splice.of(holds ? decided : ways.get(ways.size() - 1).option());
+  }
+
+  /** True where no length sold holds the whole header, or the top goes down in steps. */
+  boolean needed() {
+    return stepped || wholeIn() > longestSoldIn() + LAST_BITS;
+  }
+
+  /**
+   * In steps, one piece a bay. Else the whole header first, then its ways of being cut, those with
+   * the most even pieces last and of them those that look the same from both ends.
    */
   List<Candidate.Cut> ways() {
     List<Candidate.Cut> ways = new ArrayList<>();
+    if (stepped) {
+      ways.add(cut(Splice.bayByBay(bays()).bays()));
+      return ways;
+    }
     ways.add(cut(List.of(bays())));
     List<List<Integer>> fewest = List.of();
     for (int pieces = 2; pieces <= bays() && fewest.isEmpty(); pieces++) {
@@ -101,14 +115,13 @@ final class HeaderCuts {
   }
 
   private Candidate.Cut cut(List<Integer> way) {
-    String option = way.stream().map(String::valueOf).collect(Collectors.joining("+"));
-    double boughtIn = IntStream.range(0, way.size()).mapToDouble(i -> soldFor(way, i)).sum();
+    String option = new Splice(way).way();
+    double boughtIn = piecesIn(way).stream().mapToDouble(this::soldFor).sum();
     int shared = geometry.headers().paired() ? shared(way) : 0;
     return new Candidate.Cut(HEADER_SPLICE, option, way.size(), longestIn(way), boughtIn, shared);
   }
 
-  private double soldFor(List<Integer> way, int piece) {
-    double neededIn = pieceIn(way, piece);
+  private double soldFor(double neededIn) {
     return soldIn.stream()
         .filter(each -> each + LAST_BITS >= neededIn)
         .findFirst()
@@ -116,14 +129,11 @@ final class HeaderCuts {
   }
 
   private double longestIn(List<Integer> way) {
-    return IntStream.range(0, way.size()).mapToDouble(i -> pieceIn(way, i)).max().orElseThrow();
+    return Collections.max(piecesIn(way));
   }
 
-  /** Pieces are cut at the centres of posts; the first and the last carry a tail. */
-  private double pieceIn(List<Integer> way, int piece) {
-    int tails = (piece == 0 ? 1 : 0) + (piece == way.size() - 1 ? 1 : 0);
-    return way.get(piece) * geometry.plan().bayIn() * stretchRatio
-        + tails * geometry.headerTailIn();
+  private List<Double> piecesIn(List<Integer> way) {
+    return new CutHeaders(top, new Splice(way)).pieces(false).stream().map(HeaderPiece::lengthIn).toList();
   }
 
   /** The same from both ends. */
@@ -137,12 +147,7 @@ final class HeaderCuts {
   }
 
   private int shared(List<Integer> way) {
-    List<Integer> cuts = new ArrayList<>();
-    int post = 0;
-    for (int i = 0; i + 1 < way.size(); i++) {
-      post += way.get(i);
-      cuts.add(post);
-    }
+    List<Integer> cuts = new Splice(way).cuts();
     return (int) cuts.stream().filter(each -> cuts.contains(bays() - each)).count();
   }
 
@@ -151,7 +156,7 @@ final class HeaderCuts {
   }
 
   private double wholeIn() {
-    return pieceIn(List.of(bays()), 0);
+    return piecesIn(List.of(bays())).get(0);
   }
 
   private double longestSoldIn() {

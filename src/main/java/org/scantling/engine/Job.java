@@ -225,7 +225,7 @@ final class Job {
 
   /** The bench on which checks are worked, with the answers so far. */
   Bench bench(Answers answers) {
-    return new Bench(tables, stock, ledger, answers);
+    return new Bench(tables, stock, site.ground().slopePercent() / 100, ledger, answers);
   }
 
   /** The site's demands and the base's answers. */
@@ -255,6 +255,7 @@ final class Job {
       case GRADE ->
           tables.designValues().rows().stream().map(row -> row.grade()).distinct().toList();
       case HEADER_STYLE -> List.of(WayOfBuilding.ON_TOP, WayOfBuilding.PAIRED);
+      case CROSSBEAM_BLOCKING -> List.of(WayOfBuilding.NO_BLOCKS, WayOfBuilding.OVER_HEADERS);
       case TOP_LINE ->
           List.of(WayOfBuilding.LEVEL, WayOfBuilding.FOLLOWS_GROUND, WayOfBuilding.STEPPED);
       case FOOTING_KIND -> List.of(WayOfBuilding.EMBEDDED, WayOfBuilding.BRACKET);

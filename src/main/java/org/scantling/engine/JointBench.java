@@ -2,6 +2,7 @@ package org.scantling.engine;
 
 import static org.scantling.reasons.Question.*;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.scantling.confirm.JointBoltChecks;
@@ -12,9 +13,11 @@ import org.scantling.confirm.JointForces;
 import org.scantling.confirm.JointRailChecks;
 import org.scantling.confirm.JointRules;
 import org.scantling.confirm.JointSeatChecks;
+import org.scantling.confirm.JointStepChecks;
 import org.scantling.confirm.Material;
 import org.scantling.confirm.TopLoads;
 import org.scantling.design.Structure;
+import org.scantling.quantity.Check;
 import org.scantling.reasons.Checked;
 import org.scantling.tables.JointRow;
 
@@ -40,11 +43,23 @@ final class JointBench {
   /** The checks of one row of the joints table; none where nothing needs to be worked out. */
   List<Checked> checks(JointRow row) {
     return switch (row.question()) {
-      case CROSSBEAM_JOINT, HEADER_JOINT, BRACE_JOINT ->
+      case CROSSBEAM_JOINT, HEADER_JOINT, BRACE_JOINT, HEADER_STEP ->
           bench.ledger().checks(given(row), () -> worked(row));
       case RAIL_JOINT -> rail(row);
       default -> List.of();
     };
+  }
+
+  /**
+   * Whether crossbeams stand upright with blocks or without, then by whatever fastening holds best.
+   */
+  List<Checked> blocking(String way) {
+    return RollBench.of(bench.with(CROSSBEAM_BLOCKING, way), way, rules);
+  }
+
+  /** A ladder against a crossbeam that is held so. */
+  Check underLadder(JointRow row) {
+    return new RollBench(bench, rules.get()).underLadder(row);
   }
 
   private List<Checked> rail(JointRow row) {
@@ -71,6 +86,8 @@ final class JointBench {
     return List.of(
         row,
         bench.geometry(),
+        bench.stretchRatio(),
+        bench.splice(),
         bench.topLoads(),
         bench.standing(),
         bench.wind().onCrossbeamLb(),
@@ -85,6 +102,7 @@ final class JointBench {
     return switch (row.question()) {
       case CROSSBEAM_JOINT -> crossbeam(fix);
       case HEADER_JOINT -> header(fix);
+      case HEADER_STEP -> new JointStepChecks(forces.get(), rules.get()).of(fix);
       default -> brace(fix);
     };
   }
@@ -98,17 +116,31 @@ final class JointBench {
   }
 
   private List<Checked> crossbeam(JointFix fix) {
-    return JointSeatChecks.ofCrossbeam(
-            forces.get(), bench.timber(CROSSBEAM_SIZE), bench.timber(HEADER_SIZE), rules.get())
-        .crossbeam(fix);
+    List<Checked> checks =
+        new ArrayList<>(
+            JointSeatChecks.ofCrossbeam(
+                    forces.get(),
+                    bench.timber(CROSSBEAM_SIZE),
+                    bench.timber(HEADER_SIZE),
+                    rules.get())
+                .crossbeam(fix));
+    checks.add(new RollBench(bench, rules.get()).inWind(fix));
+    return checks;
   }
 
   private List<Checked> header(JointFix fix) {
     Material header = bench.timber(HEADER_SIZE);
     return paired()
         ? bolted().of(fix)
-        : JointSeatChecks.ofHeader(forces.get(), header, bench.timber(POST_SIZE), rules.get())
+        : JointSeatChecks.ofHeader(
+                forces.get(), header, bench.timber(POST_SIZE), toCutIn(), rules.get())
             .header(fix);
+  }
+
+  /** The lag screws of a piece stand in the middle of what it has of the post: half, or all. */
+  private double toCutIn() {
+    double postIn = bench.geometry().posts().breadthIn() * bench.stretchRatio();
+    return bench.stepped() ? postIn / 2 : postIn / 2 / 2;
   }
 
   private boolean paired() {
@@ -118,7 +150,10 @@ final class JointBench {
   private JointBoltChecks bolted() {
     JointCrossing crossing =
         new JointCrossing(
-            bench.timber(POST_SIZE), bench.timber(HEADER_SIZE), bench.geometry().headerTailIn());
+            bench.timber(POST_SIZE),
+            bench.timber(HEADER_SIZE),
+            bench.geometry().headerTailIn(),
+            bench.stretchRatio());
     return new JointBoltChecks(crossing, forces.get(), rules.get());
   }
 

@@ -9,6 +9,7 @@ import org.scantling.design.Site;
 import org.scantling.meanwhile.Cores;
 import org.scantling.reasons.LeastChange;
 import org.scantling.reasons.Outcome;
+import org.scantling.reasons.Phase;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Wanted;
@@ -45,7 +46,7 @@ public final class LeastChangeSearch {
     if (wanted.met(today)) {
       return new LeastChange(wanted, today, true, List.of(), List.of(), List.of());
     }
-    List<DemandLine> lines = lines(site, assumptions, today);
+    List<DemandLine> lines = lines(site, assumptions, today, wanted);
     List<Way> singles = singles(lines, wanted);
     return new LeastChange(
         wanted,
@@ -60,7 +61,7 @@ public final class LeastChangeSearch {
   public LeastChange singles(
       Site site, List<String> assumptions, Proposal today, Question question, Outcome value) {
     Wanted wanted = wanted(today, question, value);
-    List<DemandLine> lines = lines(site, assumptions, today);
+    List<DemandLine> lines = lines(site, assumptions, today, wanted);
     return new LeastChange(
         wanted,
         today,
@@ -74,14 +75,24 @@ public final class LeastChangeSearch {
     return Wanted.instead(question, value, today.decision(question).map(each -> each.proposed()));
   }
 
-  private List<DemandLine> lines(Site site, List<String> assumptions, Proposal today) {
+  /**
+   * What can be asked otherwise. A smaller size is looked for only where less is asked, and a
+   * larger one where more is: a wider way that happens to bring a smaller post is no advice, nor is
+   * a lower grade for which no larger post is graded.
+   */
+  private List<DemandLine> lines(
+      Site site, List<String> assumptions, Proposal today, Wanted wanted) {
     DemandScales scales = new DemandScales(tables);
+    boolean oneWay = wanted.question().growing() || joint(wanted);
+    boolean up = more(site, wanted, today);
     return tables.demands().rows().stream()
         .filter(row -> row.weightRatio().isPresent())
         .flatMap(
             row ->
                 scales
                     .of(row, site, today)
+                    .map(all -> oneWay && row.easedByLess() ? new DemandScale.OneWay(all, up) : all)
+                    .filter(scale -> scale.most() > scale.least())
                     .map(scale -> new DemandLine(row, scale, site, engine, assumptions))
                     .stream())
         .toList();
@@ -120,8 +131,18 @@ public final class LeastChangeSearch {
     return ways;
   }
 
-  /** True where more than today's answer is wanted. */
+  private static boolean joint(Wanted wanted) {
+    return wanted.question().phase() == Phase.JOINTS;
+  }
+
+  /**
+   * True where more than today's answer is wanted. Nobody is advised to ask for more so that a
+   * joint has to be stronger.
+   */
   private boolean more(Site site, Wanted wanted, Proposal today) {
+    if (joint(wanted)) {
+      return false;
+    }
     if (wanted.bound() != Wanted.Bound.JUST_THIS) {
       return wanted.bound() == Wanted.Bound.AT_LEAST;
     }

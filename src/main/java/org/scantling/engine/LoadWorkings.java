@@ -53,10 +53,12 @@ final class LoadWorkings {
     if (bench.upright()) {
       list.addAll(new FootingWorkings(bench, steps).list());
     }
-    list.addAll(
-        bench.onBrackets()
-            ? BracedWorkings.of(bench, steps)
-            : new PostWorkings(bench, steps).list());
+    if (bench.onBrackets()) {
+      list.addAll(BracedWorkings.of(bench, steps));
+    } else {
+      list.addAll(new PostWorkings(bench, steps).list());
+      list.addAll(new NotchWorkings(bench, steps).list());
+    }
     return list;
   }
 

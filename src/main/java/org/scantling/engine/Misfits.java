@@ -23,7 +23,7 @@ final class Misfits {
   private Misfits(BaseDesign design, Stock stock, Tables tables) {
     this.design = design;
     this.stock = stock;
-    this.picketIn = tables.thumb("picket.breadth").amount();
+    this.picketIn = stock.picketEdgeIn();
   }
 
   static List<Misfit> of(BaseDesign design, Site site, Tables tables) {

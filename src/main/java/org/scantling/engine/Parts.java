@@ -3,12 +3,19 @@ package org.scantling.engine;
 import static org.scantling.reasons.Question.*;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.scantling.design.Bearing;
+import org.scantling.design.CutHeaders;
 import org.scantling.design.Geometry;
+import org.scantling.design.HeaderPiece;
+import org.scantling.design.KneeBraces;
 import org.scantling.design.Structure;
 import org.scantling.design.Structure.Member;
 import org.scantling.design.Structure.Notch;
+import org.scantling.design.TopLine;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.loads.MemberWeight;
 import org.scantling.quantity.Length;
@@ -26,14 +33,20 @@ import org.scantling.tables.TopSpare;
 
 /** Every kind of member of the finished answers, with its length, count and notches. */
 final class Parts {
+  private static final double LAST_BITS = 1e-6;
+
   private final Job job;
   private final Answers answers;
   private final Geometry geometry;
+  private final TopLine top;
+  private final CutHeaders cutHeaders;
 
   Parts(Job job, Answers answers) {
     this.job = job;
     this.answers = answers;
     this.geometry = job.bench(answers).geometry();
+    this.top = TopLines.of(job.bench(answers));
+    this.cutHeaders = new CutHeaders(top, job.bench(answers).splice());
   }
 
   /** What the whole comes to: its timber and how many sizes differ from the base. */
@@ -71,10 +84,9 @@ final class Parts {
     return heaviest;
   }
 
-  /** A header is lifted in the pieces it is cut into, a post before its top is trimmed. */
+  /** A post is lifted before its top is trimmed. */
   private double pieceIn(Member member) {
     return switch (member.role()) {
-      case "header" -> HeaderCuts.of(job, answers).longestPieceIn();
       case "post" -> {
         yield new TopSpare(shopIn("setout.post-spare"), shopIn("setout.post-spare-least"))
             .cutIn(member.lengthIn(), job.soldIn(member.size()));
@@ -100,25 +112,28 @@ final class Parts {
   }
 
   Structure structure() {
-    return new Structure(geometry, all(), footings(), bolts());
+    return new Structure(geometry, top, cutHeaders, all(), footings(), bolts(), braces());
   }
 
   private List<Member> all() {
     List<Member> members = new ArrayList<>();
-    members.add(posts());
-    members.add(headers());
+    members.addAll(posts());
+    members.addAll(headers());
     members.add(crossbeams());
+    if (geometry.crossbeams().blocked()) {
+      members.add(blocking());
+    }
     if (answers.has(RAIL_SIZE)) {
       members.add(rails());
     }
-    if (answers.has(BRACE_SIZE) && answers.option(BRACING).equals(WayOfBuilding.KNEE_BRACES)) {
-      members.add(braces());
+    if (braced()) {
+      braces().ifPresent(each -> members.addAll(braces(each)));
     }
     return members;
   }
 
   private Optional<Structure.Bolts> bolts() {
-    Bench bench = new Bench(job.tables(), job.stock(), answers);
+    Bench bench = job.bench(answers);
     return answers
         .find(HEADER_JOINT)
         .map(answer -> job.tables().joints().row(answer.option()))
@@ -134,34 +149,78 @@ final class Parts {
         answers.option(FOOTING_BACKFILL));
   }
 
-  private Member posts() {
-    boolean buried = answers.option(FOOTING_KIND).equals(WayOfBuilding.EMBEDDED);
-    double buriedIn = buried ? answers.number(FOOTING_DEPTH) : 0;
+  /** Those of one length together, from foot to top as they stand. */
+  private List<Member> posts() {
+    Map<Double, Integer> counts = new LinkedHashMap<>();
+    for (int post = 0; post < top.posts(); post++) {
+      counts.merge(told(top.postLengthIn(post)), 2, Integer::sum);
+    }
     List<Notch> housings = new ArrayList<>();
     if (answers.has(RAIL_SIZE)) {
       double railIn = job.stock().row(answers.option(RAIL_SIZE)).widthIn();
       housings.add(
           new Notch(
-              "inner", buriedIn + answers.number(RAIL_HEIGHT), railIn, answers.number(RAIL_NOTCH)));
+              "inner",
+              top.belowGroundIn(0) + answers.number(RAIL_HEIGHT),
+              railIn,
+              answers.number(RAIL_NOTCH)));
     }
-    return member(
-        "post", POST_SIZE, geometry.posts().heightIn() + buriedIn, geometry.postCount(), housings);
+    List<Member> posts = new ArrayList<>();
+    counts.forEach(
+        (lengthIn, count) -> posts.add(member("post", POST_SIZE, lengthIn, count, housings)));
+    return posts;
   }
 
-  private Member headers() {
+  /** Pieces of one length and with the same seats together, as they are cut. */
+  private List<Member> headers() {
+    Map<List<Object>, Integer> counts = new LinkedHashMap<>();
+    for (HeaderPiece piece : cutHeaders.all()) {
+      List<Object> key = List.of(told(piece.lengthIn()), seats(piece));
+      List<Object> turned = List.of(told(piece.lengthIn()), turned(seats(piece), piece));
+      counts.merge(counts.containsKey(turned) ? turned : key, 1, Integer::sum);
+    }
+    List<Member> headers = new ArrayList<>();
+    counts.forEach(
+        (key, count) -> {
+          @SuppressWarnings("unchecked")
+          List<Notch> seats = (List<Notch>) key.get(1);
+          headers.add(member("header", HEADER_SIZE, (Double) key.get(0), count, seats));
+        });
+    return headers;
+  }
+
+  private List<Notch> seats(HeaderPiece piece) {
     List<Notch> seats = new ArrayList<>();
-    if (!geometry.headers().paired() && geometry.headers().notchIn() > 0) {
-      for (int post = 0; post <= geometry.plan().bays(); post++) {
+    if (geometry.headers().paired() || !(geometry.headers().notchIn() > 0)) {
+      return seats;
+    }
+    double postIn = geometry.posts().breadthIn() * top.stretchRatio();
+    for (int post = piece.fromPost(); post <= piece.toPost(); post++) {
+      Bearing bearing = Bearing.of(piece, post, postIn);
+      if (bearing.lengthIn() > 0) {
         seats.add(
             new Notch(
                 "underside",
-                geometry.headerTailIn() + post * geometry.plan().bayIn(),
-                geometry.posts().breadthIn(),
+                told(bearing.middleIn() - piece.firstIn()),
+                told(bearing.lengthIn()),
                 geometry.headers().notchIn()));
       }
     }
-    return member(
-        "header", HEADER_SIZE, geometry.headerLengthIn(), 2 * geometry.headers().plies(), seats);
+    return seats;
+  }
+
+  private static List<Notch> turned(List<Notch> seats, HeaderPiece piece) {
+    List<Notch> turned = new ArrayList<>();
+    for (Notch seat : seats) {
+      double atIn = told(piece.lengthIn() - seat.atIn());
+      turned.add(0, new Notch(seat.face(), atIn, seat.widthIn(), seat.depthIn()));
+    }
+    return turned;
+  }
+
+  /** The last bits would make two lengths of one. */
+  private static double told(double inches) {
+    return Math.rint(inches / LAST_BITS) * LAST_BITS;
   }
 
   private Member crossbeams() {
@@ -171,6 +230,28 @@ final class Parts {
         geometry.crossbeamLengthIn(),
         geometry.crossbeamCount(),
         crossbeamSeats());
+  }
+
+  /** Crossbeam timber, ripped to what stands between the header and the top of the crossbeams. */
+  private Member blocking() {
+    Member whole =
+        member(
+            "blocking",
+            CROSSBEAM_SIZE,
+            geometry.crossbeamGapIn(),
+            geometry.blockCount(),
+            List.of());
+    return new Member(
+        whole.role(),
+        whole.size(),
+        whole.plies(),
+        whole.breadthIn(),
+        geometry.crossbeams().blockDepthIn(),
+        whole.lengthIn(),
+        whole.count(),
+        whole.species(),
+        whole.grade(),
+        whole.notches());
   }
 
   /** One notch over each header timber; paired boards get a notch each. */
@@ -202,16 +283,43 @@ final class Parts {
     return member("rail", RAIL_SIZE, betweenIn, 2 * geometry.plan().bays(), List.of());
   }
 
-  /**
-   * Two across the walk at every pair of posts, and one on either side of a post along each row
-   * where there is a bay. Each is as long as the sloping side between the tips of its legs.
-   */
-  private Member braces() {
-    int across = geometry.postCount();
-    int along = 4 * geometry.plan().bays();
-    double lengthIn = answers.number(BRACE_LEG) * Math.sqrt(2);
+  private boolean braced() {
+    return answers.has(BRACE_SIZE) && answers.option(BRACING).equals(WayOfBuilding.KNEE_BRACES);
+  }
+
+  private Optional<KneeBraces> braces() {
+    if (!braced()) {
+      return Optional.empty();
+    }
     double depthIn = job.stock().row(answers.option(BRACE_SIZE)).widthIn();
-    return member("brace", BRACE_SIZE, lengthIn + depthIn, across + along, List.of());
+    return Optional.of(new KneeBraces(top, answers.number(BRACE_LEG), depthIn, feetApartIn()));
+  }
+
+  /** As far apart as the bolts of one row, whatever their number. */
+  private double feetApartIn() {
+    double apartIn = job.tables().factor("bolt-geometry.row.parallel.full").amount();
+    return answers
+        .find(BRACE_JOINT)
+        .map(answer -> job.tables().joints().row(answer.option()))
+        .map(
+            joint ->
+                apartIn
+                    * job.tables().fastener(joint.fastener()).diameterIn()
+                    * (1 + (joint.count() - 1) * Math.sqrt(0.5)))
+        .orElse(0.0);
+  }
+
+  /** Two across the walk at every pair of posts, and those along it in each row by length. */
+  private List<Member> braces(KneeBraces braces) {
+    Map<Double, Integer> counts = new LinkedHashMap<>();
+    counts.put(told(braces.acrossLengthIn()), geometry.postCount());
+    for (KneeBraces.Along each : braces.along()) {
+      counts.merge(told(braces.alongLengthIn(each)), 2, Integer::sum);
+    }
+    List<Member> members = new ArrayList<>();
+    counts.forEach(
+        (lengthIn, count) -> members.add(member("brace", BRACE_SIZE, lengthIn, count, List.of())));
+    return members;
   }
 
   private Member member(

@@ -25,10 +25,19 @@ final class PostWorkings {
   private final Bench bench;
   private final WorkingSteps steps;
   private final Material post;
+  private final String check;
 
   PostWorkings(Bench bench, WorkingSteps steps) {
+    this(bench, steps, "post.combined");
+  }
+
+  /**
+   * @param check the check under whose heading the lines stand
+   */
+  PostWorkings(Bench bench, WorkingSteps steps, String check) {
     this.bench = bench;
     this.steps = steps;
+    this.check = check;
     this.post = bench.timber(POST_SIZE);
   }
 
@@ -78,10 +87,16 @@ final class PostWorkings {
             .and("groundRatio", Measure.ratio(bench.ground().bendingRatio(push))));
   }
 
-  /** From load and moments to the sum. */
-  List<Working> interaction(PostScene scene) {
+  /** Pressure on the whole post and what it is allowed. */
+  List<Working> pressure(PostScene scene) {
     List<Working> list = new ArrayList<>(pressed(scene));
     list.addAll(buckling(scene));
+    return list;
+  }
+
+  /** From load and moments to the sum. */
+  List<Working> interaction(PostScene scene) {
+    List<Working> list = new ArrayList<>(pressure(scene));
     list.addAll(bending(scene));
     list.add(sum(scene));
     return list;
@@ -225,6 +240,6 @@ final class PostWorkings {
     return steps.of(
         "post.combined." + what,
         result,
-        evidence.and("check", "post.combined").and("combination", scene.combination().id()));
+        evidence.and("check", check).and("combination", scene.combination().id()));
   }
 }

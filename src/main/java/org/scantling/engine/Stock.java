@@ -65,6 +65,11 @@ final class Stock {
     return tables.size(size(option));
   }
 
+  /** Seen from the side of the walk: the edge of the timber that pickets are sawn from here. */
+  double picketEdgeIn() {
+    return tables.size(tables.defaults().row("picket." + market).word()).thicknessIn();
+  }
+
   Candidate.Size candidate(Question question, String option) {
     SizeRow row = row(option);
     return new Candidate.Size(question, option, plies(option), row.thicknessIn(), row.widthIn());

@@ -18,6 +18,9 @@ final class SupportMoments {
   /** Supports that a line can name. */
   private static final int LISTED = 16;
 
+  /** A moment this small beside what it is made of cannot be gone over in four figures. */
+  private static final double CANCELS_OUT_RATIO = 0.02;
+
   private final BeamLines lines;
   private final BeamTask task;
   private final BeamBurden burden;
@@ -36,14 +39,17 @@ final class SupportMoments {
     supports.stream().filter(this::inner).forEach(each -> told.addAll(List.of(each - 1, each + 1)));
     tails(told);
     List<Integer> inner = supports.stream().filter(this::inner).sorted().toList();
-    if (told.stream().filter(this::inner).count() > inner.size()) {
+    boolean others = told.stream().filter(this::inner).count() > inner.size();
+    if (others || inner.stream().anyMatch(this::cancelsOut)) {
       list(inner.get(0));
     }
-    inner.forEach(this::threeMoments);
+    inner.stream().filter(each -> !cancelsOut(each)).forEach(this::threeMoments);
   }
 
+  /** A support that the beam runs on over; where two pieces meet there is no moment. */
   private boolean inner(int support) {
-    return support > 0 && support < lines.lastSupport();
+    boolean between = support > 0 && support < lines.lastSupport();
+    return between && !lines.scene().beam().cuts().contains(support);
   }
 
   /** Where both ends are alike one line tells both. */
@@ -70,6 +76,12 @@ final class SupportMoments {
       evidence = evidence.and(name, moment(lines.over(support)));
     }
     lines.add("moments", moment(lines.over(about)), evidence);
+  }
+
+  private boolean cancelsOut(int support) {
+    double beside =
+        Math.abs(lines.over(support - 1)) + Math.abs(lines.over(support + 1));
+    return Math.abs(lines.over(support)) < CANCELS_OUT_RATIO * beside;
   }
 
   private void threeMoments(int support) {

@@ -32,7 +32,7 @@ final class WindBench {
       return new WindOnWalk.Sides(0, 0, 0);
     }
     double railIn = bench.stock().row(answers.option(RAIL_SIZE)).widthIn();
-    return new WindOnWalk.Sides(railIn, answers.number(PICKETS), thumb("picket.breadth"));
+    return new WindOnWalk.Sides(railIn, answers.number(PICKETS), bench.stock().picketEdgeIn());
   }
 
   private WindOnWalk.Rules rules() {

@@ -5,7 +5,9 @@ import static org.scantling.reasons.Question.*;
 import java.util.ArrayList;
 import java.util.List;
 import org.scantling.design.Geometry;
+import org.scantling.quantity.Check;
 import org.scantling.quantity.Measure;
+import org.scantling.quantity.Unit;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Phase;
@@ -13,6 +15,7 @@ import org.scantling.reasons.Question;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
 import org.scantling.reasons.Worked;
+import org.scantling.tables.SizeRow;
 
 /** The numbers that kernels and geometry work out for the rules of a phase to judge. */
 final class Works {
@@ -87,7 +90,20 @@ final class Works {
             Evidence.saw("bays", Measure.count(geometry.plan().bays()))
                 .and("spaces", Measure.count(geometry.crossbeams().perBay()))
                 .and("tails", Measure.count(2.0 * geometry.crossbeamsOnTail()))));
+    facts.add(depthToThickness());
     return facts;
+  }
+
+  /** By the nominal size, as the standard counts it. */
+  private Worked depthToThickness() {
+    SizeRow size = job.stock().row(answers.option(CROSSBEAM_SIZE));
+    double ratio = size.nominalWidthIn() / size.nominalThicknessIn();
+    Evidence evidence =
+        Evidence.saw("size", size.id())
+            .and("ratio", Measure.count(ratio))
+            .and(
+                "most", Measure.count(job.tables().thumb("crossbeam.edge-support-ratio").amount()));
+    return geometry("crossbeam.depth-to-thickness", CROSSBEAM_BLOCKING, ratio, evidence);
   }
 
   private List<Fact> height() {
@@ -160,8 +176,27 @@ final class Works {
     facts.add(job.tables().vine(answers.option(VINE)));
     facts.add(new Parts(job, answers).heaviest());
     new SoilDoubling(job, bench).fact().ifPresent(facts::add);
+    facts.add(job.tables().check("crossbeam.tipping"));
+    facts.add(ladder());
     return facts;
   }
+
+  private Worked ladder() {
+    JointBench joints = new JointBench(bench);
+    Check check =
+        joints.underLadder(job.tables().joints().row(answers.option(CROSSBEAM_JOINT)));
+    double personLb = job.tables().live("live.person").amount();
+    double leanShare = job.tables().thumb("ladder.lean-share").amount();
+    return geometry(
+        "crossbeam.ladder",
+        CROSSBEAM_JOINT,
+        check.ratio(),
+        Evidence.saw("person", new Measure(personLb, Unit.POUND))
+            .and("push", new Measure(personLb * leanShare, Unit.POUND))
+            .and("share", new Measure(PERCENT * check.ratio(), Unit.PERCENT)));
+  }
+
+  private static final int PERCENT = 100;
 
   private List<Fact> joints() {
     List<Fact> facts = new ArrayList<>(job.tables().joints().rows());

@@ -57,6 +57,29 @@ public record SnowPattern(List<Double> spanFactors) {
     return patterns.stream().map(SnowPattern::new).toList();
   }
 
+  /**
+   * Lists the snow patterns of a beam that is cut over some of its supports: those of {@link
+   * #forSpans}, and the end spans of every piece by themselves.
+   *
+   * @param spanCount spans and end overhangs of all pieces together, at least 1
+   * @param cuts how many spans lie before each cut
+   * @return the balanced load first, then each different pattern
+   * @throws IllegalArgumentException if there is no span
+   *     <p>Source: ASCE 7, 2016, section 7.5.1; end overhangs as spans from memory
+   *     <p>Worked number: four spans cut in the middle have twelve patterns; one of them is 0.5, 1,
+   *     0.5, 0.5.
+   */
+  public static List<SnowPattern> forPieces(int spanCount, List<Integer> cuts) {
+    Set<SnowPattern> patterns = new LinkedHashSet<>(forSpans(spanCount));
+    for (int cut : cuts) {
+      for (int end : new int[] {cut - 1, cut}) {
+        patterns.add(new SnowPattern(pattern(spanCount, FULL, HALF, end, end + 1)));
+        patterns.add(new SnowPattern(pattern(spanCount, HALF, FULL, end, end + 1)));
+      }
+    }
+    return List.copyOf(patterns);
+  }
+
   private static List<Double> pattern(
       int spanCount, double inside, double outside, int from, int to) {
     List<Double> factors = new ArrayList<>(Collections.nCopies(spanCount, outside));

@@ -15,12 +15,12 @@ import java.util.List;
 public final class BeamResult {
   private final LineCurve curve;
   private final int[] supports;
-  private final double[] reactionsLb;
+  private final SupportForces onSupports;
 
-  BeamResult(LineCurve curve, int[] supports, double[] reactionsLb) {
+  BeamResult(LineCurve curve, int[] supports, SupportForces onSupports) {
     this.curve = curve;
     this.supports = supports;
-    this.reactionsLb = reactionsLb;
+    this.onSupports = onSupports;
   }
 
   /**
@@ -31,7 +31,7 @@ public final class BeamResult {
    * @throws IllegalArgumentException if the counts differ or the cases come from different calls
    */
   public static BeamResult combine(List<BeamResult> cases, double... factors) {
-    double[] reactions = combineReactionsLb(cases, factors);
+    SupportForces reactions = combineOnSupports(cases, factors);
     BeamResult first = cases.get(0);
     LineCurve sum = first.curve.blank();
     for (int i = 0; i < factors.length; i++) {
@@ -41,38 +41,42 @@ public final class BeamResult {
   }
 
   /**
-   * The reactions of {@link #combine} alone, lb, for who asks no more: a long beam has far more
-   * stations than supports.
+   * What {@link #combine} presses on the supports alone, lb, for who asks no more: a long beam has
+   * far more stations than supports.
    *
    * @throws IllegalArgumentException as {@link #combine} does
    */
-  public static double[] combineReactionsLb(List<BeamResult> cases, double... factors) {
+  public static SupportForces combineOnSupports(List<BeamResult> cases, double... factors) {
     if (cases.isEmpty() || cases.size() != factors.length) {
       throw new IllegalArgumentException(
           cases.size() + " cases and " + factors.length + " factors must be as many, 1 or more");
     }
-    BeamResult first = cases.get(0);
-    double[] reactions = new double[first.reactionsLb.length];
     for (int i = 0; i < factors.length; i++) {
-      BeamResult part = cases.get(i);
-      if (part.curve.stations() != first.curve.stations()) {
+      if (cases.get(i).curve.stations() != cases.get(0).curve.stations()) {
         throw new IllegalArgumentException(
             "case " + (i + 1) + " must come from the same call of solve as the first");
       }
-      for (int support = 0; support < reactions.length; support++) {
-        reactions[support] += factors[i] * part.reactionsLb[support];
-      }
     }
-    return reactions;
+    return SupportForces.combine(cases, factors);
+  }
+
+  /** What presses on each support, from the left, from the right and right over it, lb. */
+  public SupportForces onSupports() {
+    return onSupports;
   }
 
   /** Upward force of a support on the beam, lb; supports count from 0. Negative is uplift. */
   public double reactionLb(int support) {
-    return reactionsLb[support];
+    return onSupports.totalLb(support);
   }
 
+  /** The same of all supports. */
   public double[] reactionsLb() {
-    return reactionsLb.clone();
+    double[] reactions = new double[onSupports.supportCount()];
+    for (int support = 0; support < reactions.length; support++) {
+      reactions[support] = onSupports.totalLb(support);
+    }
+    return reactions;
   }
 
   /** Moment, in·lb, sagging positive, at a place in inches from the left tip. */

@@ -3,6 +3,7 @@ package org.scantling.mechanics;
 /** Solves one load case of a continuous beam whose stiffness has been taken apart already. */
 final class BeamSolution {
   private final ProfileFactor stiffness;
+  private final BeamTurns turns;
   private final LineLoad load;
   private final Stations stations;
   private final int[] supports;
@@ -12,38 +13,35 @@ final class BeamSolution {
   /**
    * One case.
    *
+   * @param turns which spans turn together
    * @param supports the station of each support
    */
-  BeamSolution(ProfileFactor stiffness, LineLoad load, int[] supports) {
+  BeamSolution(ProfileFactor stiffness, BeamTurns turns, LineLoad load, int[] supports) {
     this.stiffness = stiffness;
+    this.turns = turns;
     this.load = load;
     this.stations = load.stations();
     this.supports = supports;
     this.curve = new LineCurve(stations, 0);
-    this.rotations = new double[supports.length];
+    this.rotations = new double[turns.count()];
   }
 
   BeamResult solve() {
-    double[] reactions = new double[supports.length];
+    double[] over = new double[supports.length];
     for (int i = 0; i < supports.length; i++) {
-      reactions[i] = load.takePointAt(supports[i]);
+      over[i] = load.takePointAt(supports[i]);
     }
     LineState[] free = new LineState[supports.length - 1];
     LineState right = rightOverhangStart();
     rotations[0] = freeWalk(0, supports[0]).moment;
-    rotations[supports.length - 1] = -right.moment;
+    rotations[turns.count() - 1] = -right.moment;
     for (int span = 0; span < free.length; span++) {
       free[span] = freeWalk(supports[span], supports[span + 1]);
       addFixedEndMoments(span, free[span]);
     }
     stiffness.solve(rotations);
     keep(free, right);
-    double[] before = curve.shearsBefore();
-    double[] after = curve.shearsAfter();
-    for (int i = 0; i < supports.length; i++) {
-      reactions[i] += after[supports[i]] - before[supports[i]];
-    }
-    return new BeamResult(curve, supports, reactions);
+    return new BeamResult(curve, supports, SupportForces.of(curve, supports, over));
   }
 
   private LineState freeWalk(int from, int to) {
@@ -69,8 +67,8 @@ final class BeamSolution {
     LineState still = LineState.zero();
     LineState start = ends(span).startState(still, still, free);
     double length = ends(span).lengthIn();
-    rotations[span] -= start.moment;
-    rotations[span + 1] += start.moment + start.shear * length + free.moment;
+    rotations[turns.rightOf(span)] -= start.moment;
+    rotations[turns.leftOf(span + 1)] += start.moment + start.shear * length + free.moment;
   }
 
   private void keep(LineState[] free, LineState right) {
@@ -80,12 +78,12 @@ final class BeamSolution {
     curve.clear();
     curve.walk(load, 0, supports[0], new LineState(0, 0, tipSlope, tipDrop));
     for (int span = 0; span < free.length; span++) {
-      LineState start = new LineState(0, 0, rotations[span], 0);
-      LineState end = new LineState(0, 0, rotations[span + 1], 0);
+      LineState start = new LineState(0, 0, rotations[turns.rightOf(span)], 0);
+      LineState end = new LineState(0, 0, rotations[turns.leftOf(span + 1)], 0);
       LineState first = ends(span).startState(start, end, free[span]);
       curve.walk(load, supports[span], supports[span + 1], first);
     }
-    right.slope = rotations[supports.length - 1];
+    right.slope = rotations[turns.count() - 1];
     curve.walk(load, supports[supports.length - 1], stations.last(), right);
   }
 }

@@ -3,6 +3,7 @@ package org.scantling.mechanics;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import org.scantling.quantity.Require;
 
 /**
@@ -13,7 +14,8 @@ import org.scantling.quantity.Require;
  * caller divides deflections by the real EI. The stiffness of the beam is taken apart once, when it
  * is made, and serves every load case; work grows in line with the number of supports.
  *
- * <p>Slender-beam theory (no shear deformation), supports that do not sink, no hinges.
+ * <p>Slender-beam theory (no shear deformation), supports that do not sink. The beam may be cut over
+ * inner supports: its pieces meet there, each resting by itself and passing no moment on.
  *
  * <p>Source: direct stiffness method with the rotations at the supports as unknowns; any
  * strength-of-materials text, e.g. Gere, Mechanics of Materials, chapter on statically
@@ -27,12 +29,14 @@ public final class ContinuousBeam {
 
   private final double lengthIn;
   private final double[] supportsIn;
+  private final BeamTurns turns;
   private final ProfileFactor stiffness;
 
-  private ContinuousBeam(double lengthIn, double[] supportsIn) {
+  private ContinuousBeam(double lengthIn, double[] supportsIn, BeamTurns turns) {
     this.lengthIn = lengthIn;
     this.supportsIn = supportsIn;
-    this.stiffness = new ProfileFactor(stiffnessRows(supportsIn));
+    this.turns = turns;
+    this.stiffness = new ProfileFactor(turns.stiffnessRows(supportsIn));
   }
 
   /**
@@ -60,7 +64,25 @@ public final class ContinuousBeam {
             "support " + (i + 1) + " at " + places[i] + " in must stand beyond support " + i);
       }
     }
-    return new ContinuousBeam(lengthIn, places);
+    return new ContinuousBeam(lengthIn, places, new BeamTurns(places.length, Set.of()));
+  }
+
+  /**
+   * The same beam in pieces that meet over some of its supports.
+   *
+   * <p>Worked number: supports at 0, 100 and 200 in, cut over the middle one, 10 lb/in throughout:
+   * two simple spans, so the middle support carries 1000 lb and the moment over it is 0.
+   *
+   * @param supports inner supports over which the beam is cut, counted from 0; none for no cut
+   * @throws IllegalArgumentException if one of them is no inner support
+   */
+  public ContinuousBeam cutOver(Set<Integer> supports) {
+    return new ContinuousBeam(lengthIn, supportsIn, new BeamTurns(supportsIn.length, supports));
+  }
+
+  /** Supports over which two pieces meet, ascending, counted from 0. */
+  public List<Integer> cuts() {
+    return turns.cuts();
   }
 
   private static double onBeam(String what, double placeIn, double lengthIn) {
@@ -71,18 +93,6 @@ public final class ContinuousBeam {
     }
     double inside = Math.max(0, Math.min(placeIn, lengthIn));
     return lengthIn - inside <= slack ? lengthIn : inside <= slack ? 0 : inside;
-  }
-
-  private static double[][] stiffnessRows(double[] supportsIn) {
-    int count = supportsIn.length;
-    double[][] rows = new double[count][];
-    rows[0] = new double[] {4 / (supportsIn[1] - supportsIn[0])};
-    for (int i = 1; i < count; i++) {
-      double left = supportsIn[i] - supportsIn[i - 1];
-      double right = i + 1 < count ? 4 / (supportsIn[i + 1] - supportsIn[i]) : 0;
-      rows[i] = new double[] {2 / left, 4 / left + right};
-    }
-    return rows;
   }
 
   public double lengthIn() {
@@ -134,7 +144,7 @@ public final class ContinuousBeam {
     for (List<BeamLoad> loads : cases) {
       LineLoad laid = new LineLoad(stations);
       loads.forEach(laid::add);
-      results.add(new BeamSolution(stiffness, laid, supports).solve());
+      results.add(new BeamSolution(stiffness, turns, laid, supports).solve());
     }
     return List.copyOf(results);
   }

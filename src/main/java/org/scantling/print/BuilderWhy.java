@@ -75,8 +75,8 @@ final class BuilderWhy {
             .map(each -> voice.driver(each, drivers.worked(decision)))
             .toList();
     if (decision.changed() && !causes.isEmpty()) {
-      String order = drivers.ranked(decision) ? ", most first: " : ": ";
-      page.paragraph("Different here and behind it" + order + String.join("; ", causes) + ".");
+      String order = drivers.ranked(decision) ? ", largest effect first: " : ": ";
+      page.paragraph("Because these are different here" + order + String.join("; ", causes) + ".");
     }
   }
 

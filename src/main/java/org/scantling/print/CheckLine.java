@@ -85,7 +85,7 @@ final class CheckLine {
     String base = base(checked);
     return base.isEmpty()
         ? ""
-        : "; the base itself uses "
+        : "; the base itself works at "
             + base
             + " at its own place since "
             + yardstick.record().map(TrackRecord::sinceYear).orElseThrow();
@@ -117,10 +117,10 @@ final class CheckLine {
       return "";
     }
     if (bare(checked)) {
-      return " uses " + used(checked) + " of what there is";
+      return " is at " + used(checked) + " of its limit";
     }
     return asked(checked).equals(there(checked))
         ? ""
-        : " asks " + asked(checked) + " and has " + there(checked);
+        : " needs " + asked(checked) + " and has " + there(checked);
   }
 }

@@ -133,7 +133,7 @@ final class ComparisonPage {
       why.add(0, new Block.Item(givenWhere(), String.join("; ", given) + "."));
     }
     if (!following.isEmpty()) {
-      why.add(new Block.Item("Following by measure", String.join("; ", following) + "."));
+      why.add(new Block.Item("These follow", String.join("; ", following) + "."));
     }
     if (!why.isEmpty()) {
       page.heading("Why they differ").items(why);

@@ -110,7 +110,7 @@ final class EngineerSection {
           + inside(refuse.evidence())
           + " (--set \""
           + result.demand()
-          + "=...\") these rules can take the site up again.";
+          + "=...\"), these rules can answer for the site.";
     }
     return (number(result.demand()) ? "A smaller " : "Another choice of ")
         + name

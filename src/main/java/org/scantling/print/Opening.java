@@ -121,9 +121,9 @@ final class Opening {
   }
 
   private String hardest(Checked check) {
-    return "the tightest that is worked out uses "
+    return "the tightest one works at "
         + voice.say(Measure.ratio(check.check().ratio()))
-        + " of what there is ("
+        + " of its limit ("
         + check.role()
         + ": "
         + voice.check(check.id())

@@ -31,18 +31,18 @@ final class Passing {
             .max(Comparator.comparingDouble(each -> each.check().ratio()));
     String all = every + " pass";
     return byRecord.isEmpty()
-        ? all + "; the tightest that is worked out uses " + tightest.map(this::tight).orElse("nothing") + "."
+        ? all + "; the tightest one works at " + tightest.map(this::tight).orElse("nothing") + "."
         : all
             + ", "
             + only(byRecord)
-            + " The tightest of the others that are worked out uses "
+            + " The tightest of the others works at "
             + tightest.map(this::tight).orElse("nothing")
             + ".";
   }
 
   private String tight(Checked check) {
     return line.used(check)
-        + " of what there is ("
+        + " of its limit ("
         + line.name(check)
         + line.besideBase(check)
         + ")";

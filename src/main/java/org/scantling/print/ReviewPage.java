@@ -111,7 +111,7 @@ final class ReviewPage {
   private void all() {
     boolean beside = review.yardstick().record().isPresent();
     List<List<String>> rows = new ArrayList<>();
-    rows.add(row(beside, "used", "base", "check", "asks", "has"));
+    rows.add(row(beside, "used", "base", "check", "needs", "has"));
     for (Checked each : review.checks()) {
       rows.add(
           row(

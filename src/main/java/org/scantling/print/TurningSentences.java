@@ -161,9 +161,9 @@ final class TurningSentences {
   /** The same where the stretches are too many to tell. */
   String comesBack(Question question) {
     boolean many = row(question).many();
-    return "Not for good: farther on "
+    return "Beyond that "
         + pronoun(question)
-        + (many ? " come and go." : " comes and goes.");
+        + (many ? " come back and go again." : " comes back and goes again.");
   }
 
   /** What was searched along a demand that is a number. */

@@ -27,6 +27,7 @@ final class WhatToBuild {
     JOINTS.put(Question.HEADER_JOINT, "header");
     JOINTS.put(Question.RAIL_JOINT, "rail");
     JOINTS.put(Question.BRACE_JOINT, "brace");
+    JOINTS.put(Question.HEADER_STEP, "header");
   }
 
   private final Proposal proposal;
@@ -43,6 +44,7 @@ final class WhatToBuild {
     page.heading("What to build").add(new Block.Grid(members())).paragraph(timber());
     List<Block.Item> items = new ArrayList<>();
     items.add(new Block.Item("Crossbeams", crossbeams(structure.geometry())));
+    blocking().ifPresent(items::add);
     braces().ifPresent(items::add);
     items.add(footings(structure.footings()));
     pickets().ifPresent(items::add);
@@ -75,20 +77,41 @@ final class WhatToBuild {
         + (brackets()
             ? ""
             : " Of each post " + inches(footings.depthIn()) + " stands in the ground.")
-        + cutOtherwise()
+        + headersCut()
         + tooLong();
   }
 
-  /** Posts are told from the ground and braces from bolt to bolt; the saw wants them otherwise. */
-  private String cutOtherwise() {
-    List<String> otherwise = new ArrayList<>();
-    if (brackets()) {
-      otherwise.add("the posts shorter by what the brackets hold them up");
+  private String headersCut() {
+    if (structure.top().stepped() && splice().isPresent()) {
+      return " Each bay has headers of its own, "
+          + inches(structure.top().stepIn())
+          + " lower than those of the bay before: "
+          + (structure.geometry().headers().paired()
+              ? "at a step the boards end at the middle of the post, each bolted to its own half."
+              : "at a step the upper header lies on the post, and the lower one hangs on its side.");
     }
-    if (count("brace") > 0) {
-      otherwise.add("the braces longer by what laps past their joints");
-    }
-    return otherwise.isEmpty() ? "" : " The cut list has " + Sentence.list(otherwise) + ".";
+    return splice().map(this::pieced).orElse("");
+  }
+
+  private String pieced(List<String> bays) {
+    String size = header().size();
+    return " No yard sells "
+        + size
+        + " longer than "
+        + voice.say(voice.longest(size))
+        + ": each header is in pieces over "
+        + Sentence.list(bays)
+        + " bays that meet over a post"
+        + (turned(header(), bays)
+            ? ", its second board turned end for end so that no post carries two joints."
+            : ".");
+  }
+
+  private Member header() {
+    return structure.members().stream()
+        .filter(each -> each.role().equals("header"))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** A piece that no yard sells is not kept quiet about. */
@@ -101,24 +124,10 @@ final class WhatToBuild {
                     + each.size()
                     + " longer than "
                     + voice.say(voice.longest(each.size()))
-                    + ": "
-                    + pieced(each))
+                    + ": where the "
+                    + voice.role(each.role())
+                    + " are joined is not worked out here; ask before you cut.")
         .reduce("", String::concat);
-  }
-
-  private String pieced(Member member) {
-    Optional<List<String>> bays = splice().filter(each -> member.role().equals("header"));
-    if (bays.isEmpty()) {
-      return "where the "
-          + voice.role(member.role())
-          + " are joined is not worked out here; ask before you cut.";
-    }
-    return "each header is in pieces over "
-        + Sentence.list(bays.get())
-        + " bays that meet over a post"
-        + (turned(member, bays.get())
-            ? ", its second board turned end for end so that no post carries two joints."
-            : ".");
   }
 
   /** Bays under each piece of a header, where it is cut. */
@@ -148,6 +157,19 @@ final class WhatToBuild {
             : ".");
   }
 
+  private Optional<Block.Item> blocking() {
+    return structure.members().stream()
+        .filter(each -> each.role().equals("blocking"))
+        .findFirst()
+        .map(
+            each ->
+                new Block.Item(
+                    "Blocks",
+                    "one between each two crossbeams over each header, "
+                        + inches(each.depthIn())
+                        + " deep, tops flush with the crossbeams."));
+  }
+
   /** One across the walk at every post; the others along it. */
   private Optional<Block.Item> braces() {
     int across = structure.geometry().postCount();
@@ -162,7 +184,7 @@ final class WhatToBuild {
                         + along
                         + " along it; each reaches "
                         + inches(leg)
-                        + " down its post and as far along the timber above."));
+                        + " or more down its post and as far along the timber above."));
   }
 
   private Optional<Double> amount(Question question) {
@@ -223,15 +245,30 @@ final class WhatToBuild {
   /** Every piece is held at two places; a header, of one timber or two boards, at every post. */
   private Block.Item fastened(Question question, String way, String role) {
     boolean header = question == Question.HEADER_JOINT;
-    int joints = header ? structure.geometry().postCount() : 2 * count(role);
+    int joints =
+        switch (question) {
+          case HEADER_JOINT -> headerJoints();
+          case HEADER_STEP -> 2 * (structure.geometry().plan().bays() - 1);
+          default -> 2 * count(role);
+        };
     return new Block.Item(
         Sentence.capital(voice.label(question)),
         voice.fastened(way, joints) + (header ? meetings() + bolts() : "") + ".");
   }
 
+  /** At a step the boards of both bays are bolted to the post. */
+  private int headerJoints() {
+    Geometry geometry = structure.geometry();
+    return structure.top().stepped() && geometry.headers().paired()
+        ? 2 * 2 * geometry.plan().bays()
+        : geometry.postCount();
+  }
+
   /** Each piece that ends over a post has fasteners of its own there. */
   private String meetings() {
-    return splice().isPresent() ? ", and more where pieces meet (see the buying list)" : "";
+    return splice().isPresent() && !structure.top().stepped()
+        ? ", and more where pieces meet (see the buying list)"
+        : "";
   }
 
   private String bolts() {
@@ -241,7 +278,7 @@ final class WhatToBuild {
   private String bolts(Bolts bolts) {
     return "; the upper "
         + inches(bolts.fromTopIn())
-        + " below the top of the post, the lower "
+        + (structure.top().stepped() ? " below the top of the boards, the lower " : " below the top of the post, the lower ")
         + inches(bolts.apartIn())
         + " under it"
         + (bolts.rowsApartIn() > 0

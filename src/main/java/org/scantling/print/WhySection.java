@@ -38,7 +38,7 @@ final class WhySection {
     List<Block.Item> why = new ArrayList<>();
     why.addAll(changed);
     if (!following.isEmpty()) {
-      why.add(new Block.Item("Following by measure", String.join("; ", following) + "."));
+      why.add(new Block.Item("These follow", String.join("; ", following) + "."));
     }
     if (!why.isEmpty()) {
       page.heading("Why").items(why);
@@ -99,8 +99,8 @@ final class WhySection {
         drivers.of(decision).stream()
             .map(each -> voice.cause(each, drivers.worked(decision)))
             .toList();
-    String order = drivers.ranked(decision) ? ", most first: " : ": ";
-    return causes.isEmpty() ? "" : " Changed and behind it" + order + Sentence.list(causes) + ".";
+    String order = drivers.ranked(decision) ? ", largest effect first: " : ": ";
+    return causes.isEmpty() ? "" : " Because these changed" + order + Sentence.list(causes) + ".";
   }
 
   private String reason(Decision decision) {

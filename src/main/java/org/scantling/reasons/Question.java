@@ -41,6 +41,7 @@ public enum Question {
   CROSSBEAM_COUNT(CROSSBEAMS, "crossbeam.count", Unit.COUNT),
   CROSSBEAM_NOTCH(CROSSBEAMS, "crossbeam.notch", Unit.INCH),
   CROSSBEAM_SIZE(CROSSBEAMS, "crossbeam.size"),
+  CROSSBEAM_BLOCKING(CROSSBEAMS, "crossbeam.blocking"),
 
   HEADER_NOTCH(HEADERS, "header.notch", Unit.INCH),
   HEADER_SIZE(HEADERS, "header.size"),
@@ -69,6 +70,7 @@ public enum Question {
   HEADER_JOINT(JOINTS, "joint.header"),
   RAIL_JOINT(JOINTS, "joint.rail"),
   BRACE_JOINT(JOINTS, "joint.brace"),
+  HEADER_STEP(JOINTS, "joint.step"),
   HEADER_SPLICE(JOINTS, "joint.splice");
 
   private final Phase phase;
@@ -115,6 +117,21 @@ public enum Question {
   /** True when the answer is a number, false when it is one of a list of options. */
   public boolean numeric() {
     return numeric;
+  }
+
+  /** True for a size or a depth: more that is asked of a structure never makes it smaller. */
+  public boolean growing() {
+    return switch (this) {
+      case POST_SIZE,
+          HEADER_SIZE,
+          CROSSBEAM_SIZE,
+          RAIL_SIZE,
+          BRACE_SIZE,
+          FOOTING_DEPTH,
+          HOLE_DIAMETER ->
+          true;
+      default -> false;
+    };
   }
 
   /** True for a question whose options are whole numbers. */

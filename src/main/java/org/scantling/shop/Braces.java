@@ -3,15 +3,18 @@ package org.scantling.shop;
 import java.util.ArrayList;
 import java.util.List;
 import org.scantling.design.Geometry;
+import org.scantling.design.KneeBraces;
+import org.scantling.design.Point;
 import org.scantling.design.Structure;
+import org.scantling.design.TopLine;
 import org.scantling.quantity.Length;
 import org.scantling.reasons.Question;
 import org.scantling.tables.FastenerRow;
 import org.scantling.tables.JointRow;
 
 /**
- * The knee braces: at 45 degrees, lapping post and beam face to face, cut flush with the far edge
- * of both. Legs run between middle lines, as the checks take them.
+ * The knee braces: at 45 degrees, lapping post and beam face to face. Legs run between middle
+ * lines, as the checks take them.
  */
 final class Braces {
   private static final Shape.Ends ENDS = new Shape.Ends("foot", "head");
@@ -22,14 +25,14 @@ final class Braces {
   private final Geometry geometry;
   private final Structure.Member member;
   private final TopLine top;
-  private final double legIn;
+  private final KneeBraces braces;
 
   Braces(Built built) {
     this.built = built;
     this.geometry = built.geometry();
     this.member = built.member("brace");
-    this.top = new TopLine(built);
-    this.legIn = built.number(Question.BRACE_LEG);
+    this.top = built.top();
+    this.braces = built.braces();
   }
 
   static List<Placed> of(Built built) {
@@ -44,71 +47,46 @@ final class Braces {
 
   /** One at every post, up to the crossbeam that stands flush with the post's side. */
   private List<Placed> acrossTheWalk() {
-    List<Placed> braces = new ArrayList<>();
-    double beamIn = built.member("crossbeam").depthIn();
+    List<Placed> placed = new ArrayList<>();
     for (int row = 0; row < 2; row++) {
       int toWalk = row == 0 ? 1 : -1;
       for (int post = 0; post < top.posts(); post++) {
-        int side = post == top.posts() - 1 ? -1 : 1;
-        double offIn = side * (geometry.posts().breadthIn() + member.breadthIn()) / 2;
         double rowIn = row * geometry.plan().rowSpacingIn();
-        double beamUpIn = top.topIn(post) + crossbeamOverIn();
-        double alongIn = top.alongIn(post) + offIn;
-        Point foot = new Point(alongIn, rowIn, beamUpIn - legIn);
-        Point head = new Point(alongIn, rowIn + toWalk * legIn, beamUpIn);
-        braces.add(placed(foot, head, beamIn));
+        double headUpIn = headAcrossUpIn(post);
+        double alongIn = top.alongIn(post) + offIn(post);
+        Point foot = new Point(alongIn, rowIn, headUpIn - braces.legIn());
+        Point head = new Point(alongIn, rowIn + toWalk * braces.legIn(), headUpIn);
+        placed.add(placed(foot, head, braces.acrossLengthIn()));
       }
     }
-    return braces;
+    return placed;
   }
 
-  /**
-   * One on either side of a post where there is a bay. Two that meet at a post lie on opposite
-   * sides of it: the one that rises towards the last post outside.
-   */
+  private double offIn(int post) {
+    return KneeBraces.side(top) * (geometry.posts().breadthIn() + member.breadthIn()) / 2;
+  }
+
+  /** Middle of the crossbeam that stands over the post. */
+  double headAcrossUpIn(int post) {
+    return new Crossbeams(built).overPost(post).first().upIn();
+  }
+
   private List<Placed> alongTheWalk() {
-    List<Placed> braces = new ArrayList<>();
+    List<Placed> placed = new ArrayList<>();
+    double faceIn = beamFaceIn() + member.breadthIn() / 2;
     for (int row = 0; row < 2; row++) {
-      for (int post = 0; post < top.posts(); post++) {
-        if (post < top.posts() - 1) {
-          braces.add(along(row, post, 1, true));
-        }
-        if (post > 0) {
-          braces.add(along(row, post, -1, post == top.posts() - 1));
-        }
+      int outward = row == 0 ? -1 : 1;
+      for (KneeBraces.Along each : braces.along()) {
+        double acrossIn =
+            row * geometry.plan().rowSpacingIn() + (each.outside() ? outward : -outward) * faceIn;
+        double postIn = top.alongIn(each.post());
+        Point foot = new Point(postIn, acrossIn, each.footUpIn());
+        Point head =
+            new Point(postIn + each.towards() * each.legIn(), acrossIn, each.headUpIn());
+        placed.add(placed(foot, head, braces.alongLengthIn(each)));
       }
     }
-    return braces;
-  }
-
-  private Placed along(int row, int post, int towards, boolean outside) {
-    double beamIn = geometry.headers().depthIn();
-    double beamUpIn = top.topIn(post) + headerOverIn();
-    int outward = row == 0 ? -1 : 1;
-    double faceIn = beamFaceIn() + member.breadthIn() / 2;
-    double acrossIn =
-        row * geometry.plan().rowSpacingIn() + (outside ? outward : -outward) * faceIn;
-    Point foot = new Point(top.alongIn(post), acrossIn, beamUpIn - legIn);
-    Point head = new Point(top.alongIn(post) + towards * legIn, acrossIn, beamUpIn);
-    return placed(foot, head, beamIn);
-  }
-
-  /** Middle of the crossbeams over the top of the post. */
-  private double crossbeamOverIn() {
-    double headerTopIn =
-        built.paired() ? 0 : geometry.headers().depthIn() - geometry.headers().notchIn();
-    return headerTopIn - geometry.crossbeams().notchIn() + built.member("crossbeam").depthIn() / 2;
-  }
-
-  /** Middle of the headers over the top of the post, negative where they are bolted to it. */
-  private double headerOverIn() {
-    double beamIn = geometry.headers().depthIn();
-    return built.paired() ? -beamIn / 2 : beamIn / 2 - geometry.headers().notchIn();
-  }
-
-  /** How far below the top of its post the foot of a brace is bolted. */
-  double footBelowTopIn(boolean acrossTheWalk) {
-    return legIn - (acrossTheWalk ? crossbeamOverIn() : headerOverIn());
+    return placed;
   }
 
   /** From the middle of the row to the side of what the brace meets overhead. */
@@ -123,28 +101,26 @@ final class Braces {
         : 0;
   }
 
-  private Placed placed(Point foot, Point head, double beamIn) {
-    double belowIn = geometry.posts().breadthIn() / 2 / SINE + member.depthIn() / 2;
-    double aboveIn = beamIn / 2 / SINE + member.depthIn() / 2;
-    double nodesIn = legIn / SINE;
+  private Placed placed(Point foot, Point head, double lengthIn) {
     Place nodes = new Place(foot, head);
+    double nodesIn = foot.toIn(head);
     return new Placed(
-        shape(belowIn, nodesIn, aboveIn),
-        new Place(nodes.at(-belowIn), nodes.at(nodesIn + aboveIn)));
+        shape(nodesIn, lengthIn),
+        new Place(nodes.at(-braces.belowIn()), nodes.at(lengthIn - braces.belowIn())));
   }
 
-  private Shape shape(double belowIn, double nodesIn, double aboveIn) {
+  private Shape shape(double nodesIn, double lengthIn) {
     EndCut end =
         new EndCut.Sloping(
             DEGREES, built.tape().nearest(member.depthIn()), "the edge away from the corner");
-    List<Bore> bores = new ArrayList<>(bores(belowIn));
-    bores.addAll(bores(belowIn + nodesIn));
+    List<Bore> bores = new ArrayList<>(bores(braces.belowIn()));
+    bores.addAll(bores(braces.belowIn() + nodesIn));
     return new Shape(
         "brace",
         member.size(),
         member.breadthIn(),
         member.depthIn(),
-        built.tape().nearest(belowIn + nodesIn + aboveIn),
+        built.tape().nearest(lengthIn),
         0,
         ENDS,
         end,
@@ -154,26 +130,41 @@ final class Braces {
   }
 
   double holeIn() {
-    double boltIn = built.fastener(built.joint(Question.BRACE_JOINT)).orElseThrow().diameterIn();
-    return boltIn + built.tables().factor("bolt-hole.over-most").amount();
+    return bolt().diameterIn() + built.tables().factor("bolt-hole.over-most").amount();
+  }
+
+  private FastenerRow bolt() {
+    return built.fastener(built.joint(Question.BRACE_JOINT)).orElseThrow();
+  }
+
+  /** Places of the bolts of one end, from the middle of the lap along the brace. */
+  List<Double> offsIn() {
+    JointRow joint = built.joint(Question.BRACE_JOINT);
+    double apartIn =
+        built.tables().factor("bolt-geometry.row.parallel.full").amount() * bolt().diameterIn();
+    List<Double> offs = new ArrayList<>();
+    for (int i = 0; i < joint.count(); i++) {
+      offs.add((i - (joint.count() - 1) / 2.0) * apartIn);
+    }
+    return offs;
+  }
+
+  /** How far a bolt lies over or under the middle of its lap. */
+  List<Double> offsUpIn() {
+    return offsIn().stream().map(offIn -> offIn * SINE).toList();
   }
 
   /** On the middle line, about the middle of the lap. */
   private List<Bore> bores(double atIn) {
     List<Bore> bores = new ArrayList<>();
-    JointRow joint = built.joint(Question.BRACE_JOINT);
-    FastenerRow bolt = built.fastener(joint).orElseThrow();
-    double apartIn =
-        built.tables().factor("bolt-geometry.row.parallel.full").amount() * bolt.diameterIn();
-    for (int i = 0; i < joint.count(); i++) {
-      double offIn = (i - (joint.count() - 1) / 2.0) * apartIn;
+    for (double offIn : offsIn()) {
       bores.add(
           new Bore(
               "side",
               built.tape().nearest(atIn + offIn),
               0,
               holeIn(),
-              Length.inches(bolt.diameterIn()) + " bolt"));
+              Length.inches(bolt().diameterIn()) + " bolt"));
     }
     return bores;
   }

@@ -1,13 +1,15 @@
 package org.scantling.shop;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.scantling.design.BaseDesign;
+import org.scantling.design.CutHeaders;
 import org.scantling.design.Geometry;
+import org.scantling.design.KneeBraces;
 import org.scantling.design.Site;
 import org.scantling.design.Structure;
+import org.scantling.design.TopLine;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
@@ -61,7 +63,17 @@ final class Built {
   }
 
   double slopeRatio() {
-    return site.ground().slopePercent() / 100;
+    return structure.top().slopeRatio();
+  }
+
+  /** How the tops of the posts and the headers run. */
+  TopLine top() {
+    return structure.top();
+  }
+
+  /** The headers as they are cut. */
+  CutHeaders headerPieces() {
+    return structure.headers();
   }
 
   List<Site.Planting> planting() {
@@ -84,6 +96,10 @@ final class Built {
         .orElseThrow(() -> new IllegalArgumentException("the structure has no " + role));
   }
 
+  List<Structure.Member> members() {
+    return structure.members();
+  }
+
   SizeRow sizeRow(String role) {
     return tables.size(member(role).size());
   }
@@ -100,15 +116,18 @@ final class Built {
     return geometry().headers().paired();
   }
 
+  /** Where the knee braces lie. */
+  KneeBraces braces() {
+    return structure.braces().orElseThrow();
+  }
+
   /** Bays of each piece of a header, from the first post on; one number where it is whole. */
   List<Integer> headerBays() {
-    return word(Question.HEADER_SPLICE)
-        .map(way -> Arrays.stream(way.split("\\+")).map(Integer::valueOf).toList())
-        .orElse(List.of(geometry().plan().bays()));
+    return structure.headers().splice().bays();
   }
 
   String topLine() {
-    return word(Question.TOP_LINE).orElse(WayOfBuilding.LEVEL);
+    return structure.top().kind();
   }
 
   String vine() {
@@ -117,6 +136,11 @@ final class Built {
 
   JointRow joint(Question question) {
     return tables.joints().row(word(question).orElseThrow());
+  }
+
+  /** What holds each end of a block between crossbeams. */
+  JointRow blockJoint() {
+    return tables.joints().row(tables.defaults().row("blocking.joint").word());
   }
 
   Optional<JointRow> findJoint(Question question) {

@@ -24,9 +24,19 @@ public record Climbers(List<Plant> plants, List<WireRun> runs, List<String> word
   public record Plant(String post, String vine, double offIn) {}
 
   /**
+   * What a run is made of.
+   *
+   * @param wire kind and thickness
+   * @param eye what it hangs in
+   */
+  public record Parts(String wire, String eye) {}
+
+  /**
    * Runs alike.
    *
    * @param where which panel or row
+   * @param vine the climber that it is for
+   * @param parts what it is made of
    * @param way upright or level
    * @param wires stretches of each run
    * @param heightsIn over the ground for level wires, from the lowest; distances from the first
@@ -38,6 +48,8 @@ public record Climbers(List<Plant> plants, List<WireRun> runs, List<String> word
    */
   public record WireRun(
       String where,
+      String vine,
+      Parts parts,
       String way,
       int wires,
       List<Double> heightsIn,
@@ -47,6 +59,12 @@ public record Climbers(List<Plant> plants, List<WireRun> runs, List<String> word
       int times) {
     public WireRun {
       heightsIn = List.copyOf(heightsIn);
+    }
+
+    /** The same with its place and number. */
+    WireRun hung(String place, int number) {
+      return new WireRun(
+          place, vine, parts, way, wires, heightsIn, lengthIn, eyes, holes, number);
     }
   }
 

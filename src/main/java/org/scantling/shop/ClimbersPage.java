@@ -38,11 +38,14 @@ final class ClimbersPage {
       boolean upright = run.way().equals("upright");
       items.add(
           new Block.Item(
-              Said.capital(run.where()),
+              Said.capital(run.where()) + ", for the " + run.vine(),
               (upright ? upright(run, said) : level(run, said))
                   + "; "
                   + Said.counted(run.times(), "such run", "such runs")
-                  + " in all"));
+                  + " in all, of "
+                  + run.parts().wire()
+                  + ", each eye a "
+                  + run.parts().eye()));
     }
     page.heading("Wires").items(items);
     page.paragraph(

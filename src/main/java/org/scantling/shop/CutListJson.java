@@ -1,5 +1,6 @@
 package org.scantling.shop;
 
+import org.scantling.design.Point;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 

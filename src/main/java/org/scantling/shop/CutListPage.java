@@ -48,11 +48,20 @@ final class CutListPage {
           List.of(
               piece.mark(),
               Integer.toString(piece.count()),
-              shape.role() + " " + shape.size(),
+              shape.role() + " " + shape.size() + ripped(shape),
               said.length(shape.lengthIn()),
               new EndWords(said).both(shape)));
     }
     page.heading("Pieces").add(new Block.Grid(rows));
+  }
+
+  /** A block is as deep as a crossbeam over its seat: the timber of the crossbeams, ripped. */
+  private String ripped(Shape shape) {
+    boolean ripped =
+        shape.role().equals(Blocking.ROLE)
+            && lists.pieces().of("crossbeam").stream()
+                .anyMatch(each -> each.shape().depthIn() > shape.depthIn() + 1e-6);
+    return ripped ? ", ripped to " + said.length(shape.depthIn()) : "";
   }
 
   private String spare() {
@@ -126,10 +135,9 @@ final class CutListPage {
         + ", "
         + said.length(recess.widthIn())
         + " wide for "
-        + (overAJoint(recess) ? "half of a " : "a ")
-        + recess.seat().role()
-        + " of "
-        + said.length(overAJoint(recess) ? lists.postIn() : recess.seat().widthIn())
+        + (overAJoint(recess)
+            ? "half of a " + recess.seat().role() + " of " + said.length(lists.postIn())
+            : recess.seat().told(said.length(recess.seat().widthIn())))
         + ", "
         + said.length(recess.depthIn())
         + " deep"
@@ -201,20 +209,27 @@ final class CutListPage {
     return piece.shape().bores().stream().anyMatch(each -> each.offIn() != 0);
   }
 
+  /** One template for all crossbeams whose tails are alike. */
   private void tails() {
+    Map<EndCut.Shaped, List<String>> marks = new LinkedHashMap<>();
     for (Piece piece : lists.pieces().of("crossbeam")) {
       if (piece.shape().first() instanceof EndCut.Shaped shaped) {
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("back from the tip", "down from the top edge"));
-        for (EndCut.Corner corner : shaped.outline()) {
-          rows.add(List.of(said.length(corner.backIn()), said.length(corner.downIn())));
-        }
-        page.heading("Template of the tails, " + piece.mark())
-            .paragraph(
-                "The base's tail, drawn on the new depth. Join the points"
-                    + (shaped.kind().equals("curve") ? " by a fair curve." : " by straight lines."))
-            .add(new Block.Grid(rows));
+        marks.computeIfAbsent(shaped, tail -> new ArrayList<>()).add(piece.mark());
       }
     }
+    marks.forEach(this::template);
+  }
+
+  private void template(EndCut.Shaped shaped, List<String> marks) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("back from the tip", "down from the top edge"));
+    for (EndCut.Corner corner : shaped.outline()) {
+      rows.add(List.of(said.length(corner.backIn()), said.length(corner.downIn())));
+    }
+    page.heading("Template of the tails, " + String.join(" and ", marks))
+        .paragraph(
+            "The base's tail, drawn on the new depth. Join the points"
+                + (shaped.kind().equals("curve") ? " by a fair curve." : " by straight lines."))
+        .add(new Block.Grid(rows));
   }
 }

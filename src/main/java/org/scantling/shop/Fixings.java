@@ -23,7 +23,9 @@ final class Fixings {
   static List<Fixing> of(Built built, Pieces pieces) {
     Fixings fixings = new Fixings(built, pieces);
     fixings.crossbeams();
+    fixings.blocking();
     fixings.headers();
+    fixings.steps();
     fixings.rails();
     fixings.pickets();
     fixings.braces();
@@ -39,6 +41,15 @@ final class Fixings {
     } else {
       parts("angle bracket", joint, seats, "crossbeams to headers");
     }
+  }
+
+  /** Each end of a block is held to the header and to the crossbeam alike. */
+  private void blocking() {
+    JointRow joint = built.blockJoint();
+    int holds = 2 * 2 * pieces.count(Blocking.ROLE);
+    built
+        .fastener(joint)
+        .ifPresent(each -> add(each, joint.count() * holds, "blocks between crossbeams"));
   }
 
   private void headers() {
@@ -57,6 +68,27 @@ final class Fixings {
       default ->
           parts("strap or post cap", joint, built.geometry().postCount(), "headers to posts");
     }
+  }
+
+  /** The lower header at every step. */
+  private void steps() {
+    built
+        .findJoint(Question.HEADER_STEP)
+        .ifPresent(
+            joint -> {
+              int steps = 2 * (built.geometry().plan().bays() - 1);
+              String rated =
+                  "header hanger for a "
+                      + built.member("header").size()
+                      + " with its maker's fasteners, rated for "
+                      + Math.round(joint.ratedDownLb().orElse(0))
+                      + " lb of load, "
+                      + Math.round(joint.ratedLiftLb().orElse(0))
+                      + " lb of lift and "
+                      + Math.round(joint.ratedSideLb().orElse(0))
+                      + " lb sideways";
+              add(new Fixing(joint.id(), rated, steps, "lower headers at the steps"));
+            });
   }
 
   private int bores(String role) {

@@ -3,6 +3,8 @@ package org.scantling.shop;
 import java.util.ArrayList;
 import java.util.List;
 import org.scantling.design.BoltPattern;
+import org.scantling.design.CutHeaders;
+import org.scantling.design.HeaderPiece;
 import org.scantling.quantity.Length;
 import org.scantling.reasons.Question;
 import org.scantling.tables.FastenerRow;
@@ -17,7 +19,7 @@ final class HeaderBolts {
   private final double holeIn;
   private final BoltPattern usual;
   private final BoltPattern overJoint;
-  private final HeaderRuns runs;
+  private final CutHeaders runs;
 
   /** A bolt off the middle of the post, and below the top of the boards. */
   record Spot(double offPostIn, double belowIn) {}
@@ -25,7 +27,7 @@ final class HeaderBolts {
   HeaderBolts(Built built) {
     this.joint = built.joint(Question.HEADER_JOINT);
     this.bolt = built.fastener(joint).orElseThrow();
-    this.runs = new HeaderRuns(built);
+    this.runs = built.headerPieces();
     this.holeIn = bolt.diameterIn() + built.tables().factor("bolt-hole.over-most").amount();
     this.usual = pattern(built, joint.count());
     this.overJoint = pattern(built, 2 * IN_A_COLUMN);
@@ -54,7 +56,7 @@ final class HeaderBolts {
   /** Bolts of both rows. */
   int count() {
     int count = 0;
-    for (HeaderRun run : runs.pieces(false)) {
+    for (HeaderPiece run : runs.pieces(false)) {
       for (int post = run.fromPost(); post <= run.toPost(); post++) {
         boolean again = run.cutFirst() && post == run.fromPost();
         count += again ? 0 : 2 * spots(post).size();

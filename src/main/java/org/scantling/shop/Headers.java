@@ -2,8 +2,13 @@ package org.scantling.shop;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.scantling.design.Bearing;
+import org.scantling.design.CutHeaders;
 import org.scantling.design.Geometry;
+import org.scantling.design.HeaderPiece;
+import org.scantling.design.Point;
 import org.scantling.design.Structure;
+import org.scantling.design.TopLine;
 import org.scantling.reasons.Question;
 import org.scantling.tables.JointRow;
 
@@ -21,13 +26,13 @@ final class Headers {
     this.built = built;
     this.geometry = built.geometry();
     this.member = built.member("header");
-    this.top = new TopLine(built);
+    this.top = built.top();
     this.tape = built.tape();
   }
 
   List<Placed> all() {
     List<Placed> headers = new ArrayList<>();
-    HeaderRuns runs = new HeaderRuns(built);
+    CutHeaders runs = built.headerPieces();
     for (int row = 0; row < 2; row++) {
       if (built.paired()) {
         line(headers, runs.pieces(false), row, -1);
@@ -43,10 +48,10 @@ final class Headers {
    * @param side -1 for the board on the outer side of its row, 1 for the one on the walk side, 0
    *     for a timber on top
    */
-  private void line(List<Placed> headers, List<HeaderRun> runs, int row, int side) {
+  private void line(List<Placed> headers, List<HeaderPiece> runs, int row, int side) {
     double offIn = side * (geometry.posts().breadthIn() + member.breadthIn()) / 2;
     double acrossIn = row * geometry.plan().rowSpacingIn() + (row == 0 ? offIn : -offIn);
-    for (HeaderRun run : runs) {
+    for (HeaderPiece run : runs) {
       Point first = run.at(run.firstIn(), middleOverIn(), acrossIn);
       Point last = run.at(run.lastIn(), middleOverIn(), acrossIn);
       headers.add(new Placed(shape(run), new Place(first, last)));
@@ -60,7 +65,7 @@ final class Headers {
         : member.depthIn() / 2 - geometry.headers().notchIn();
   }
 
-  private Shape shape(HeaderRun run) {
+  private Shape shape(HeaderPiece run) {
     return new Shape(
         "header",
         member.size(),
@@ -69,13 +74,21 @@ final class Headers {
         tape.nearest(run.lengthIn()),
         0,
         ENDS,
-        EndCut.square(),
-        EndCut.square(),
+        run.cutFirst() ? cut("the upper edge") : EndCut.square(),
+        run.cutLast() ? cut("the lower edge") : EndCut.square(),
         built.paired() ? List.of() : notches(run),
         built.paired() ? bolts(run) : lags(run));
   }
 
-  private List<Recess> notches(HeaderRun run) {
+  /** Boards meet plumb over the middle of a post, so that each keeps its bolts clear of the cut. */
+  private EndCut cut(String longEdge) {
+    double fall = top.headerFallRatio();
+    return built.paired() && fall > 0
+        ? new EndCut.Sloping(top.degrees(), tape.nearest(member.depthIn() * fall), longEdge)
+        : EndCut.square();
+  }
+
+  private List<Recess> notches(HeaderPiece run) {
     List<Recess> notches = new ArrayList<>();
     if (geometry.headers().notchIn() > 0) {
       for (int post = run.fromPost(); post <= run.toPost(); post++) {
@@ -93,7 +106,7 @@ final class Headers {
   }
 
   /** The notch has room on each side where wood is left; at an open end none is needed. */
-  private Recess notch(HeaderRun run, Bearing bearing) {
+  private Recess notch(HeaderPiece run, Bearing bearing) {
     double roomIn = built.shop("notch.fit") / 2;
     double fromIn = bearing.opensFirst() ? run.firstIn() : bearing.fromIn() - roomIn;
     double toIn = bearing.opensLast() ? run.lastIn() : bearing.toIn() + roomIn;
@@ -108,7 +121,7 @@ final class Headers {
   }
 
   /** Two to each bearing, one on either side of the middle line. */
-  private List<Bore> lags(HeaderRun run) {
+  private List<Bore> lags(HeaderPiece run) {
     List<Bore> bores = new ArrayList<>();
     JointRow joint = built.joint(Question.HEADER_JOINT);
     if (!joint.way().equals("lagged")) {
@@ -126,7 +139,7 @@ final class Headers {
     return BoreOrder.sorted(bores);
   }
 
-  private Bore lag(JointRow joint, HeaderRun run, double alongIn, double offIn) {
+  private Bore lag(JointRow joint, HeaderPiece run, double alongIn, double offIn) {
     return new Bore(
         "top",
         new Marking(tape, run.lengthIn()).at(alongIn - run.firstIn()),
@@ -135,13 +148,20 @@ final class Headers {
         built.fastener(joint).orElseThrow().name());
   }
 
-  private List<Bore> bolts(HeaderRun run) {
+  /** Over a cut a piece has the bolts of its own half of the post. */
+  private static boolean holds(HeaderPiece run, int post, HeaderBolts.Spot spot) {
+    boolean beyondFirst = run.cutFirst() && post == run.fromPost() && spot.offPostIn() < 0;
+    boolean beyondLast = run.cutLast() && post == run.toPost() && spot.offPostIn() > 0;
+    return !beyondFirst && !beyondLast;
+  }
+
+  private List<Bore> bolts(HeaderPiece run) {
     List<Bore> bores = new ArrayList<>();
     HeaderBolts bolts = new HeaderBolts(built);
     for (int post = run.fromPost(); post <= run.toPost(); post++) {
       for (HeaderBolts.Spot spot : bolts.spots(post)) {
         double atIn = run.markedIn(post, spot.offPostIn(), spot.belowIn());
-        if (atIn > run.firstIn() && atIn < run.lastIn()) {
+        if (holds(run, post, spot)) {
           bores.add(
               new Bore(
                   "side",

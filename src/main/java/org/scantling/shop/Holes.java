@@ -2,6 +2,7 @@ package org.scantling.shop;
 
 import org.scantling.design.Geometry;
 import org.scantling.design.Structure;
+import org.scantling.design.TopLine;
 import org.scantling.design.WayOfBuilding;
 
 /** What is dug, what goes into the holes and what is left over, in cubic feet. */
@@ -17,7 +18,7 @@ final class Holes {
     this.built = built;
     this.geometry = built.geometry();
     this.footings = built.footings();
-    this.top = new TopLine(built);
+    this.top = built.top();
   }
 
   boolean concrete() {

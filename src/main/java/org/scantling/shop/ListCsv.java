@@ -85,7 +85,7 @@ public final class ListCsv {
         .set("across_in", recess.acrossIn())
         .set(
             "note",
-            "for a " + recess.seat().role() + " of " + said.length(recess.seat().widthIn()));
+            "for " + recess.seat().told(said.length(recess.seat().widthIn())));
   }
 
   private void bore(CsvTable table, Piece piece, Bore bore) {
@@ -191,6 +191,8 @@ public final class ListCsv {
             "climber",
             "off_in",
             "way",
+            "wire",
+            "eye",
             "wires",
             "length_in",
             "length",
@@ -211,7 +213,10 @@ public final class ListCsv {
           .row()
           .set("kind", "wire")
           .set("where", run.where())
+          .set("climber", run.vine())
           .set("way", run.way())
+          .set("wire", run.parts().wire())
+          .set("eye", run.parts().eye())
           .set("wires", run.wires())
           .set("length_in", run.lengthIn())
           .set("length", said.length(run.lengthIn()))

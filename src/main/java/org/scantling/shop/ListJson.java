@@ -66,6 +66,8 @@ public final class ListJson {
     ArrayNode runs = root.putArray("wires");
     for (Climbers.WireRun run : climbers.runs()) {
       ObjectNode node = runs.addObject().put("where", run.where()).put("way", run.way());
+      node.put("climber", run.vine());
+      node.put("wire", run.parts().wire()).put("eye", run.parts().eye());
       node.put("wires", run.wires());
       numbers(node, run.way().equals("level") ? "heightsIn" : "placesIn", run.heightsIn());
       number(node, "lengthIn", run.lengthIn());

@@ -78,7 +78,7 @@ public final class Lists {
   OptionalDouble footOverGroundIn() {
     return built.inTheGround()
         ? OptionalDouble.empty()
-        : OptionalDouble.of(-new TopLine(built).belowGroundIn(0));
+        : OptionalDouble.of(-built.top().belowGroundIn(0));
   }
 
   /** Pieces that are marked and cut together. */

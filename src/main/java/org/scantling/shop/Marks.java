@@ -12,6 +12,7 @@ final class Marks {
           "post", "P",
           "header", "H",
           "crossbeam", "C",
+          "blocking", "B",
           "rail", "R",
           "picket", "T",
           "block", "S",

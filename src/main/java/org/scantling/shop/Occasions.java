@@ -24,6 +24,8 @@ final class Occasions {
           "top=level",
           "top=follows-ground",
           "top=stepped",
+          "steps=bolted",
+          "steps=hung",
           "ground=falls",
           "rails",
           "pickets",
@@ -38,7 +40,9 @@ final class Occasions {
           "header=light",
           "header=heavy",
           "crossbeam=light",
-          "crossbeam=heavy");
+          "crossbeam=heavy",
+          "crossbeam=blocked",
+          "crossbeam=over-post");
 
   private final Built built;
   private final Pieces pieces;
@@ -72,7 +76,8 @@ final class Occasions {
     boolean lagged = built.joint(Question.HEADER_JOINT).way().equals("lagged");
     when(!built.paired() && lagged, "headers=lagged");
     when(!built.paired() && !lagged, "headers=rated");
-    when(built.headerBays().size() > 1, "headers=cut");
+    when(built.headerBays().size() > 1 && !built.top().stepped(), "headers=cut");
+    when(!pieces.overPosts().isEmpty(), "crossbeam=over-post");
     when(built.has("rail"), "rails");
     when(pieces.count("picket") > 0, "pickets");
     when(built.has("brace"), "braces");
@@ -82,6 +87,7 @@ final class Occasions {
     alone("post", 1.0 / 2, mostLb);
     alone("header", 1.0 / 2, mostLb);
     alone("crossbeam", 1, mostLb);
+    when(pieces.count(Blocking.ROLE) > 0, "crossbeam=blocked");
   }
 
   /** A post is walked up and a header raised end by end, so one pair of hands holds half of it. */
@@ -95,6 +101,9 @@ final class Occasions {
     here.add("fill=" + built.footings().backfill());
     when(new Holes(built).padded(), "pads");
     here.add("top=" + built.topLine());
+    boolean steps = built.top().stepped() && built.geometry().plan().bays() > 1;
+    when(steps && built.paired(), "steps=bolted");
+    when(steps && !built.paired(), "steps=hung");
     when(built.slopeRatio() > 0, "ground=falls");
   }
 }

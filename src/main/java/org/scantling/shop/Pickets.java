@@ -3,6 +3,8 @@ package org.scantling.shop;
 import java.util.ArrayList;
 import java.util.List;
 import org.scantling.design.Geometry;
+import org.scantling.design.HeaderPiece;
+import org.scantling.design.Point;
 import org.scantling.reasons.Question;
 import org.scantling.tables.SizeRow;
 
@@ -66,7 +68,7 @@ final class Pickets {
   }
 
   private Placed picket(int row, int bay, double alongIn) {
-    double fall = Math.abs(new TopLine(built).headerFallRatio());
+    double fall = Math.abs(built.top().headerFallRatio());
     double fromIn = railTopIn(bay, alongIn);
     double toIn = headerUnderIn(bay, alongIn);
     double pointIn = size.thicknessIn() / 2 * fall;
@@ -106,15 +108,15 @@ final class Pickets {
 
   /** Underside of the header at a place along the walk. */
   private double headerUnderIn(int bay, double alongIn) {
-    HeaderRun run = runOver(bay);
+    HeaderPiece run = runOver(bay);
     double stretch = Math.hypot(1, run.fallRatio());
     double underIn = built.paired() ? -geometry.headers().depthIn() : -geometry.headers().notchIn();
     double onLineIn = (alongIn - run.seat().alongIn()) * stretch;
     return run.at(onLineIn, 0, 0).upIn() + underIn * stretch;
   }
 
-  private HeaderRun runOver(int bay) {
-    for (HeaderRun run : new HeaderRuns(built).pieces(false)) {
+  private HeaderPiece runOver(int bay) {
+    for (HeaderPiece run : built.headerPieces().pieces(false)) {
       if (bay >= run.fromPost() && bay < run.toPost()) {
         return run;
       }

@@ -21,6 +21,7 @@ public record Pieces(List<Piece> all, List<String> open) {
     all.addAll(Marks.of(new Posts(built).all(), tape));
     all.addAll(Marks.of(new Headers(built).all(), tape));
     all.addAll(Marks.of(new Crossbeams(built).all(), tape));
+    all.addAll(Marks.of(new Blocking(built).all(), tape));
     all.addAll(Marks.of(new Rails(built).all(), tape));
     all.addAll(Marks.of(new Pickets(built).pickets(), tape));
     all.addAll(Marks.of(new Pickets(built).blocks(), tape));
@@ -35,5 +36,16 @@ public record Pieces(List<Piece> all, List<String> open) {
 
   int count(String role) {
     return of(role).stream().mapToInt(Piece::count).sum();
+  }
+
+  /** The marks of crossbeams that lie over a post and are notched right across it. */
+  List<String> overPosts() {
+    return of("crossbeam").stream()
+        .filter(
+            piece ->
+                piece.shape().recesses().stream()
+                    .anyMatch(each -> each.seat().role().equals(Recess.Seat.BOARDS_AND_POST)))
+        .map(Piece::mark)
+        .toList();
   }
 }

@@ -1,5 +1,7 @@
 package org.scantling.shop;
 
+import org.scantling.design.Point;
+
 /**
  * Where one piece lies: the ends of the line through the middle of its section, shaped and sloping
  * ends taken to their longest.

@@ -1,35 +1,44 @@
 package org.scantling.shop;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.scantling.design.Geometry;
 import org.scantling.design.Site;
 import org.scantling.tables.ClimberRow;
 import org.scantling.tables.VineRow;
 
-/** Works out where climbers are planted and how their wires run. */
+/** Works out where climbers are planted and how the wires of each run. */
 final class Planting {
   private static final String NOTHING = "none";
 
   private final Built built;
   private final Geometry geometry;
+  private final Wiring wiring;
+
+  /** Bays of one row, side by side, under one climber. */
+  private record Stretch(int row, int fromBay, int toBay, VineRow vine) {
+    int bays() {
+      return toBay - fromBay + 1;
+    }
+
+    String name() {
+      return Stakes.name(row, fromBay) + " to " + Stakes.name(row, toBay + 1);
+    }
+  }
 
   Planting(Built built) {
     this.built = built;
     this.geometry = built.geometry();
+    this.wiring = new Wiring(built);
   }
 
   Climbers climbers() {
-    List<Climbers.WireRun> runs = new ArrayList<>();
-    ClimberRow way = wiring();
-    if (way.run().equals("upright")) {
-      uprightWires(way, runs);
-    } else if (way.run().equals("level")) {
-      levelWires(way, runs);
-    }
-    return new Climbers(plants(), runs, words());
+    List<Climbers.Plant> plants = plants();
+    return new Climbers(plants, runs(), words());
   }
 
   /**
@@ -51,19 +60,18 @@ final class Planting {
     return built.tables().climbers().row(vine.climbsBy());
   }
 
-  /** The wires are those of the climber that wants them closest. */
-  private ClimberRow wiring() {
-    return vines().stream()
-        .map(this::row)
-        .filter(row -> !row.run().equals("none"))
-        .min(java.util.Comparator.comparingDouble(ClimberRow::apartIn))
-        .orElse(built.tables().climbers().row("nothing"));
-  }
-
   private List<String> words() {
     Set<String> words = new LinkedHashSet<>();
     for (VineRow vine : vines()) {
       words.add(name(vine) + ": " + row(vine).words() + ".");
+    }
+    if (vines().stream().map(this::row).distinct().count() > 1) {
+      words.add(
+          "Each climber has wires of its own, from the post that it is planted at to the next plant.");
+    }
+    if (wiring.moved()) {
+      words.add(
+          "Wires and eyes keep clear of the bolts of the braces, so their distances are not even.");
     }
     return List.copyOf(words);
   }
@@ -76,19 +84,28 @@ final class Planting {
   private List<Climbers.Plant> plants() {
     List<Climbers.Plant> plants = new ArrayList<>();
     List<VineRow> vines = vines();
-    if (vines.isEmpty()) {
-      return plants;
-    }
-    int step = vines.stream().mapToInt(this::postsApart).max().orElseThrow();
-    for (int row = 0; row < 2; row++) {
-      for (int post = 0; post <= geometry.plan().bays(); post += step) {
-        VineRow vine = vines.get(plants.size() % vines.size());
+    for (int row = 0; row < 2 && !vines.isEmpty(); row++) {
+      for (int post = 0; post <= geometry.plan().bays(); post += step()) {
         plants.add(
             new Climbers.Plant(
-                Stakes.name(row, post), name(vine), built.shop("planting.from-post")));
+                Stakes.name(row, post),
+                name(planted(row, post)),
+                built.shop("planting.from-post")));
       }
     }
     return plants;
+  }
+
+  /** Posts from one plant to the next. */
+  private int step() {
+    return vines().stream().mapToInt(this::postsApart).max().orElseThrow();
+  }
+
+  /** What grows at a post at which something is planted. */
+  private VineRow planted(int row, int post) {
+    int inARow = geometry.plan().bays() / step() + 1;
+    List<VineRow> vines = vines();
+    return vines.get((row * inARow + post / step()) % vines.size());
   }
 
   private int postsApart(VineRow vine) {
@@ -96,88 +113,51 @@ final class Planting {
     return Math.max(1, (int) Math.ceil(apartIn / geometry.plan().bayIn() - 1e-9));
   }
 
-  /**
-   * From rail to header in every bay: one length of wire goes up through the rail, over an eye in
-   * the header, down through the rail again, and so on. Pickets stand for wires where they are.
-   */
-  private void uprightWires(ClimberRow way, List<Climbers.WireRun> runs) {
-    List<Double> places = uprightPlaces(way);
-    if (places.isEmpty()) {
-      return;
+  /** Every bay belongs to the plant at its first post, or to the one before. */
+  private List<Stretch> stretches() {
+    List<Stretch> stretches = new ArrayList<>();
+    if (vines().isEmpty()) {
+      return stretches;
     }
-    boolean railed = built.has("rail");
-    double riseIn = upperIn() - lowerIn(way);
-    double acrossIn = places.get(places.size() - 1) - places.get(0);
-    double lengthIn = places.size() * riseIn + acrossIn + 2 * built.shop("wire.tail");
-    int each = railed ? 1 : 2;
-    runs.add(
-        new Climbers.WireRun(
-            "each bay of each row",
-            "upright",
-            places.size(),
-            places,
-            built.tape().nearest(lengthIn),
-            places.size() * each,
-            railed ? places.size() : 0,
-            2 * geometry.plan().bays()));
-  }
-
-  private List<Double> uprightPlaces(ClimberRow way) {
-    int pickets = Pickets.inABay(built);
-    double gapIn = geometry.plan().bayIn() / (pickets + 1);
-    int inAGap = (int) Math.ceil(gapIn / way.apartIn() - 1e-9) - 1;
-    List<Double> places = new ArrayList<>();
-    for (int gap = 0; gap <= pickets; gap++) {
-      for (int wire = 1; wire <= inAGap; wire++) {
-        places.add(built.tape().nearest(gapIn * (gap + (double) wire / (inAGap + 1))));
+    for (int row = 0; row < 2; row++) {
+      for (int bay = 0; bay < geometry.plan().bays(); bay++) {
+        VineRow vine = planted(row, bay / step() * step());
+        Stretch before = stretches.isEmpty() ? null : stretches.get(stretches.size() - 1);
+        if (before != null && before.row() == row && before.vine().equals(vine)) {
+          stretches.set(stretches.size() - 1, new Stretch(row, before.fromBay(), bay, vine));
+        } else {
+          stretches.add(new Stretch(row, bay, bay, vine));
+        }
       }
     }
-    return places;
+    return stretches;
   }
 
-  /** Along the whole row, on the outer faces of the posts, in front of the pickets. */
-  private void levelWires(ClimberRow way, List<Climbers.WireRun> runs) {
-    List<Double> heights = new ArrayList<>();
-    double roomIn = upperIn() - lowerIn(way);
-    int count = (int) Math.floor(roomIn / way.apartIn() + 1e-9);
-    for (int wire = 1; wire <= count; wire++) {
-      double stepIn = roomIn / (count + 1);
-      heights.add(built.tape().nearest(lowerIn(way) + wire * stepIn));
+  /** Runs alike are told once, with the places where they hang. */
+  private List<Climbers.WireRun> runs() {
+    Map<Climbers.WireRun, List<Stretch>> alike = new LinkedHashMap<>();
+    for (Stretch each : stretches()) {
+      ClimberRow way = row(each.vine());
+      int bays = way.run().equals("upright") ? 1 : each.bays();
+      wiring
+          .run(way, name(each.vine()), each.fromBay(), bays)
+          .ifPresent(run -> alike.computeIfAbsent(run, key -> new ArrayList<>()).add(each));
     }
-    if (heights.isEmpty()) {
-      return;
-    }
-    int bays = geometry.plan().bays();
-    // Level wires keep their height over the ground, so they fall with it.
-    double stretch = Math.hypot(1, built.slopeRatio());
-    double lengthIn = geometry.lengthIn() * stretch + 2 * built.shop("wire.tail");
-    int between = (int) Math.ceil(geometry.plan().bayIn() / way.eyesApartIn() - 1e-9) - 1;
-    runs.add(
-        new Climbers.WireRun(
-            "each row",
-            "level",
-            1,
-            heights,
-            built.tape().nearest(lengthIn),
-            bays + 1 + bays * between,
-            0,
-            2 * heights.size()));
+    List<Climbers.WireRun> runs = new ArrayList<>();
+    alike.forEach(
+        (run, places) -> {
+          boolean upright = run.way().equals("upright");
+          int times = places.stream().mapToInt(each -> upright ? each.bays() : 1).sum();
+          runs.add(run.hung(where(places, upright), run.times() * times));
+        });
+    return runs;
   }
 
-  private double lowerIn(ClimberRow way) {
-    if (!built.has("rail")) {
-      return way.lowestIn();
+  private String where(List<Stretch> places, boolean upright) {
+    int bays = places.stream().mapToInt(Stretch::bays).sum();
+    if (bays == 2 * geometry.plan().bays()) {
+      return upright ? "each bay of each row" : "each row";
     }
-    double railTopIn =
-        built.number(org.scantling.reasons.Question.RAIL_HEIGHT)
-            + built.member("rail").depthIn() / 2;
-    return Math.max(way.run().equals("level") ? way.lowestIn() : 0, railTopIn);
-  }
-
-  /** Underside of the header over the ground. */
-  private double upperIn() {
-    return built.paired()
-        ? geometry.posts().heightIn() - geometry.headers().depthIn()
-        : geometry.posts().heightIn() - geometry.headers().notchIn();
+    return String.join(", ", places.stream().map(Stretch::name).toList());
   }
 }

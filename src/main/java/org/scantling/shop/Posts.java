@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.scantling.design.Geometry;
+import org.scantling.design.Point;
+import org.scantling.design.TopLine;
 import org.scantling.reasons.Question;
 
 /**
@@ -22,7 +24,7 @@ final class Posts {
   Posts(Built built) {
     this.built = built;
     this.geometry = built.geometry();
-    this.top = new TopLine(built);
+    this.top = built.top();
     this.tape = built.tape();
     this.spareIn = new PostSpare(built).spareIn(longestIn());
   }

@@ -2,11 +2,14 @@ package org.scantling.shop;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.scantling.quantity.Length;
 import org.scantling.tables.DefaultWord;
 import org.scantling.tables.PackRow;
@@ -102,7 +105,7 @@ final class Purchase {
   }
 
   private String use(TimberPlan plan) {
-    String roles = String.join("s, ", plan.roles()) + "s";
+    String roles = plan.roles().stream().map(Purchase::many).collect(Collectors.joining(", "));
     return plan.stock().forTheGround()
         ? roles + ", for use in the ground (" + treatment(plan) + ")"
         : roles;
@@ -213,15 +216,36 @@ final class Purchase {
   }
 
   private void wires() {
-    if (climbers.runs().isEmpty()) {
-      return;
+    Map<String, Double> wireIn = new LinkedHashMap<>();
+    Map<String, Integer> eyes = new LinkedHashMap<>();
+    Map<String, Set<String>> vines = new LinkedHashMap<>();
+    for (Climbers.WireRun run : climbers.runs()) {
+      wireIn.merge(run.parts().wire(), run.times() * run.lengthIn(), Double::sum);
+      eyes.merge(run.parts().eye(), run.times() * run.eyes(), Integer::sum);
+      vines.computeIfAbsent(run.parts().wire(), wire -> new LinkedHashSet<>()).add(run.vine());
     }
-    int feet = (int) Math.ceil(climbers.wireIn() / FOOT);
-    counted(
-        "climbers",
-        new Fixing("wire", "galvanised or stainless wire", feet, "for the climbers"),
-        "ft");
-    counted("climbers", new Fixing("eye", "screw eye", climbers.eyes(), "for the wires"), "pieces");
+    wireIn.forEach(
+        (wire, inches) ->
+            counted(
+                "climbers",
+                new Fixing(
+                    item("wire", wireIn.keySet(), wire),
+                    wire,
+                    (int) Math.ceil(inches / FOOT),
+                    "for the " + String.join(", ", vines.get(wire))),
+                "ft"));
+    eyes.forEach(
+        (eye, count) ->
+            counted(
+                "climbers",
+                new Fixing(item("eye", eyes.keySet(), eye), eye, count, "for the wires"),
+                "pieces"));
+  }
+
+  /** The first kind has the plain name, any other its number. */
+  private static String item(String plain, Set<String> kinds, String kind) {
+    int place = new ArrayList<>(kinds).indexOf(kind);
+    return place == 0 ? plain : plain + "-" + (place + 1);
   }
 
   private Buying.Totals totals(List<TimberPlan> timber) {
@@ -243,5 +267,9 @@ final class Purchase {
             ? OptionalLong.of(
                 timber.stream().mapToLong(each -> each.result().cents().getAsLong()).sum())
             : OptionalLong.empty());
+  }
+
+  private static String many(String role) {
+    return role.equals(Blocking.ROLE) ? "blocks between crossbeams" : role + "s";
   }
 }

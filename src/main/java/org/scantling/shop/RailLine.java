@@ -1,5 +1,6 @@
 package org.scantling.shop;
 
+import org.scantling.design.TopLine;
 import org.scantling.reasons.Question;
 
 /** The line through the middle of the rail of one bay. */
@@ -12,7 +13,7 @@ final class RailLine {
    * @param bay counted from 0
    */
   RailLine(Built built, int bay) {
-    this.top = new TopLine(built);
+    this.top = built.top();
     this.bay = bay;
     this.heightIn = built.number(Question.RAIL_HEIGHT);
   }

@@ -3,6 +3,7 @@ package org.scantling.shop;
 import java.util.ArrayList;
 import java.util.List;
 import org.scantling.design.Geometry;
+import org.scantling.design.Point;
 import org.scantling.design.Structure;
 import org.scantling.reasons.Question;
 

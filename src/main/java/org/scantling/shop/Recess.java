@@ -18,7 +18,21 @@ public record Recess(
    * @param role the piece
    * @param widthIn its dressed size along the notch, without the room
    */
-  public record Seat(String role, double widthIn) {}
+  public record Seat(String role, double widthIn) {
+    /** A crossbeam over a post that stands between two boards. */
+    static final String BOARDS_AND_POST = "boards and post";
+
+    /**
+     * As it is said aloud.
+     *
+     * @param length its width, as this reader has it
+     */
+    String told(String length) {
+      return role.equals(BOARDS_AND_POST)
+          ? "both boards and the post between them, " + length + " in all"
+          : "a " + role + " of " + length;
+    }
+  }
 
   /** Its other edge. */
   public double toIn() {

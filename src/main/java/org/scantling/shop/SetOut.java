@@ -13,6 +13,7 @@ import org.scantling.reasons.Source;
  * @param spacers clear distances between the posts, for pieces that hold them apart while they are
  *     filled
  * @param headers which pieces lie where
+ * @param spots what lies elsewhere than one would look for it: braces, steps, shifted crossbeams
  * @param ground what all holes share
  * @param tolerances how near is near enough
  */
@@ -22,6 +23,7 @@ public record SetOut(
     List<Running> running,
     List<Spacer> spacers,
     List<HeaderLine> headers,
+    List<Spot> spots,
     Ground ground,
     List<Tolerance> tolerances) {
   public SetOut {
@@ -30,6 +32,7 @@ public record SetOut(
     running = List.copyOf(running);
     spacers = List.copyOf(spacers);
     headers = List.copyOf(headers);
+    spots = List.copyOf(spots);
     tolerances = List.copyOf(tolerances);
   }
 
@@ -92,6 +95,22 @@ public record SetOut(
       pieces = List.copyOf(pieces);
     }
   }
+
+  /**
+   * Something at a post, the same in both rows.
+   *
+   * @param posts such as A2, B2
+   * @param what in words
+   * @param measures named lengths, in the order in which they are read
+   */
+  public record Spot(String posts, String what, List<Named> measures) {
+    public Spot {
+      measures = List.copyOf(measures);
+    }
+  }
+
+  /** A length with its name. */
+  public record Named(String name, double lengthIn) {}
 
   /**
    * @param lineOverDatumIn the level line over the ground at A1

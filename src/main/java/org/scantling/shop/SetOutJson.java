@@ -33,6 +33,14 @@ final class SetOutJson {
     for (SetOut.HeaderLine each : setOut.headers()) {
       ListJson.words(headers.addObject().put("line", each.line()), "pieces", each.pieces());
     }
+    ArrayNode spots = root.putArray("spots");
+    for (SetOut.Spot each : setOut.spots()) {
+      ObjectNode node = spots.addObject().put("posts", each.posts()).put("what", each.what());
+      ArrayNode measures = node.putArray("measures");
+      for (SetOut.Named named : each.measures()) {
+        ListJson.number(measures.addObject().put("name", named.name()), "lengthIn", named.lengthIn());
+      }
+    }
     ArrayNode tolerances = root.putArray("tolerances");
     for (SetOut.Tolerance each : setOut.tolerances()) {
       ObjectNode node = tolerances.addObject().put("what", each.what());

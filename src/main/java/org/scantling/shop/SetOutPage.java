@@ -2,6 +2,7 @@ package org.scantling.shop;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.scantling.print.Block;
 import org.scantling.print.Page;
 
@@ -24,6 +25,7 @@ final class SetOutPage {
     list.squaring();
     list.headers();
     list.running();
+    list.spots();
     list.tolerances();
   }
 
@@ -165,6 +167,22 @@ final class SetOutPage {
     }
     page.heading("Running marks, the tape held at one end").items(items);
     page.paragraph("A mark with a minus lies before the middle of the first post.");
+  }
+
+  private void spots() {
+    if (setOut.spots().isEmpty()) {
+      return;
+    }
+    List<Block.Item> items = new ArrayList<>();
+    for (SetOut.Spot each : setOut.spots()) {
+      String measures =
+          each.measures().stream()
+              .map(named -> named.name() + " " + said.length(named.lengthIn()))
+              .collect(Collectors.joining(", "));
+      items.add(
+          new Block.Item(each.posts(), each.what() + (measures.isEmpty() ? "" : ": " + measures)));
+    }
+    page.heading("At the posts").items(items);
   }
 
   private void tolerances() {

@@ -3,6 +3,7 @@ package org.scantling.shop;
 import java.util.ArrayList;
 import java.util.List;
 import org.scantling.design.Geometry;
+import org.scantling.design.TopLine;
 import org.scantling.tables.NumberRow;
 
 /** Works out the set-out. */
@@ -17,7 +18,7 @@ final class SettingOut {
   SettingOut(Built built, Pieces pieces) {
     this.built = built;
     this.geometry = built.geometry();
-    this.top = new TopLine(built);
+    this.top = built.top();
     this.holes = new Holes(built);
     this.tape = built.tape();
     this.pieces = pieces;
@@ -30,6 +31,7 @@ final class SettingOut {
         running(),
         spacers(),
         new HeaderLines(built, pieces).lines(),
+        new Spots(built).all(),
         ground(),
         tolerances());
   }
@@ -114,22 +116,27 @@ final class SettingOut {
     if (top.stepped()) {
       running.add(crossbeamsInPlan());
     } else {
-      running.add(crossbeamsOnHeader());
+      Crossbeams crossbeams = new Crossbeams(built);
+      running.add(onHeader("near face of each crossbeam", crossbeams.alongIn()));
+      List<Double> overPosts = crossbeams.overPostsIn();
+      if (!overPosts.isEmpty()) {
+        running.add(onHeader("near face of those over a post, notched right across it", overPosts));
+      }
     }
     return running;
   }
 
-  /** Near faces of the crossbeams, from the first end of the header. */
-  private SetOut.Running crossbeamsOnHeader() {
+  /** Near faces of crossbeams, from the first end of the header. */
+  private SetOut.Running onHeader(String what, List<Double> crossbeamsIn) {
     double halfIn = built.member("crossbeam").breadthIn() / 2;
     double stretch = top.stretchRatio();
     List<Double> marks = new ArrayList<>();
-    for (double atIn : new Crossbeams(built).alongIn()) {
+    for (double atIn : crossbeamsIn) {
       marks.add(tape.nearest(geometry.headerTailIn() + atIn * stretch - halfIn));
     }
     return new SetOut.Running(
         "each row of header, from its end at the first post",
-        "near face of each crossbeam",
+        what,
         -geometry.headerTailIn(),
         marks);
   }

@@ -5,10 +5,10 @@ import java.util.List;
 /**
  * What a piece is cut to.
  *
- * @param role post, header, crossbeam, rail, picket, brace or block
+ * @param role post, header, crossbeam, blocking, rail, picket, brace or block
  * @param size nominal size
  * @param breadthIn dressed thickness
- * @param depthIn dressed width
+ * @param depthIn dressed width, or what is left of it where a block is ripped
  * @param lengthIn finished, over the long points of its ends
  * @param spareIn left on when it is cut, to be taken off where it stands
  * @param ends what the first and the last end are called

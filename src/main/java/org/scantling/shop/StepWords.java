@@ -5,11 +5,14 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.scantling.design.Geometry;
+import org.scantling.design.TopLine;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.MeasureText;
 import org.scantling.quantity.Unit;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Question;
+import org.scantling.tables.FastenerRow;
+import org.scantling.tables.JointRow;
 import org.scantling.tables.StepRow;
 
 /** Fills the numbers of this structure into the order of work. */
@@ -63,7 +66,7 @@ final class StepWords {
 
   private void ground() {
     Holes holes = new Holes(built);
-    TopLine top = new TopLine(built);
+    TopLine top = built.top();
     row("wait-days", "digging.wait-days");
     row("hand-strip", "digging.hand-strip");
     row("batter-boards", "setout.batter-boards");
@@ -96,6 +99,7 @@ final class StepWords {
     length("spacer-along", geometry.plan().bayIn() - geometry.posts().breadthIn());
     length("spacer-across", geometry.plan().rowSpacingIn() - geometry.posts().breadthIn());
     words.put("crossbeams", Integer.toString(geometry.crossbeamCount()));
+    words.put("over-posts", String.join(" and ", pieces.overPosts()));
     built.find(Question.RAIL_HEIGHT).ifPresent(height -> length("rail-height", height));
   }
 
@@ -113,7 +117,15 @@ final class StepWords {
 
   private void joints() {
     words.put("crossbeam-fastening", built.joint(Question.CROSSBEAM_JOINT).fasteners());
+    JointRow block = built.blockJoint();
+    words.put("block-screws", Integer.toString(block.count()));
+    words.put("block-screw", built.fastener(block).map(FastenerRow::name).orElse(block.id()));
     words.put("header-fastening", fastening(Question.HEADER_JOINT));
+    built
+        .findJoint(Question.HEADER_STEP)
+        .ifPresent(joint -> words.put("step-fastening", joint.fasteners()));
+    length("step", built.top().stepIn());
+    length("step-seat", built.top().stepIn() + built.geometry().headers().notchIn());
     boolean lagged = built.joint(Question.HEADER_JOINT).way().equals("lagged");
     if (built.paired()) {
       length("bolt-hole", new HeaderBolts(built).holeIn());
@@ -143,9 +155,6 @@ final class StepWords {
   private void braces() {
     Braces braces = new Braces(built);
     words.put("brace-fastening", built.joint(Question.BRACE_JOINT).fasteners());
-    length("brace-foot-across", braces.footBelowTopIn(true));
-    length("brace-foot-along", braces.footBelowTopIn(false));
-    length("brace-leg", built.number(Question.BRACE_LEG));
     length("brace-hole", braces.holeIn());
   }
 

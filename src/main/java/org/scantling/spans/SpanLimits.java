@@ -37,7 +37,8 @@ final class SpanLimits {
         tables.factor(effectiveLength()).amount(),
         tables.factor("column.shape.sawn").amount(),
         tables.thumb("drift.height-share").amount(),
-        assumed.post().eccentricityRatio());
+        assumed.post().eccentricityRatio(),
+        tables.thumb("header.pair-share").amount());
   }
 
   boolean counts(Checked checked) {

@@ -10,6 +10,8 @@ import org.scantling.reasons.Source;
  * @param apartIn greatest distance between wires
  * @param eyesApartIn greatest distance between eyes along a wire
  * @param lowestIn least height of a level wire above the ground
+ * @param wire kind and thickness of wire
+ * @param eye what it hangs in
  * @param words what to tell whoever plants
  */
 public record ClimberRow(
@@ -18,6 +20,8 @@ public record ClimberRow(
     double apartIn,
     double eyesApartIn,
     double lowestIn,
+    String wire,
+    String eye,
     String words,
     Source source,
     String note)
@@ -32,6 +36,8 @@ public record ClimberRow(
         wired ? row.positive("apart_in") : row.notNegative("apart_in"),
         run.equals("level") ? row.positive("eyes_apart_in") : row.notNegative("eyes_apart_in"),
         row.notNegative("lowest_in"),
+        row.optional("wire"),
+        row.optional("eye"),
         row.text("words"),
         row.source(),
         row.optional("note"));

@@ -16,6 +16,8 @@ import org.scantling.reasons.Source;
  * @param limits true where turning points are searched along it
  * @param choice true where somebody chooses it, false where the place sets it
  * @param ordered true for words that stand in order, the least demanding first
+ * @param easedByLess true where less of it, or a word that stands before, asks less of a structure;
+ *     false where either way may
  * @param weightRatio how hard it is to give up all of its range, beside one that counts 1; empty
  *     for what is no change of its own
  */
@@ -26,6 +28,7 @@ public record DemandRow(
     boolean limits,
     boolean choice,
     boolean ordered,
+    boolean easedByLess,
     OptionalDouble weightRatio,
     Source source,
     String note)
@@ -53,6 +56,7 @@ public record DemandRow(
         row.yes("limits"),
         row.yes("choice"),
         number || row.yes("ordered"),
+        row.oneOf("eased_by", "less", "either").equals("less"),
         weight(row),
         row.source(),
         row.optional("note"));

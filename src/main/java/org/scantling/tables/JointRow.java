@@ -19,6 +19,7 @@ import org.scantling.reasons.Source;
  * @param tipIn tapered end of a screw
  * @param ratedLiftLb what the maker of steel parts vouches for against lift, in wind
  * @param ratedSideLb the same sideways
+ * @param ratedDownLb the same for a load that hangs in them
  */
 public record JointRow(
     String id,
@@ -33,6 +34,7 @@ public record JointRow(
     OptionalDouble tipIn,
     OptionalDouble ratedLiftLb,
     OptionalDouble ratedSideLb,
+    OptionalDouble ratedDownLb,
     Source source,
     String note)
     implements TableRow {
@@ -40,7 +42,13 @@ public record JointRow(
     return new JointRow(
         row.text("id"),
         Question.of(
-            row.oneOf("question", "joint.crossbeam", "joint.header", "joint.rail", "joint.brace")),
+            row.oneOf(
+                "question",
+                "joint.crossbeam",
+                "joint.header",
+                "joint.rail",
+                "joint.brace",
+                "joint.step")),
         row.oneOf("style", "any", WayOfBuilding.ON_TOP, WayOfBuilding.PAIRED),
         row.text("fasteners"),
         row.yes("usual"),
@@ -51,6 +59,7 @@ public record JointRow(
         row.optionalNumber("tip_in"),
         row.optionalNumber("rated_lift_lb"),
         row.optionalNumber("rated_side_lb"),
+        row.optionalNumber("rated_down_lb"),
         row.source(),
         row.optional("note"));
   }

@@ -53,7 +53,7 @@ enum TableFile {
       true,
       "id,weight_class,wet_low_psf,wet_high_psf,wet_design_psf,hanging_in,canopy_fill_leaf_ratio,"
           + "canopy_fill_bare_ratio,side_fill_leaf_ratio,side_fill_bare_ratio,drag_factor,"
-          + "climbs_by,lean_in_in,woody"),
+          + "climbs_by,lean_in_in,woody,coldest_zone"),
   USERS(
       "users.csv",
       UserRow.class,
@@ -86,11 +86,14 @@ enum TableFile {
       JointRow.class,
       true,
       "id,question,style,fasteners,usual,way,fastener,count,thread_in,tip_in,rated_lift_lb,"
-          + "rated_side_lb"),
+          + "rated_side_lb,rated_down_lb"),
   CAUTIONS("cautions.csv", CautionRow.class, true, "id,occasion,severity,text"),
   SHOP("shop.csv", NumberRow.class, false, "id,value,unit,statement"),
   CLIMBERS(
-      "climbers.csv", ClimberRow.class, false, "id,run,apart_in,eyes_apart_in,lowest_in,words"),
+      "climbers.csv",
+      ClimberRow.class,
+      false,
+      "id,run,apart_in,eyes_apart_in,lowest_in,wire,eye,words"),
   PACKS("packs.csv", PackRow.class, true, "id,count,words,metric_count,metric_words"),
   STEPS("steps.csv", StepRow.class, true, "id,occasion,part,text"),
   WORKINGS("workings.csv", WorkingRow.class, false, "id,roles,part,statement,formula,metric"),
@@ -98,7 +101,7 @@ enum TableFile {
       "demands.csv",
       DemandRow.class,
       false,
-      "id,unit,step,least,most,sample_step,reach,words,limits,choice,ordered,weight");
+      "id,unit,step,least,most,sample_step,reach,words,limits,choice,ordered,eased_by,weight");
 
   /** The file that every {@code source} cell points into. */
   static final String SOURCES = "SOURCES.csv";

@@ -14,6 +14,8 @@ final class UnitWords {
         return Unit.FOOT;
       case "lb":
         return Unit.POUND;
+      case "in-lb":
+        return Unit.INCH_POUND;
       case "psf":
         return Unit.PSF;
       case "psi":
@@ -31,7 +33,7 @@ final class UnitWords {
       case "ratio":
         return Unit.RATIO;
       default:
-        throw row.refuse("unit", "in, ft, lb, psf, psi, pcf, mph, deg, percent, count, ratio");
+        throw row.refuse("unit", "in, ft, lb, in-lb, psf, psi, pcf, mph, deg, percent, count, ratio");
     }
   }
 }

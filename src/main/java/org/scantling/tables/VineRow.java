@@ -18,6 +18,7 @@ import org.scantling.reasons.Source;
  * @param climbsBy twining, tendrils, leaf-stalks, rootlets, tied-in or nothing
  * @param leanInIn what it takes from the walk on each side
  * @param woody true when its frame stays through the winter
+ * @param coldestZone coldest hardiness zone in which the usual garden kinds winter
  */
 public record VineRow(
     String id,
@@ -34,9 +35,15 @@ public record VineRow(
     String climbsBy,
     double leanInIn,
     boolean woody,
+    int coldestZone,
     Source source,
     String note)
     implements TableRow {
+
+  /** True where it winters in a hardiness zone; half zones have the winters of whole ones. */
+  public boolean winters(double zone) {
+    return coldestZone <= Math.floor(zone);
+  }
 
   /** True where grown shoots or flowers hang down into the way. */
   public boolean hangs() {
@@ -67,6 +74,7 @@ public record VineRow(
                 "nothing"),
             row.notNegative("lean_in_in"),
             row.yes("woody"),
+            (int) row.positive("coldest_zone"),
             row.source(),
             row.optional("note"));
     if (vine.canopyFillBareRatio > vine.canopyFillLeafRatio) {

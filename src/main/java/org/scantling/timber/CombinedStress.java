@@ -1,6 +1,7 @@
 package org.scantling.timber;
 
 import org.scantling.quantity.Check;
+import org.scantling.quantity.Require;
 
 /**
  * How hard a post is worked by load and bending together, in both directions.
@@ -37,10 +38,41 @@ public record CombinedStress(
    */
   public static CombinedStress of(
       Column column, BentAxis edgewise, BentAxis flatwise, BeamStability stability) {
-    double fc = column.stressPsi();
+    return of(column, column.areaIn2(), edgewise, flatwise, stability);
+  }
+
+  /**
+   * The same where the post is cut: pressed and bent on what the cut leaves, while it bows out as
+   * the whole post does, of which the cut is a short part.
+   *
+   * @param column the whole post under its axial load; its depth is axis 1
+   * @param netAreaIn2 what the cut leaves, above 0
+   * @param edgewise bending along the depth that is left
+   * @param flatwise bending along the breadth that is left
+   * @param stability of axis 1, for F_bE
+   * @return the terms and their sum
+   *     <p>Source: NDS, 2018, 3.9.2 and 3.1.2; with eccentricity 15.4.1, from memory.
+   */
+  public static CombinedStress atCut(
+      Column column,
+      double netAreaIn2,
+      BentAxis edgewise,
+      BentAxis flatwise,
+      BeamStability stability) {
+    Require.positive("net area", netAreaIn2, "in²");
+    return of(column, netAreaIn2, edgewise, flatwise, stability);
+  }
+
+  private static CombinedStress of(
+      Column column,
+      double areaIn2,
+      BentAxis edgewise,
+      BentAxis flatwise,
+      BeamStability stability) {
+    double fc = column.forceLb() / areaIn2;
     double axial = fc / column.allowable().psi();
-    double share1 = fc / column.aboutDepth().criticalStressPsi();
-    double share2 = fc / column.aboutBreadth().criticalStressPsi();
+    double share1 = column.stressPsi() / column.aboutDepth().criticalStressPsi();
+    double share2 = column.stressPsi() / column.aboutBreadth().criticalStressPsi();
     double offset1Psi = fc * edgewise.eccentricRatio();
     double rolling = (edgewise.bending().stressPsi() + offset1Psi) / stability.criticalStressPsi();
     double reserve1 = 1 - share1;

@@ -16,7 +16,7 @@ final class BracedExample {
   /** Factors of NDS 2018, Table 2.3.2; K_e 2.1 and c 0.8; the rest as the house tables have it. */
   static final Limits LIMITS =
       new Limits(
-          new DurationFactors(0.9, 1.15, 1.25, 1.6), 2, 180, 240, 2.1, 0.8, 1.0 / 60, 1.0 / 6);
+          new DurationFactors(0.9, 1.15, 1.25, 1.6), 2, 180, 240, 2.1, 0.8, 1.0 / 60, 1.0 / 6, 1);
 
   static final BracedRules RULES = new BracedRules(1, 0.5625, 1.0 / 6, 0.5);
 

@@ -29,7 +29,7 @@ class BracedPlaneTest {
             BracedExample.timber(3.5, 3.5, 1),
             LEG_IN);
     return new BracedPlane(
-        new BracedPlane.Outline(posts, 12, HEIGHT_IN, LEG_IN), timbers, timbers.header());
+        new BracedPlane.Outline(posts, 12, HEIGHT_IN, LEG_IN, List.of()), timbers, timbers.header());
   }
 
   private static BracedPlane portal() {
@@ -136,7 +136,7 @@ class BracedPlaneTest {
   void legs_that_meet_in_the_bay_or_reach_the_ground_are_refused() {
     assertThatThrownBy(() -> portal(List.of(0.0, 48.0)))
         .hasMessage("posts 48.0 in apart must leave room for two legs of 24.0 in");
-    assertThatThrownBy(() -> new BracedPlane.Outline(List.of(0.0, 90.0), 0, 24, 24))
+    assertThatThrownBy(() -> new BracedPlane.Outline(List.of(0.0, 90.0), 0, 24, 24, List.of()))
         .hasMessage("a height of 24.0 in must be more than a leg of 24.0 in");
   }
 }

@@ -107,4 +107,28 @@ class CrossbeamChecksTest {
     // 200 (1 + 15.5/68) + 49.5 · 0.26736 = 258.82 lb on 1.5 · 1.5 in²; C_b = 1.875/1.5.
     assertWorked(seated.get("crossbeam.bearing"), "D+Lr", 115.03, 473.19);
   }
+
+  /** Wind of 0.5 lb/in on the face, strength level; C_fu 1.1 of a 2x4. */
+  private final Map<String, Checked> blown =
+      SmallArbour.byId(
+          new CrossbeamChecks(
+                  SmallArbour.geometry(), SmallArbour.TOP, SmallArbour.LIMITS, SmallArbour.SOURCES)
+              .of(SmallArbour.TWO_BY_FOUR, new SideBlow(0.5, 1.1)));
+
+  @Test
+  void wind_on_its_face_bows_it_the_narrow_way_and_its_tails_most() {
+    // 0.3 lb/in; I = 3.5 · 1.5³/12 = 0.98438 in⁴, E I = 1.24031e6. Over a seat it turns by
+    // w (L³/24 − 98 L/2) = 9769.3 w, so a tip moves 14 · 9769.3 w − 14⁴ w/8 = 131 969 w, of 28/180.
+    // Mid-span 5 w L⁴/384 − 98 w L²/8 = 221 759 w, 0.05364 of 0.3778 in: less of its limit.
+    assertWorked(blown.get("crossbeam.lateral-sag"), "D+0.6W", 0.031920, 28 / 180.0);
+  }
+
+  @Test
+  void it_is_bent_both_ways_at_once_by_wind_a_person_and_its_own_weight() {
+    // Mid-span: 0.75 · 200 · 17 + 480 (0.26736 + 0.45 · 0.72917) = 2835.8 in·lb, 925.99 psi.
+    // C_D 1.6: Fb* 1760, F_bE 2918.1, C_L 0.93874, Fb1' 1652.2. Sideways 0.225 · 480 = 108 in·lb
+    // over 3.5 · 1.5²/6 = 1.3125 in³: 82.29 psi of 1760 · 1.1.
+    // 0.56046 + 0.042503/(1 − (925.99/2918.1)²).
+    assertWorked(blown.get("crossbeam.biaxial"), "D+0.75(0.6W)+0.75Lr", 0.60772, 1);
+  }
 }

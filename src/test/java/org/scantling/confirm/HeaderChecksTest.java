@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.scantling.design.Geometry;
+import org.scantling.design.Splice;
 import org.scantling.loads.LoadCombination;
 import org.scantling.reasons.Checked;
 
@@ -118,6 +119,47 @@ class HeaderChecksTest {
     // has
     // 31.05 lb and P (1 + (1.75 + 0.4375)/42) = 253.7 lb.
     assertThat(heaviestLb(0)).isCloseTo(319.40, within(0.05));
+  }
+
+  @Test
+  void two_bays_hog_most_over_the_middle_post_while_both_tails_are_empty() {
+    // Live 40 psf, 140 lb on each crossbeam. Two bays under P at posts and quarter points: Clapeyron
+    // with 6 A x/L = 15/16 P L² a bay gives M2 = −15/32 P L = −2756.3 in·lb; a loaded tail, 10.5 P
+    // over the end post, would take 5.25 P off it.
+    // Permanent −10.5 · 12.833 − 112.5 w = −166.65 over the end posts, so 4 M2 = −12 (5 · 12.833 ·
+    // 42/32 + 0.28356 · 42²/24) + 333.3, M2 = −231.86. Over 3.5 · 3²/6 = 5.25 in³.
+    TopLoads heavy = new TopLoads(2, 40, 0, 8, 10, 9);
+    Geometry two = SmallArbour.geometry(2, new Geometry.Headers(false, 3.5, 3.5, 13.25, 0.5));
+    List<Checked> worked =
+        new HeaderChecks(
+                two, SmallArbour.TWO_BY_FOUR, heavy, SmallArbour.LIMITS, SmallArbour.SOURCES)
+            .of(SmallArbour.FOUR_BY_FOUR);
+    Checked hogging = SmallArbour.byId(worked).get("header.seat-bending");
+    assertWorked(hogging, "D+Lr", (2756.25 + 231.86) / 5.25, BENDING_PSI);
+  }
+
+  @Test
+  void a_person_beside_the_middle_post_shears_it_most() {
+    // 1.75 in before the middle post: M2 = −P a (L² − a²)/4 L² = −241.18 · 40.25 · 143.94/7056 =
+    // −198.03 in·lb, V = 241.18 · 40.25/42 + 198.03/42 = 235.85 lb; beside the end post 228.6 lb.
+    // Permanent (see above) 25.205 + 314.53/42 = 32.69 lb. 1.5 · 268.54/12.25.
+    Geometry two = SmallArbour.geometry(2, new Geometry.Headers(false, 3.5, 3.5, 0, 0.5));
+    Checked shear =
+        SmallArbour.byId(SmallArbour.headers(two).of(SmallArbour.FOUR_BY_FOUR)).get("header.shear");
+    assertWorked(shear, "D+Lr", 32.882, 212.19);
+  }
+
+  @Test
+  void a_person_beside_a_cut_end_shears_the_piece_most() {
+    // One bay by itself: 241.18 · 40.25/42 = 231.13 lb and 25.205 lb; at mid-bay only 120.59.
+    Geometry two = SmallArbour.geometry(2, new Geometry.Headers(false, 3.5, 3.5, 0, 0.5));
+    Checked shear =
+        SmallArbour.byId(
+                SmallArbour.headers(two)
+                    .inPieces(Splice.bayByBay(2))
+                    .of(SmallArbour.FOUR_BY_FOUR))
+            .get("header.shear");
+    assertWorked(shear, "D+Lr", 1.5 * 256.34 / 12.25, 212.19);
   }
 
   private static double heaviestLb(double overhangIn) {

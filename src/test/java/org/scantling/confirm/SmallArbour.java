@@ -40,7 +40,7 @@ final class SmallArbour {
   static final Material FOUR_BY_FOUR = material(3.5, 3.5);
   static final Limits LIMITS =
       new Limits(
-          new DurationFactors(0.9, 1.15, 1.25, 1.6), 2, 180, 240, 2.1, 0.8, 1.0 / 60, 1.0 / 6);
+          new DurationFactors(0.9, 1.15, 1.25, 1.6), 2, 180, 240, 2.1, 0.8, 1.0 / 60, 1.0 / 6, 1);
   static final Function<String, Source> SOURCES =
       id -> new Source(SourceKind.CALCULATION, "worked by hand", false);
 

@@ -218,7 +218,7 @@ class BracketProposalTest {
   }
 
   @Test
-  void where_nails_do_not_hold_the_top_down_screws_do_and_the_nails_say_why() {
+  void where_nails_let_a_crossbeam_roll_over_screws_hold_it_and_the_nails_say_why() {
     Proposal proposal = BracketScenario.propose("everything-at-once");
     Decision joint =
         proposal.decisions().stream()
@@ -231,7 +231,7 @@ class BracketProposalTest {
             Finding.Reject.class,
             reject -> {
               assertThat(reject.option()).isEqualTo("crossbeam-toenail");
-              assertThat(reject.check()).isEqualTo("joint.crossbeam");
+              assertThat(reject.check()).isEqualTo("crossbeam.tipping");
             });
   }
 }

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.scantling.design.Geometry;
+import org.scantling.design.TopLine;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Candidate;
 
 /** Eight bays of 45 in with tails of 13.75 in past the post centres: 387.5 in in all. */
@@ -19,14 +21,18 @@ class HeaderCutsTest {
             new Geometry.Posts(3.5, 82),
             new Geometry.Headers(paired, 3.5, 3.5, 12, 0.5),
             new Geometry.Crossbeams(4, 1.5, 3.5, 10, 0.5, 1.5));
-    return new HeaderCuts(geometry, sold, 1, decided);
+    return new HeaderCuts(level(geometry), sold, decided);
+  }
+
+  private static TopLine level(Geometry geometry) {
+    return new TopLine(geometry, WayOfBuilding.LEVEL, 0, 0);
   }
 
   @Test
   void a_header_that_is_sold_whole_is_not_cut() {
     HeaderCuts whole = cuts(false, List.of(387.5), "");
     assertThat(whole.needed()).isFalse();
-    assertThat(whole.longestPieceIn()).isEqualTo(387.5);
+    assertThat(whole.splice().bays()).containsExactly(8);
     assertThat(cuts(false, List.of(387.4), "").needed()).isTrue();
   }
 
@@ -59,7 +65,7 @@ class HeaderCutsTest {
 
   @Test
   void the_longest_piece_follows_the_way_that_was_chosen() {
-    assertThat(cuts(false, SOLD, "2+4+2").longestPieceIn()).isEqualTo(180, within(1e-9));
+    assertThat(cuts(false, SOLD, "2+4+2").splice().bays()).containsExactly(2, 4, 2);
   }
 
   @Test
@@ -70,6 +76,6 @@ class HeaderCutsTest {
             new Geometry.Posts(3.5, 82),
             new Geometry.Headers(false, 3.5, 3.5, 24, 0.5),
             new Geometry.Crossbeams(6, 1.5, 3.5, 10, 0.5, 1.5));
-    assertThat(new HeaderCuts(one, SOLD, 1, "").ways()).hasSize(1);
+    assertThat(new HeaderCuts(level(one), SOLD, "").ways()).hasSize(1);
   }
 }

@@ -54,7 +54,7 @@ class WorkingsTest {
             });
     assertThat(headings)
         .anyMatch(each -> each.startsWith("header.bending: "))
-        .anyMatch(each -> each.contains("a piece of 1 bay"))
+        .anyMatch(each -> each.contains("cut into pieces of 4+3+3 bays"))
         .anyMatch(each -> each.startsWith("Post 2 on its bracket"));
   }
 
@@ -131,6 +131,7 @@ class WorkingsTest {
           "breadth",
           "depth",
           "spacing",
+          "notch",
           "timber",
           "coefficient",
           "solidity",
@@ -224,6 +225,28 @@ class WorkingsTest {
     return one.unit() == other.unit() && apart <= 1e-6 * Math.abs(other.amount()) + 1e-6;
   }
 
+  /** Of pieces as built: the page gave one lift as a reaction and went on with another. */
+  @Test
+  void what_the_header_lifts_is_what_its_footing_holds_down() {
+    int compared = 0;
+    for (Proposal proposal : proposed().toList()) {
+      for (Working working : proposal.workings()) {
+        if (working.id().equals("header.reaction") && isOf(working, "footing.uplift")) {
+          assertThat(-working.result().amount())
+              .as(proposal.title())
+              .isCloseTo(check(proposal, working).check().demand(), within(1e-6));
+          compared++;
+        }
+      }
+    }
+    assertThat(compared).isGreaterThan(4);
+  }
+
+  private static boolean isOf(Working working, String check) {
+    return working.evidence().seen().stream()
+        .anyMatch(seen -> seen instanceof Evidence.Seen.Word word && word.text().equals(check));
+  }
+
   /** What a step ends in, and the check whose demand or capacity it is. */
   private static final Map<String, Boolean> ENDS =
       Map.ofEntries(
@@ -241,7 +264,9 @@ class WorkingsTest {
           Map.entry("footing.hold", false),
           Map.entry("footing.hold-grip", false),
           Map.entry("post.combined.combined", true),
-          Map.entry("post.combined.combined-both", true));
+          Map.entry("post.combined.combined-both", true),
+          Map.entry("post.notch.sum", true),
+          Map.entry("post.notch.sum-across", true));
 
   @Test
   void what_a_step_ends_in_is_the_demand_or_the_capacity_of_its_check() {

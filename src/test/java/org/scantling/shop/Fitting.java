@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.assertj.core.data.Offset;
 import org.scantling.design.Geometry;
+import org.scantling.design.Point;
 
 /**
  * Puts the pieces of a list together again, from their marks and places alone, and looks whether
@@ -32,10 +33,14 @@ final class Fitting {
     each("post", this::post);
     each("header", this::headerOnPosts);
     each("crossbeam", this::crossbeamOnHeaders);
+    each("blocking", this::blockBetweenCrossbeams);
     each("rail", this::railInPosts);
     each("picket", this::picketBetween);
     headersAreWhole();
     bolts();
+    Apart apart = new Apart(built);
+    apart.check();
+    apart.bracesBesideHeaders();
   }
 
   private interface One {
@@ -53,6 +58,7 @@ final class Fitting {
     int pickets = 2 * bays * Pickets.inABay(built);
     assertThat(pieces.count("post")).isEqualTo(geometry.postCount());
     assertThat(pieces.count("crossbeam")).isEqualTo(geometry.crossbeamCount());
+    assertThat(pieces.count("blocking")).isEqualTo(geometry.blockCount());
     assertThat(pieces.count("rail")).isEqualTo(built.has("rail") ? 2 * bays : 0);
     assertThat(pieces.count("picket")).isEqualTo(pickets);
     assertThat(pieces.count("block")).isEqualTo(built.paired() ? pickets : 0);
@@ -116,7 +122,7 @@ final class Fitting {
     for (Recess notch : piece.shape().recesses()) {
       Point middle = place.at(notch.atIn());
       Place post = nearest("post", middle);
-      double stretch = new TopLine(built).stretchRatio();
+      double stretch = built.top().stretchRatio();
       double halfIn = geometry.posts().breadthIn() / 2;
       double fromIn = place.at(notch.fromIn()).alongIn();
       double toIn = place.at(notch.toIn()).alongIn();
@@ -125,7 +131,7 @@ final class Fitting {
       // The header lies over the post by its half depth, so on a slope its marks lie a little off.
       double shiftIn =
           (piece.shape().depthIn() / 2 - notch.depthIn())
-              * new TopLine(built).headerFallRatio()
+              * built.top().headerFallRatio()
               / stretch;
       double coveredIn =
           Math.min(highIn - shiftIn, post.first().alongIn() + halfIn)
@@ -139,7 +145,7 @@ final class Fitting {
       double overIn =
           (middle.upIn() - topOf(post).upIn()) / stretch
               + (middle.alongIn() - topOf(post).alongIn())
-                  * new TopLine(built).headerFallRatio()
+                  * built.top().headerFallRatio()
                   / stretch;
       assertThat(overIn)
           .as("%s over its post", piece.mark())
@@ -149,29 +155,97 @@ final class Fitting {
 
   /** The middle of a post's top, without the long edge of a sloping cut. */
   private Point topOf(Place post) {
-    double pointIn = geometry.posts().breadthIn() / 2 * new TopLine(built).headerFallRatio();
+    double pointIn = geometry.posts().breadthIn() / 2 * built.top().headerFallRatio();
     return post.last().plus(0, -pointIn);
   }
 
   private void crossbeamOnHeaders(Piece piece, Place place) {
-    int seats = built.paired() ? 4 : 2;
-    assertThat(piece.shape().recesses()).hasSize(seats);
+    clearOfPosts(piece, place);
+    boolean across = piece.shape().recesses().get(0).seat().role().equals("boards and post");
+    assertThat(piece.shape().recesses()).hasSize(built.paired() && !across ? 4 : 2);
+    double boardIn = built.member("header").breadthIn();
+    double offIn = across ? (geometry.posts().breadthIn() + boardIn) / 2 : 0;
+    double seatIn = across ? geometry.posts().breadthIn() + 2 * boardIn : boardIn;
     for (Recess notch : piece.shape().recesses()) {
-      Point seat = place.at(notch.atIn());
-      Place header = under(seat);
-      assertThat(seat.acrossIn())
-          .as("%s over its header", piece.mark())
-          .isCloseTo(header.first().acrossIn(), TAPE);
-      assertThat(notch.seat().widthIn()).isEqualTo(built.member("header").breadthIn());
+      assertThat(notch.seat().widthIn()).isCloseTo(seatIn, within(1e-9));
       assertThat(notch.widthIn() - notch.seat().widthIn()).isCloseTo(built.shop("notch.fit"), TAPE);
-      double apartIn = awayIn(seat, header);
-      double stacked =
-          (built.member("header").depthIn() + piece.shape().depthIn()) / 2 - notch.depthIn();
-      assertThat(apartIn).as("%s sits on its header", piece.mark()).isCloseTo(stacked, TAPE);
-      assertThat(onLineIn(seat, header))
-          .as("%s finds a seat", piece.mark())
-          .isBetween(-1e-6, header.first().toIn(header.last()) + 1e-6);
+      for (int side : across ? new int[] {-1, 1} : new int[] {1}) {
+        seated(piece, place.at(notch.atIn() + side * offIn), notch.depthIn());
+      }
     }
+  }
+
+  /** On its header, from face to face of two crossbeams, as high as they are. */
+  private void blockBetweenCrossbeams(Piece piece, Place place) {
+    Point middle = place.at(piece.shape().lengthIn() / 2);
+    Place header = under(middle);
+    double standsIn = (built.member("header").depthIn() + piece.shape().depthIn()) / 2;
+    assertThat(awayIn(middle, header)).as("%s stands", piece.mark()).isCloseTo(standsIn, TAPE);
+    if (new TopLine(built).stepped()) {
+      return;
+    }
+    for (Point end : List.of(place.first(), place.last())) {
+      Place beam =
+          pieces.of("crossbeam").stream()
+              .flatMap(each -> each.places().stream())
+              .min(
+                  java.util.Comparator.comparingDouble(
+                      each -> Math.abs(each.first().alongIn() - end.alongIn())))
+              .orElseThrow();
+      Point over = new Point(beam.first().alongIn(), end.acrossIn(), beam.first().upIn());
+      double risesIn = (built.member("crossbeam").depthIn() - piece.shape().depthIn()) / 2;
+      double halfIn = built.member("crossbeam").breadthIn() / 2;
+      assertThat(end.toIn(over))
+          .as("%s meets a crossbeam, tops flush", piece.mark())
+          .isCloseTo(Math.hypot(halfIn, risesIn), TAPE);
+    }
+  }
+
+  private void seated(Piece piece, Point seat, double notchIn) {
+    Place header = under(seat);
+    assertThat(seat.acrossIn())
+        .as("%s over its header", piece.mark())
+        .isCloseTo(header.first().acrossIn(), TAPE);
+    double apartIn = awayIn(seat, header);
+    double stacked = (built.member("header").depthIn() + piece.shape().depthIn()) / 2 - notchIn;
+    assertThat(apartIn).as("%s sits on its header", piece.mark()).isCloseTo(stacked, TAPE);
+    assertThat(onLineIn(seat, header))
+        .as("%s finds a seat", piece.mark())
+        .isBetween(-1e-6, header.first().toIn(header.last()) + 1e-6);
+  }
+
+  /** Two timbers are never in one place: what of a crossbeam lies over a post is cut away. */
+  private void clearOfPosts(Piece piece, Place place) {
+    for (Piece posts : pieces.of("post")) {
+      for (Place post : posts.places()) {
+        double reachIn = (geometry.posts().breadthIn() + piece.shape().breadthIn()) / 2;
+        boolean over = Math.abs(post.first().alongIn() - place.first().alongIn()) < reachIn - 1e-6;
+        if (over) {
+          clearOf(post, piece, place);
+        }
+      }
+    }
+  }
+
+  private void clearOf(Place post, Piece piece, Place place) {
+    double fall = new TopLine(built).headerFallRatio();
+    Point top = topOf(post);
+    // The top of the post where the crossbeam stands, square to the line of the tops.
+    double topIn = top.upIn() - fall * (place.first().alongIn() - top.alongIn());
+    double underIn = place.first().upIn() - topIn;
+    double intoIn = piece.shape().depthIn() / 2 - underIn / Math.hypot(1, fall);
+    if (intoIn <= 1.0 / 16) {
+      return;
+    }
+    double middleIn = post.first().acrossIn() - place.first().acrossIn();
+    double halfIn = geometry.posts().breadthIn() / 2;
+    assertThat(piece.shape().recesses())
+        .as("%s lands on the post at %s by %s", piece.mark(), post.first(), intoIn)
+        .anyMatch(
+            each ->
+                each.fromIn() <= middleIn - halfIn + 1.0 / 16
+                    && each.toIn() >= middleIn + halfIn - 1.0 / 16
+                    && each.depthIn() >= intoIn - 1.0 / 8);
   }
 
   private void railInPosts(Piece piece, Place place) {
@@ -180,7 +254,7 @@ final class Fitting {
       int side = end.alongIn() < (place.first().alongIn() + place.last().alongIn()) / 2 ? 1 : -1;
       double faceIn = post.first().alongIn() + side * geometry.posts().breadthIn() / 2;
       Recess housing = housing(post, end);
-      double fallIn = piece.shape().depthIn() * new TopLine(built).headerFallRatio();
+      double fallIn = piece.shape().depthIn() * built.top().headerFallRatio();
       assertThat(side * (faceIn - end.alongIn()))
           .as("%s lies in its housing", piece.mark())
           .isCloseTo(housing.depthIn(), within(1.0 / 16 + fallIn / 2 + 1e-6));
@@ -237,16 +311,26 @@ final class Fitting {
     return place.first().upIn() + share * (place.last().upIn() - place.first().upIn());
   }
 
+  /** How far the long lower edge of a plumb cut reaches past the joint. */
+  private static double overJointIn(Shape shape) {
+    double overIn = 0;
+    for (EndCut end : List.of(shape.first(), shape.last())) {
+      boolean lower = end instanceof EndCut.Sloping cut && cut.longEdge().equals("the lower edge");
+      overIn += lower ? ((EndCut.Sloping) end).setBackIn() : 0;
+    }
+    return overIn;
+  }
+
   /** Laid end to end, the pieces of a line of header are as long as the header, without a gap. */
   private void headersAreWhole() {
     double all = 0;
     for (Piece piece : pieces.of("header")) {
-      all += piece.count() * piece.shape().lengthIn();
+      all += piece.count() * (piece.shape().lengthIn() - overJointIn(piece.shape()));
     }
     int lines = built.paired() ? 4 : 2;
     if (!built.topLine().equals("stepped")) {
       double stretched =
-          geometry.lengthIn() * new TopLine(built).stretchRatio() + 2 * geometry.headerTailIn();
+          geometry.lengthIn() * built.top().stretchRatio() + 2 * geometry.headerTailIn();
       assertThat(all / lines).isCloseTo(stretched, within(pieces.count("header") / 32.0 + 1e-6));
     }
     assertThat(geometry.plan().bays() * geometry.plan().bayIn())
@@ -294,7 +378,7 @@ final class Fitting {
   }
 
   private Point hole(Piece piece, Place place, Bore bore) {
-    double fall = new TopLine(built).headerFallRatio();
+    double fall = built.top().headerFallRatio();
     double stretch = Math.hypot(1, fall);
     return place.at(bore.atIn()).plus(bore.offIn() * fall / stretch, bore.offIn() / stretch);
   }

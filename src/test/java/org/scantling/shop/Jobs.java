@@ -1,12 +1,15 @@
 package org.scantling.shop;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.Site;
+import org.scantling.intake.Setting;
 import org.scantling.intake.SiteReader;
 import org.scantling.intake.Vocabulary;
 import org.scantling.property.House;
@@ -59,14 +62,41 @@ final class Jobs {
 
   /** A scenario with one thing set otherwise. */
   static Built wish(String name, String wish) {
-    String[] said = wish.split("=", 2);
+    return wishes(name, wish);
+  }
+
+  /** A scenario with several things set otherwise. */
+  static Built wishes(String name, String... wishes) {
+    List<Setting> settings = new ArrayList<>();
+    for (String wish : wishes) {
+      String[] said = wish.split("=", 2);
+      settings.add(new Setting(said[0], said[1]));
+    }
     Site site =
         new SiteReader(Vocabulary.of(House.TABLES))
-            .read(
-                Path.of("scenarios", name + ".yaml"),
-                java.util.List.of(new org.scantling.intake.Setting(said[0], said[1])))
+            .read(Path.of("scenarios", name + ".yaml"), settings)
             .site();
     return built(site, Optional.empty());
+  }
+
+  /** A scenario with other climbers. */
+  static Built planted(String name, String... vines) {
+    Site site = site(name);
+    List<Site.Planting> planting = new ArrayList<>();
+    for (String vine : vines) {
+      planting.add(new Site.Planting(vine));
+    }
+    return built(
+        new Site(
+            site.title(),
+            site.base(),
+            site.climate(),
+            site.ground(),
+            site.walkway(),
+            planting,
+            site.materials(),
+            site.preferences()),
+        Optional.empty());
   }
 
   /** What the engine proposes for a scenario. */
@@ -113,6 +143,29 @@ final class Jobs {
               new Site.Materials(
                   flat.materials().species(), flat.materials().grade(), Optional.of(market)));
     }
+  }
+
+  /** Walks on brackets, on level and on falling ground, where the wind lets some of them stand. */
+  static Arbitrary<Random> braced() {
+    return any().map(Jobs::onBrackets);
+  }
+
+  private static Random onBrackets(Random one) {
+    Wish wish = one.wish();
+    Wish.Choices how = wish.choices();
+    Wish mild =
+        new Wish(
+            wish.lengthIn(),
+            0,
+            List.of(),
+            wish.headroomIn(),
+            new Wish.Climate(wish.climate().frostIn(), wish.climate().snowPsf() / 3, 90, "B"),
+            wish.soil(),
+            "clematis",
+            new Wish.Timber("southern-pine", "No.2"),
+            new Wish.Choices(
+                "bracket", how.header(), how.embedmentBasis(), how.risk(), how.snowShare()));
+    return new Random(mild, one.small(), one.slopePercent(), one.market());
   }
 
   static Arbitrary<Random> any() {

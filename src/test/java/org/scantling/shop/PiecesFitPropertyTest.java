@@ -34,6 +34,16 @@ class PiecesFitPropertyTest {
     }
   }
 
+  @Provide
+  Arbitrary<Jobs.Random> braced() {
+    return Jobs.braced();
+  }
+
+  @Property(tries = 60, seed = "20260604", edgeCases = EdgeCasesMode.NONE)
+  void the_pieces_of_any_site_on_brackets_fit_together(@ForAll("braced") Jobs.Random job) {
+    Jobs.of(job).ifPresent(built -> new Fitting(built).check());
+  }
+
   @Example
   void the_pieces_of_every_scenario_fit_together() throws IOException {
     for (String name : scenarios()) {

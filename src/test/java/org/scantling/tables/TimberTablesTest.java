@@ -82,6 +82,25 @@ class TimberTablesTest {
     }
   }
 
+  /** NDS Supplement 2018, Tables 4A and 4D: open grain has G 0.37, Fc across 425 or 420 psi. */
+  @Test
+  void all_redwood_is_of_one_kind_the_weaker_open_grain() {
+    List<DesignValueRow> redwood =
+        tables.designValues().rows().stream()
+            .filter(row -> row.species().equals("redwood"))
+            .toList();
+    assertThat(redwood).isNotEmpty();
+    for (DesignValueRow row : redwood) {
+      boolean timber = row.memberClass().timber();
+      assertThat(row.bearingPsi()).as(row.id()).isEqualTo(timber ? 420 : 425);
+      assertThat(row.specificGravityRatio()).as(row.id()).isEqualTo(0.37);
+      // Close-grain No.1 has E 1.3 million psi in both tables; open grain nowhere above 1.1.
+      assertThat(row.elasticityPsi()).as(row.id()).isLessThanOrEqualTo(1_100_000);
+    }
+    assertThat(tables.designValues("redwood", "No.2", tables.size("6x6")).bendingPsi())
+        .isEqualTo(750);
+  }
+
   @Test
   void stability_modulus_follows_the_modulus_within_rounding() {
     // NDS 2018, Appendix D: Emin = E (1 - 1.645 x 0.25) x 1.03 / 1.66, from memory

@@ -1,4 +1,4 @@
-package org.scantling.shop;
+package org.scantling.design;
 
 /**
  * A place on the site, seen from the datum: the centre of the first post of the near row at
@@ -9,11 +9,11 @@ package org.scantling.shop;
  * @param upIn above the ground at the datum
  */
 public record Point(double alongIn, double acrossIn, double upIn) {
-  Point plus(double moreAlongIn, double moreUpIn) {
+  public Point plus(double moreAlongIn, double moreUpIn) {
     return new Point(alongIn + moreAlongIn, acrossIn, upIn + moreUpIn);
   }
 
-  double toIn(Point other) {
+  public double toIn(Point other) {
     return Math.hypot(
         Math.hypot(other.alongIn - alongIn, other.acrossIn - acrossIn), other.upIn - upIn);
   }

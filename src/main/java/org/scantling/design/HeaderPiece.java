@@ -1,4 +1,4 @@
-package org.scantling.shop;
+package org.scantling.design;
 
 /**
  * One piece of a header along its line. Distances run along the header from the middle of its first
@@ -14,7 +14,7 @@ package org.scantling.shop;
  * @param fallRatio fall of the header over its length in plan
  * @param bayIn bay in plan
  */
-record HeaderRun(
+public record HeaderPiece(
     int fromPost,
     int toPost,
     double firstIn,
@@ -25,7 +25,7 @@ record HeaderRun(
     double fallRatio,
     double bayIn) {
 
-  double lengthIn() {
+  public double lengthIn() {
     return lastIn - firstIn;
   }
 
@@ -34,12 +34,12 @@ record HeaderRun(
   }
 
   /** Where the middle of a post meets the line. */
-  double postIn(int post) {
+  public double postIn(int post) {
     return (post - fromPost) * bayIn * stretchRatio();
   }
 
   /** The point of the site at that distance along the header and that height over its line. */
-  Point at(double alongIn, double overIn, double acrossIn) {
+  public Point at(double alongIn, double overIn, double acrossIn) {
     double cosine = 1 / stretchRatio();
     double sine = fallRatio * cosine;
     return new Point(
@@ -52,14 +52,14 @@ record HeaderRun(
    * Where something square through the header at a distance off the middle of a post and below the
    * line must be marked along the header, so that it stays that far off on the post.
    */
-  double markedIn(int post, double offPostIn, double belowIn) {
+  public double markedIn(int post, double offPostIn, double belowIn) {
     double cosine = 1 / stretchRatio();
     double sine = fallRatio * cosine;
     return postIn(post) + (offPostIn + belowIn * sine) / cosine;
   }
 
   /** The same on the post: how far below the middle of its top. */
-  double droppedIn(double offPostIn, double belowIn) {
+  public double droppedIn(double offPostIn, double belowIn) {
     double cosine = 1 / stretchRatio();
     double sine = fallRatio * cosine;
     return (offPostIn + belowIn * sine) / cosine * sine + belowIn * cosine;

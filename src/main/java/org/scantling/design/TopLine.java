@@ -1,49 +1,42 @@
-package org.scantling.shop;
-
-import org.scantling.design.Geometry;
-import org.scantling.design.WayOfBuilding;
+package org.scantling.design;
 
 /**
  * How the ground falls and how the top runs over it, post by post: level, in one plane with the
  * ground, or in level steps. A fall counts positive from the first post to the last.
+ *
+ * @param kind level, follows-ground or stepped
+ * @param slopeRatio fall of the ground over its length in plan
+ * @param intoGroundIn depth of the foot below the ground, negative where it stands above it
  */
-final class TopLine {
-  private final Geometry geometry;
-  private final String kind;
-  private final double slopeRatio;
-  private final double intoGroundIn;
+public record TopLine(Geometry geometry, String kind, double slopeRatio, double intoGroundIn) {
 
-  TopLine(Built built) {
-    this.geometry = built.geometry();
-    this.kind = built.topLine();
-    this.slopeRatio = built.slopeRatio();
-    this.intoGroundIn =
-        built.inTheGround()
-            ? built.footings().depthIn()
-            : -built.tables().thumb("footing.bracket-clearance").amount();
-  }
-
-  boolean follows() {
+  public boolean follows() {
     return kind.equals(WayOfBuilding.FOLLOWS_GROUND);
   }
 
-  boolean stepped() {
+  public boolean stepped() {
     return kind.equals(WayOfBuilding.STEPPED);
   }
 
-  double slopeRatio() {
-    return slopeRatio;
+  /** True where the headers of two bays meet a post at two levels. */
+  public boolean stepsAt(int post) {
+    return stepped() && post > 0 && post < posts() - 1;
   }
 
-  int posts() {
+  /** Fall from the header of one bay to that of the next. */
+  public double stepIn() {
+    return stepped() ? slopeRatio * geometry.plan().bayIn() : 0;
+  }
+
+  public int posts() {
     return geometry.plan().bays() + 1;
   }
 
-  double alongIn(int post) {
+  public double alongIn(int post) {
     return post * geometry.plan().bayIn();
   }
 
-  double groundIn(int post) {
+  public double groundIn(int post) {
     return -slopeRatio * alongIn(post);
   }
 
@@ -51,13 +44,13 @@ final class TopLine {
    * Underside of the post. Under a level top all holes go down to one level, that of the lowest
    * ground, so that all posts are alike.
    */
-  double footIn(int post) {
+  public double footIn(int post) {
     boolean oneLevel = !follows() && !stepped() && intoGroundIn > 0;
     return (oneLevel ? lowestGroundIn() : groundIn(post)) - intoGroundIn;
   }
 
   /** Top of the post at its middle. */
-  double topIn(int post) {
+  public double topIn(int post) {
     if (stepped()) {
       // The first post carries only the bay below it; every other carries the one above it too.
       return post == 0 ? seatIn(0) : seatIn(post - 1);
@@ -65,27 +58,34 @@ final class TopLine {
     return geometry.posts().heightIn() + (follows() ? groundIn(post) : highestGroundIn());
   }
 
+  /** Length of the post, to the long edge of a sloping top. */
+  public double postLengthIn(int post) {
+    return topIn(post)
+        - footIn(post)
+        + geometry.posts().breadthIn() / 2 * Math.abs(headerFallRatio());
+  }
+
   /** Where the tops are stepped: the level at which the header of a bay meets its posts. */
-  double seatIn(int bay) {
+  public double seatIn(int bay) {
     return geometry.posts().heightIn() + groundIn(bay + 1);
   }
 
   /** Depth of the foot below the post's own ground; negative where it stands above it. */
-  double belowGroundIn(int post) {
+  public double belowGroundIn(int post) {
     return groundIn(post) - footIn(post);
   }
 
   /** Fall of the headers over their length in plan. */
-  double headerFallRatio() {
+  public double headerFallRatio() {
     return follows() ? slopeRatio : 0;
   }
 
   /** Length along the header over length in plan. */
-  double stretchRatio() {
+  public double stretchRatio() {
     return Math.hypot(1, headerFallRatio());
   }
 
-  double degrees() {
+  public double degrees() {
     return Math.toDegrees(Math.atan(headerFallRatio()));
   }
 

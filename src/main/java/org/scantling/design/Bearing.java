@@ -1,4 +1,4 @@
-package org.scantling.shop;
+package org.scantling.design;
 
 /**
  * Where a header on top of its posts bears on one of them, along the header.
@@ -8,13 +8,13 @@ package org.scantling.shop;
  * @param opensFirst true where the header ends there, so that a notch is open at its first end
  * @param opensLast true where a notch is open at its last end
  */
-record Bearing(double fromIn, double toIn, boolean opensFirst, boolean opensLast) {
+public record Bearing(double fromIn, double toIn, boolean opensFirst, boolean opensLast) {
   private static final double HAIR = 1e-6;
 
   /**
    * @param postIn breadth of the post along the header
    */
-  static Bearing of(HeaderRun run, int post, double postIn) {
+  public static Bearing of(HeaderPiece run, int post, double postIn) {
     double nearIn = run.postIn(post) - postIn / 2;
     double farIn = run.postIn(post) + postIn / 2;
     double fromIn = Math.max(nearIn, run.firstIn());
@@ -23,17 +23,17 @@ record Bearing(double fromIn, double toIn, boolean opensFirst, boolean opensLast
   }
 
   /** 0 where the header only meets the side of the post. */
-  double lengthIn() {
+  public double lengthIn() {
     // The last bits would make two marks of one piece.
     return Math.max(0, Math.rint((toIn - fromIn) / HAIR) * HAIR);
   }
 
-  double middleIn() {
+  public double middleIn() {
     return (fromIn + toIn) / 2;
   }
 
   /** True where it bears on the whole post. */
-  boolean whole() {
+  public boolean whole() {
     return !opensFirst && !opensLast;
   }
 }

@@ -1,0 +1,135 @@
+package org.scantling.shop;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.IntFunction;
+import org.scantling.design.KneeBraces;
+import org.scantling.design.TopLine;
+
+/** What lies at a post elsewhere than one would look for it, and just where. */
+final class Spots {
+  private final Built built;
+  private final TopLine top;
+  private final Tape tape;
+
+  Spots(Built built) {
+    this.built = built;
+    this.top = built.top();
+    this.tape = built.tape();
+  }
+
+  List<SetOut.Spot> all() {
+    List<SetOut.Spot> spots = new ArrayList<>();
+    together(spots, this::step);
+    together(spots, this::shifted);
+    if (built.has("brace")) {
+      together(spots, this::across);
+      for (int towards = 1; towards >= -1; towards -= 2) {
+        int way = towards;
+        together(spots, post -> along(post, way));
+      }
+    }
+    return spots;
+  }
+
+  /** What is told of several posts alike is told once. */
+  private void together(List<SetOut.Spot> spots, IntFunction<SetOut.Spot> at) {
+    Map<List<Object>, List<String>> posts = new LinkedHashMap<>();
+    for (int post = 0; post < top.posts(); post++) {
+      SetOut.Spot spot = at.apply(post);
+      if (spot != null) {
+        posts
+            .computeIfAbsent(List.of(spot.what(), spot.measures()), key -> new ArrayList<>())
+            .add(Stakes.name(0, post) + ", " + Stakes.name(1, post));
+      }
+    }
+    posts.forEach(
+        (key, names) -> {
+          @SuppressWarnings("unchecked")
+          List<SetOut.Named> measures = (List<SetOut.Named>) key.get(1);
+          spots.add(new SetOut.Spot(String.join(", ", names), (String) key.get(0), measures));
+        });
+  }
+
+  private SetOut.Named named(String name, double inches) {
+    return new SetOut.Named(name, tape.nearest(inches));
+  }
+
+  private SetOut.Spot step(int post) {
+    if (!top.stepsAt(post)) {
+      return null;
+    }
+    return built.paired()
+        ? spot(
+            "boards meet at the middle of the post, the lower ones below",
+            named("their top edges under the top of the post", top.stepIn()))
+        : spot(
+            "the lower header hangs on the side towards the last post",
+            named(
+                "seat of its hanger under the top of the post",
+                top.stepIn() + built.geometry().headers().notchIn()));
+  }
+
+  private SetOut.Spot shifted(int post) {
+    double shiftIn = new Crossbeams(built).shiftIn(post);
+    boolean stands = built.geometry().crossbeams().perBay() > 0;
+    if (shiftIn == 0 || !stands) {
+      return null;
+    }
+    return spot(
+        "the crossbeam stands flush with the side of the post towards the "
+            + (shiftIn > 0 ? "last" : "first")
+            + " post",
+        named("its middle off that of the post", Math.abs(shiftIn)));
+  }
+
+  private SetOut.Spot across(int post) {
+    KneeBraces braces = built.braces();
+    double footUpIn = new Braces(built).headAcrossUpIn(post) - braces.legIn();
+    return spot(
+        "brace across the walk, on the side towards the "
+            + (KneeBraces.side(top) > 0 ? "last" : "first")
+            + " post"
+            + (cutsBoard(footUpIn, post) ? ", let in where it passes the inner board" : ""),
+        named("foot under the top of the post", top.topIn(post) - footUpIn),
+        named("head from the middle of the row", braces.legIn()));
+  }
+
+  /** The upper edge of the brace where it leaves the walk side of the inner board. */
+  private boolean cutsBoard(double footUpIn, int post) {
+    if (!built.paired()) {
+      return false;
+    }
+    double outIn = built.geometry().seatBreadthIn() / 2;
+    double upIn = footUpIn + outIn + built.braces().depthIn() * Math.sqrt(0.5);
+    return upIn > top.topIn(post) - built.geometry().headers().depthIn();
+  }
+
+  private SetOut.Spot along(int post, int towards) {
+    for (KneeBraces.Along each : built.braces().along()) {
+      if (each.post() == post && each.towards() == towards) {
+        return spot(
+            "brace along the walk, rising towards the "
+                + (towards > 0 ? "last" : "first")
+                + " post, on the "
+                + (each.outside() ? "outer" : "walk")
+                + " face"
+                + packed(),
+            named("foot under the top of the post", top.topIn(post) - each.footUpIn()),
+            named("head from the middle of the post", each.legIn()),
+            named("head under the top edge of the header", built.geometry().headers().depthIn() / 2));
+      }
+    }
+    return null;
+  }
+
+  private String packed() {
+    return Braces.packingIn(built) > 0 ? ", packed out from the post" : "";
+  }
+
+  private static SetOut.Spot spot(String what, SetOut.Named... measures) {
+    return new SetOut.Spot("", what, List.of(measures));
+  }
+}

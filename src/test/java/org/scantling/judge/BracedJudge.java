@@ -1,0 +1,172 @@
+package org.scantling.judge;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Posts on brackets, braced both ways: a portal on pinned feet, the beam pinned on the posts, the
+ * braces struts. Worked for weight and wind only, so that what is printed may be more and not less.
+ */
+final class BracedJudge {
+  private static final int PARTS = 6;
+  private final Design design;
+  private final Wind wind;
+  private final HeaderJudge header;
+  private final Stock post;
+  private final Wood wood;
+  private final double legIn;
+
+  BracedJudge(Design design, Wind wind, HeaderJudge header) {
+    this.design = design;
+    this.wind = wind;
+    this.header = header;
+    post = design.need("post").stock();
+    wood = design.need("post").wood();
+    legIn = Tables.number(design.decided("brace.leg"));
+  }
+
+  void judge(Findings findings) {
+    double beamMiddle = design.need("header").stock().depthIn() / 2;
+    double crossbeam = design.need("crossbeam").stock().depthIn() / 2;
+    Push across =
+        design.bays() == 1 ? wind.across(true) : heavier(wind.across(true), wind.across(false));
+    Stock beam = design.need("crossbeam").stock();
+    double acrossHeight = design.crossbeamTopIn() - crossbeam;
+    frame(
+        findings,
+        across,
+        List.of(design.layout("rowSpacingIn")),
+        acrossHeight,
+        beam,
+        design.need("crossbeam").wood());
+    List<Double> bays = new ArrayList<>();
+    for (int i = 0; i < design.bays(); i++) {
+      bays.add(design.layout("bayIn"));
+    }
+    frame(
+        findings,
+        wind.along(),
+        bays,
+        design.layout("headerTopIn") - beamMiddle,
+        design.need("header").stock(),
+        design.need("header").wood());
+  }
+
+  private static Push heavier(Push a, Push b) {
+    return a.momentInLb() > b.momentInLb() ? a : b;
+  }
+
+  private void frame(
+      Findings findings,
+      Push push,
+      List<Double> bays,
+      double heightIn,
+      Stock beamStock,
+      Wood beamWood) {
+    for (Combination load : List.of(Combination.PRESSED, Combination.LIFT)) {
+      Frame frame = new Frame();
+      double postEi = wood.elasticityPsi() * post.inertiaIn4();
+      double postEa = wood.elasticityPsi() * post.areaIn2();
+      int plies = design.paired() && beamStock.equals(design.need("header").stock()) ? 2 : 1;
+      double beamEi = beamWood.elasticityPsi() * beamStock.inertiaIn4() * plies;
+      double beamEa = beamWood.elasticityPsi() * beamStock.areaIn2() * plies;
+      Stock brace = design.need("brace").stock();
+      double braceEa = design.need("brace").wood().elasticityPsi() * brace.areaIn2();
+      List<Integer> postBars = new ArrayList<>();
+      List<Integer> braces = new ArrayList<>();
+      List<Integer> tops = new ArrayList<>();
+      List<Integer> knees = new ArrayList<>();
+      double x = 0;
+      for (int i = 0; i <= bays.size(); i++) {
+        knees.add(post(frame, x, heightIn, postEa, postEi, push, load, postBars, tops));
+        double weight =
+            load.up()
+                ? -header.liftLb(i % header.posts(), load)
+                : header.pressLb(i % header.posts(), load);
+        frame.load(
+            tops.get(i), load.wind() * push.topLb() * push.topAtIn() / push.heightIn(), -weight);
+        x += i < bays.size() ? bays.get(i) : 0;
+      }
+      x = 0;
+      int turnLeft = frame.turn();
+      for (int i = 0; i < bays.size(); i++) {
+        double bay = bays.get(i);
+        int left = frame.node(x + legIn, heightIn);
+        int right = frame.node(x + bay - legIn, heightIn);
+        int turnA = frame.turn();
+        int turnB = frame.turn();
+        int turnRight = frame.turn();
+        frame.bar(tops.get(i), left, beamEa, beamEi, turnLeft, turnA);
+        frame.bar(left, right, beamEa, beamEi, turnA, turnB);
+        frame.bar(right, tops.get(i + 1), beamEa, beamEi, turnB, turnRight);
+        braces.add(frame.strut(knees.get(i), left, braceEa));
+        braces.add(frame.strut(knees.get(i + 1), right, braceEa));
+        turnLeft = turnRight;
+        x += bay;
+      }
+      frame.solve();
+      report(findings, load, frame, postBars, braces, tops, heightIn);
+    }
+  }
+
+  private int post(
+      Frame frame,
+      double x,
+      double heightIn,
+      double ea,
+      double ei,
+      Push push,
+      Combination load,
+      List<Integer> postBars,
+      List<Integer> tops) {
+    int below = frame.node(x, 0);
+    frame.pin(below);
+    int turn = frame.turn();
+    int knee = 0;
+    double kneeIn = heightIn - legIn;
+    for (int part = 1; part <= 2 * PARTS; part++) {
+      double y = part <= PARTS ? kneeIn * part / PARTS : kneeIn + legIn * (part - PARTS) / PARTS;
+      int node = frame.node(x, y);
+      int next = frame.turn();
+      postBars.add(frame.bar(below, node, ea, ei, turn, next));
+      double share = part < PARTS ? kneeIn / PARTS : part > PARTS ? legIn / PARTS : 0;
+      share = part == PARTS ? (kneeIn + legIn) / PARTS / 2 : share;
+      share = part == 2 * PARTS ? share / 2 : share;
+      frame.load(node, load.wind() * push.spreadLb() / heightIn * share, 0);
+      knee = part == PARTS ? node : knee;
+      below = node;
+      turn = next;
+    }
+    tops.add(below);
+    return knee;
+  }
+
+  private void report(
+      Findings findings,
+      Combination load,
+      Frame frame,
+      List<Integer> postBars,
+      List<Integer> braces,
+      List<Integer> tops,
+      double heightIn) {
+    for (int bar : postBars) {
+      double moment = Math.max(Math.abs(frame.ends(bar)[2]), Math.abs(frame.ends(bar)[5]));
+      findings.add(
+          "post.bending", load, moment / post.sectionIn3(), wood.bendingPsi() * load.duration());
+    }
+    Design.Member brace = design.need("brace");
+    for (int bar : braces) {
+      double push = Math.abs(frame.ends(bar)[0]);
+      double column =
+          brace
+              .wood()
+              .columnPsi(legIn * Math.sqrt(2), brace.stock().thicknessIn(), load.duration());
+      findings.add("brace.axial", load, push / brace.stock().areaIn2(), column);
+    }
+    if (load == Combination.PRESSED) {
+      for (int top : tops) {
+        findings.add("post.drift", load, Math.abs(frame.alongIn(top)), heightIn / 60);
+      }
+    }
+  }
+}

@@ -1,0 +1,164 @@
+package org.scantling.judge;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tools.jackson.databind.JsonNode;
+
+/** A proposal as it was printed. */
+final class Design {
+  private final JsonNode json;
+  private final Map<String, String> decided = new HashMap<>();
+
+  Design(JsonNode json) {
+    this.json = json;
+    for (JsonNode each : json.path("decisions")) {
+      decided.put(
+          each.path("subject").asString() + "." + each.path("attribute").asString(),
+          each.path("proposed").asString());
+    }
+  }
+
+  JsonNode json() {
+    return json;
+  }
+
+  String decided(String question) {
+    return decided.getOrDefault(question, "");
+  }
+
+  double layout(String key) {
+    return json.path("layout").path(key).asDouble();
+  }
+
+  double criterion(String key) {
+    return json.path("criteria").path(key).asDouble();
+  }
+
+  String criterionText(String key) {
+    return json.path("criteria").path(key).asString();
+  }
+
+  double footing(String key) {
+    return json.path("footings").path(key).asDouble();
+  }
+
+  String footingText(String key) {
+    return json.path("footings").path(key).asString();
+  }
+
+  Optional<Member> member(String role) {
+    for (JsonNode each : json.path("members")) {
+      if (each.path("role").asString().equals(role)) {
+        return Optional.of(new Member(each));
+      }
+    }
+    return Optional.empty();
+  }
+
+  Member need(String role) {
+    return member(role).orElseThrow(() -> new IllegalStateException("no " + role));
+  }
+
+  boolean paired() {
+    return decided("header.style").equals("paired");
+  }
+
+  boolean bracket() {
+    return footingText("kind").equals("bracket");
+  }
+
+  boolean concrete() {
+    return footingText("backfill").equals("concrete");
+  }
+
+  boolean metric() {
+    return need("post").stock().id().length() > 4;
+  }
+
+  boolean stepped() {
+    return decided("layout.top-line").contains("step");
+  }
+
+  int bays() {
+    return (int) layout("bays");
+  }
+
+  /** Bays of each piece of a header from the first post on. */
+  List<Integer> pieces() {
+    String splice = decided("joint.splice");
+    return splice.isEmpty()
+        ? List.of(bays())
+        : Arrays.stream(splice.split("\\+")).map(String::trim).map(Integer::valueOf).toList();
+  }
+
+  /** Height of the post over the ground or its bracket. */
+  double postHeightIn() {
+    double length = need("post").lengthIn();
+    return bracket() ? length : length - footing("depthIn");
+  }
+
+  double crossbeamTopIn() {
+    Member crossbeam = need("crossbeam");
+    return layout("headerTopIn") + crossbeam.stock().depthIn() - crossbeam.notchIn();
+  }
+
+  /** Whether the proposal itself says that the lateral soil value was doubled. */
+  boolean doubled() {
+    for (JsonNode each : json.path("workings")) {
+      if (each.path("id").asString().equals("footing.soil")) {
+        for (JsonNode input : each.path("inputs")) {
+          if (input.path("name").asString().equals("increase")) {
+            return input.path("value").asDouble() > 1;
+          }
+        }
+      }
+    }
+    return false;
+  }
+
+  /** One kind of timber of it. */
+  record Member(JsonNode json) {
+    Stock stock() {
+      return Stock.of(json.path("size").asString());
+    }
+
+    Wood wood() {
+      return Wood.of(json.path("species").asString(), json.path("grade").asString(), stock());
+    }
+
+    String species() {
+      return json.path("species").asString();
+    }
+
+    double lengthIn() {
+      return json.path("lengthIn").asDouble();
+    }
+
+    int count() {
+      return json.path("count").asInt();
+    }
+
+    double ownLbPerIn() {
+      return wood().ownLbPerIn(stock());
+    }
+
+    double notchIn() {
+      double deepest = 0;
+      for (JsonNode each : json.path("notches")) {
+        deepest = Math.max(deepest, each.path("depthIn").asDouble());
+      }
+      return deepest;
+    }
+
+    double notchWidthIn() {
+      double narrowest = Double.MAX_VALUE;
+      for (JsonNode each : json.path("notches")) {
+        narrowest = Math.min(narrowest, each.path("widthIn").asDouble());
+      }
+      return narrowest;
+    }
+  }
+}

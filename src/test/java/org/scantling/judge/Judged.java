@@ -1,0 +1,65 @@
+package org.scantling.judge;
+
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * A proposal with the judge's own account of it.
+ *
+ * @param design the proposal
+ * @param tags what kind of structure it is
+ * @param findings the judge's worst of each check
+ */
+record Judged(Design design, Set<String> tags, Map<String, Findings.Worst> findings) {
+  static Judged of(JsonNode proposal, Asked asked) {
+    Design design = new Design(proposal);
+    Findings findings = new Findings();
+    Climate climate = new Climate(design, asked);
+    Wind wind = new Wind(design, climate);
+    CrossbeamJudge crossbeam = new CrossbeamJudge(design, climate);
+    crossbeam.judge(findings);
+    HeaderJudge header = new HeaderJudge(design, climate, crossbeam.leverRatio());
+    JointJudge joints = new JointJudge(design, wind, crossbeam, header);
+    header.judge(findings, joints.sunkHeadIn());
+    if (!design.bracket()) {
+      new PostJudge(design, wind, header).judge(findings);
+      joints.judge(findings);
+    } else if (!design.stepped()) {
+      new BracedJudge(design, wind, header).judge(findings);
+    }
+    findings.add(
+        "criteria.snow", Combination.DEAD, climate.snowPsf() + 1, design.criterion("snowPsf") + 1);
+    findings.add(
+        "criteria.wind-pressure",
+        Combination.DEAD,
+        climate.pressurePsf(),
+        design.criterion("windPressurePsf"));
+    return new Judged(design, tags(design), findings.all());
+  }
+
+  private static Set<String> tags(Design design) {
+    Set<String> tags = new TreeSet<>();
+    tags.add(design.paired() ? "paired" : "on-top");
+    tags.add(design.bracket() ? "bracket" : design.concrete() ? "concrete" : "tamped");
+    tags.add(design.pieces().size() > 1 ? "cut" : "uncut");
+    tags.add(design.bays() == 1 ? "one-bay" : "many-bays");
+    tags.add(design.metric() ? "metric" : "imperial");
+    tags.add(design.stepped() ? "stepped" : "unstepped");
+    tags.add("doubled-" + design.doubled());
+    return tags;
+  }
+
+  /** What the proposal itself prints for a check; not a number where it has none. */
+  double printed(String check) {
+    double most = Double.NaN;
+    for (JsonNode each : design.json().path("checks")) {
+      if (each.path("id").asString().equals(check)) {
+        double ratio = each.path("ratio").asDouble();
+        most = Double.isNaN(most) ? ratio : Math.max(most, ratio);
+      }
+    }
+    return most;
+  }
+}
