@@ -10,6 +10,7 @@ import org.scantling.ground.LateralLoad;
 import org.scantling.ground.LateralResistance;
 import org.scantling.ground.NonConstrainedEmbedment;
 import org.scantling.ground.PresumptiveSoil;
+import org.scantling.ground.TurningFoot;
 import org.scantling.ground.VerticalBearing;
 import org.scantling.loads.LoadCombination;
 import org.scantling.loads.LoadKind;
@@ -32,6 +33,8 @@ public final class FootingWork {
    * @param isolatedFactor the increase for isolated posts that half an inch of movement does not
    *     hurt
    * @param weights of concrete and soil
+   * @param stiffeningLbPerIn3 how fast the soil stiffens sideways with the depth; 0 on rock, which
+   *     does not give
    * @param gripRatio grip of tamped fill on the post over the weight of the soil beside it
    */
   public record Foot(
@@ -40,7 +43,16 @@ public final class FootingWork {
       PresumptiveSoil soil,
       double isolatedFactor,
       BallastWeights weights,
-      double gripRatio) {}
+      double stiffeningLbPerIn3,
+      double gripRatio) {
+
+    /** How far a point of a post moves because its foot turns in a hole of that depth. */
+    double turnIn(LateralLoad push, double depthIn, double aboveGroundIn) {
+      return stiffeningLbPerIn3 > 0 && push.forceLb() > 0
+          ? new TurningFoot(push, depthIn, stiffeningLbPerIn3).movementIn(aboveGroundIn)
+          : 0;
+    }
+  }
 
   /** What stands on the ground. */
   public record Beams(Material header, Material post) {}

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.scantling.loads.LoadCombination;
@@ -31,7 +30,7 @@ public final class PostChecks {
 
   private final List<HeaderChecks.PostLoad> loads;
   private final Standing standing;
-  private final ToDoubleFunction<SidePush> below;
+  private final Ground ground;
   private final Limits limits;
   private final Function<String, Source> sources;
   private final double alongOffIn;
@@ -66,18 +65,18 @@ public final class PostChecks {
       Standing standing,
       Limits limits,
       Function<String, Source> sources) {
-    this(headers.onPosts(header), standing, push -> 1, limits, sources, 0);
+    this(headers.onPosts(header), standing, Ground.FIRM, limits, sources, 0);
   }
 
   private PostChecks(
       List<HeaderChecks.PostLoad> loads,
       Standing standing,
-      ToDoubleFunction<SidePush> below,
+      Ground ground,
       Limits limits,
       Function<String, Source> sources,
       double alongOffIn) {
     this.alongOffIn = alongOffIn;
-    this.below = below;
+    this.ground = ground;
     this.loads = loads;
     this.standing = standing;
     this.limits = limits;
@@ -106,17 +105,17 @@ public final class PostChecks {
                             + each.factor(LoadKind.ROOF_LIVE) * liveLb,
                         0))
             .toList();
-    return new PostChecks(loads, standing, push -> 1, limits, sources, 0);
+    return new PostChecks(loads, standing, Ground.FIRM, limits, sources, 0);
   }
 
-  /** The same post where the ground that holds it bends it harder than the push at the ground. */
-  public PostChecks heldBy(PostInGround ground) {
-    return new PostChecks(loads, standing, ground::bendingRatio, limits, sources, alongOffIn);
+  /** The same post where the ground that holds it bends it harder and lets its foot turn. */
+  public PostChecks heldBy(PostInGround inGround) {
+    return new PostChecks(loads, standing, inGround, limits, sources, alongOffIn);
   }
 
   /** The same post where its load acts that far off its middle, along the walk. */
   public PostChecks loadedOffIn(double offIn) {
-    return new PostChecks(loads, standing, below, limits, sources, offIn);
+    return new PostChecks(loads, standing, ground, limits, sources, offIn);
   }
 
   /** The load and the push that work pressure and bending together hardest in a combination. */
@@ -124,10 +123,7 @@ public final class PostChecks {
     return loads.stream()
         .filter(load -> load.combination() == combination)
         .flatMap(
-            load ->
-                Stream.of(
-                    scene(load, material, standing.across()),
-                    scene(load, material, standing.along())))
+            load -> pushes().map(push -> scene(load, material, push)))
         .max(Comparator.comparingDouble(PostScene::ratio));
   }
 
@@ -140,7 +136,7 @@ public final class PostChecks {
         combination,
         section,
         downLb,
-        combination.factor(LoadKind.WIND) * push.momentAtInLb(0) * below.applyAsDouble(push),
+        combination.factor(LoadKind.WIND) * push.momentAtInLb(0) * ground.bendingRatio(push),
         0,
         push == standing.along(),
         column(downLb, push.heightIn(), section, values),
@@ -175,24 +171,40 @@ public final class PostChecks {
     worst.addLasting("slenderness", combination, column.governing().check(), Unit.RATIO);
     worst.add("bending", combination, scene.bending().check(), Unit.PSI);
     worst.add("combined", combination, scene.combined().check(), Unit.RATIO);
-    double windFactor = combination.factor(LoadKind.WIND);
-    if (windFactor > 0) {
-      double stiffness = scene.values().elasticity().psi() * material.section().secondMomentIn4();
-      double swayIn = windFactor * push.swayIn(stiffness) / reserve(column);
-      worst.addLasting(
-          "drift",
-          combination,
-          new Check(swayIn, limits.driftShareRatio() * push.heightIn()),
-          Unit.INCH);
+    PostSway sway = sway(load, material, push);
+    if (sway.windFactor() > 0 && sway.stands()) {
+      double turnIn = ground.turnIn(push, sway.windFactor());
+      worst.addLasting("drift", combination, sway.check(turnIn, mostSwayIn()), Unit.INCH);
     }
   }
 
-  /** A post that buckles is caught by the column check; here it must only not divide by zero. */
-  private static final double NEARLY_ALL = 0.999;
+  /** How a post of that size sways under each combination in which wind blows. */
+  List<PostSway> sways(Material material) {
+    return loads.stream()
+        .filter(load -> load.combination().factor(LoadKind.WIND) > 0)
+        .flatMap(load -> pushes().map(push -> sway(load, material, push)))
+        .toList();
+  }
 
-  /** What is left of a post's stiffness under its load: sway and bending grow by its inverse. */
-  private static double reserve(Column column) {
-    return 1 - Math.min(NEARLY_ALL, column.stressPsi() / column.governing().criticalStressPsi());
+  private Stream<SidePush> pushes() {
+    return Stream.of(standing.across(), standing.along());
+  }
+
+  private PostSway sway(HeaderChecks.PostLoad load, Material material, SidePush push) {
+    PostScene scene = scene(load, material, push);
+    double windFactor = load.combination().factor(LoadKind.WIND);
+    double stiffness = scene.values().elasticity().psi() * material.section().secondMomentIn4();
+    Column column = scene.column();
+    return new PostSway(
+        load.combination(),
+        push,
+        windFactor,
+        windFactor * push.swayIn(stiffness),
+        1 - column.stressPsi() / column.governing().criticalStressPsi());
+  }
+
+  double mostSwayIn() {
+    return limits.driftShareRatio() * standing.across().heightIn();
   }
 
   private Column column(double downLb, double heightIn, Rectangle section, AdjustedValues values) {

@@ -21,18 +21,26 @@ import org.scantling.timber.Shear;
  * hole that frost makes deeper shears less. In a collar of concrete the soil leans on the collar,
  * and the push at the ground is all that shears and bends the post.
  */
-public final class PostInGround {
+public final class PostInGround implements Ground {
+  private final FootingWork.Foot foot;
   private final PostChecks.Standing standing;
   private final double depthIn;
+  private final double dugIn;
   private final Limits limits;
   private final Function<String, Source> sources;
 
+  /**
+   * @param dugIn depth of the hole, in which the foot turns
+   */
   public PostInGround(
       FootingWork.Foot foot,
       PostChecks.Standing standing,
+      double dugIn,
       Limits limits,
       Function<String, Source> sources) {
+    this.foot = foot;
     this.standing = standing;
+    this.dugIn = dugIn;
     this.depthIn = foot.concrete() ? 0 : neededIn(foot, standing);
     this.limits = limits;
     this.sources = sources;
@@ -43,11 +51,19 @@ public final class PostInGround {
   }
 
   /** Most bending below the ground over that at the ground; 1 where nothing grows down there. */
+  @Override
   public double bendingRatio(SidePush push) {
     LateralLoad load = new LateralLoad(push.forceLb(), push.resultantIn());
     return depthIn > 0 && load.momentInLb() > 0
         ? new EmbeddedPost(load, depthIn).greatestMomentInLb() / load.momentInLb()
         : 1;
+  }
+
+  /** How far the top moves because the foot turns in its hole; not at all on rock. */
+  @Override
+  public double turnIn(SidePush push, double windFactor) {
+    LateralLoad load = new LateralLoad(windFactor * push.forceLb(), push.resultantIn());
+    return foot.turnIn(load, dugIn, push.heightIn());
   }
 
   /** The shear of that stock size, with its worst combination. */

@@ -167,8 +167,14 @@ public record Site(
   /**
    * @param soil class of the soils table
    * @param slopePercent fall of the ground along the walk; 0 where not given
+   * @param isolatedPosts yes where each post stands by itself and may move half an inch at the
+   *     ground, else no
    */
-  public record Ground(Optional<String> soil, double slopePercent) {}
+  public record Ground(Optional<String> soil, double slopePercent, Optional<String> isolatedPosts) {
+    public Ground(Optional<String> soil, double slopePercent) {
+      this(soil, slopePercent, Optional.empty());
+    }
+  }
 
   /**
    * @param lengthIn first to last post, centre to centre

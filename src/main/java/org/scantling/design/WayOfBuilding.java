@@ -32,6 +32,12 @@ public final class WayOfBuilding {
   /** Holes that are filled with the soil that came out of them. */
   public static final String TAMPED_SOIL = "tamped-soil";
 
+  /** Soil that is trusted sideways with its tabled value. */
+  public static final String AS_TABLED = "as-tabled";
+
+  /** Soil that is trusted sideways with twice its tabled value, round posts that stand apart. */
+  public static final String DOUBLED = "doubled";
+
   /** Knee braces from posts to headers and crossbeams. */
   public static final String KNEE_BRACES = "knee";
 

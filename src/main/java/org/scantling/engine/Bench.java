@@ -9,6 +9,7 @@ import java.util.function.Function;
 import org.scantling.confirm.BracedFeet;
 import org.scantling.confirm.BracedWalk;
 import org.scantling.confirm.CrossbeamChecks;
+import org.scantling.confirm.FootSway;
 import org.scantling.confirm.FootingWork;
 import org.scantling.confirm.HeaderChecks;
 import org.scantling.confirm.Limits;
@@ -42,13 +43,22 @@ import org.scantling.tables.Yard;
  * need is worked out once; what was worked out for an earlier pass is looked up in the ledger.
  */
 final class Bench {
+  /**
+   * What is still to be decided when a check is worked.
+   *
+   * @param seatsOpen true where seats are cut no deeper than a size allows
+   * @param asDug true where the depth of the holes is decided, false where a hole would still be dug
+   *     deeper for a post that sways
+   */
+  private record Open(boolean seatsOpen, boolean asDug) {}
+
   private final Tables tables;
   private final Optional<Yard> yard;
   private final Stock stock;
   private final double slopeRatio;
   private final Ledger ledger;
   private final Answers answers;
-  private final boolean seatsOpen;
+  private final Open open;
   private final Once<Geometry> geometry = new Once<>(this::laidOut);
   private final Once<TopLoads> topLoads = new Once<>(() -> new TopBench(this).loads());
   private final Once<WindOnWalk> wind = new Once<>(() -> new WindBench(this).onWalk());
@@ -68,7 +78,7 @@ final class Bench {
       double slopeRatio,
       Ledger ledger,
       Answers answers) {
-    this(tables, yard, stock, slopeRatio, ledger, answers, false);
+    this(tables, yard, stock, slopeRatio, ledger, answers, new Open(false, false));
   }
 
   private Bench(
@@ -78,14 +88,14 @@ final class Bench {
       double slopeRatio,
       Ledger ledger,
       Answers answers,
-      boolean seatsOpen) {
+      Open open) {
+    this.open = open;
     this.tables = tables;
     this.yard = yard;
     this.stock = stock;
     this.slopeRatio = slopeRatio;
     this.ledger = ledger;
     this.answers = answers;
-    this.seatsOpen = seatsOpen;
   }
 
   Geometry geometry() {
@@ -103,7 +113,14 @@ final class Bench {
 
   /** The same bench for a structure whose seats are still to be decided. */
   Bench seatsOpen() {
-    return new Bench(tables, yard, stock, slopeRatio, ledger, answers, true);
+    return new Bench(
+        tables,
+        yard,
+        stock,
+        slopeRatio,
+        ledger,
+        answers,
+        new Open(true, open.asDug()));
   }
 
   /**
@@ -114,16 +131,28 @@ final class Bench {
     Answers other = answers.with(Answer.option(question, option));
     double share = thumb("notch.interior-depth-share");
     Answers seated =
-        seatsOpen && question == CROSSBEAM_SIZE
+        open.seatsOpen() && question == CROSSBEAM_SIZE
             ? seated(other, CROSSBEAM_NOTCH, share * stock.row(option).widthIn())
-            : seatsOpen && question == HEADER_SIZE
+            : open.seatsOpen() && question == HEADER_SIZE
                 ? seated(other, HEADER_NOTCH, share * stock.row(option).widthIn())
                 : other;
-    return new Bench(tables, yard, stock, slopeRatio, ledger, seated, seatsOpen);
+    return new Bench(tables, yard, stock, slopeRatio, ledger, seated, open);
   }
 
   private static Answers seated(Answers answers, Question notch, double mostIn) {
     return answers.number(notch) <= mostIn ? answers : answers.with(Answer.number(notch, mostIn));
+  }
+
+  /** The same bench where every answer is final: posts stand in the holes as they are dug. */
+  Bench asDug() {
+    return new Bench(
+        tables,
+        yard,
+        stock,
+        slopeRatio,
+        ledger,
+        answers,
+        new Open(open.seatsOpen(), true));
   }
 
   /** Fall of the headers over their length in plan. */
@@ -204,6 +233,7 @@ final class Bench {
             timber(HEADER_SIZE),
             standing(),
             foot(),
+            dugIn(),
             material),
         () -> {
           PostInGround ground = ground();
@@ -215,7 +245,33 @@ final class Bench {
 
   /** A post as the ground holds it. */
   PostInGround ground() {
-    return new PostInGround(foot(), standing(), limits(), sources());
+    return new PostInGround(foot(), standing(), dugIn(), limits(), sources());
+  }
+
+  /**
+   * How deep a post stands; before that is decided, as deep as a hole would be dug for its sake
+   * before a stouter post is taken.
+   */
+  private double dugIn() {
+    if (open.asDug()) {
+      return answers.number(FOOTING_DEPTH);
+    }
+    double decidedIn = answers.find(FOOTING_DEPTH).map(Answer::number).orElse(0.0);
+    double frostIn = answers.find(FROST_DEPTH).map(Answer::number).orElse(0.0);
+    double wideIn = answers.find(HOLE_DIAMETER).map(Answer::number).orElse(leastHoleIn());
+    double heldIn = embedmentIn(wideIn);
+    return Math.max(
+        Math.max(decidedIn, frostIn), Math.max(heldIn, thumb("footing.deeper-than-stouter")));
+  }
+
+  /** The hole that a post is given before any is decided. */
+  double leastHoleIn() {
+    return stock.row(answers.option(POST_SIZE)).thicknessIn() * thumb("hole.width-in-posts");
+  }
+
+  /** How far the posts sway, and how deep they must stand for it. */
+  FootSway sway() {
+    return new FootSway(foot(), posts(), timber(POST_SIZE));
   }
 
   /** The walk as frames with knee braces, where it stands on brackets. */
@@ -360,6 +416,14 @@ final class Bench {
     return wind.get();
   }
 
+  /** True where the soil is trusted with twice its tabled value. */
+  boolean doubled() {
+    return answers
+        .find(FOOTING_SIDE)
+        .filter(each -> each.option().equals(WayOfBuilding.DOUBLED))
+        .isPresent();
+  }
+
   FootingWork.Foot foot() {
     SoilRow soil = tables.soil(answers.option(SOIL));
     return new FootingWork.Foot(
@@ -370,8 +434,9 @@ final class Bench {
             soil.lateralBearingPsfPerFt(),
             soil.frictionRatio().orElse(0),
             soil.cohesionPsf().orElse(0)),
-        thumb("footing.isolated-factor"),
+        doubled() ? thumb("footing.isolated-factor") : 1,
         new BallastWeights(thumb("footing.concrete-weight"), thumb("footing.soil-weight"), 0),
+        soil.stiffening().map(SoilRow.Stiffening::lbPerIn3).orElse(0.0),
         thumb("footing.grip-share"));
   }
 

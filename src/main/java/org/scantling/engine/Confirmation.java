@@ -24,7 +24,7 @@ final class Confirmation {
     this.job = job;
     this.answers = answers;
     this.asked = asked;
-    this.bench = job.bench(answers);
+    this.bench = job.bench(answers).asDug();
   }
 
   /** Each check once, in the order of the load path. */

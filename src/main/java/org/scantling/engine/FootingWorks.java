@@ -4,6 +4,8 @@ import static org.scantling.reasons.Question.*;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.scantling.confirm.FootSway;
 import org.scantling.confirm.FootingWork;
 import org.scantling.ground.NonConstrainedEmbedment;
 import org.scantling.ground.VerticalBearing;
@@ -16,6 +18,8 @@ import org.scantling.reasons.Worked;
 
 /** How deep and how wide the holes must be for what pushes, presses, lifts and slides. */
 final class FootingWorks {
+  private static final String SWAY = "post.drift";
+
   private final Job job;
   private final Bench bench;
   private final Answers answers;
@@ -29,7 +33,7 @@ final class FootingWorks {
   }
 
   List<Fact> facts() {
-    double diameterIn = answers.find(HOLE_DIAMETER).map(each -> each.number()).orElse(leastHole());
+    double diameterIn = answers.find(HOLE_DIAMETER).map(each -> each.number()).orElse(bench.leastHoleIn());
     NonConstrainedEmbedment held = footing.embedment(diameterIn);
     VerticalBearing borne = footing.wideEnough(job.tables().thumb("footing.deepest").amount());
     double deepestIn = job.tables().thumb("footing.pressure-depth-most").amount();
@@ -39,12 +43,7 @@ final class FootingWorks {
             "footing.embedment",
             FOOTING_DEPTH,
             held.depthIn(),
-            Evidence.saw("push", new Measure(held.load().forceLb(), Unit.POUND))
-                .and("height", Measure.inches(held.load().heightIn()))
-                .and("width", Measure.inches(held.width().widthIn()))
-                .and("across", held.width().kind().word())
-                .and("pressure", Measure.psf(held.s1Psf()))
-                .and("increase", Measure.count(increase()))));
+            held(held)));
     facts.add(
         worked(
             "footing.bearing",
@@ -61,21 +60,59 @@ final class FootingWorks {
             FOOTING_DEPTH,
             Double.isFinite(liftIn) ? liftIn : deepestIn,
             Evidence.none()));
-    if (bench.onBrackets()) {
+    if (!bench.onBrackets()) {
+      facts.addAll(sway());
+    } else {
       double slidIn = footing.slidingDepthIn(diameterIn, deepestIn);
       facts.add(worked("footing.sliding", FOOTING_DEPTH, slidIn, Evidence.none()));
     }
     return facts;
   }
 
-  private double increase() {
-    return job.tables().thumb("footing.isolated-factor").amount();
+  private Evidence held(NonConstrainedEmbedment held) {
+    Evidence evidence =
+        Evidence.saw("push", new Measure(held.load().forceLb(), Unit.POUND))
+            .and("height", Measure.inches(held.load().heightIn()))
+            .and("width", Measure.inches(held.width().widthIn()))
+            .and("across", held.width().kind().word())
+            .and("pressure", Measure.psf(held.s1Psf()));
+    double increase = bench.foot().isolatedFactor();
+    return increase > 1 ? evidence.and("increase", Measure.count(increase)) : evidence;
   }
 
-  private double leastHole() {
-    double postIn = job.stock().row(answers.option(POST_SIZE)).thicknessIn();
-    return postIn * job.tables().thumb("hole.width-in-posts").amount();
+  /** Depths at which bending and the turning of the foot together keep within the sway allowed. */
+  private List<Fact> sway() {
+    FootSway sway = bench.sway();
+    List<Fact> facts = new ArrayList<>();
+    swayed(sway, "footing.turning", 1).ifPresent(facts::add);
+    double record = job.readsRecord() ? recordRatio() : 0;
+    if (record > 1) {
+      swayed(sway, "footing.turning-record", record).ifPresent(facts::add);
+    }
+    return facts;
   }
+
+  /** How far the base itself sways at its own place, of what is allowed; 0 where nobody knows. */
+  private double recordRatio() {
+    return job.record().map(each -> each.ratio(SWAY).orElse(0)).orElse(0.0);
+  }
+
+  /** Nothing where no hole would do: then it is the post that is too weak. */
+  private Optional<Worked> swayed(FootSway sway, String id, double limitRatio) {
+    double depthIn = sway.depthIn(limitRatio);
+    if (!(depthIn > 0 && depthIn <= job.tables().thumb("footing.deepest").amount())) {
+      return Optional.empty();
+    }
+    FootSway.Moved moved = sway.moved(depthIn);
+    Evidence evidence =
+        Evidence.saw("ground", Measure.inches(moved.groundIn()))
+            .and("turned", Measure.inches(moved.turnedIn()))
+            .and("bent", Measure.inches(moved.bentIn()))
+            .and("most", Measure.inches(moved.mostIn()));
+    return Optional.of(
+        new Worked(id, FOOTING_DEPTH, depthIn, evidence, job.tables().check(SWAY).source()));
+  }
+
 
   /** What a check asks for; it bears the name of the check. */
   private Worked worked(String check, Question question, double number, Evidence evidence) {

@@ -309,6 +309,7 @@ final class Job {
       case FOOTING_KIND -> List.of(WayOfBuilding.EMBEDDED, WayOfBuilding.BRACKET);
       case FOOTING_BACKFILL ->
           List.of(WayOfBuilding.TAMPED_SOIL, WayOfBuilding.GRAVEL, WayOfBuilding.CONCRETE);
+      case FOOTING_SIDE -> List.of(WayOfBuilding.AS_TABLED, WayOfBuilding.DOUBLED);
       case BRACING -> List.of(WayOfBuilding.NO_BRACES, WayOfBuilding.KNEE_BRACES);
       default -> throw new IllegalArgumentException(question.id() + " is not answered by a word");
     };

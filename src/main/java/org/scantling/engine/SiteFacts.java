@@ -23,6 +23,7 @@ final class SiteFacts {
     all.walkway(site.walkway(), tables);
     site.ground().soil().ifPresent(soil -> all.word(Demand.SOIL, soil));
     all.number(Demand.SLOPE, OptionalDouble.of(site.ground().slopePercent()));
+    all.word(Demand.ISOLATED_POSTS, site.ground().isolatedPosts());
     site.planting().forEach(each -> all.word(Demand.VINE, each.vine()));
     all.word(Demand.SPECIES, site.materials().species());
     all.word(Demand.GRADE, site.materials().grade());

@@ -201,6 +201,7 @@ final class Works {
     LoadWorks loads = new LoadWorks(job, answers, geometry());
     loads.hillWind().ifPresent(facts::add);
     HillName.of(job.site().title(), job.tables()).ifPresent(facts::add);
+    new SoilDoubling(job, bench).fact().ifPresent(facts::add);
     facts.add(job.tables().check("crossbeam.tipping"));
     facts.add(ladder());
     return facts;

@@ -22,7 +22,10 @@ final class SiteAssembly {
         said.word("title"),
         base,
         ClimateAssembly.climate(said),
-        new Site.Ground(said.maybeWord("site.soil"), said.maybeNumber("site.slope").orElse(0)),
+        new Site.Ground(
+            said.maybeWord("site.soil"),
+            said.maybeNumber("site.slope").orElse(0),
+            said.maybeWord("site.isolated-posts")),
         new Site.Walkway(
             said.number("walkway.length"),
             said.maybeNumber("walkway.clear-width"),

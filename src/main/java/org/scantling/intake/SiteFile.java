@@ -18,7 +18,14 @@ record SiteFile(
       @Entry(says = "frost, snow and wind", required = true) PlaceClimate climate,
       @Entry(says = "soil class", kind = EntryKind.WORD, table = TableWords.SOILS) String soil,
       @Entry(says = "fall of the ground along the walk", kind = EntryKind.PERCENT) String slope,
-      @Entry(says = "the hill, ridge or escarpment that it stands on") PlaceClimate.Hill hill) {}
+      @Entry(says = "the hill, ridge or escarpment that it stands on") PlaceClimate.Hill hill,
+      @Entry(
+              says =
+                  "whether each post stands by itself and may move 1/2 in at the ground, where"
+                      + " the code doubles what the soil holds sideways",
+              kind = EntryKind.WORD,
+              words = {"yes", "no"})
+          String isolatedPosts) {}
 
   record Walk(
       @Entry(

@@ -2,6 +2,7 @@ package org.scantling.print;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.scantling.quantity.Check;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Checked;
@@ -32,7 +33,13 @@ final class CheckLine {
 
   /** How much of what there is it uses. */
   String used(Checked checked) {
-    return voice.say(Measure.ratio(checked.check().ratio()));
+    double ratio = checked.check().ratio();
+    return Check.beyondTelling(ratio) ? "over 10 times" : voice.say(Measure.ratio(ratio));
+  }
+
+  /** True where the check is so far past its limit that its numbers mean nothing. */
+  boolean pointless(Checked checked) {
+    return Check.beyondTelling(checked.check().ratio());
   }
 
   /** True where the numbers say no more than the ratio does. */
@@ -42,18 +49,18 @@ final class CheckLine {
 
   /** What is asked, or empty where it says no more than the ratio does. */
   String asked(Checked checked) {
-    return bare(checked) ? "" : amounts(checked).get(0);
+    return bare(checked) || pointless(checked) ? "" : amounts(checked).get(0);
   }
 
   /** What is there, or empty where it says no more than the ratio does. */
   String there(Checked checked) {
-    return bare(checked) ? "" : amounts(checked).get(1);
+    return bare(checked) || pointless(checked) ? "" : amounts(checked).get(1);
   }
 
   private List<String> amounts(Checked checked) {
     List<String> both = List.of(amount(checked.demand()), amount(checked.capacity()));
-    boolean alike = both.get(0).equals(both.get(1)) && checked.unit() != Unit.RATIO;
-    return alike ? voice.apart(checked.demand(), checked.capacity()) : both;
+    boolean alike = both.get(0).equals(both.get(1)) || checked.check().ratio() > 1;
+    return alike && checked.unit() != Unit.RATIO ? voice.apart(checked.demand(), checked.capacity()) : both;
   }
 
   /** A slenderness is a number, not a share; a sag may be less than a tape shows. */
@@ -106,6 +113,9 @@ final class CheckLine {
 
   /** Nothing where no tape tells two lengths apart. */
   private String both(Checked checked) {
+    if (pointless(checked)) {
+      return "";
+    }
     if (bare(checked)) {
       return " is at " + used(checked) + " of its limit";
     }

@@ -133,14 +133,15 @@ final class EngineerWhy {
   }
 
   private List<String> row(Checked checked) {
+    CheckLine line = new CheckLine(voice, told.proposal().yardstick());
     return List.of(
         checked.id().substring(checked.id().indexOf('.') + 1),
         checked.combination(),
         voice.say(Measure.ratio(checked.loadDurationFactor())),
-        voice.say(checked.demand()),
-        voice.say(checked.capacity()),
-        voice.say(Measure.ratio(checked.check().ratio())),
-        new CheckLine(voice, told.proposal().yardstick()).base(checked));
+        line.pointless(checked) ? "" : voice.say(checked.demand()),
+        line.pointless(checked) ? "" : voice.say(checked.capacity()),
+        line.used(checked),
+        line.base(checked));
   }
 
   private Block.Item other(Decision decision) {

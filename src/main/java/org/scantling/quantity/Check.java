@@ -13,6 +13,12 @@ package org.scantling.quantity;
 public record Check(double demand, double capacity) {
   private static final double SLACK = 1e-9;
 
+  /** The ratio that stands for what leans or bows out under its load, however strong it is. */
+  public static final double LEANS_OVER = 1000;
+
+  /** A demand of that many times the capacity is told as such: its own number means nothing. */
+  private static final double BEYOND_TELLING = 10;
+
   public Check {
     if (!(demand >= 0) || Double.isInfinite(demand)) {
       throw new IllegalArgumentException("demand " + demand + " must be zero or more and finite");
@@ -25,6 +31,11 @@ public record Check(double demand, double capacity) {
   /** Demand over capacity; 1 means worked exactly to the limit. */
   public double ratio() {
     return demand / capacity;
+  }
+
+  /** True where a ratio is so far past its limit that the numbers behind it mean nothing. */
+  public static boolean beyondTelling(double ratio) {
+    return ratio >= BEYOND_TELLING;
   }
 
   /** True while the demand stays within the capacity. */

@@ -29,16 +29,45 @@ public final class MeasureText {
 
   /**
    * Two measures that are held against each other: finer than usual where they would print alike
-   * and are not, lengths down to 1/64 in, everything else to two decimals more.
+   * and are not, or where the percentage of one over the other would come out otherwise from what
+   * is printed; lengths down to 1/64 in, everything else to two decimals more.
    */
   public static List<String> apart(Measure one, Measure other, UnitSystem system) {
     for (int finer = 0; finer <= FINEST; finer++) {
       List<String> both = List.of(print(one, system, finer), print(other, system, finer));
-      if (!both.get(0).equals(both.get(1))) {
+      if (!both.get(0).equals(both.get(1)) && sameExcess(one, other, system, finer)) {
         return both;
       }
     }
-    return List.of(print(one, system), print(other, system));
+    List<String> finest = List.of(print(one, system, FINEST), print(other, system, FINEST));
+    return finest.get(0).equals(finest.get(1))
+        ? List.of(print(one, system), print(other, system))
+        : finest;
+  }
+
+  /** True where whole percents over come out alike from the printed measures and the true ones. */
+  private static boolean sameExcess(Measure one, Measure other, UnitSystem system, int finer) {
+    double over = one.amount() / other.amount();
+    if (!(over > 1 && over < 2)) {
+      return true;
+    }
+    double printed = asPrinted(one, system, finer) / asPrinted(other, system, finer);
+    return Math.round(over * 100) == Math.round(printed * 100);
+  }
+
+  /** The amount that somebody reads, in the units of that system. */
+  private static double asPrinted(Measure measure, UnitSystem system, int finer) {
+    double amount = measure.amount();
+    Unit unit = measure.unit();
+    if (unit == Unit.INCH) {
+      double steps = system == UnitSystem.IMPERIAL ? PARTS << finer : metricSteps(finer);
+      return Math.round(amount * steps) / steps;
+    }
+    return system == UnitSystem.IMPERIAL ? round(amount, imperialDecimals(unit) + finer) : amount;
+  }
+
+  private static double metricSteps(int finer) {
+    return Inches.IN_MILLIMETRES * Math.pow(10, finer);
   }
 
   private static String print(Measure measure, UnitSystem system, int finer) {

@@ -30,6 +30,7 @@ public enum Demand {
   MEAN_ANNUAL("site.climate.mean-annual-temperature", Unit.DEGREE),
   SOIL("site.soil", Unit.COUNT),
   SLOPE("site.slope", Unit.PERCENT),
+  ISOLATED_POSTS("site.isolated-posts", Unit.COUNT),
   VINE("planting", Unit.COUNT),
   SPECIES("materials.species", Unit.COUNT),
   GRADE("materials.grade", Unit.COUNT),

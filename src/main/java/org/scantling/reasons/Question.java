@@ -61,6 +61,7 @@ public enum Question {
 
   FOOTING_KIND(SUPPORT, "footing.kind"),
   FOOTING_BACKFILL(SUPPORT, "footing.backfill"),
+  FOOTING_SIDE(SUPPORT, "footing.side-hold"),
   BRACING(SUPPORT, "brace.kind"),
 
   POST_SIZE(POSTS, "post.size"),

@@ -11,6 +11,7 @@ import java.util.OptionalLong;
  * @param savings what small changes to lengths spare
  * @param totals sums
  * @param aboveGround use category of treated timber that stands clear of the ground
+ * @param lasting true of timber that lasts untreated
  * @param metricYard true where the yard thinks in millimetres
  */
 public record Buying(
@@ -19,6 +20,7 @@ public record Buying(
     List<Saving> savings,
     Totals totals,
     String aboveGround,
+    boolean lasting,
     boolean metricYard) {
   public Buying {
     lines = List.copyOf(lines);

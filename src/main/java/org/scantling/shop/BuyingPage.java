@@ -68,6 +68,12 @@ final class BuyingPage {
   }
 
   private void treatment() {
+    if (buying.lasting()) {
+      page.paragraph(
+          "This is a kind of timber whose heartwood lasts untreated and whose sapwood does not:"
+              + " take heartwood, without sapwood.");
+      return;
+    }
     boolean inTheGround = buying.timber().stream().anyMatch(each -> each.stock().forTheGround());
     page.paragraph(
         (inTheGround ? "All other timber" : "All of it")

@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.scantling.quantity.Length;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.tables.DefaultWord;
 import org.scantling.tables.PackRow;
 
 /** Writes the buying list. */
@@ -41,9 +42,10 @@ final class Purchase {
     sundries.packed().forEach((each, unit) -> counted("work", each, unit));
     wires();
     List<Saving> savings = new Savings(built, pieces).of(timber);
-    String aboveGround = built.tables().defaults().row("treatment.above-ground").word();
+    String aboveGround = treatment("above-ground");
     boolean metricYard = built.tape() == Tape.MILLIMETRES;
-    return new Buying(lines, timber, savings, totals(timber), aboveGround, metricYard);
+    boolean lasts = lasting().isPresent();
+    return new Buying(lines, timber, savings, totals(timber), aboveGround, lasts, metricYard);
   }
 
   private void timber(TimberPlan plan) {
@@ -104,7 +106,8 @@ final class Purchase {
   /** What to ask for: the same size for the ground and above it are two different things. */
   private String item(TimberPlan plan, double lengthIn) {
     String stick = plan.stock().called() + " x " + length(lengthIn);
-    return plan.stock().forTheGround() ? stick + ", treated" : stick;
+    String kind = lasting().orElse("treated");
+    return plan.stock().forTheGround() ? stick + ", " + kind : stick;
   }
 
   private String use(TimberPlan plan) {
@@ -115,8 +118,21 @@ final class Purchase {
   }
 
   private String treatment(TimberPlan plan) {
-    String row = plan.stock().forTheGround() ? "treatment.in-ground" : "treatment.above-ground";
-    return built.tables().defaults().row(row).word();
+    return treatment(plan.stock().forTheGround() ? "in-ground" : "above-ground");
+  }
+
+  /** The use category of treated timber there, or what is taken of a kind that lasts untreated. */
+  private String treatment(String where) {
+    return lasting()
+        .orElseGet(() -> built.tables().defaults().row("treatment." + where).word());
+  }
+
+  private Optional<String> lasting() {
+    return built
+        .tables()
+        .defaults()
+        .find("lasting." + built.member("post").species())
+        .map(DefaultWord::word);
   }
 
   private BuyingLine.Kind wood(TimberPlan plan) {

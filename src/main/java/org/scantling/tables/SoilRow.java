@@ -12,6 +12,8 @@ import org.scantling.reasons.Source;
  * @param lateralBearingPsfPerFt allowable side pressure for each foot of depth
  * @param frictionRatio coefficient of friction, where the class has one
  * @param cohesionPsf cohesion, where the class has one
+ * @param stiffening how its hold on the side of a post stiffens with the depth; none on rock, which
+ *     does not give
  * @param thermal what the frost formula needs; none on rock
  */
 public record SoilRow(
@@ -21,6 +23,7 @@ public record SoilRow(
     double lateralBearingPsfPerFt,
     OptionalDouble frictionRatio,
     OptionalDouble cohesionPsf,
+    Optional<Stiffening> stiffening,
     Optional<Thermal> thermal,
     Source source,
     String note)
@@ -34,9 +37,20 @@ public record SoilRow(
         row.positive("lateral_bearing_psf_per_ft"),
         row.optionalNumber("friction_ratio"),
         row.optionalNumber("cohesion_psf"),
+        Stiffening.read(row),
         Thermal.read(row),
         row.source(),
         row.optional("note"));
+  }
+
+  /** How fast a soil stiffens sideways with the depth, n_h. */
+  public record Stiffening(double lbPerIn3, Source source) {
+    static Optional<Stiffening> read(Row row) {
+      return row.optional("stiffening_lb_per_in3").isEmpty()
+          ? Optional.empty()
+          : Optional.of(
+              new Stiffening(row.positive("stiffening_lb_per_in3"), row.source("stiffening_")));
+    }
   }
 
   /**

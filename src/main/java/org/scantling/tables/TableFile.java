@@ -32,6 +32,8 @@ enum TableFile {
       SoilRow.class,
       true,
       "id,words,vertical_bearing_psf,lateral_bearing_psf_per_ft,friction_ratio,cohesion_psf,"
+          + "stiffening_lb_per_in3,stiffening_kind,stiffening_source,stiffening_where,"
+          + "stiffening_status,"
           + "dry_density_pcf,moisture_percent,conductivity_btu_per_ft_h_f,"
           + "thermal_kind,thermal_source,thermal_where,thermal_status"),
   ZONES("zones.csv", ZoneRow.class, false, "id,frost_depth_in,ground_snow_psf,wind_mph"),

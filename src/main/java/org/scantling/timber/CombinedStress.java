@@ -21,7 +21,7 @@ public record CombinedStress(
     double flatwiseReserve,
     double interactionRatio) {
   /** The ratio that stands for a post that bows out before it is bent. */
-  public static final double BEYOND_BUCKLING = 1000;
+  public static final double BEYOND_BUCKLING = Check.LEANS_OVER;
 
   /**
    * Load and bending in both directions against the interaction limit.

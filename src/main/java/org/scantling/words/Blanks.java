@@ -2,6 +2,7 @@ package org.scantling.words;
 
 import java.util.List;
 import java.util.Optional;
+import org.scantling.quantity.Check;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Evidence;
@@ -27,6 +28,17 @@ final class Blanks {
   }
 
   Optional<String> fill(String name) {
+    return pointless(name) ? Optional.empty() : found(name);
+  }
+
+  /** The numbers of a check that is so far past its limit that they mean nothing. */
+  private boolean pointless(String name) {
+    return List.of("demand", "capacity").contains(name)
+        && reason.finding() instanceof Finding.Reject reject
+        && Check.beyondTelling(reject.ratio());
+  }
+
+  private Optional<String> found(String name) {
     return reason
         .finding()
         .evidence()

@@ -1,6 +1,7 @@
 package org.scantling.words;
 
 import java.util.List;
+import org.scantling.quantity.Check;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.MeasureText;
 
@@ -12,10 +13,26 @@ final class Excess {
    * @param limit what the client calls the limit
    */
   static String say(double ratio, Reader reader, String limit) {
+    if (Check.beyondTelling(ratio)) {
+      return beyond(ratio >= Check.LEANS_OVER, reader, limit);
+    }
     return switch (reader) {
       case CLIENT -> plain(ratio, limit);
       case BUILDER -> percent(ratio);
       case ENGINEER -> "ratio " + MeasureText.imperial(Measure.ratio(ratio));
+    };
+  }
+
+  /** What has lost its meaning as a number: the post leans over, or nearly everything is missing. */
+  private static String beyond(boolean leansOver, Reader reader, String limit) {
+    return switch (reader) {
+      case CLIENT -> "many times " + limit;
+      case BUILDER ->
+          leansOver
+              ? "so far that it leans over under its load: it does not stand up without more"
+                  + " bracing"
+              : "more than ten times what is allowed";
+      case ENGINEER -> leansOver ? "leans over, fc >= FcE" : "ratio over 10";
     };
   }
 

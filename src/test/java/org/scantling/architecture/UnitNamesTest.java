@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 class UnitNamesTest {
   private static final Pattern UNIT =
       Pattern.compile(
-          ".*(In|In2|In3|In4|Ft|Lb|LbPerIn|InLb|InLbPerRad|Rad|Psi|Psf|PsfPerFt|Pcf|Mph|F|FDays"
+          ".*(In|In2|In3|In4|Ft|Lb|LbPerIn|LbPerIn3|InLb|InLbPerRad|Rad|Psi|Psf|PsfPerFt|Pcf|Mph|F|FDays"
               + "|Days|Degrees|Percent|BtuPerFtHF)");
   private static final Pattern WITHOUT_UNIT =
       Pattern.compile(

@@ -15,7 +15,13 @@ import org.scantling.reasons.Checked;
 class PierSlidingTest {
   private static final FootingWork.Foot PIER =
       new FootingWork.Foot(
-          true, 0, new PresumptiveSoil(2000, 150, 0.25, 0), 2, new BallastWeights(150, 100, 0), 0);
+          true,
+          0,
+          new PresumptiveSoil(2000, 150, 0.25, 0),
+          2,
+          new BallastWeights(150, 100, 0),
+          16,
+          0);
 
   private static PierSliding.Push push(double pushLb, double downLb) {
     return new PierSliding.Push(LoadCombination.UPLIFT, pushLb, downLb);

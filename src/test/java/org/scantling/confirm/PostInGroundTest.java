@@ -11,12 +11,14 @@ import org.scantling.reasons.Checked;
  * The small structure's post; 0.6 · 132.97 = 79.78 lb at 53.05 in (see {@link FootingWorkTest}).
  */
 class PostInGroundTest {
+  private static final double DUG_IN = 36;
 
   private static Checked shear(boolean concrete) {
     return SmallArbour.byId(
             new PostInGround(
                     SmallArbour.foot(concrete),
                     SmallArbour.standing(1),
+                    DUG_IN,
                     SmallArbour.LIMITS,
                     SmallArbour.SOURCES)
                 .of(SmallArbour.FOUR_BY_FOUR))
@@ -39,6 +41,7 @@ class PostInGroundTest {
     return new PostInGround(
         SmallArbour.foot(concrete),
         SmallArbour.standing(1),
+        DUG_IN,
         SmallArbour.LIMITS,
         SmallArbour.SOURCES);
   }
@@ -74,12 +77,75 @@ class PostInGroundTest {
   }
 
   @Test
+  void the_turning_of_the_foot_counts_in_the_sway() {
+    // Stiff foot 36 in deep, n_h 24 lb/in³, 79.78 lb at 53.05 in (IBC 1806.3.4 lets it move):
+    // z0 = 36 (108 + 212.2)/(144 + 318.3) = 24.934 in;
+    // θ = 79.78/[24 (24.934 · 648 − 15552)] = 0.005491; 0.005491 · (24.934 + 90) = 0.6311 in.
+    // With 0.59988 in of bending, grown by 1/(1 − 12.583/129.39) to 0.6645: 1.2956 in.
+    PostChecks free =
+        new PostChecks(
+            SmallArbour.headers(SmallArbour.geometry()),
+            SmallArbour.FOUR_BY_FOUR,
+            SmallArbour.standing(1),
+            SmallArbour.LIMITS,
+            SmallArbour.SOURCES);
+    assertWorked(drift(free.heldBy(posts(false))), "D+0.6W", 1.2956, 1.5);
+    assertWorked(drift(free), "D+0.6W", 0.66450, 1.5);
+  }
+
+  private static Checked drift(PostChecks checks) {
+    return SmallArbour.byId(checks.of(SmallArbour.FOUR_BY_FOUR)).get("post.drift");
+  }
+
+  @Test
+  void the_hole_is_as_deep_as_the_sway_asks() {
+    // Of 1.5 in bending leaves 1.5 − 0.6645 = 0.8355 in; d is where
+    // 957.4 (159.15 + 2d)(z0 + 90)/(24 d⁴) comes to that: 33.2 in.
+    FootSway sway = sway(SmallArbour.foot(false));
+    double depthIn = sway.depthIn(1);
+    assertThat(depthIn).isCloseTo(33.2, within(0.1));
+    assertThat(sway.moved(depthIn).turnedIn()).isCloseTo(0.8355, within(0.001));
+    assertThat(sway.depthIn(1.2)).isLessThan(depthIn);
+    assertThat(sway.depthIn(0.4)).isInfinite();
+  }
+
+  @Test
+  void the_half_inch_that_the_code_presumes_is_two_and_a_third_at_the_header() {
+    // 0.5 · (24.934 + 90)/24.934.
+    FootSway.Moved moved = sway(SmallArbour.foot(false)).moved(DUG_IN);
+    assertThat(moved.topIn(0.5, 90)).isCloseTo(2.3047, within(0.001));
+    assertThat(moved.topIn(moved.groundIn(), 90)).isCloseTo(moved.turnedIn(), within(1e-9));
+  }
+
+  @Test
+  void rock_lets_no_foot_turn() {
+    FootingWork.Foot soil = SmallArbour.foot(true);
+    FootingWork.Foot rock =
+        new FootingWork.Foot(
+            true, 3.5, soil.soil(), soil.isolatedFactor(), soil.weights(), 0, soil.gripRatio());
+    assertThat(sway(rock).depthIn(1)).isZero();
+    assertThat(sway(rock).moved(DUG_IN).turnedIn()).isZero();
+  }
+
+  private static FootSway sway(FootingWork.Foot foot) {
+    PostChecks posts =
+        new PostChecks(
+            SmallArbour.headers(SmallArbour.geometry()),
+            SmallArbour.FOUR_BY_FOUR,
+            SmallArbour.standing(1),
+            SmallArbour.LIMITS,
+            SmallArbour.SOURCES);
+    return new FootSway(foot, posts, SmallArbour.FOUR_BY_FOUR);
+  }
+
+  @Test
   void a_post_that_nothing_pushes_is_not_sheared() {
     SidePush still = new SidePush(0, 0, 90);
     PostInGround posts =
         new PostInGround(
             SmallArbour.foot(false),
             new PostChecks.Standing(still, still, 0, 0, 1),
+            DUG_IN,
             SmallArbour.LIMITS,
             SmallArbour.SOURCES);
     assertThat(posts.bendingRatio(still)).isEqualTo(1);

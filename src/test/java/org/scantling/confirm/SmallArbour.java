@@ -120,6 +120,7 @@ final class SmallArbour {
         new PresumptiveSoil(3000, 200, 0.35, 0),
         2,
         new BallastWeights(150, 100, 0),
+        24,
         0.15);
   }
 

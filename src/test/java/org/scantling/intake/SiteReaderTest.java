@@ -115,6 +115,7 @@ class SiteReaderTest {
             "site.soil",
             "site.slope",
             "site.hill",
+            "site.isolated-posts",
             "walkway.bays",
             "walkway.clear-width",
             "walkway.users",

@@ -45,6 +45,18 @@ class MeasureTextTest {
   }
 
   @Test
+  void a_percentage_agrees_with_the_two_lengths_beside_it() {
+    // 1.5034 in over 1.3667 in is 10 %; 1 1/2 in over 1 3/8 in would be 9 %, 1 1/2 over 1 23/64 10 %.
+    Measure swayed = Measure.inches(1.5034);
+    Measure allowed = Measure.inches(82.0 / 60);
+    assertThat(MeasureText.apart(swayed, allowed, UnitSystem.IMPERIAL))
+        .containsExactly("1 1/2\"", "1 23/64\"");
+    // 1.5 in of 1.375 in is 9 % in sixteenths already: no finer than it takes.
+    assertThat(MeasureText.apart(Measure.inches(1.5), Measure.inches(1.375), UnitSystem.IMPERIAL))
+        .containsExactly("1 1/2\"", "1 3/8\"");
+  }
+
+  @Test
   void a_ratio_just_over_the_limit_never_prints_as_the_limit() {
     assertThat(MeasureText.imperial(Measure.ratio(1.0004))).isEqualTo("1.0004");
     assertThat(MeasureText.imperial(Measure.ratio(1.04))).isEqualTo("1.04");

@@ -127,6 +127,7 @@ class TableContentTest {
     Set<String> used = new TreeSet<>();
     allRows().forEach(row -> used.add(row.text("source")));
     rows(TableFile.SOILS).forEach(row -> used.add(row.optional("thermal_source")));
+    rows(TableFile.SOILS).forEach(row -> used.add(row.optional("stiffening_source")));
     rows(TableFile.USERS).forEach(row -> used.add(row.text("headroom_source")));
     rows(TableFile.EXPOSURE).forEach(row -> used.add(row.text("snow_source")));
     used.remove("");

@@ -147,6 +147,18 @@ class VoiceTest {
   }
 
   @Test
+  void what_is_past_telling_in_numbers_says_so_instead() {
+    // NDS 3.9.2: with fc at FcE the sum has no number; a ratio of 1000 stands for it.
+    assertThat(builder.over(1000))
+        .isEqualTo(
+            "so far that it leans over under its load: it does not stand up without more bracing");
+    assertThat(builder.over(12.4)).isEqualTo("more than ten times what is allowed");
+    assertThat(client.over(1000)).startsWith("many times ");
+    assertThat(engineer.over(1000)).isEqualTo("leans over, fc >= FcE");
+    assertThat(engineer.over(12.4)).isEqualTo("ratio over 10");
+  }
+
+  @Test
   void loads_that_act_together_are_named() {
     assertThat(builder.combination("D+0.75(0.6W)+0.75S")).isEqualTo("own weight, wind and snow");
     assertThat(builder.combination("D")).isEqualTo("own weight alone");

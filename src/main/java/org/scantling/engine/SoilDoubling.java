@@ -1,0 +1,87 @@
+package org.scantling.engine;
+
+import static org.scantling.reasons.Question.*;
+
+import java.util.Optional;
+import org.scantling.confirm.FootSway;
+import org.scantling.confirm.FootingWork;
+import org.scantling.quantity.Measure;
+import org.scantling.reasons.Evidence;
+import org.scantling.reasons.Worked;
+
+/**
+ * What it means that the soil is trusted with twice its tabled value: how far the feet move, and
+ * what would do without.
+ */
+final class SoilDoubling {
+  private final Job job;
+  private final Bench bench;
+  private final Answers answers;
+
+  SoilDoubling(Job job, Bench bench) {
+    this.job = job;
+    this.bench = bench;
+    this.answers = bench.answers();
+  }
+
+  /** Empty where the soil is not so trusted, or the holes are deep enough without. */
+  Optional<Worked> fact() {
+    if (!bench.doubled() || bench.onBrackets()) {
+      return Optional.empty();
+    }
+    double dugIn = answers.number(FOOTING_DEPTH);
+    double withoutIn = withoutIn(bench.foot().concrete());
+    return withoutIn > dugIn ? Optional.of(fact(dugIn, withoutIn)) : Optional.empty();
+  }
+
+  private Worked fact(double dugIn, double withoutIn) {
+    FootSway.Moved moved = bench.sway().moved(dugIn);
+    double mostAtGroundIn = job.tables().thumb("footing.isolated-movement").amount();
+    double heightIn = bench.standing().across().heightIn();
+    Evidence evidence =
+        Evidence.saw("ground", Measure.inches(moved.groundIn()))
+            .and("turned", Measure.inches(moved.turnedIn()))
+            .and("allowed", Measure.inches(mostAtGroundIn))
+            .and("presumed", Measure.inches(moved.topIn(mostAtGroundIn, heightIn)))
+            .and("limit", Measure.inches(moved.mostIn()))
+            .and("without", Measure.inches(rounded(withoutIn)));
+    if (!bench.foot().concrete()) {
+      evidence =
+          evidence
+              .and("collar", Measure.inches(rounded(Math.max(withoutIn(true), leastIn()))))
+              .and("wide", Measure.inches(answers.number(HOLE_DIAMETER)));
+    }
+    return new Worked(
+        "footing.doubled",
+        FOOTING_DEPTH,
+        withoutIn,
+        evidence,
+        job.tables().thumb("footing.isolated-factor").source());
+  }
+
+  private double rounded(double depthIn) {
+    return Rounding.of(FOOTING_DEPTH, job.metric()).round(depthIn);
+  }
+
+  private double leastIn() {
+    double leastIn = job.tables().thumb("footing.least-depth").amount();
+    return Math.max(leastIn, answers.number(FROST_DEPTH));
+  }
+
+  /** The depth that the push asks for by the tabled value, in fill or in a collar of concrete. */
+  private double withoutIn(boolean concrete) {
+    FootingWork.Foot foot = bench.foot();
+    FootingWork.Foot firm =
+        new FootingWork.Foot(
+            concrete,
+            foot.postBreadthIn(),
+            foot.soil(),
+            1,
+            foot.weights(),
+            foot.stiffeningLbPerIn3(),
+            foot.gripRatio());
+    return FootingWork.sideways(firm, bench.standing())
+        .embedment(answers.number(HOLE_DIAMETER))
+        .depthIn();
+  }
+}
