@@ -76,7 +76,11 @@ final class BuilderWhy {
             .toList();
     if (decision.changed() && !causes.isEmpty()) {
       String order = drivers.ranked(decision) ? ", largest effect first: " : ": ";
-      page.paragraph("Because these are different here" + order + String.join("; ", causes) + ".");
+      String lead =
+          causes.size() == 1
+              ? "Because this is different here: "
+              : "Because these are different here" + order;
+      page.paragraph(lead + String.join("; ", causes) + ".");
     }
   }
 

@@ -109,7 +109,11 @@ final class WhySection {
             .map(each -> voice.cause(each, drivers.worked(decision)))
             .toList();
     String order = drivers.ranked(decision) ? ", largest effect first: " : ": ";
-    return causes.isEmpty() ? "" : " Because these changed" + order + Sentence.list(causes) + ".";
+    return causes.isEmpty()
+        ? ""
+        : (causes.size() == 1 ? " Because this changed: " : " Because these changed" + order)
+            + Sentence.list(causes)
+            + ".";
   }
 
   private String reason(Decision decision) {

@@ -72,8 +72,12 @@ final class RowLinks {
   }
 
   private void usual(Question question, String style) {
-    if (tables.joints().rows().stream()
-        .noneMatch(each -> each.question() == question && each.fits(style) && each.usual())) {
+    List<JointRow> ways =
+        tables.joints().rows().stream()
+            .filter(each -> each.question() == question && each.fits(style))
+            .toList();
+    // A joint that one way of laying headers does not have has no usual way there.
+    if (!ways.isEmpty() && ways.stream().noneMatch(JointRow::usual)) {
       throw lines.refuse(
           TableFile.JOINTS, "usual", "no", "yes in one row of " + question.id() + ", " + style);
     }
