@@ -99,7 +99,8 @@ class ListScenarioTest {
   }
 
   private static String withoutTitle(String markdown) {
-    return markdown.substring(markdown.indexOf('\n'));
+    int end = markdown.indexOf("This list does not stand alone");
+    return markdown.substring(markdown.indexOf('\n'), end).stripTrailing();
   }
 
   private static String list(String scenario, String list, String format) {

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import org.scantling.reasons.Decision;
-import org.scantling.reasons.Finding;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
@@ -24,17 +23,15 @@ class ProvenSizeTest {
   }
 
   @Test
-  void a_size_without_published_strength_is_refused_for_that_and_not_swapped_for_another() {
-    Proposal.Result result = propose("Posts of a grade nobody tested").result();
+  void posts_of_a_grade_without_published_strength_get_the_next_better_grade_that_has_one() {
+    Proposal proposal = propose("Posts of a grade nobody tested");
 
-    assertThat(result)
-        .isInstanceOfSatisfying(
-            Proposal.Result.NeedsEngineer.class,
-            refused -> {
-              Finding closest = refused.reason().finding();
-              assertThat(closest.rule()).isEqualTo("posts.size.ungraded");
-              assertThat(((Finding.Reject) closest).option()).isEqualTo("6x6");
-            });
+    assertThat(proposal.decision(Question.POST_SIZE).orElseThrow().proposed())
+        .isEqualTo(new Outcome.Word("6x6"));
+    assertThat(proposal.decision(Question.POST_GRADE).orElseThrow().proposed())
+        .isEqualTo(new Outcome.Word("No.2"));
+    assertThat(proposal.decision(Question.GRADE).orElseThrow().proposed())
+        .isEqualTo(new Outcome.Word("No.3"));
   }
 
   private static Proposal propose(String title) {

@@ -24,6 +24,9 @@ class RulesSwitchedOffTest {
     Map<String, String> unseen = new TreeMap<>();
     String checked = "a check of the same candidates stops them first; its cases show it";
     unseen.put("crossbeams.size.depth-to-span", checked);
+    unseen.put("crossbeams.blocking.check", "crossbeams beyond the ratio get blocks by their ratio");
+    unseen.put("posts.size.ungraded", "a better grade is taken for the role; its cases show it");
+    unseen.put("support.side.posts-close", "no site stands its posts so close");
     unseen.put("headers.size.check", "the look of a header asks for more before its checks do");
     unseen.put("joints.splice.bearing", "no post is sold that thin; a house may sell one");
     unseen.put("loads.snow.bridged", "no site lays its crossbeams so close");

@@ -63,7 +63,7 @@ class TableRefusalTest {
         "a.b,Infinity,in,words,standard,doc,T,seen,|value: found 'Infinity', accepted is a finite"
             + " number",
         "a.b,12d,in,words,standard,doc,T,seen,|value: found '12d', accepted is a finite number",
-        "a.b,12,inch,words,standard,doc,T,seen,|unit: found 'inch', accepted is in, ft, lb, psf,"
+        "a.b,12,inch,words,standard,doc,T,seen,|unit: found 'inch', accepted is in, ft, lb, in-lb, psf,"
             + " psi, pcf, mph, deg, percent, count, ratio",
         "a.b,12,in,words,hearsay,doc,T,seen,|kind: found 'hearsay', accepted is standard, handbook,"
             + " common-practice, house-rule",
@@ -71,9 +71,9 @@ class TableRefusalTest {
             + " SOURCES.csv: doc, practice",
         "a.b,12,in,words,standard,doc,,seen,|where: found nothing, accepted is a value: this column"
             + " has no holes",
-        "a.b,12,in,words,standard,doc,T,heard,|status: found 'heard', accepted is seen, memory,"
+        "a.b,12,in,words,standard,doc,T,heard,|status: found 'heard', accepted is seen, second-hand, memory,"
             + " none",
-        "a.b,12,in,words,standard,doc,T,none,|status: found 'none', accepted is seen, memory",
+        "a.b,12,in,words,standard,doc,T,none,|status: found 'none', accepted is seen, second-hand, memory",
         "a.b,12,in,words,common-practice,practice,,seen,|status: found 'seen', accepted is none,"
             + " for common practice",
         "a.b,12,in,words,common-practice,doc,,none,|source: found 'doc', accepted is practice",
@@ -173,7 +173,7 @@ class TableRefusalTest {
         "walkway.headroom,in,0,78,144,8,,words|step: found '0', accepted is a number above zero",
         "walkway.headroom,in,2,78,144,1,,words|sample_step: found '1', accepted is at least one"
             + " step, 2",
-        "walkway.headroom,yard,1,78,144,8,,words|unit: found 'yard', accepted is in, ft, lb, psf,"
+        "walkway.headroom,yard,1,78,144,8,,words|unit: found 'yard', accepted is in, ft, lb, in-lb, psf,"
             + " psi, pcf, mph, deg, percent, count, ratio"
       })
   void a_search_that_cannot_be_is_refused(String cells, String complaint) {

@@ -167,7 +167,7 @@ class TimberTablesTest {
     assertThat(tables.sizes("post", "north-america").stream().map(SizeRow::id))
         .containsExactly("4x4", "6x6", "8x8");
     assertThat(tables.sizes("crossbeam", "north-america").stream().map(SizeRow::id))
-        .containsExactly("2x4", "2x6", "2x8", "2x10", "2x12");
+        .containsExactly("2x4", "2x6", "2x8", "2x10", "2x12", "4x6", "4x8", "4x10");
     assertThat(tables.sizes("rail", "metric").stream().map(SizeRow::id))
         .containsExactly("45x95", "45x145", "95x95", "120x120");
     assertThat(tables.sizes("pew", "metric")).isEmpty();
