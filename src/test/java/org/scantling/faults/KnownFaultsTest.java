@@ -230,7 +230,6 @@ class KnownFaultsTest {
         "shop.csv|id,value|picket.screws,1.5|a whole number, such as 2",
         "thumb.csv|id,value|limit.bays,1|an id that this table has",
         "thumb.csv|id,value|footing.pressure-depth-most,1|a twentieth of 144",
-        "live.csv|id,value|live.roof,30|a row that something reads: live.canopy, live.person",
         "frost-places.csv|id,frost_depth_in|calgary-ab,60|none of this table is read yet",
         "steps.csv|id,text|services,Wait {weeks} weeks.|text: found 'Wait {weeks} weeks.'",
         "steps.csv|id,occasion|services,at-dawn|what something asks for",

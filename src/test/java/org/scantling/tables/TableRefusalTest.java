@@ -178,9 +178,9 @@ class TableRefusalTest {
       })
   void a_search_that_cannot_be_is_refused(String cells, String complaint) {
     String heading =
-        "id,unit,step,least,most,sample_step,reach,words,limits,choice,ordered,weight,"
+        "id,unit,step,least,most,sample_step,reach,words,limits,choice,ordered,eased_by,weight,"
             + "kind,source,where,status,note\n";
-    String row = cells + ",yes,yes,,1,common-practice,practice,,none,\n";
+    String row = cells + ",yes,yes,,less,1,common-practice,practice,,none,\n";
     Sources sources = Sources.read(csv("SOURCES.csv", "key,citation\npractice,common practice\n"));
 
     assertThatThrownBy(
