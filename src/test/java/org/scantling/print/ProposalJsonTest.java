@@ -156,7 +156,7 @@ class ProposalJsonTest {
     assertThat(root.get("broken").get("ratio").asDouble()).isEqualTo(95.0 / 70, within(0.0005));
     JsonNode beam = json("no header joint serves").get("broken");
     assertThat(beam.get("question").asString()).isEqualTo("joint.header");
-    assertThat(beam.get("option").asString()).isEqualTo("2x12");
+    assertThat(beam.get("option").asString()).isEqualTo("header-paired-four-5-8");
   }
 
   @Test
