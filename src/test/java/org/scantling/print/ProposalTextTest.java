@@ -215,7 +215,7 @@ class ProposalTextTest {
             "- Header joint: two 1/2 in through bolts",
             "the upper 2\" below the top of the post, the lower 3 1/4\" under it.");
     assertThat(flat("stone-terrace"))
-        .contains("- Braces: 4 across the walk and 4 along it; each reaches 1'-6\" down")
+        .contains("- Braces: 4 across the walk and 4 along it; each reaches 1'-6\" or more down")
         .contains("- Piers: 4, 3'-0\" deep and 1'-6\" wide, of concrete, a post bracket on each.");
     assertThat(flat("sloping-path"))
         .contains(
