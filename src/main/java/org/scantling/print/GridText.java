@@ -4,16 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** A table in columns as wide as they need; the last ones share what is left and wrap. */
+/** A table in columns as wide as they need; the last ones share what is left and wrap; closer where even that is too wide. */
 final class GridText {
   private static final int GAP = 2;
 
   private final List<List<String>> rows;
   private final int[] widths;
+  private final int gap;
 
   private GridText(List<List<String>> rows, int width) {
     this.rows = rows;
-    this.widths = widths(rows, width);
+    int[] wide = widths(rows, width, GAP);
+    this.gap = IntStream.of(wide).sum() + GAP * (wide.length - 1) > width ? 1 : GAP;
+    this.widths = gap == GAP ? wide : widths(rows, width, gap);
   }
 
   static List<String> lines(List<List<String>> rows, int width) {
@@ -24,7 +27,7 @@ final class GridText {
   }
 
   /** Natural widths, cut from the widest column that has words to break until the row fits. */
-  private static int[] widths(List<List<String>> rows, int width) {
+  private static int[] widths(List<List<String>> rows, int width, int gap) {
     int columns = rows.get(0).size();
     int[] widths = new int[columns];
     int[] least = new int[columns];
@@ -36,7 +39,7 @@ final class GridText {
         }
       }
     }
-    int over = IntStream.of(widths).sum() + GAP * (columns - 1) - width;
+    int over = IntStream.of(widths).sum() + gap * (columns - 1) - width;
     for (int widest = widest(widths, least); over > 0 && widest >= 0; over--) {
       widths[widest]--;
       widest = widest(widths, least);
@@ -57,7 +60,7 @@ final class GridText {
       StringBuilder text = new StringBuilder();
       for (int i = 0; i < row.size(); i++) {
         String cell = line < cells.get(i).size() ? cells.get(i).get(line) : "";
-        text.append(cell).append(" ".repeat(Math.max(0, widths[i] - cell.length()) + GAP));
+        text.append(cell).append(" ".repeat(Math.max(0, widths[i] - cell.length()) + gap));
       }
       lines.add(text.toString().stripTrailing());
     }

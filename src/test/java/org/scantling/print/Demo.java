@@ -53,7 +53,8 @@ final class Demo {
       work("by experience", "deep-frost", "preferences.embedment-basis=experience");
       work("by freezing index", "sloping-path", "site.climate.air-freezing-index=1500 F-days");
       work("poor timber", "long-walk", "materials.species=western-cedars", "materials.grade=No.3");
-      work("no crossbeam serves", "heavy-snow", "walkway.clear-width=178 in");
+      work("no header joint serves", "heavy-snow", "walkway.clear-width=178 in");
+      work("calmer", "same-place", "site.climate.wind-speed=100 mph");
       work("too windy", "windy-hill", "site.climate.wind-speed=150 mph");
       work("too steep", "sloping-path", "site.slope=30 %");
       work("too wide", "step-free", "walkway.clear-width=16 ft");

@@ -154,9 +154,9 @@ class ProposalJsonTest {
     assertThat(root.has("layout")).isFalse();
     assertThat(root.get("broken").get("demand").asString()).isEqualTo("site.climate.ground-snow");
     assertThat(root.get("broken").get("ratio").asDouble()).isEqualTo(95.0 / 70, within(0.0005));
-    JsonNode beam = json("no crossbeam serves").get("broken");
-    assertThat(beam.get("question").asString()).isEqualTo("crossbeam.size");
-    assertThat(beam.get("option").asString()).isEqualTo("2x12");
+    JsonNode beam = json("no header joint serves").get("broken");
+    assertThat(beam.get("question").asString()).isEqualTo("joint.header");
+    assertThat(beam.get("option").asString()).isEqualTo("header-paired-four-5-8");
   }
 
   @Test

@@ -50,7 +50,7 @@ class WhyTextTest {
     assertThat(flat("wisteria-court", "posts", Reader.CLIENT))
         .containsSubsequence(
             "Posts of 6x6 (5 1/2 in square) here; 4x4 (3 1/2 in square) at the Herb garden arbour.",
-            "We must be sure that ",
+            "We want to be sure that ",
             "With 4x4 we could not be: ",
             "What is different here: a way at least 8 ft 2 in high instead of 7 ft 1/2 in; ",
             "wisteria that will climb over it instead of clematis",
@@ -65,7 +65,7 @@ class WhyTextTest {
             "; the base has 3'-0\".",
             " is what holds the post upright",
             "[footings.depth.embedment; ",
-            "Different here and behind it, most first: number of bays 10, was 1",
+            "Because these are different here, largest effect first: number of bays 10, was 1",
             "Weighed as well",
             "The foot must reach the frost line at 4'-0\". [footings.depth.frost; ",
             "common practice",
