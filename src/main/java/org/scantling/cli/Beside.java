@@ -56,7 +56,8 @@ final class Beside {
     Matcher run = OF_A_RUN.matcher(name);
     return name.startsWith(NEW)
         && !(run.matches()
-            && ProcessHandle.of(Long.parseLong(run.group(1))).filter(ProcessHandle::isAlive)
+            && ProcessHandle.of(Long.parseLong(run.group(1)))
+                .filter(ProcessHandle::isAlive)
                 .isPresent());
   }
 

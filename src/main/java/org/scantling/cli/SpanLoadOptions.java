@@ -66,8 +66,8 @@ final class SpanLoadOptions {
   private String creep;
 
   /**
-   * @param open true for beams of an open top, as the engine checks them: somebody climbs on it, and
-   *     the dead load is what lies on the timber
+   * @param open true for beams of an open top, as the engine checks them: somebody climbs on it,
+   *     and the dead load is what lies on the timber
    */
   Assumptions.Loads loads(OptionReader reader, Tables tables, boolean open) {
     Assumptions.Loads loads =

@@ -154,7 +154,8 @@ final class BeamChecks {
     shear(worst, combination, demand.shearLb(), whole, values.shear());
     if (seating.bears()) {
       Seat contact = seating.under(whole.breadthIn());
-      Bearing pressed = Bearing.across(seating.shareRatio() * demand.seatLb(), contact, values.bearing());
+      Bearing pressed =
+          Bearing.across(seating.shareRatio() * demand.seatLb(), contact, values.bearing());
       worst.addLasting("bearing", combination, pressed.check(), Unit.PSI);
       if (!loaded.beam().cuts().isEmpty()) {
         Seat half = seating.underCut(whole.breadthIn());

@@ -152,8 +152,7 @@ public final class BracedBeamChecks {
 
   private void seat(BracedCase each, int post, AdjustedValues values) {
     double pressedLb =
-        beam.shareRatio()
-            * (-BracedPostForces.of(each.all(), post).headPullLb() - each.onPostLb());
+        beam.shareRatio() * (-BracedPostForces.of(each.all(), post).headPullLb() - each.onPostLb());
     double breadthIn = beam.material().whole().breadthIn();
     // Where pieces meet, one end may have to hold down all that the braces pull.
     Seat contact =

@@ -120,8 +120,7 @@ public final class BracedPostChecks {
         standing.housingDepthIn() > 0
             && standing.housingAtIn() < plane.heightIn() - walk.timbers().legIn();
     for (int faces = 1; housed && faces <= standing.housedFaces(); faces++) {
-      post.add(
-          "rail-notch", each.combination(), atHousing(plane, each, index, faces), Unit.RATIO);
+      post.add("rail-notch", each.combination(), atHousing(plane, each, index, faces), Unit.RATIO);
     }
   }
 

@@ -13,8 +13,8 @@ import org.scantling.timber.AdjustedValues;
  * walk, and a whole row of posts under its header along it, each with a knee brace on either side
  * of a post where there is a bay.
  *
- * <p>A row of posts is solved with its header cut as one line of timber is; the second board of a pair
- * lies turned end for end, and the wind is taken from both ends.
+ * <p>A row of posts is solved with its header cut as one line of timber is; the second board of a
+ * pair lies turned end for end, and the wind is taken from both ends.
  *
  * <p>A bracket holds no moment, and what holds the top of a post to its beam passes none on, so the
  * braces alone keep both ways upright.

@@ -30,10 +30,7 @@ public final class FootSway {
    * @return 0 where nothing turns, endless where bending alone takes all that may be used
    */
   public double depthIn(double limitRatio) {
-    return sways.stream()
-        .mapToDouble(each -> depthIn(each, limitRatio * mostIn))
-        .max()
-        .orElse(0);
+    return sways.stream().mapToDouble(each -> depthIn(each, limitRatio * mostIn)).max().orElse(0);
   }
 
   private double depthIn(PostSway sway, double allowedIn) {
@@ -82,7 +79,6 @@ public final class FootSway {
   }
 
   private static LateralLoad push(PostSway sway) {
-    return new LateralLoad(
-        sway.windFactor() * sway.push().forceLb(), sway.push().resultantIn());
+    return new LateralLoad(sway.windFactor() * sway.push().forceLb(), sway.push().resultantIn());
   }
 }

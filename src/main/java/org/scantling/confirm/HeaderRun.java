@@ -13,9 +13,10 @@ import org.scantling.mechanics.BeamLoad;
  * One line of header timber from tip to tip over all its posts, in the pieces that it is built of,
  * and what lies on it.
  *
- * <p>The second board of a pair lies turned end for end, and loads lie alike from both ends, so what
- * works one line hardest works the other as hard. Between them the lines share the load of a post,
- * so no post carries more, or is lifted harder, than the worse of the two would by carrying all.
+ * <p>The second board of a pair lies turned end for end, and loads lie alike from both ends, so
+ * what works one line hardest works the other as hard. Between them the lines share the load of a
+ * post, so no post carries more, or is lifted harder, than the worse of the two would by carrying
+ * all.
  *
  * @param splice the pieces
  * @param each what one crossbeam puts on it
@@ -71,8 +72,8 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
 
   /**
    * Those of them worth trying in the frame of a braced walk, where every place costs as much as a
-   * wind: the tip, beside the first post, and of each piece that is unlike the others the middles of
-   * its first bays and the post between them.
+   * wind: the tip, beside the first post, and of each piece that is unlike the others the middles
+   * of its first bays and the post between them.
    */
   List<Double> peopleOnFrameFromTipIn() {
     double[] posts = posts();

@@ -21,8 +21,8 @@ import org.scantling.timber.YieldLimit;
  * Paired headers bolted to a post: bolts in double shear, the post in the middle loaded along its
  * grain, the boards across theirs, and the shear in the boards past the bolts.
  *
- * <p>The boards need not share a load evenly. The harder worked one is held on its side of the post,
- * in one of the two planes of each bolt, so against half of what the bolt holds in both.
+ * <p>The boards need not share a load evenly. The harder worked one is held on its side of the
+ * post, in one of the two planes of each bolt, so against half of what the bolt holds in both.
  */
 public final class JointBoltChecks {
   private static final double ALONG_DEGREES = 0;
@@ -137,10 +137,7 @@ public final class JointBoltChecks {
         "header-shear",
         combination,
         NotchedShear.atFasteners(
-                shearLb,
-                crossing.board(),
-                place,
-                crossing.header().lasting(duration).shear())
+                shearLb, crossing.board(), place, crossing.header().lasting(duration).shear())
             .check(),
         Unit.POUND);
   }

@@ -10,8 +10,7 @@ import org.scantling.timber.Rectangle;
  * @param toEndIn from the crossing to the nearest end of the boards
  * @param stretchRatio length along the boards over length in plan; over 1 where they slope
  */
-public record JointCrossing(
-    Material post, Material header, double toEndIn, double stretchRatio) {
+public record JointCrossing(Material post, Material header, double toEndIn, double stretchRatio) {
   /** Of level boards. */
   public JointCrossing(Material post, Material header, double toEndIn) {
     this(post, header, toEndIn, 1);

@@ -110,9 +110,7 @@ public final class JointForces {
     double alongLb = wind.along().topLb();
     boolean paired = headers.geometry().headers().paired();
     double sideLb =
-        paired
-            ? headers.boardShareRatio() * alongLb
-            : Math.max(wind.across().topLb() / 2, alongLb);
+        paired ? headers.boardShareRatio() * alongLb : Math.max(wind.across().topLb() / 2, alongLb);
     List<JointForce> forces = new ArrayList<>();
     for (HeaderChecks.PostLoad each : ends) {
       double pushedLb = each.combination().factor(LoadKind.WIND) * sideLb;
@@ -147,8 +145,7 @@ public final class JointForces {
     return shear;
   }
 
-  private static void braced(
-      Map<LoadCombination, Double> shear, BracedWalk walk, double share) {
+  private static void braced(Map<LoadCombination, Double> shear, BracedWalk walk, double share) {
     for (BracedCase each : walk.alongCases()) {
       for (String piece : walk.along().beam().pieces()) {
         double shearLb = share * Math.abs(each.all().member(piece).largestShear().amount());

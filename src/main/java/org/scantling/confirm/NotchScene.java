@@ -34,8 +34,8 @@ public record NotchScene(
     BeamStability stability) {
 
   /**
-   * How far the load misses the middle of what is left. A housing in one face moves that middle away
-   * from it by half its depth, besides what a load misses the middle of any post.
+   * How far the load misses the middle of what is left. A housing in one face moves that middle
+   * away from it by half its depth, besides what a load misses the middle of any post.
    *
    * @param bentIn along the bending
    * @param crossIn square to it

@@ -9,7 +9,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.scantling.loads.LoadCombination;
 import org.scantling.loads.LoadKind;
-import org.scantling.quantity.Check;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Source;
@@ -122,8 +121,7 @@ public final class PostChecks {
   public Optional<PostScene> hardest(Material material, LoadCombination combination) {
     return loads.stream()
         .filter(load -> load.combination() == combination)
-        .flatMap(
-            load -> pushes().map(push -> scene(load, material, push)))
+        .flatMap(load -> pushes().map(push -> scene(load, material, push)))
         .max(Comparator.comparingDouble(PostScene::ratio));
   }
 
@@ -235,8 +233,7 @@ public final class PostChecks {
     atNotch(load, material)
         .forEach(
             scene ->
-                worst.add(
-                    "rail-notch", load.combination(), scene.combined().check(), Unit.RATIO));
+                worst.add("rail-notch", load.combination(), scene.combined().check(), Unit.RATIO));
   }
 
   /** Both ways, at posts between two bays and at end posts; none where no rail is housed. */

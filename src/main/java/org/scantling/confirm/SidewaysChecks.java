@@ -46,7 +46,8 @@ final class SidewaysChecks {
     Map<LoadCombination, BeamDemand> demands = new EnumMap<>(LoadCombination.class);
     for (BeamCase each : loaded.cases(material.weightLbPerIn())) {
       if (each.combination().factor(LoadKind.WIND) > 0) {
-        demands.merge(each.combination(), BeamDemand.of(each.all(), loaded.beam().cuts()), BeamDemand::most);
+        demands.merge(
+            each.combination(), BeamDemand.of(each.all(), loaded.beam().cuts()), BeamDemand::most);
       }
     }
     demands.forEach((combination, demand) -> bothWays(worst, combination, demand, material, blow));

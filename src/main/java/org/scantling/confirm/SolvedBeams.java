@@ -12,8 +12,8 @@ import org.scantling.mechanics.ContinuousBeam;
  * sizes, posts, holes and joints ask for it.
  *
  * <p>The key is all that a solution depends on, in numbers: the length, the supports, the cuts over
- * them and every load. Only the last few are kept, because a long header is a lot to remember. Not safe to share
- * between threads; one run of the engine owns one.
+ * them and every load. Only the last few are kept, because a long header is a lot to remember. Not
+ * safe to share between threads; one run of the engine owns one.
  */
 public final class SolvedBeams {
   private static final int MOST = 32;

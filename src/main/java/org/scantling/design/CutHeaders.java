@@ -8,9 +8,9 @@ import java.util.List;
  * down in steps. What is checked, told, listed and drawn of headers is read from here.
  *
  * <p>Boards of a pair are cut plumb over the middle of a post, a timber on top square to itself. At
- * a step, paired boards end at the middle of the post, each bolted to its own half of it, the
- * lower bay's further down. A timber on top runs to the far face of the post that it lies on; that
- * of the next bay begins at the same face, on a hanger.
+ * a step, paired boards end at the middle of the post, each bolted to its own half of it, the lower
+ * bay's further down. A timber on top runs to the far face of the post that it lies on; that of the
+ * next bay begins at the same face, on a hanger.
  *
  * @param splice bays under each piece, from the first post on
  */
@@ -38,8 +38,7 @@ public record CutHeaders(TopLine top, Splice splice) {
   /** True where the boards of a pair, or the pieces of a timber, meet over the post. */
   public boolean cutOver(int post) {
     return pieces(false).stream().anyMatch(run -> meets(run, post))
-        || geometry().headers().paired()
-            && pieces(true).stream().anyMatch(run -> meets(run, post));
+        || geometry().headers().paired() && pieces(true).stream().anyMatch(run -> meets(run, post));
   }
 
   private Geometry geometry() {
@@ -79,7 +78,9 @@ public record CutHeaders(TopLine top, Splice splice) {
 
   /** How much longer the lower edge of a board is where it is cut plumb over a post. */
   private double plumbIn() {
-    return geometry().headers().paired() ? geometry().headers().depthIn() * top.headerFallRatio() : 0;
+    return geometry().headers().paired()
+        ? geometry().headers().depthIn() * top.headerFallRatio()
+        : 0;
   }
 
   /** Level pieces, one a bay, each lower than the one before. */

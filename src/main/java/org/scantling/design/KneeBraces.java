@@ -78,7 +78,8 @@ public record KneeBraces(TopLine top, double legIn, double depthIn, double feetA
     Geometry.Headers headers = top.geometry().headers();
     int bay = towards > 0 ? post : post - 1;
     double lineUpIn = top.stepped() ? top.seatIn(bay) : top.topIn(post);
-    double overIn = headers.depthIn() / 2 - (headers.paired() ? headers.depthIn() : headers.notchIn());
+    double overIn =
+        headers.depthIn() / 2 - (headers.paired() ? headers.depthIn() : headers.notchIn());
     return lineUpIn + overIn * top.stretchRatio();
   }
 

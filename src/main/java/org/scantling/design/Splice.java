@@ -10,8 +10,8 @@ import java.util.stream.Collectors;
  * How a header is pieced together along its row: the bays that each piece reaches over, from the
  * first post on. Two pieces meet over the middle of a post; the first and the last carry the tails.
  *
- * <p>A whole header is one piece; one that steps from bay to bay is pieces of one bay each. Whatever
- * works on headers, checks as well as lists, reads the pieces here.
+ * <p>A whole header is one piece; one that steps from bay to bay is pieces of one bay each.
+ * Whatever works on headers, checks as well as lists, reads the pieces here.
  *
  * @param bays of each piece, 1 or more each
  */

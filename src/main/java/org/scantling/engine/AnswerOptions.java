@@ -24,12 +24,12 @@ public final class AnswerOptions {
       case POST_SIZE, CROSSBEAM_SIZE, RAIL_SIZE, BRACE_SIZE -> job.offer().sizes(question, false);
       case HEADER_SIZE -> headers(job);
       case HEADER_STYLE,
-              CROSSBEAM_BLOCKING,
-              TOP_LINE,
-              FOOTING_KIND,
-              FOOTING_BACKFILL,
-              FOOTING_SIDE,
-              BRACING ->
+          CROSSBEAM_BLOCKING,
+          TOP_LINE,
+          FOOTING_KIND,
+          FOOTING_BACKFILL,
+          FOOTING_SIDE,
+          BRACING ->
           job.words(question);
       case BAYS -> job.bayCounts().stream().map(String::valueOf).toList();
       case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT, HEADER_STEP ->

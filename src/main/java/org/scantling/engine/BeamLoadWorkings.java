@@ -183,12 +183,12 @@ final class BeamLoadWorkings {
     Working dead =
         steps.of(
             "header.dead-blocked",
-        pounds(lb),
-        Evidence.saw("line", perInch(lbPerIn))
-            .and("length", Measure.inches(bench.geometry().crossbeamLengthIn()))
-            .and("gap", Measure.inches(bench.geometry().crossbeamGapIn()))
-            .and("block", Measure.inches(beams.blockDepthIn()))
-            .and("depth", Measure.inches(beams.depthIn())));
+            pounds(lb),
+            Evidence.saw("line", perInch(lbPerIn))
+                .and("length", Measure.inches(bench.geometry().crossbeamLengthIn()))
+                .and("gap", Measure.inches(bench.geometry().crossbeamGapIn()))
+                .and("block", Measure.inches(beams.blockDepthIn()))
+                .and("depth", Measure.inches(beams.depthIn())));
     return List.of(gap, block, dead);
   }
 

@@ -96,9 +96,7 @@ record BeamTask(BeamMember member, String check, BeamScene scene) {
             .and("check", check)
             .and("combination", combination().id());
     boolean cut = !scene.beam().cuts().isEmpty();
-    return member
-        .steps()
-        .of(id, result, cut ? all.and("pieces", scene.pieces().way()) : all);
+    return member.steps().of(id, result, cut ? all.and("pieces", scene.pieces().way()) : all);
   }
 
   LoadCombination combination() {

@@ -47,8 +47,8 @@ final class Bench {
    * What is still to be decided when a check is worked.
    *
    * @param seatsOpen true where seats are cut no deeper than a size allows
-   * @param asDug true where the depth of the holes is decided, false where a hole would still be dug
-   *     deeper for a post that sways
+   * @param asDug true where the depth of the holes is decided, false where a hole would still be
+   *     dug deeper for a post that sways
    */
   private record Open(boolean seatsOpen, boolean asDug) {}
 
@@ -114,13 +114,7 @@ final class Bench {
   /** The same bench for a structure whose seats are still to be decided. */
   Bench seatsOpen() {
     return new Bench(
-        tables,
-        yard,
-        stock,
-        slopeRatio,
-        ledger,
-        answers,
-        new Open(true, open.asDug()));
+        tables, yard, stock, slopeRatio, ledger, answers, new Open(true, open.asDug()));
   }
 
   /**
@@ -146,13 +140,7 @@ final class Bench {
   /** The same bench where every answer is final: posts stand in the holes as they are dug. */
   Bench asDug() {
     return new Bench(
-        tables,
-        yard,
-        stock,
-        slopeRatio,
-        ledger,
-        answers,
-        new Open(open.seatsOpen(), true));
+        tables, yard, stock, slopeRatio, ledger, answers, new Open(open.seatsOpen(), true));
   }
 
   /** Fall of the headers over their length in plan. */
@@ -315,7 +303,9 @@ final class Bench {
         .withSinks(sunkIn());
   }
 
-  /** How the headers are pieced together: what every check of them and of what they rest on reads. */
+  /**
+   * How the headers are pieced together: what every check of them and of what they rest on reads.
+   */
   Splice splice() {
     return splice.get();
   }

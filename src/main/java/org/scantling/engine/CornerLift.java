@@ -34,8 +34,7 @@ final class CornerLift {
     return RoofEdgeZone.widthIn(
         roofIn,
         geometry.overallHeightIn(),
-        new RoofEdgeZone.WidthRule(
-            row("width-share"), row("height-share"), row("width-least")));
+        new RoofEdgeZone.WidthRule(row("width-share"), row("height-share"), row("width-least")));
   }
 
   /** A crossbeam counts at least a third of its span wide. */
@@ -83,8 +82,7 @@ final class CornerLift {
 
   private RoofEdgeZone.Band band(WindRow corner, String flow) {
     String size = corner.id().substring((ROWS + flow + ".corner.").length());
-    return new RoofEdgeZone.Band(
-        corner.toRatio(), corner.amount(), row(flow + ".edge." + size));
+    return new RoofEdgeZone.Band(corner.toRatio(), corner.amount(), row(flow + ".edge." + size));
   }
 
   private double row(String id) {

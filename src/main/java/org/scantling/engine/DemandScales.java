@@ -44,8 +44,7 @@ final class DemandScales {
                   ? List.of("published", "proven")
                   : List.of("published");
           case VINE -> climbers(now, site);
-          default ->
-              job(site).words(demand.question().orElseThrow());
+          default -> job(site).words(demand.question().orElseThrow());
         };
     return new DemandScale.Words(words, words.indexOf(now));
   }

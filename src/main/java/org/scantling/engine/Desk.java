@@ -101,8 +101,7 @@ final class Desk {
       case BAYS -> parts(question, new Divisions(job, answers).bays());
       case CROSSBEAMS_PER_BAY -> parts(question, new Divisions(job, answers).crossbeamsPerBay());
       case CROSSBEAM_SIZE, HEADER_SIZE, POST_SIZE, RAIL_SIZE, BRACE_SIZE -> sizes(question);
-      case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT, HEADER_STEP ->
-          joints(question);
+      case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT, HEADER_STEP -> joints(question);
       case HEADER_SPLICE -> cuts(question);
       case CROSSBEAM_BLOCKING -> blocking(question);
       case POST_GRADE, HEADER_GRADE, CROSSBEAM_GRADE, RAIL_GRADE, BRACE_GRADE -> grades(question);

@@ -33,17 +33,13 @@ final class FootingWorks {
   }
 
   List<Fact> facts() {
-    double diameterIn = answers.find(HOLE_DIAMETER).map(each -> each.number()).orElse(bench.leastHoleIn());
+    double diameterIn =
+        answers.find(HOLE_DIAMETER).map(each -> each.number()).orElse(bench.leastHoleIn());
     NonConstrainedEmbedment held = footing.embedment(diameterIn);
     VerticalBearing borne = footing.wideEnough(job.tables().thumb("footing.deepest").amount());
     double deepestIn = job.tables().thumb("footing.pressure-depth-most").amount();
     List<Fact> facts = new ArrayList<>();
-    facts.add(
-        worked(
-            "footing.embedment",
-            FOOTING_DEPTH,
-            held.depthIn(),
-            held(held)));
+    facts.add(worked("footing.embedment", FOOTING_DEPTH, held.depthIn(), held(held)));
     facts.add(
         worked(
             "footing.bearing",
@@ -112,7 +108,6 @@ final class FootingWorks {
     return Optional.of(
         new Worked(id, FOOTING_DEPTH, depthIn, evidence, job.tables().check(SWAY).source()));
   }
-
 
   /** What a check asks for; it bears the name of the check. */
   private Worked worked(String check, Question question, double number, Evidence evidence) {

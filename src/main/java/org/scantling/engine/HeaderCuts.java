@@ -149,7 +149,8 @@ final class HeaderCuts {
   }
 
   private List<Double> piecesIn(List<Integer> way) {
-    return new CutHeaders(top, new Splice(way)).pieces(false).stream().map(HeaderPiece::lengthIn).toList();
+    return new CutHeaders(top, new Splice(way))
+        .pieces(false).stream().map(HeaderPiece::lengthIn).toList();
   }
 
   /** The same from both ends. */

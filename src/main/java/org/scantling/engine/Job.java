@@ -199,8 +199,7 @@ final class Job {
     double longestIn = tables.thumb("bay.longest").amount();
     int most = (int) Math.round(tables.thumb("bay.tried-most").amount());
     double lengthIn = site.walkway().lengthIn();
-    List<Integer> all =
-        bayCounts().stream().filter(bays -> lengthIn / bays <= longestIn).toList();
+    List<Integer> all = bayCounts().stream().filter(bays -> lengthIn / bays <= longestIn).toList();
     if (all.size() <= most) {
       return all;
     }
@@ -245,8 +244,7 @@ final class Job {
   /** The bench on which checks are worked, with the answers so far. */
   Bench bench(Answers answers) {
     Bench bench =
-        new Bench(
-            tables, terms.yard(), stock, site.ground().slopePercent() / 100, ledger, answers);
+        new Bench(tables, terms.yard(), stock, site.ground().slopePercent() / 100, ledger, answers);
     return terms.fixed().any() ? bench : bench.seatsOpen();
   }
 

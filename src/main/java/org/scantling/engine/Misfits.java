@@ -189,8 +189,7 @@ final class Misfits {
     values(grading, Question.CROSSBEAM_SIZE, "crossbeams.size", design.crossbeams().size());
     design
         .braces()
-        .ifPresent(
-            braces -> values(grading, Question.BRACE_SIZE, "braces.size", braces.size()));
+        .ifPresent(braces -> values(grading, Question.BRACE_SIZE, "braces.size", braces.size()));
     design
         .sidePanels()
         .ifPresent(sides -> values(grading, Question.RAIL_SIZE, "side-panels.rail", sides.rail()));

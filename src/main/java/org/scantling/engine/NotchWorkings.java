@@ -19,7 +19,9 @@ import org.scantling.reasons.Checked;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Working;
 
-/** A post in the ground where a rail is housed: pressure and bending on what is left, then the sum. */
+/**
+ * A post in the ground where a rail is housed: pressure and bending on what is left, then the sum.
+ */
 final class NotchWorkings {
   private static final String CHECK = "post.rail-notch";
 

@@ -28,8 +28,8 @@ import org.scantling.reasons.Question;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
 import org.scantling.reasons.Worked;
-import org.scantling.tables.SizeRow;
 import org.scantling.tables.FreshWeight;
+import org.scantling.tables.SizeRow;
 import org.scantling.tables.TopSpare;
 
 /** Every kind of member of the finished answers, with its length, count and notches. */

@@ -72,8 +72,7 @@ final class SiteDemand {
       case EXPOSURE -> climate(site, 0, Optional.of(text(value)));
       case SLOPE ->
           site.with(
-              new Site.Ground(
-                  site.ground().soil(), amount(value), site.ground().isolatedPosts()));
+              new Site.Ground(site.ground().soil(), amount(value), site.ground().isolatedPosts()));
       case SOIL ->
           site.with(
               new Site.Ground(

@@ -79,8 +79,7 @@ final class SupportMoments {
   }
 
   private boolean cancelsOut(int support) {
-    double beside =
-        Math.abs(lines.over(support - 1)) + Math.abs(lines.over(support + 1));
+    double beside = Math.abs(lines.over(support - 1)) + Math.abs(lines.over(support + 1));
     return Math.abs(lines.over(support)) < CANCELS_OUT_RATIO * beside;
   }
 

@@ -13,8 +13,7 @@ final class TopLines {
   static TopLine of(Bench bench) {
     Answers answers = bench.answers();
     String kind = answers.has(TOP_LINE) ? answers.option(TOP_LINE) : WayOfBuilding.LEVEL;
-    return new TopLine(
-        bench.geometry(), kind, bench.slopeRatio(), intoGroundIn(bench, answers));
+    return new TopLine(bench.geometry(), kind, bench.slopeRatio(), intoGroundIn(bench, answers));
   }
 
   private static double intoGroundIn(Bench bench, Answers answers) {

@@ -49,8 +49,7 @@ final class TopWorkings {
   /** At the corner of the top the wind lifts a small part harder than it lifts the whole. */
   private Working corner(String what, double upPsf, double areaIn2) {
     CornerLift corner = top.atCorner();
-    double onePsf =
-        bench.answers().number(WIND_PRESSURE) * rule.gustFactor() * rule.coveredRatio();
+    double onePsf = bench.answers().number(WIND_PRESSURE) * rule.gustFactor() * rule.coveredRatio();
     return steps.of(
         "wind.corner." + what,
         Measure.psf(upPsf),

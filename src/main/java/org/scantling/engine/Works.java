@@ -209,8 +209,7 @@ final class Works {
 
   private Worked ladder() {
     JointBench joints = new JointBench(bench);
-    Check check =
-        joints.underLadder(job.tables().joints().row(answers.option(CROSSBEAM_JOINT)));
+    Check check = joints.underLadder(job.tables().joints().row(answers.option(CROSSBEAM_JOINT)));
     double personLb = job.tables().live("live.person").amount();
     double leanShare = job.tables().thumb("ladder.lean-share").amount();
     return geometry(

@@ -44,7 +44,10 @@ public record TurningFoot(LateralLoad push, double depthIn, double stiffeningLbP
    */
   public double turnRatio() {
     double fourth = Math.pow(depthIn, 4);
-    return 12 * push.forceLb() * (3 * push.heightIn() + 2 * depthIn) / (stiffeningLbPerIn3 * fourth);
+    return 12
+        * push.forceLb()
+        * (3 * push.heightIn() + 2 * depthIn)
+        / (stiffeningLbPerIn3 * fourth);
   }
 
   /**
@@ -76,7 +79,8 @@ public record TurningFoot(LateralLoad push, double depthIn, double stiffeningLbP
     if (!(push.forceLb() > 0)) {
       return 0;
     }
-    if (new TurningFoot(push, DEEPEST_TRIAL_IN, stiffeningLbPerIn3).movementIn(aboveGroundIn) > mostIn) {
+    if (new TurningFoot(push, DEEPEST_TRIAL_IN, stiffeningLbPerIn3).movementIn(aboveGroundIn)
+        > mostIn) {
       return Double.POSITIVE_INFINITY;
     }
     double shallowIn = 0;

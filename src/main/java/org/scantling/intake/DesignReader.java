@@ -24,8 +24,7 @@ public final class DesignReader {
    */
   public DesignIntake read(Path file) {
     Problems problems = new Problems();
-    Optional<DesignIntake> design =
-        read(file, file.toString(), whatever -> List.of(), problems);
+    Optional<DesignIntake> design = read(file, file.toString(), whatever -> List.of(), problems);
     problems.throwIfAny();
     return design.orElseThrow();
   }
@@ -94,10 +93,7 @@ public final class DesignReader {
 
   /** Reads a design and collects its problems under the given name; empty if there were any. */
   Optional<DesignIntake> read(
-      Path file,
-      String name,
-      Function<BaseDesign, List<Misfit>> misfits,
-      Problems problems) {
+      Path file, String name, Function<BaseDesign, List<Misfit>> misfits, Problems problems) {
     Problems own = new Problems();
     try {
       Optional<DesignIntake> design = fitting(SourceFile.read(file, name, own), misfits, own);

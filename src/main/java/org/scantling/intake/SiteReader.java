@@ -91,8 +91,7 @@ public final class SiteReader {
         .flatMap(written -> finder.find(written, file.members().get("base").value().origin()))
         .flatMap(
             found ->
-                new DesignReader(vocabulary)
-                    .read(found.file(), found.name(), misfits, problems));
+                new DesignReader(vocabulary).read(found.file(), found.name(), misfits, problems));
   }
 
   /** What is said in another way is not left out, and the other way is none that was left out. */

@@ -71,8 +71,7 @@ public record HourlyWind(double pressurePsf, double speedMph) {
   public static HourlyWind ofSpeed(double speedMph) {
     double metresPerSecond = Unit.MPH.toMetric(speedMph);
     double pascals = AIR_KG_PER_M3 * metresPerSecond * metresPerSecond / 2;
-    return new HourlyWind(
-        pascals / PASCALS_IN_A_KILOPASCAL / Unit.PSF.toMetric(1), speedMph);
+    return new HourlyWind(pascals / PASCALS_IN_A_KILOPASCAL / Unit.PSF.toMetric(1), speedMph);
   }
 
   /**

@@ -50,8 +50,7 @@ public record RoofEdgeZone(double widthIn, List<Band> bands) {
    *     <p>Worked number: 8 ft wide and 8 ft high: 0.8 ft and 3.2 ft, but not under 3 ft, so 36 in.
    */
   public static double widthIn(double roofWidthIn, double heightIn, WidthRule rule) {
-    double smallerIn =
-        Math.min(rule.ofWidthRatio() * roofWidthIn, rule.ofHeightRatio() * heightIn);
+    double smallerIn = Math.min(rule.ofWidthRatio() * roofWidthIn, rule.ofHeightRatio() * heightIn);
     return Math.max(smallerIn, rule.leastIn());
   }
 

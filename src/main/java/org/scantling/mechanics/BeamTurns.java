@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.TreeSet;
 
 /**
- * How the ends of a beam's spans turn: as one over a support that the beam runs over, each by itself
- * where it is cut. The unknowns are numbered from the left.
+ * How the ends of a beam's spans turn: as one over a support that the beam runs over, each by
+ * itself where it is cut. The unknowns are numbered from the left.
  */
 final class BeamTurns {
   private final List<Integer> cuts;

@@ -14,8 +14,8 @@ import org.scantling.quantity.Require;
  * caller divides deflections by the real EI. The stiffness of the beam is taken apart once, when it
  * is made, and serves every load case; work grows in line with the number of supports.
  *
- * <p>Slender-beam theory (no shear deformation), supports that do not sink. The beam may be cut over
- * inner supports: its pieces meet there, each resting by itself and passing no moment on.
+ * <p>Slender-beam theory (no shear deformation), supports that do not sink. The beam may be cut
+ * over inner supports: its pieces meet there, each resting by itself and passing no moment on.
  *
  * <p>Source: direct stiffness method with the rotations at the supports as unknowns; any
  * strength-of-materials text, e.g. Gere, Mechanics of Materials, chapter on statically

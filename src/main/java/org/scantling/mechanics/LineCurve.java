@@ -125,8 +125,7 @@ final class LineCurve {
       peak = peak.orLarger(stations.at(step + 1), deflection[step + 1]);
       double start = grade(slope[step], shearAfter[step]);
       // Over its last station a beam may be cut, and what is kept there is the slope beyond.
-      double turned =
-          step + 1 == to ? stateIn(step, stations.step(step)).slope : slope[step + 1];
+      double turned = step + 1 == to ? stateIn(step, stations.step(step)).slope : slope[step + 1];
       if (start * grade(turned, shearBefore[step + 1]) < 0) {
         double beyond = levelPlace(step, start);
         peak = peak.orLarger(stations.at(step) + beyond, stateIn(step, beyond).deflection);

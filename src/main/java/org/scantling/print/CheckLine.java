@@ -60,7 +60,9 @@ final class CheckLine {
   private List<String> amounts(Checked checked) {
     List<String> both = List.of(amount(checked.demand()), amount(checked.capacity()));
     boolean alike = both.get(0).equals(both.get(1)) || checked.check().ratio() > 1;
-    return alike && checked.unit() != Unit.RATIO ? voice.apart(checked.demand(), checked.capacity()) : both;
+    return alike && checked.unit() != Unit.RATIO
+        ? voice.apart(checked.demand(), checked.capacity())
+        : both;
   }
 
   /** A slenderness is a number, not a share; a sag may be less than a tape shows. */

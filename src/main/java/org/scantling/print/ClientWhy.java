@@ -59,7 +59,9 @@ final class ClientWhy {
         : now + " here; " + before + at;
   }
 
-  /** True of {@code 10 1/2 in} and {@code about 10 1/2 in}: nobody sees the one change to the other. */
+  /**
+   * True of {@code 10 1/2 in} and {@code about 10 1/2 in}: nobody sees the one change to the other.
+   */
   private static boolean alike(String now, String before) {
     return now.replace(ABOUT, "").equals(before.replace(ABOUT, ""));
   }

@@ -57,9 +57,7 @@ final class ComparisonPage {
             ? ""
             : " " + Sentence.list(refusedLetters()) + ": a case for a licensed engineer.";
     return (safety.isEmpty()
-            ? proposed > 1
-                ? sameSizes()
-                : "There are no two proposals to compare."
+            ? proposed > 1 ? sameSizes() : "There are no two proposals to compare."
             : "Timber and holes differ in: " + String.join("; ", safety) + ".")
         + refusals;
   }

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** A table in columns as wide as they need; the last ones share what is left and wrap; closer where even that is too wide. */
+/**
+ * A table in columns as wide as they need; the last ones share what is left and wrap; closer where
+ * even that is too wide.
+ */
 final class GridText {
   private static final int GAP = 2;
 

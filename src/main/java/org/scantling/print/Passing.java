@@ -41,11 +41,7 @@ final class Passing {
   }
 
   private String tight(Checked check) {
-    return line.used(check)
-        + " of its limit ("
-        + line.name(check)
-        + line.besideBase(check)
-        + ")";
+    return line.used(check) + " of its limit (" + line.name(check) + line.besideBase(check) + ")";
   }
 
   private String only(List<Checked> byRecord) {

@@ -298,7 +298,9 @@ final class WhatToBuild {
   private String bolts(Bolts bolts) {
     return "; the upper "
         + inches(bolts.fromTopIn())
-        + (structure.top().stepped() ? " below the top of the boards, the lower " : " below the top of the post, the lower ")
+        + (structure.top().stepped()
+            ? " below the top of the boards, the lower "
+            : " below the top of the post, the lower ")
         + inches(bolts.apartIn())
         + " under it"
         + (bolts.rowsApartIn() > 0

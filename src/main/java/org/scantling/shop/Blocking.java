@@ -71,8 +71,7 @@ final class Blocking {
             List.of());
     return new Placed(
         shape,
-        new Place(
-            run.at(firstIn, overIn, acrossIn(row)), run.at(lastIn, overIn, acrossIn(row))));
+        new Place(run.at(firstIn, overIn, acrossIn(row)), run.at(lastIn, overIn, acrossIn(row))));
   }
 
   private static double onLine(HeaderPiece run, double alongIn) {
@@ -81,9 +80,7 @@ final class Blocking {
 
   private double acrossIn(int row) {
     double outIn =
-        built.paired()
-            ? (geometry.posts().breadthIn() + geometry.headers().breadthIn()) / 2
-            : 0;
+        built.paired() ? (geometry.posts().breadthIn() + geometry.headers().breadthIn()) / 2 : 0;
     return row == 0 ? -outIn : geometry.plan().rowSpacingIn() + outIn;
   }
 }

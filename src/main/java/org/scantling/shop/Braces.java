@@ -81,8 +81,7 @@ final class Braces {
             row * geometry.plan().rowSpacingIn() + (each.outside() ? outward : -outward) * faceIn;
         double postIn = top.alongIn(each.post());
         Point foot = new Point(postIn, acrossIn, each.footUpIn());
-        Point head =
-            new Point(postIn + each.towards() * each.legIn(), acrossIn, each.headUpIn());
+        Point head = new Point(postIn + each.towards() * each.legIn(), acrossIn, each.headUpIn());
         placed.add(placed(foot, head, braces.alongLengthIn(each)));
       }
     }

@@ -49,11 +49,7 @@ final class BracketLoads {
   /** As it is asked for over the counter; whole pounds, rounded up. */
   static String told(Rating rating) {
     String lift = rating.liftLb() > 0 ? pounds(rating.liftLb()) + " of lift, " : "no lift, ";
-    return lift
-        + pounds(rating.sideLb())
-        + " sideways and "
-        + pounds(rating.downLb())
-        + " down";
+    return lift + pounds(rating.sideLb()) + " sideways and " + pounds(rating.downLb()) + " down";
   }
 
   private static String pounds(double lb) {

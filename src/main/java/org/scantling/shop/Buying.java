@@ -37,5 +37,10 @@ public record Buying(
    * @param timberCents cost of the timber, where every size of it has prices
    */
   public record Totals(
-      int pieces, int sticks, double wasteRatio, double weightLb, double deliveryLb, OptionalLong timberCents) {}
+      int pieces,
+      int sticks,
+      double wasteRatio,
+      double weightLb,
+      double deliveryLb,
+      OptionalLong timberCents) {}
 }

@@ -63,8 +63,7 @@ public record Climbers(List<Plant> plants, List<WireRun> runs, List<String> word
 
     /** The same with its place and number. */
     WireRun hung(String place, int number) {
-      return new WireRun(
-          place, vine, parts, way, wires, heightsIn, lengthIn, eyes, holes, number);
+      return new WireRun(place, vine, parts, way, wires, heightsIn, lengthIn, eyes, holes, number);
     }
   }
 

@@ -48,11 +48,7 @@ final class CutListPage {
           List.of(
               piece.mark(),
               Integer.toString(piece.count()),
-              shape.role()
-                  + " "
-                  + shape.size()
-                  + ripped(shape)
-                  + lists.timberNamed(shape.role()),
+              shape.role() + " " + shape.size() + ripped(shape) + lists.timberNamed(shape.role()),
               said.length(shape.lengthIn()),
               new EndWords(said).both(shape)));
     }

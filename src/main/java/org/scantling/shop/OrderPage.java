@@ -35,8 +35,7 @@ final class OrderPage {
           lift.hands() > 2 ? "more than two, or a hoist" : Integer.toString(lift.hands());
       alike
           .computeIfAbsent(
-              List.of(lift.what(), said.weight(lift.weightLb()), hands),
-              same -> new ArrayList<>())
+              List.of(lift.what(), said.weight(lift.weightLb()), hands), same -> new ArrayList<>())
           .add(lift.mark());
     }
     alike.forEach(

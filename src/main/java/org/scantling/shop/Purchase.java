@@ -123,8 +123,7 @@ final class Purchase {
 
   /** The use category of treated timber there, or what is taken of a kind that lasts untreated. */
   private String treatment(String where) {
-    return lasting()
-        .orElseGet(() -> built.tables().defaults().row("treatment." + where).word());
+    return lasting().orElseGet(() -> built.tables().defaults().row("treatment." + where).word());
   }
 
   private Optional<String> lasting() {
@@ -164,14 +163,14 @@ final class Purchase {
     int bought = (fixing.count() + more + inAPack - 1) / inAPack;
     lines.add(
         new BuyingLine(
-            section,
-            fixing.name(),
-            new BuyingLine.Quantity(fixing.count(), unit),
-            new BuyingLine.Quantity(more, unit),
-            bought,
-            pack.map(metric ? PackRow::metricWords : PackRow::words).orElse("piece"),
-            fixing.use(),
-            OptionalLong.empty())
+                section,
+                fixing.name(),
+                new BuyingLine.Quantity(fixing.count(), unit),
+                new BuyingLine.Quantity(more, unit),
+                bought,
+                pack.map(metric ? PackRow::metricWords : PackRow::words).orElse("piece"),
+                fixing.use(),
+                OptionalLong.empty())
             .of(section.equals("fixings") ? steel(fixing) : BuyingLine.Kind.ANY));
   }
 

@@ -38,7 +38,8 @@ final class SetOutJson {
       ObjectNode node = spots.addObject().put("posts", each.posts()).put("what", each.what());
       ArrayNode measures = node.putArray("measures");
       for (SetOut.Named named : each.measures()) {
-        ListJson.number(measures.addObject().put("name", named.name()), "lengthIn", named.lengthIn());
+        ListJson.number(
+            measures.addObject().put("name", named.name()), "lengthIn", named.lengthIn());
       }
     }
     ArrayNode tolerances = root.putArray("tolerances");

@@ -119,7 +119,8 @@ final class Spots {
                 + packed(),
             named("foot under the top of the post", top.topIn(post) - each.footUpIn()),
             named("head from the middle of the post", each.legIn()),
-            named("head under the top edge of the header", built.geometry().headers().depthIn() / 2));
+            named(
+                "head under the top edge of the header", built.geometry().headers().depthIn() / 2));
       }
     }
     return null;

@@ -120,8 +120,7 @@ final class Wiring {
     double bestIn =
         tried.stream()
             .filter(each -> each > fromIn && each < toIn)
-            .filter(
-                each -> boltsIn.stream().allMatch(b -> Math.abs(b - each) > clearIn - HAIR))
+            .filter(each -> boltsIn.stream().allMatch(b -> Math.abs(b - each) > clearIn - HAIR))
             .min((a, b) -> Double.compare(Math.abs(a - wantedIn), Math.abs(b - wantedIn)))
             .orElse(wantedIn);
     moved |= bestIn != wantedIn;
@@ -134,7 +133,8 @@ final class Wiring {
     if (built.has("brace")) {
       for (KneeBraces.Along each : built.braces().along()) {
         int over = each.towards() > 0 ? each.post() : each.post() - 1;
-        double headIn = (each.post() - bay) * geometry.plan().bayIn() + each.towards() * each.legIn();
+        double headIn =
+            (each.post() - bay) * geometry.plan().bayIn() + each.towards() * each.legIn();
         if (over == bay) {
           new Braces(built).offsUpIn().forEach(offIn -> heads.add(headIn + offIn));
         }
@@ -169,15 +169,13 @@ final class Wiring {
     if (!built.has("rail")) {
       return way.lowestIn();
     }
-    double railTopIn =
-        built.number(Question.RAIL_HEIGHT) + built.member("rail").depthIn() / 2;
+    double railTopIn = built.number(Question.RAIL_HEIGHT) + built.member("rail").depthIn() / 2;
     return Math.max(way.run().equals("level") ? way.lowestIn() : 0, railTopIn);
   }
 
   /** Underside of the lowest header over the ground at any post. */
   private double upperIn() {
-    double underIn =
-        built.paired() ? geometry.headers().depthIn() : geometry.headers().notchIn();
+    double underIn = built.paired() ? geometry.headers().depthIn() : geometry.headers().notchIn();
     return geometry.posts().heightIn() - top.stepIn() - underIn;
   }
 }

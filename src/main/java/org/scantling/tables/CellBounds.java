@@ -55,7 +55,8 @@ final class CellBounds {
       boolean here = cell[0].equals(table.fileName());
       boolean row = cell[1].equals("*") || cell[1].equals(written.optional("id"));
       if (here && row && cell[2].equals("*")) {
-        throw written.refuse("id", "a row that something reads: " + readRows(table, written, known));
+        throw written.refuse(
+            "id", "a row that something reads: " + readRows(table, written, known));
       }
       if (here && row && !cell[2].equals("*") && !written.optional(cell[2]).isEmpty()) {
         throw written.refuse(cell[2], "nothing here: no rule and no list reads this column");

@@ -2,7 +2,8 @@ package org.scantling.tables;
 
 /**
  * What timber weighs when it is carried: fresh from the treating plant it holds more water than the
- * design values count with. Above fibre saturation wood no longer swells, so only the water is more.
+ * design values count with. Above fibre saturation wood no longer swells, so only the water is
+ * more.
  */
 public final class FreshWeight {
   private FreshWeight() {}

@@ -62,8 +62,8 @@ final class HouseLines {
     }
     int place = file.heading().cells().indexOf("id");
     return file.lines().stream()
-            .filter(line -> line.cells().get(place).equals(id))
-            .map(CsvFile.Line::number)
-            .findFirst();
+        .filter(line -> line.cells().get(place).equals(id))
+        .map(CsvFile.Line::number)
+        .findFirst();
   }
 }

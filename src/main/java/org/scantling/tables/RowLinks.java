@@ -13,7 +13,15 @@ import org.scantling.reasons.Question;
 final class RowLinks {
   private static final Map<String, String> FASTENED_BY =
       Map.of(
-          "bolted", "bolt", "lagged", "lag", "toe-nailed", "nail", "toe-screwed", "screw", "housed",
+          "bolted",
+          "bolt",
+          "lagged",
+          "lag",
+          "toe-nailed",
+          "nail",
+          "toe-screwed",
+          "screw",
+          "housed",
           "screw");
   private static final List<String> THREADED = List.of("lagged", "toe-screwed", "housed");
   private static final List<String> MARKETS = List.of("north-america", "metric");
@@ -166,7 +174,10 @@ final class RowLinks {
       for (String role : SERVED) {
         if (tables.sizes(role, market).isEmpty()) {
           throw lines.refuse(
-              TableFile.SIZES, "roles", "no " + role, "at least one " + role + " sold in " + market);
+              TableFile.SIZES,
+              "roles",
+              "no " + role,
+              "at least one " + role + " sold in " + market);
         }
       }
     }

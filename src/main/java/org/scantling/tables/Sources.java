@@ -61,9 +61,7 @@ class Sources {
       return new Source(kind, citation, false);
     }
     return new Source(
-        kind,
-        citation.concat(", ").concat(row.text(prefix.concat("where"))),
-        Sight.of(status));
+        kind, citation.concat(", ").concat(row.text(prefix.concat("where"))), Sight.of(status));
   }
 
   static SourceKind kind(Row row, String prefix) {

@@ -33,7 +33,8 @@ final class UnitWords {
       case "ratio":
         return Unit.RATIO;
       default:
-        throw row.refuse("unit", "in, ft, lb, in-lb, psf, psi, pcf, mph, deg, percent, count, ratio");
+        throw row.refuse(
+            "unit", "in, ft, lb, in-lb, psf, psi, pcf, mph, deg, percent, count, ratio");
     }
   }
 }

@@ -23,7 +23,9 @@ final class Excess {
     };
   }
 
-  /** What has lost its meaning as a number: the post leans over, or nearly everything is missing. */
+  /**
+   * What has lost its meaning as a number: the post leans over, or nearly everything is missing.
+   */
   private static String beyond(boolean leansOver, Reader reader, String limit) {
     return switch (reader) {
       case CLIENT -> "many times " + limit;

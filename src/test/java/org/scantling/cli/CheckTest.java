@@ -86,7 +86,8 @@ class CheckTest {
     // No record excuses what the wind of 110 mph lifts; depth and sway it does excuse, at 100 mph.
     assertThat(counted).startsWith("1 of 38 checks fails: footing, weight against uplift, 14 %");
     String calmer = "site.climate.wind-speed=100mph";
-    assertThat(ok("check", site, "--design", design, "--set", own, "--set", calmer, "--set", counts))
+    assertThat(
+            ok("check", site, "--design", design, "--set", own, "--set", calmer, "--set", counts))
         .startsWith("All 38 checks pass, 2 of them only by the record");
     // Sway counts the turning of the foot, which is more over its limit than the depth is.
     assertThat(ok("check", site, "--design", design, "--set", own, "--set", calmer))

@@ -48,8 +48,7 @@ class KeepTest {
 
   @Test
   void a_wish_that_nothing_grants_says_so() {
-    Run run =
-        Run.of("why", "scenarios/same-place.yaml", "joint.header", "--keep", "header-lag-12");
+    Run run = Run.of("why", "scenarios/same-place.yaml", "joint.header", "--keep", "header-lag-12");
 
     assertThat(run.endedWith(ExitStatus.ANSWERED).out())
         .contains("Nothing that was tried brings that about")

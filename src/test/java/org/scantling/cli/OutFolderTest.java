@@ -179,7 +179,8 @@ class OutFolderTest {
   }
 
   @Test
-  void a_run_broken_off_before_the_new_folder_took_its_place_leaves_the_old_one() throws IOException {
+  void a_run_broken_off_before_the_new_folder_took_its_place_leaves_the_old_one()
+      throws IOException {
     OutFolder.write(folder(), files("one"));
     Files.move(folder(), yard.resolve(".scantling-old-job"));
 

@@ -19,7 +19,8 @@ class PlainWordsTest {
   @Test
   void a_higher_risk_category_says_that_the_wind_is_used_as_it_stands() {
     assertThat(propose("--set", "preferences.risk-category=II"))
-        .contains("Each category has a wind map of its own: a wind speed in the file is taken as read from");
+        .contains(
+            "Each category has a wind map of its own: a wind speed in the file is taken as read from");
     assertThat(propose()).doesNotContain("wind map of its own");
   }
 

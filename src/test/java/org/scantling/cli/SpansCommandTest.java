@@ -84,7 +84,8 @@ class SpansCommandTest {
   @Test
   void the_repetitive_factor_is_for_decked_tops_so_it_asks_for_one() {
     // NDS 4.3.9: members that a floor, a roof or another load-distributing element joins.
-    String decked = Run.of("spans", "crossbeams", "--size", "2x6", "--repetitive").endedWith(0).out();
+    String decked =
+        Run.of("spans", "crossbeams", "--size", "2x6", "--repetitive").endedWith(0).out();
     assertThat(decked).contains("held from rolling over").doesNotContain("person of");
   }
 

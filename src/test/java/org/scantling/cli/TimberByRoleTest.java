@@ -26,8 +26,10 @@ class TimberByRoleTest {
     assertThat(member(proposal, "post").get("grade").asString()).isEqualTo("No.2");
     assertThat(member(proposal, "crossbeam").get("grade").asString()).isEqualTo("No.3");
     assertThat(text("propose", LANE, "--set", "materials.grade=No.3"))
-        .contains("Posts of southern pine No.2; headers, crossbeams and side rails of southern pine")
-        .contains("Grade of the posts: No.2. No strength is published for 6x6 in southern pine No.3.");
+        .contains(
+            "Posts of southern pine No.2; headers, crossbeams and side rails of southern pine")
+        .contains(
+            "Grade of the posts: No.2. No strength is published for 6x6 in southern pine No.3.");
   }
 
   @Test
@@ -106,13 +108,15 @@ class TimberByRoleTest {
     double lessLb =
         pine.get("totals").get("weightLb").asDouble()
             - mixed.get("totals").get("weightLb").asDouble();
-    assertThat(lessLb).isCloseTo(boughtIn * 1.5 * 5.5 * (38.8 - 26.6) * 1.75 / 1.3 / 1728, within(0.5));
+    assertThat(lessLb)
+        .isCloseTo(boughtIn * 1.5 * 5.5 * (38.8 - 26.6) * 1.75 / 1.3 / 1728, within(0.5));
   }
 
   @Test
   void a_design_file_carries_the_timber_of_every_role_back(@TempDir Path folder)
       throws IOException {
-    String design = text("propose", LANE, "--set", "materials.posts.grade=No.1", "--format", "yaml");
+    String design =
+        text("propose", LANE, "--set", "materials.posts.grade=No.1", "--format", "yaml");
     assertThat(design).contains("materials:").contains("  posts:\n    grade: No.1");
     Path file = folder.resolve("design.yaml");
     Files.writeString(file, design);
@@ -121,7 +125,15 @@ class TimberByRoleTest {
     JsonNode proposed = json("propose", LANE, "--set", "materials.posts.grade=No.1");
     assertThat(check(same, "post.combined").get("ratio"))
         .isEqualTo(check(proposed, "post.combined").get("ratio"));
-    assertThat(oneLine(text("check", LANE, "--design", file.toString(), "--set", "materials.posts.grade=No.2")))
+    assertThat(
+            oneLine(
+                text(
+                    "check",
+                    LANE,
+                    "--design",
+                    file.toString(),
+                    "--set",
+                    "materials.posts.grade=No.2")))
         .contains("Grade of the posts: here No.1. The site file asks for No.2 here.");
   }
 

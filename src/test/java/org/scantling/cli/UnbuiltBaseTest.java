@@ -10,7 +10,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** A base design that nobody says was ever built is a drawing, whoever reads about it. */
 class UnbuiltBaseTest {
   private static final String SITE = "src/test/resources/rulecases/sites/drawn-only.yaml";
-  private static final String STANDS = "(?is).*\\b(proven|record|stood|stands since|has served)\\b.*";
+  private static final String STANDS =
+      "(?is).*\\b(proven|record|stood|stands since|has served)\\b.*";
 
   @ParameterizedTest
   @ValueSource(
@@ -44,8 +45,7 @@ class UnbuiltBaseTest {
   void the_proposal_says_that_it_is_a_drawing() {
     assertThat(Run.of("propose", SITE).endedWith(ExitStatus.ANSWERED).out())
         .contains("The base is a drawing");
-    assertThat(
-            Run.of("propose", "scenarios/mower-lane.yaml").endedWith(ExitStatus.ANSWERED).out())
+    assertThat(Run.of("propose", "scenarios/mower-lane.yaml").endedWith(ExitStatus.ANSWERED).out())
         .contains("which has stood since 2012")
         .doesNotContain("The base is a drawing");
   }

@@ -29,7 +29,9 @@ class BracedPlaneTest {
             BracedExample.timber(3.5, 3.5, 1),
             LEG_IN);
     return new BracedPlane(
-        new BracedPlane.Outline(posts, 12, HEIGHT_IN, LEG_IN, List.of()), timbers, timbers.header());
+        new BracedPlane.Outline(posts, 12, HEIGHT_IN, LEG_IN, List.of()),
+        timbers,
+        timbers.header());
   }
 
   private static BracedPlane portal() {

@@ -12,9 +12,9 @@ import org.scantling.reasons.Checked;
 import org.scantling.timber.Dowel;
 
 /**
- * A 2x4 let down 1/2 in over 4x4 headers, 10.5 in from the next. Wind of 40 lb on its face, strength
- * level: 12 lb on each seat, 1.75 − 0.5 in over it, so 15 in·lb. Wind from below 0.6 · 31.5 lb less
- * 0.6 · 5.833 lb of timber lifts 15.4 lb off.
+ * A 2x4 let down 1/2 in over 4x4 headers, 10.5 in from the next. Wind of 40 lb on its face,
+ * strength level: 12 lb on each seat, 1.75 − 0.5 in over it, so 15 in·lb. Wind from below 0.6 ·
+ * 31.5 lb less 0.6 · 5.833 lb of timber lifts 15.4 lb off.
  */
 class CrossbeamRollTest {
   private static final double WIND_LB = 40;
@@ -73,7 +73,8 @@ class CrossbeamRollTest {
 
   @Test
   void three_smooth_toe_nails_hold_next_to_nothing_for_they_dry_loose() {
-    // NDS 12.2.3: 1380 · 0.55^2.5 · 0.162 = 50.15 lb/in, 1.864 in deep, · 1.6 · 0.25 · 0.67 = 25.06 lb.
+    // NDS 12.2.3: 1380 · 0.55^2.5 · 0.162 = 50.15 lb/in, 1.864 in deep, · 1.6 · 0.25 · 0.67 = 25.06
+    // lb.
     // They cross 3.5/3 · tan 30° = 0.674 in from their face: 0.826 in to windward of the edge, or
     // 0.674 in; wind from the side of the one nail: 25.06 (0.826 + 2 · 0.674).
     Checked checked = roll(SmallArbour.geometry(), WIND_LB).inWind(NAILS, Optional.empty());
@@ -109,8 +110,7 @@ class CrossbeamRollTest {
   @Test
   void a_ladder_at_one_in_four_rolls_a_crossbeam_off_its_nails() {
     // 50 lb at 3 in over the seat, less 5.833 · 0.75: 145.6 in·lb. The nails, without wind: 42.55.
-    Check check =
-        roll(SmallArbour.geometry(), WIND_LB).underLadder(50, NAILS, Optional.empty());
+    Check check = roll(SmallArbour.geometry(), WIND_LB).underLadder(50, NAILS, Optional.empty());
     assertThat(check.capacity()).isCloseTo(54.47 * 1.25 / 1.6, within(0.05));
     assertThat(check.demand()).isGreaterThan(145.6);
     assertThat(check.ratio()).isGreaterThan(3);

@@ -106,9 +106,9 @@ class CutHeaderTest {
   }
 
   /**
-   * A tail of 15 in on a piece of one bay, the bay alone under live load: the end turns by 5 P L²/32
-   * as in {@link HeaderChecksTest}, whatever lies beyond the cut; over the uncut run of three bays
-   * the next span holds it back.
+   * A tail of 15 in on a piece of one bay, the bay alone under live load: the end turns by 5 P
+   * L²/32 as in {@link HeaderChecksTest}, whatever lies beyond the cut; over the uncut run of three
+   * bays the next span holds it back.
    */
   @Test
   void the_tail_of_an_end_piece_sags_as_that_piece_turns() {

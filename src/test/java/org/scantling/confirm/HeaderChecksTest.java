@@ -123,7 +123,8 @@ class HeaderChecksTest {
 
   @Test
   void two_bays_hog_most_over_the_middle_post_while_both_tails_are_empty() {
-    // Live 40 psf, 140 lb on each crossbeam. Two bays under P at posts and quarter points: Clapeyron
+    // Live 40 psf, 140 lb on each crossbeam. Two bays under P at posts and quarter points:
+    // Clapeyron
     // with 6 A x/L = 15/16 P L² a bay gives M2 = −15/32 P L = −2756.3 in·lb; a loaded tail, 10.5 P
     // over the end post, would take 5.25 P off it.
     // Permanent −10.5 · 12.833 − 112.5 w = −166.65 over the end posts, so 4 M2 = −12 (5 · 12.833 ·
@@ -155,9 +156,7 @@ class HeaderChecksTest {
     Geometry two = SmallArbour.geometry(2, new Geometry.Headers(false, 3.5, 3.5, 0, 0.5));
     Checked shear =
         SmallArbour.byId(
-                SmallArbour.headers(two)
-                    .inPieces(Splice.bayByBay(2))
-                    .of(SmallArbour.FOUR_BY_FOUR))
+                SmallArbour.headers(two).inPieces(Splice.bayByBay(2)).of(SmallArbour.FOUR_BY_FOUR))
             .get("header.shear");
     assertWorked(shear, "D+Lr", 1.5 * 256.34 / 12.25, 212.19);
   }

@@ -330,7 +330,8 @@ class JointChecksTest {
     assertThat(ofBraced).isGreaterThan(2 * ofPlain);
     assertThat(
             check(
-                    JointSeatChecks.ofHeader(braced, timbers.header(), timbers.post(), 3.5 / 4, RULES)
+                    JointSeatChecks.ofHeader(
+                            braced, timbers.header(), timbers.post(), 3.5 / 4, RULES)
                         .header(angles),
                     "joint.header-uplift")
                 .ratio())
@@ -425,12 +426,9 @@ class JointChecksTest {
   void a_hanger_at_a_step_carries_what_the_end_of_the_lower_header_presses() {
     Geometry geometry = BracedExample.geometry(3);
     BracedTimbers timbers = BracedExample.timbers(3.5);
-    HeaderChecks cut =
-        BracedExample.headers(geometry, timbers).inPieces(Splice.bayByBay(3));
-    JointForces forces =
-        new JointForces(cut, timbers.header(), BracedExample.wind(100), 40);
-    double mostLb =
-        forces.onCutEnd().stream().mapToDouble(JointForce::downLb).max().orElseThrow();
+    HeaderChecks cut = BracedExample.headers(geometry, timbers).inPieces(Splice.bayByBay(3));
+    JointForces forces = new JointForces(cut, timbers.header(), BracedExample.wind(100), 40);
+    double mostLb = forces.onCutEnd().stream().mapToDouble(JointForce::downLb).max().orElseThrow();
     assertThat(mostLb).isGreaterThan(100);
     for (double share : new double[] {1.2, 0.8}) {
       JointFix hanger =

@@ -66,11 +66,11 @@ class PostChecksTest {
   }
 
   /**
-   * NDS 2018, 3.9.2 with 15.4.1, on the net section; 24 in up, wind along: 39.736 · 70.25 + 53.217 ·
-   * 66²/180 = 4079.3 in·lb. Load 55.125 + 0.45 · 122.5 + 0.75 · 327.31 + 66 · 0.28356 = 374.45 lb; the
-   * whole post, fc/F_cE = 30.567/129.39 = 0.23624. Left are 2.5 by 3.5 in, 8.75 in²: fc = 42.794 psi,
-   * fb = 0.45 · 4079.3/3.6458 = 503.50 psi. The load misses the middle of that by a sixth of the post
-   * and half an inch, 1.0833 in: 6 e/d = 2.6.
+   * NDS 2018, 3.9.2 with 15.4.1, on the net section; 24 in up, wind along: 39.736 · 70.25 + 53.217
+   * · 66²/180 = 4079.3 in·lb. Load 55.125 + 0.45 · 122.5 + 0.75 · 327.31 + 66 · 0.28356 = 374.45
+   * lb; the whole post, fc/F_cE = 30.567/129.39 = 0.23624. Left are 2.5 by 3.5 in, 8.75 in²: fc =
+   * 42.794 psi, fb = 0.45 · 4079.3/3.6458 = 503.50 psi. The load misses the middle of that by a
+   * sixth of the post and half an inch, 1.0833 in: 6 e/d = 2.6.
    */
   @Test
   void where_a_rail_is_housed_pressure_its_offset_and_wind_add_up() {
@@ -80,7 +80,8 @@ class PostChecksTest {
 
   @Test
   void housings_in_both_faces_leave_an_inch_and_a_half_about_the_middle() {
-    // 1.5 by 3.5 in, 5.25 in²: fc = 71.323 psi; fb = 0.45 · 4079.3/1.3125 = 1398.6 psi; the offset is
+    // 1.5 by 3.5 in, 5.25 in²: fc = 71.323 psi; fb = 0.45 · 4079.3/1.3125 = 1398.6 psi; the offset
+    // is
     // a sixth of the post alone, 6 · 0.58333/1.5 = 2.3333: a post between two bays fails.
     // (71.323/127.51)² + (1398.6 + 71.323 · 2.3333 · 1.05528)/(1760 · 0.76376) = 0.31289 + 1.17112.
     assertWorked(checks(2).get("post.rail-notch"), "D+0.75(0.6W)+0.75Lr", 1.48401, 1);

@@ -37,12 +37,12 @@ class WindOnWalkTest {
 
   @Test
   void climbers_on_the_top_push_at_its_edge() {
-    // 6 in of leaves, 0.8 full, drag 0.5, over 36 in of the side at 15 psf: 1.5 · 15 · 0.4 = 9 lb at
+    // 6 in of leaves, 0.8 full, drag 0.5, over 36 in of the side at 15 psf: 1.5 · 15 · 0.4 = 9 lb
+    // at
     // the 96 in of the top; 22.95 lb of timber at 91.625 in besides.
     SidePush leafy = SmallArbour.wind(SmallArbour.geometry(), 1, 6).across();
     assertThat(leafy.topLb()).isCloseTo(22.95 + 9, within(1e-6));
-    assertThat(leafy.topAtIn())
-        .isCloseTo((22.95 * 91.625 + 9 * 96) / (22.95 + 9), within(1e-9));
+    assertThat(leafy.topAtIn()).isCloseTo((22.95 * 91.625 + 9 * 96) / (22.95 + 9), within(1e-9));
     assertThat(leafy.momentAtInLb(0) - across.momentAtInLb(0)).isCloseTo(9 * 96, within(1e-6));
     assertThat(SmallArbour.wind(SmallArbour.geometry(), 1, 6).along()).isEqualTo(along);
   }

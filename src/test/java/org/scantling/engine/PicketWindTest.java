@@ -49,7 +49,10 @@ class PicketWindTest {
             .orElseThrow();
     Evidence.Seen seen = side.evidence().find("pickets").orElseThrow();
     double areaFt2 = ((Evidence.Seen.Amount) seen).measure().amount();
-    return areaFt2 * 144 / amount(proposal, Question.POST_HEIGHT) / amount(proposal, Question.PICKETS);
+    return areaFt2
+        * 144
+        / amount(proposal, Question.POST_HEIGHT)
+        / amount(proposal, Question.PICKETS);
   }
 
   private static double amount(Proposal proposal, Question question) {

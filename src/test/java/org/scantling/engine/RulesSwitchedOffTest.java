@@ -23,7 +23,8 @@ class RulesSwitchedOffTest {
   private static Map<String, String> unseen() {
     Map<String, String> unseen = new TreeMap<>();
     String checked = "a check of the same candidates stops them first; its cases show it";
-    unseen.put("crossbeams.blocking.check", "crossbeams beyond the ratio get blocks by their ratio");
+    unseen.put(
+        "crossbeams.blocking.check", "crossbeams beyond the ratio get blocks by their ratio");
     unseen.put("posts.size.ungraded", "a better grade is taken for the role; its cases show it");
     unseen.put("support.side.posts-close", "no site stands its posts so close");
     unseen.put("headers.size.check", "the look of a header asks for more before its checks do");

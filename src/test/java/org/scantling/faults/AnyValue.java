@@ -169,7 +169,8 @@ final class AnyValue {
           case 0 -> low;
           case 1 -> high;
           case 2, 3, 4, 5 -> low + (high - low) * random.nextDouble();
-          default -> Math.max(low, Math.exp(random.nextDouble() * Math.log(1 + high - low)) + low - 1);
+          default ->
+              Math.max(low, Math.exp(random.nextDouble() * Math.log(1 + high - low)) + low - 1);
         };
     if (parts.length == 1) {
       return Long.toString(Math.round(amount));

@@ -16,8 +16,30 @@ import java.util.stream.Stream;
 record HouseTable(String name, String heading, List<String[]> rows) {
   private static final Map<String, HouseTable> ALL = all();
   private static final String[] NUMBERS = {
-    "0", "1", "-1", "1e12", "1e-9", "0.5", "2", "10", "1000", "1/3", "1/0", "NaN", "", "x", "yes", "no", "metric",
-    "north-america", "none", "1e308", "-0", "12;24", "post;header", "3.7"
+    "0",
+    "1",
+    "-1",
+    "1e12",
+    "1e-9",
+    "0.5",
+    "2",
+    "10",
+    "1000",
+    "1/3",
+    "1/0",
+    "NaN",
+    "",
+    "x",
+    "yes",
+    "no",
+    "metric",
+    "north-america",
+    "none",
+    "1e308",
+    "-0",
+    "12;24",
+    "post;header",
+    "3.7"
   };
 
   private static Map<String, HouseTable> all() {

@@ -90,13 +90,27 @@ class KeptAnswersTest {
       case SOIL -> ids(tables.soils().rows(), "");
       case VINE -> ids(tables.vines().rows(), "");
       case EXPOSURE -> List.of("B", "C", "D", "E");
-      case SPECIES -> tables.designValues().rows().stream().map(each -> each.species()).distinct().toList();
-      case GRADE -> tables.designValues().rows().stream().map(each -> each.grade()).distinct().toList();
+      case SPECIES ->
+          tables.designValues().rows().stream().map(each -> each.species()).distinct().toList();
+      case GRADE ->
+          tables.designValues().rows().stream().map(each -> each.grade()).distinct().toList();
       case BAYS, CROSSBEAMS_PER_BAY -> List.of("1", "2", "3", "4", "7", "12", "none");
       default ->
           List.of(
-              "on-top", "paired", "level", "follows-ground", "stepped", "embedded", "bracket",
-              "tamped-soil", "gravel", "concrete", "none", "knee-braces", "over-posts", "posts");
+              "on-top",
+              "paired",
+              "level",
+              "follows-ground",
+              "stepped",
+              "embedded",
+              "bracket",
+              "tamped-soil",
+              "gravel",
+              "concrete",
+              "none",
+              "knee-braces",
+              "over-posts",
+              "posts");
     };
   }
 

@@ -54,7 +54,8 @@ class KnownFaultsTest {
     String base = Files.readString(CASES.resolve("base/arbour.yaml"));
     String deeper =
         group.equals("headers")
-            ? base.replace("overhang: 12 in, notch: 0.5 in", "overhang: 12 in, notch: " + amountIn + " in")
+            ? base.replace(
+                "overhang: 12 in, notch: 0.5 in", "overhang: 12 in, notch: " + amountIn + " in")
             : base.replace("  notch: 0.5 in\n", "  notch: " + amountIn + " in\n");
     assertThat(deeper).isNotEqualTo(base);
     Files.createDirectory(folder.resolve("base"));
@@ -67,7 +68,9 @@ class KnownFaultsTest {
             .out();
 
     // A sixth of the depth, IRC R502.8.1; never the base's own.
-    assertThat(json).contains(group + ".notch.depth-share").doesNotContain("\"depthIn\": " + amountIn);
+    assertThat(json)
+        .contains(group + ".notch.depth-share")
+        .doesNotContain("\"depthIn\": " + amountIn);
   }
 
   @ParameterizedTest
@@ -93,7 +96,8 @@ class KnownFaultsTest {
     String base = Files.readString(CASES.resolve("base/arbour.yaml"));
     Files.createDirectory(folder.resolve("base"));
     Files.writeString(
-        folder.resolve("base/arbour.yaml"), base.replace("rail-height: 24 in", "rail-height: 81 in"));
+        folder.resolve("base/arbour.yaml"),
+        base.replace("rail-height: 24 in", "rail-height: 81 in"));
     Files.copy(CASES.resolve("site.yaml"), folder.resolve("site.yaml"));
     String site = folder.resolve("site.yaml").toString();
 
@@ -130,7 +134,9 @@ class KnownFaultsTest {
 
     Run run = propose("site.yaml", "--yard", yard.toString(), "--list", "buying").endedWith(2);
 
-    assertThat(said(run)).contains("yard.csv:", "accepted is").doesNotContain("Exception", "[Source");
+    assertThat(said(run))
+        .contains("yard.csv:", "accepted is")
+        .doesNotContain("Exception", "[Source");
   }
 
   @Test
@@ -160,7 +166,12 @@ class KnownFaultsTest {
     Path site = folder.resolve("site.yaml");
     StringBuilder text = new StringBuilder("title: x\n");
     for (int i = 0; i < 3000; i++) {
-      text.append("key").append("y".repeat(100)).append(i).append(": ").append("z".repeat(80)).append('\n');
+      text.append("key")
+          .append("y".repeat(100))
+          .append(i)
+          .append(": ")
+          .append("z".repeat(80))
+          .append('\n');
     }
     Files.writeString(site, text);
 
@@ -175,7 +186,8 @@ class KnownFaultsTest {
   @Test
   void a_place_counts_characters_as_people_see_them() throws IOException {
     Path site = folder.resolve("site.yaml");
-    byte[] line = "title: \uD83D\uDC69\u200D\uD83C\uDF3E\u0065\u0301 ".getBytes(StandardCharsets.UTF_8);
+    byte[] line =
+        "title: \uD83D\uDC69\u200D\uD83C\uDF3E\u0065\u0301 ".getBytes(StandardCharsets.UTF_8);
     byte[] broken = java.util.Arrays.copyOf(line, line.length + 1);
     broken[line.length] = (byte) 0xff;
     Files.write(site, broken);

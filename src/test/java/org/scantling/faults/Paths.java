@@ -3,7 +3,9 @@ package org.scantling.faults;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** Writes a file of {@code path = value} lines as YAML, its groups nested by the dots of the paths. */
+/**
+ * Writes a file of {@code path = value} lines as YAML, its groups nested by the dots of the paths.
+ */
 final class Paths {
   private Paths() {}
 

@@ -52,7 +52,8 @@ record Trial(long seed, Map<String, String> files, List<Edit> edits, List<String
           ? Optional.of("took " + millis + " ms")
           : wrong(run).map(each -> each + " | " + run.err().lines().limit(3).toList());
     } catch (Throwable broken) { // nothing may come through, of whatever kind
-      return Optional.of(broken + " at " + List.of(broken.getStackTrace()).stream().limit(4).toList());
+      return Optional.of(
+          broken + " at " + List.of(broken.getStackTrace()).stream().limit(4).toList());
     }
   }
 
@@ -72,7 +73,8 @@ record Trial(long seed, Map<String, String> files, List<Edit> edits, List<String
   }
 
   private static boolean drives(int sign) {
-    return sign != '\n' && (Character.isISOControl(sign) || Character.getType(sign) == Character.FORMAT);
+    return sign != '\n'
+        && (Character.isISOControl(sign) || Character.getType(sign) == Character.FORMAT);
   }
 
   private static String placed(String word, Path folder) {
@@ -101,8 +103,7 @@ record Trial(long seed, Map<String, String> files, List<Edit> edits, List<String
         boolean latin = file.getValue().contains("½");
         Files.write(
             place,
-            file.getValue()
-                .getBytes(latin ? StandardCharsets.ISO_8859_1 : StandardCharsets.UTF_8));
+            file.getValue().getBytes(latin ? StandardCharsets.ISO_8859_1 : StandardCharsets.UTF_8));
       }
     } catch (IOException e) {
       throw new IllegalStateException(e);
@@ -121,7 +122,8 @@ record Trial(long seed, Map<String, String> files, List<Edit> edits, List<String
 
   /** What a person needs to see it again. */
   String told() {
-    StringBuilder told = new StringBuilder("seed " + seed + ": scantling " + String.join(" ", args));
+    StringBuilder told =
+        new StringBuilder("seed " + seed + ": scantling " + String.join(" ", args));
     told.append('\n').append(edits);
     written().forEach((name, text) -> told.append("\n--- ").append(name).append('\n').append(text));
     return told.toString();

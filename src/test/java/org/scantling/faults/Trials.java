@@ -27,7 +27,12 @@ final class Trials {
   private static final String YARD = "yard.csv";
   private static final List<String> NAMES =
       List.of(
-          "mower-lane", "metric-country", "everything-at-once", "sloping-path", "stone-terrace", "wisteria-court");
+          "mower-lane",
+          "metric-country",
+          "everything-at-once",
+          "sloping-path",
+          "stone-terrace",
+          "wisteria-court");
   private static final List<String> LISTS =
       List.of("cut-list", "buying", "set-out", "order", "climbers");
 

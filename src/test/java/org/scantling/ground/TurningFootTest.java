@@ -48,8 +48,7 @@ class TurningFootTest {
       @ForAll @DoubleRange(min = 0, max = 200) double heightIn,
       @ForAll @DoubleRange(min = 10, max = 120) double depthIn,
       @ForAll @DoubleRange(min = 2, max = 200) double stiffening) {
-    TurningFoot foot =
-        new TurningFoot(new LateralLoad(pushLb, heightIn), depthIn, stiffening);
+    TurningFoot foot = new TurningFoot(new LateralLoad(pushLb, heightIn), depthIn, stiffening);
     double groundIn = foot.movementIn(0);
     double leanIn = foot.movementIn(1) - groundIn;
     DoubleUnaryOperator pressed = z -> stiffening * z * (groundIn - leanIn * z);

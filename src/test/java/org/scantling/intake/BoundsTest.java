@@ -15,8 +15,7 @@ class BoundsTest {
     collect(DesignFile.class, "", numbers);
     // A speed may be "as" a mean, which has a range of its own.
     assertThat(
-            Bounds.ofTheProgram().ranges().keySet().stream()
-                .filter(path -> !path.contains(" as ")))
+            Bounds.ofTheProgram().ranges().keySet().stream().filter(path -> !path.contains(" as ")))
         .containsExactlyElementsOf(numbers);
     assertThat(numbers).hasSizeGreaterThan(25);
   }

@@ -10,7 +10,22 @@ import org.junit.jupiter.api.Test;
 class SmallestFilesTest {
   private static final SiteReader READER = new SiteReader(Example.VOCABULARY);
   private static final String[] SIGNS = {
-    "---", "- ", "\n", ": ", "[", "]", "{", "}", "&a ", "!x ", "*a ", "|", "%YAML 1.1", "a", "\"", "..."
+    "---",
+    "- ",
+    "\n",
+    ": ",
+    "[",
+    "]",
+    "{",
+    "}",
+    "&a ",
+    "!x ",
+    "*a ",
+    "|",
+    "%YAML 1.1",
+    "a",
+    "\"",
+    "..."
   };
   private static final int MOST = 3;
 

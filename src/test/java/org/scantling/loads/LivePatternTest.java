@@ -99,8 +99,7 @@ class LivePatternTest {
   private static List<BeamResult> combined(List<BeamResult> bySpan, List<List<Double>> patterns) {
     return patterns.stream()
         .map(
-            each ->
-                BeamResult.combine(bySpan, each.stream().mapToDouble(share -> share).toArray()))
+            each -> BeamResult.combine(bySpan, each.stream().mapToDouble(share -> share).toArray()))
         .toList();
   }
 }

@@ -54,8 +54,7 @@ class CutBeamTest {
     ContinuousBeam beam = ContinuousBeam.of(a + 2 * L, a, a + L, a + 2 * L).cutOver(Set.of(1));
     BeamResult result = beam.solve(new BeamLoad.Point(0, 60));
     // One span with an overhang, a load P on its tip: P a² (L + a)/3, whatever lies beyond the cut.
-    assertThat(result.leftTipDeflectionLbIn3())
-        .isCloseTo(60 * a * a * (L + a) / 3, within(1e-3));
+    assertThat(result.leftTipDeflectionLbIn3()).isCloseTo(60 * a * a * (L + a) / 3, within(1e-3));
     assertThat(result.reactionLb(1)).isCloseTo(-60 * a / L, within(1e-9));
   }
 

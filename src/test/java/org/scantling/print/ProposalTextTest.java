@@ -60,18 +60,19 @@ class ProposalTextTest {
   @Test
   void a_change_is_told_with_what_bears_on_it_and_its_source() {
     assertThat(text("wisteria-court").replaceAll("\\s+", " "))
-        .containsPattern("- Post size: 6x6, was 4x4\\. .*\\(common practice\\) Because these changed, largest effect first: headroom needed, climber")
+        .containsPattern(
+            "- Post size: 6x6, was 4x4\\. .*\\(common practice\\) Because these changed, largest effect first: headroom needed, climber")
         .contains("Because this changed: climber.");
     assertThat(flat("windy-hill"))
-        .containsPattern("- Crossbeam size: .* Because these changed, largest effect first: crossbeam overhang, ")
-        .contains("Because these changed, largest effect first: exposure, number of bays (a post inside");
+        .containsPattern(
+            "- Crossbeam size: .* Because these changed, largest effect first: crossbeam overhang, ")
+        .contains(
+            "Because these changed, largest effect first: exposure, number of bays (a post inside");
   }
 
   @Test
   void where_nothing_asks_for_more_nothing_changes_and_the_checks_are_told() {
-    String text =
-        ProposalText.of(
-            Demo.proposal("calmer"), Demo.words(), PLAIN);
+    String text = ProposalText.of(Demo.proposal("calmer"), Demo.words(), PLAIN);
     assertThat(text)
         .containsPattern(
             "Nothing changes: every timber,\\s+every\\s+hole\\s+and\\s+every\\s+joint\\s+stays\\s+as\\s+in\\s+the\\s+base\\.")
@@ -117,7 +118,8 @@ class ProposalTextTest {
     assertThat(proposal.proposed()).isFalse();
     assertThat(text("no header joint serves").replaceAll("\\s+", " "))
         .contains("No header joint serves; what weighs most in it is the snow on the ground")
-        .contains("The one that comes closest is four 5/8 in bolts through the post. Four 5/8 in bolts"
+        .contains(
+            "The one that comes closest is four 5/8 in bolts through the post. Four 5/8 in bolts"
                 + " through the post would fail in ",
             " % over,")
         .contains("A smaller snow on the ground (--set \"site.climate.ground-snow=...\")");

@@ -46,7 +46,8 @@ class MeasureTextTest {
 
   @Test
   void a_percentage_agrees_with_the_two_lengths_beside_it() {
-    // 1.5034 in over 1.3667 in is 10 %; 1 1/2 in over 1 3/8 in would be 9 %, 1 1/2 over 1 23/64 10 %.
+    // 1.5034 in over 1.3667 in is 10 %; 1 1/2 in over 1 3/8 in would be 9 %, 1 1/2 over 1 23/64 10
+    // %.
     Measure swayed = Measure.inches(1.5034);
     Measure allowed = Measure.inches(82.0 / 60);
     assertThat(MeasureText.apart(swayed, allowed, UnitSystem.IMPERIAL))

@@ -154,9 +154,7 @@ class LintTest {
     List<String> pairs =
         Bounds.in(tables.thumbs()).stream().map(pair -> pair.low() + " " + pair.high()).toList();
     assertThat(pairs)
-        .contains(
-            "crossbeam.spacing-least crossbeam.spacing-longest",
-            "bay.least bay.longest");
+        .contains("crossbeam.spacing-least crossbeam.spacing-longest", "bay.least bay.longest");
     assertThat(Bounds.in(tables.wind()))
         .extracting(Bounds.Pair::low)
         .contains("wind.older-code.least");

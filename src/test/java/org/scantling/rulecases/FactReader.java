@@ -70,8 +70,7 @@ final class FactReader {
         e ->
             new RoleTimber(
                 question(e, "role-timber"), e.word("word"), e.word("said-by").equals("site")));
-    kinds.put(
-        "grade-by-role", e -> new GradeByRole(question(e, "grade-by-role"), e.word("size")));
+    kinds.put("grade-by-role", e -> new GradeByRole(question(e, "grade-by-role"), e.word("size")));
     kinds.put("bay-trial", FactReader::bayTrial);
     kinds.put("relied", e -> new Relied(e.word("relied")));
     kinds.put(

@@ -17,9 +17,9 @@ import org.scantling.rulebase.RuleBase;
 import org.scantling.tables.Tables;
 
 /**
- * Eleven crossbeams of 2x10, five times as deep as thick by their name where NDS 2018, 4.4.1.2 wants
- * the ends of what is over four held: 72 in bays of five spaces, so 14.4 in from middle to middle,
- * 12.9 in clear; notched 3/4 in, so 8 1/2 in from the header to their tops.
+ * Eleven crossbeams of 2x10, five times as deep as thick by their name where NDS 2018, 4.4.1.2
+ * wants the ends of what is over four held: 72 in bays of five spaces, so 14.4 in from middle to
+ * middle, 12.9 in clear; notched 3/4 in, so 8 1/2 in from the header to their tops.
  */
 class BlockingTest {
   private static final Tables TABLES = Tables.load();

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 
 /**
- * The scenario on the windy hill: boards 1 1/2 thick on either side of posts 5 1/2 broad, tops flush,
- * three pairs of posts 3'-9" apart, a crossbeam over each. Notches are 1/2" deep, so between two of
- * them 1/2" of wood would stand in the post.
+ * The scenario on the windy hill: boards 1 1/2 thick on either side of posts 5 1/2 broad, tops
+ * flush, three pairs of posts 3'-9" apart, a crossbeam over each. Notches are 1/2" deep, so between
+ * two of them 1/2" of wood would stand in the post.
  */
 class CrossbeamOverPostTest {
 

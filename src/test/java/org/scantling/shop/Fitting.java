@@ -130,9 +130,7 @@ final class Fitting {
       double highIn = Math.max(fromIn, toIn);
       // The header lies over the post by its half depth, so on a slope its marks lie a little off.
       double shiftIn =
-          (piece.shape().depthIn() / 2 - notch.depthIn())
-              * built.top().headerFallRatio()
-              / stretch;
+          (piece.shape().depthIn() / 2 - notch.depthIn()) * built.top().headerFallRatio() / stretch;
       double coveredIn =
           Math.min(highIn - shiftIn, post.first().alongIn() + halfIn)
               - Math.max(lowIn - shiftIn, post.first().alongIn() - halfIn);

@@ -235,8 +235,8 @@ class HandWorkedTest {
   /**
    * Nails: 19 crossbeams on 2 headers, 3 each: 114, a tenth more is 12, one box of 200. Lag screws:
    * 2 at each of 10 posts: 20, and 2. Screws: 8 rails and 8 pickets, both ends, 2 each: 64; 20
-   * temporary braces, 4 each, 80; 10 blocks under the headers, 3 each, 30: 174, and 18, two boxes of
-   * 100.
+   * temporary braces, 4 each, 80; 10 blocks under the headers, 3 each, 30: 174, and 18, two boxes
+   * of 100.
    */
   @Test
   void fixings() {

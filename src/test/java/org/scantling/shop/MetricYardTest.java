@@ -26,7 +26,8 @@ class MetricYardTest {
         .noneMatch(pack -> pack.contains(" lb") || pack.contains(" ft"));
     assertThat(packs(buying("mower-lane"))).contains("1 qt can", "100 ft coil");
     PackRow nails = House.TABLES.packs().row("nail.common.16d");
-    assertThat(List.of(nails.words(), nails.metricWords())).containsExactly("5 lb box", "2.5 kg box");
+    assertThat(List.of(nails.words(), nails.metricWords()))
+        .containsExactly("5 lb box", "2.5 kg box");
   }
 
   @Test

@@ -38,7 +38,8 @@ record Solid(String name, List<double[]> corners, List<double[]> edges) {
     }
     double[] first = minus(corners.get(2), corners.get(0));
     double[] last = minus(corners.get(3), corners.get(1));
-    return new Solid(piece.mark() + " at " + place.first(), corners, List.of(along, aside, first, last));
+    return new Solid(
+        piece.mark() + " at " + place.first(), corners, List.of(along, aside, first, last));
   }
 
   /** How far in one goes into the other at least; 0 or less where they are apart. */
@@ -84,7 +85,9 @@ record Solid(String name, List<double[]> corners, List<double[]> edges) {
     return corners.stream().mapToDouble(corner -> dot(corner, axis)).min().orElseThrow();
   }
 
-  /** @param edge 1 for the upper one */
+  /**
+   * @param edge 1 for the upper one
+   */
   private static double setBackIn(EndCut end, int edge) {
     if (!(end instanceof EndCut.Sloping sloping)) {
       return 0;

@@ -44,8 +44,7 @@ class StepsTest {
   @Test
   void the_proposal_counts_the_headers_that_the_cut_list_cuts() {
     for (String style : List.of("paired", "on-top")) {
-      Built built =
-          Jobs.wish("mower-lane", "site.slope=10 %", "preferences.header=" + style);
+      Built built = Jobs.wish("mower-lane", "site.slope=10 %", "preferences.header=" + style);
       Pieces pieces = Pieces.of(built);
       for (String role : List.of("header", "post", "crossbeam", "rail")) {
         assertThat(told(built, role)).as(role).isEqualTo(pieces.count(role));
@@ -98,8 +97,7 @@ class StepsTest {
   @ParameterizedTest
   @CsvSource({"2 %", "6 %", "7.9 %"})
   void bolts_keep_two_diameters_from_a_cut_along_a_sloping_board(String slope) {
-    Built built =
-        Jobs.wish("long-walk", "site.slope=" + slope, "preferences.header=paired");
+    Built built = Jobs.wish("long-walk", "site.slope=" + slope, "preferences.header=paired");
     int cut = 0;
     for (Piece piece : Pieces.of(built).of("header")) {
       Shape shape = piece.shape();

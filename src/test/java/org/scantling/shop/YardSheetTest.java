@@ -18,9 +18,7 @@ class YardSheetTest {
   }
 
   private static List<BuyingLine> lines(Built built, String section) {
-    return buying(built).lines().stream()
-        .filter(each -> each.section().equals(section))
-        .toList();
+    return buying(built).lines().stream().filter(each -> each.section().equals(section)).toList();
   }
 
   private static BuyingLine line(Built built, String item) {
@@ -54,9 +52,7 @@ class YardSheetTest {
         .allMatch(each -> each.kind().timber().equals("southern pine No.2"))
         .allMatch(
             each ->
-                each.kind()
-                    .treatment()
-                    .equals(each.use().startsWith("posts") ? "UC4B" : "UC3B"));
+                each.kind().treatment().equals(each.use().startsWith("posts") ? "UC4B" : "UC3B"));
   }
 
   @Test
@@ -153,8 +149,9 @@ class YardSheetTest {
   }
 
   /**
-   * NDS Supplement 2018, 3.1.3 (from memory): density = 62.4 G / (1 + 0.009 G m) x (1 + m / 100); of
-   * southern pine, G 0.55, swollen as at 30 percent and with 75 percent of water in it, 52.3 pcf.
+   * NDS Supplement 2018, 3.1.3 (from memory): density = 62.4 G / (1 + 0.009 G m) x (1 + m / 100);
+   * of southern pine, G 0.55, swollen as at 30 percent and with 75 percent of water in it, 52.3
+   * pcf.
    */
   @Test
   void freshly_treated_timber_weighs_what_its_water_adds() {
