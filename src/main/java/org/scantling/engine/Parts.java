@@ -243,7 +243,7 @@ final class Parts {
             "blocking",
             CROSSBEAM_SIZE,
             geometry.crossbeamGapIn(),
-            geometry.blockCount(),
+            geometry.blockCount() - overSteps(),
             List.of());
     return new Member(
         whole.role(),
@@ -256,6 +256,11 @@ final class Parts {
         whole.species(),
         whole.grade(),
         whole.notches());
+  }
+
+  /** Crossbeams on headers of different levels have no block between them, in either row. */
+  private int overSteps() {
+    return TopLines.stepped(answers) ? 2 * (geometry.plan().bays() - 1) : 0;
   }
 
   /** One notch over each header timber; paired boards get a notch each. */

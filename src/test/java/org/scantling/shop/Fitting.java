@@ -58,13 +58,20 @@ final class Fitting {
     int pickets = 2 * bays * Pickets.inABay(built);
     assertThat(pieces.count("post")).isEqualTo(geometry.postCount());
     assertThat(pieces.count("crossbeam")).isEqualTo(geometry.crossbeamCount());
-    assertThat(pieces.count("blocking")).isEqualTo(geometry.blockCount());
+    assertThat(pieces.count("blocking")).isEqualTo(blocks());
     assertThat(pieces.count("rail")).isEqualTo(built.has("rail") ? 2 * bays : 0);
     assertThat(pieces.count("picket")).isEqualTo(pickets);
     assertThat(pieces.count("block")).isEqualTo(built.paired() ? pickets : 0);
     assertThat(pieces.count("brace"))
         .isEqualTo(built.has("brace") ? geometry.postCount() + 4 * bays : 0);
     assertThat(pieces.all().stream().map(Piece::mark)).doesNotHaveDuplicates();
+  }
+
+  /** One between neighbours on each header, but none where the header steps down between them. */
+  private int blocks() {
+    int blocks = geometry.blockCount();
+    boolean steps = blocks > 0 && built.top().stepped();
+    return steps ? blocks - 2 * (geometry.plan().bays() - 1) : blocks;
   }
 
   private void sound(Piece piece) {
