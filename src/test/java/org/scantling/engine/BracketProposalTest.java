@@ -38,7 +38,8 @@ class BracketProposalTest {
         walk.members().stream().filter(each -> each.role().equals("brace")).toList();
     // Two frames across the walk with two braces each, two rows along it with two braces each.
     assertThat(braces.stream().mapToInt(Structure.Member::count).sum()).isEqualTo(8);
-    // The sloping leg and once its depth, long points of a 45 degree brace, is the least any is cut.
+    // The sloping leg and once its depth, long points of a 45 degree brace, is the least any is
+    // cut.
     double legIn = 0.4 * walk.geometry().plan().bayIn();
     assertThat(braces)
         .allSatisfy(
