@@ -4,7 +4,7 @@ package org.scantling.reasons;
 public enum Sight {
   /** Read in the document or a copy of its page, or nothing was printed that could be read. */
   SEEN("seen", ""),
-  /** Read in somebody's transcription of the document, whose page nobody here has seen. */
+  /** Read in somebody's copy of the document, whose page nobody here has seen. */
   SECOND_HAND("second-hand", ", seen at second hand"),
   /** Recalled. */
   MEMORY("memory", ", from memory");

@@ -19,7 +19,7 @@ public record Source(SourceKind kind, String citation, Sight sight) {
     this(kind, citation, fromMemory ? Sight.MEMORY : Sight.SEEN);
   }
 
-  /** Whether nobody has seen the value, in print or in a transcription. */
+  /** Whether nobody has seen the value, in print or copied out. */
   public boolean fromMemory() {
     return sight == Sight.MEMORY;
   }
