@@ -102,7 +102,7 @@ class TableContentTest {
   }
 
   @Test
-  void what_was_read_in_a_transcription_says_so_and_nothing_else_does() {
+  void what_was_read_in_a_copy_says_so_and_nothing_else_does() {
     List<Row> second = allRows().filter(row -> row.text("status").equals("second-hand")).toList();
     assertThat(second).hasSizeGreaterThan(70);
     assertThat(second).allMatch(row -> row.source().text().endsWith(", seen at second hand"));

@@ -43,7 +43,7 @@ final class VerificationReport {
     line("| rows computed | %d |", outcomes.size());
     line("| of them values from print | %d |", printed);
     line("| seen in print | %d |", count(PackRow::seen));
-    line("| seen in a transcription | %d |", count(PackRow::secondHand));
+    line("| seen in a copy | %d |", count(PackRow::secondHand));
     line(
         "| recalled, not seen again | %d (%s of those from print) |",
         memory, share(memory, printed));
@@ -52,7 +52,7 @@ final class VerificationReport {
     line("| rows that fail | %d |", outcomes.stream().filter(o -> !o.met()).count());
     line("");
     line(
-        "`seen`: read in the document or a copy of it. `second-hand`: read in a transcription, the");
+        "`seen`: read in the document or a copy of it. `second-hand`: read in a copy, the");
     line("page itself not seen. `memory`: recalled; right as far as we know, and said so.");
     line("`computed`: another program's or our own second calculation of the same equations; it");
     line("guards against slips, not against a misread standard.");
