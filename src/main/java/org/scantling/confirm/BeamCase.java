@@ -3,14 +3,37 @@ package org.scantling.confirm;
 import org.scantling.loads.LoadCombination;
 import org.scantling.mechanics.BeamResult;
 
-/**
- * One combination on one beam.
- *
- * @param all everything in it
- * @param permanent its dead load and vines alone
- * @param passing its live load, snow or wind alone
- */
-record BeamCase(BeamResult all, BeamResult permanent, Passing passing) {
+/** One combination on one beam. A long beam has hundreds, of which few work it hardest. */
+final class BeamCase {
+  private final BeamResult permanent;
+  private final Passing passing;
+  private BeamResult all;
+
+  /**
+   * @param permanent its dead load and vines alone
+   * @param passing its live load, snow or wind alone
+   */
+  BeamCase(BeamResult permanent, Passing passing) {
+    this.permanent = permanent;
+    this.passing = passing;
+  }
+
+  BeamResult permanent() {
+    return permanent;
+  }
+
+  Passing passing() {
+    return passing;
+  }
+
+  /** Everything in it, added up when somebody asks. */
+  BeamResult all() {
+    if (all == null) {
+      all = passing.with(permanent);
+    }
+    return all;
+  }
+
   LoadCombination combination() {
     return passing.combination();
   }

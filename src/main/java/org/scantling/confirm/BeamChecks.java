@@ -1,13 +1,11 @@
 package org.scantling.confirm;
 
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.scantling.loads.LoadCombination;
-import org.scantling.mechanics.BeamResult;
 import org.scantling.quantity.Check;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Checked;
@@ -79,13 +77,10 @@ final class BeamChecks {
 
   List<Checked> of(Material material) {
     WorstChecks worst = new WorstChecks(seating.role(), limits, sources);
-    List<BeamCase> cases = loaded.cases(material.weightLbPerIn());
-    Map<LoadCombination, BeamDemand> demands = new EnumMap<>(LoadCombination.class);
-    for (BeamCase each : cases) {
-      demands.merge(each.combination(), demand(each), BeamDemand::most);
-    }
-    demands.forEach((combination, demand) -> strength(worst, combination, demand, material));
-    sags(worst, cases, material);
+    loaded
+        .demands(material.weightLbPerIn())
+        .forEach((combination, demand) -> strength(worst, combination, demand, material));
+    sags(worst, material);
     return worst.list();
   }
 
@@ -129,7 +124,10 @@ final class BeamChecks {
     }
     WorstChecks worst = new WorstChecks(seating.role(), limits, sources);
     if (ask == BeamAsk.SPAN_SAG) {
-      sags(worst, List.of(each), material);
+      if (each.passing().spread()) {
+        Sags still = Sags.of(each.permanent(), loaded.beam());
+        sag(worst, each.combination(), still, each.passing().sags(), material);
+      }
     } else {
       strength(worst, each.combination(), demand(each), material);
     }
@@ -186,25 +184,33 @@ final class BeamChecks {
     }
   }
 
-  private void sags(WorstChecks worst, List<BeamCase> cases, Material material) {
-    double stiffness = material.lasting(1).elasticity().psi() * material.whole().secondMomentIn4();
-    BeamResult still = null;
+  private void sags(WorstChecks worst, Material material) {
     Sags permanent = null;
-    for (BeamCase each : cases) {
-      if (each.passing().spread()) {
-        // Nearly all combinations share one permanent load; its sag is worked once.
-        if (each.permanent() != still) {
-          still = each.permanent();
-          permanent = Sags.of(still, loaded.beam());
-        }
-        sag(worst, each, permanent, stiffness);
+    Sags lifted = null;
+    for (Map.Entry<LoadCombination, Sags> each : loaded.passingSags().entrySet()) {
+      // All combinations but one share one permanent load; its sag is worked once.
+      boolean lifts = each.getKey() == LoadCombination.UPLIFT;
+      if (lifts) {
+        lifted = still(each.getKey(), material);
+      } else if (permanent == null) {
+        permanent = still(each.getKey(), material);
       }
+      sag(worst, each.getKey(), lifts ? lifted : permanent, each.getValue(), material);
     }
   }
 
-  private void sag(WorstChecks worst, BeamCase each, Sags permanent, double stiffness) {
-    LoadCombination combination = each.combination();
-    Sags passing = each.passing().sags();
+  private Sags still(LoadCombination combination, Material material) {
+    return Sags.of(
+        loaded.permanent(combination, material.weightLbPerIn()), loaded.beam());
+  }
+
+  private void sag(
+      WorstChecks worst,
+      LoadCombination combination,
+      Sags permanent,
+      Sags passing,
+      Material material) {
+    double stiffness = material.lasting(1).elasticity().psi() * material.whole().secondMomentIn4();
     for (int span = 0; span < loaded.beam().spanCount(); span++) {
       double spanIn = loaded.beam().supportAtIn(span + 1) - loaded.beam().supportAtIn(span);
       Deflection sag = deflection(permanent.span(span), passing.span(span), stiffness);

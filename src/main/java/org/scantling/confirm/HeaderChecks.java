@@ -29,8 +29,8 @@ public final class HeaderChecks {
   private final Function<String, Source> sources;
   private final double sunkIn;
   private final HeaderRun run;
-  private final LoadedBeam whole;
-  private final LoadedBeam board;
+  private LoadedBeam whole;
+  private LoadedBeam board;
 
   /**
    * @param crossbeam the crossbeams that were decided
@@ -80,8 +80,26 @@ public final class HeaderChecks {
     this.beams = beams;
     this.sunkIn = sunkIn;
     this.run = new HeaderRun(geometry, splice, each);
-    this.whole = run.solved(beams);
-    this.board = new HeaderRun(geometry, splice, onBoard()).solved(beams);
+  }
+
+  /** Under all that the header carries. */
+  private LoadedBeam whole() {
+    if (whole == null) {
+      whole = run.solved(beams);
+    }
+    return whole;
+  }
+
+  /** Under what the harder worked board of a pair takes. */
+  private LoadedBeam board() {
+    if (board == null) {
+      HeaderLoad share = onBoard();
+      board =
+          share.equals(each)
+              ? whole()
+              : new HeaderRun(geometry, run.splice(), share).solved(beams);
+    }
+    return board;
   }
 
   /**
@@ -102,17 +120,17 @@ public final class HeaderChecks {
 
   /** Every check of that stock size, of a pair one board, each with its worst combination. */
   public List<Checked> of(Material material) {
-    return checks(board).of(material.onePly());
+    return checks(board()).of(material.onePly());
   }
 
   /** Which loads work each check hardest, in one board of a pair. */
   public BeamStory story(Material material) {
-    return new BeamStory(List.of(checks(board)), material.onePly());
+    return new BeamStory(List.of(checks(board())), material.onePly());
   }
 
   /** Which loads press hardest on a post, all boards of the header together. */
   public BeamStory storyOnPosts(Material material) {
-    return new BeamStory(List.of(checks(whole)), material);
+    return new BeamStory(List.of(checks(whole())), material);
   }
 
   private BeamChecks checks(LoadedBeam loaded) {
@@ -137,12 +155,12 @@ public final class HeaderChecks {
    * joint or its hole.
    */
   List<PostLoad> onPosts(Material material) {
-    return PostLoad.worst(whole, material.weightLbPerIn());
+    return PostLoad.worst(whole(), material.weightLbPerIn());
   }
 
   /** The same of one board of a pair, or of the timber on top: what its joint must hold. */
   List<PostLoad> ofBoardOnPosts(Material material) {
-    return PostLoad.worst(board, material.onePly().weightLbPerIn());
+    return PostLoad.worst(board(), material.onePly().weightLbPerIn());
   }
 
   /**
@@ -150,7 +168,7 @@ public final class HeaderChecks {
    * none where nothing is cut.
    */
   List<PostLoad> onCutEnds(Material material) {
-    return CutEnds.of(board).worst(material.onePly().weightLbPerIn());
+    return CutEnds.of(board()).worst(material.onePly().weightLbPerIn());
   }
 
   Geometry geometry() {
@@ -188,7 +206,7 @@ public final class HeaderChecks {
    */
   Map<LoadCombination, Double> besidesCrossbeamLb(Material material) {
     Map<LoadCombination, Double> besides = new EnumMap<>(LoadCombination.class);
-    for (SupportCase one : whole.onSupports(material.weightLbPerIn())) {
+    for (SupportCase one : whole().onSupports(material.weightLbPerIn())) {
       boolean lifts = one.combination() == LoadCombination.UPLIFT;
       double besideLb = (lifts ? one.leastLb() : one.mostLb()) - seatLb(one.combination());
       besides.merge(one.combination(), besideLb, lifts ? Math::min : Math::max);
@@ -199,9 +217,9 @@ public final class HeaderChecks {
   /** Largest shear in the header, of a pair in one board, by combination. */
   Map<LoadCombination, Double> shearLb(Material material) {
     Map<LoadCombination, Double> shear = new EnumMap<>(LoadCombination.class);
-    for (BeamCase one : board.cases(material.onePly().weightLbPerIn())) {
-      shear.merge(one.combination(), Math.abs(one.all().largestShear().amount()), Math::max);
-    }
+    board()
+        .demands(material.onePly().weightLbPerIn())
+        .forEach((combination, demand) -> shear.put(combination, demand.shearLb()));
     return shear;
   }
 

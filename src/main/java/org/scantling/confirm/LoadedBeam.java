@@ -1,11 +1,12 @@
 package org.scantling.confirm;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.IdentityHashMap;
 import java.util.List;
-import org.scantling.loads.LivePattern;
+import java.util.Map;
 import org.scantling.loads.LoadCombination;
 import org.scantling.loads.LoadKind;
-import org.scantling.loads.SnowPattern;
 import org.scantling.mechanics.BeamLoad;
 import org.scantling.mechanics.BeamResult;
 import org.scantling.mechanics.ContinuousBeam;
@@ -22,54 +23,28 @@ final class LoadedBeam {
   private final BeamResult ownWeight;
   private final BeamResult dead;
   private final BeamResult vines;
-  private final BeamResult windDown;
-  private final BeamResult windUp;
   private final Passing liftedAtCorner;
-  private final List<Pattern> live;
-  private final List<BeamResult> people;
-  private final List<Double> peopleAtIn;
-  private final List<Pattern> snow;
-  private final List<Passing> passing = new ArrayList<>();
-
-  /**
-   * One way a load may lie.
-   *
-   * @param shares of the load on each overhang and span
-   */
-  private record Pattern(List<Double> shares, BeamResult result) {
-    static Pattern of(List<Double> shares, List<BeamResult> bySpan) {
-      double[] factors = shares.stream().mapToDouble(each -> each).toArray();
-      return new Pattern(shares, BeamResult.combine(bySpan, factors));
-    }
-  }
+  private final List<Passing> passing;
+  private Map<LoadCombination, Sags> sags;
 
   LoadedBeam(ContinuousBeam beam, BeamLoads loads) {
     this.beam = beam;
-    this.peopleAtIn = loads.people().stream().map(LoadedBeam::placeIn).toList();
+    List<BeamResult> solved = beam.solve(cases(beam, loads));
+    ownWeight = solved.get(0);
+    dead = solved.get(1);
+    vines = solved.get(2);
+    PassingLoads passes = new PassingLoads(beam, loads, solved.subList(3, solved.size()));
+    passing = passes.list();
+    liftedAtCorner = passes.liftedAtCorner();
+  }
+
+  private static List<List<BeamLoad>> cases(ContinuousBeam beam, BeamLoads loads) {
     List<List<BeamLoad>> cases = new ArrayList<>();
     cases.add(List.of(beam.everywhere(1)));
     cases.add(loads.dead());
     cases.add(loads.vines());
-    cases.add(loads.windDown());
-    cases.add(loads.windUp());
-    cases.add(loads.windUpAtCorner());
-    cases.addAll(loads.liveBySpan());
-    cases.addAll(loads.snowBySpan());
-    loads.people().forEach(person -> cases.add(List.of(person)));
-    List<BeamResult> solved = beam.solve(cases);
-    ownWeight = solved.get(0);
-    dead = solved.get(1);
-    vines = solved.get(2);
-    windDown = solved.get(3);
-    windUp = solved.get(4);
-    int spans = loads.snowBySpan().size();
-    live = livePatterns(solved.subList(6, 6 + spans));
-    snow = snowPatterns(beam, solved.subList(6 + spans, 6 + 2 * spans));
-    people = solved.subList(6 + 2 * spans, solved.size());
-    liftedAtCorner = atCorner(solved.get(5));
-    for (LoadCombination combination : LoadCombination.values()) {
-      addPassing(combination);
-    }
+    cases.addAll(PassingLoads.cases(loads));
+    return cases;
   }
 
   ContinuousBeam beam() {
@@ -91,18 +66,56 @@ final class LoadedBeam {
     BeamResult lifted = lifted(ownWeightLbPerIn);
     List<BeamCase> cases = new ArrayList<>();
     for (Passing each : passing) {
-      BeamResult still = lifts(each) ? lifted : permanent;
-      BeamResult all = BeamResult.combine(List.of(still, each.result()), 1, 1);
-      cases.add(new BeamCase(all, still, each));
+      cases.add(new BeamCase(lifts(each) ? lifted : permanent, each));
     }
     return cases;
   }
 
+  /**
+   * The most that each combination asks of a beam of that weight. What its permanent and its passing
+   * load ask by themselves bounds what they ask together, so most cases need not be added up.
+   */
+  Map<LoadCombination, BeamDemand> demands(double ownWeightLbPerIn) {
+    Map<LoadCombination, BeamDemand> demands = new EnumMap<>(LoadCombination.class);
+    Map<BeamResult, BeamDemand> permanents = new IdentityHashMap<>();
+    for (BeamCase each : cases(ownWeightLbPerIn)) {
+      BeamDemand permanent = permanents.computeIfAbsent(each.permanent(), this::demand);
+      BeamDemand most = demands.get(each.combination());
+      if (most == null || !each.passing().demandAtMost(permanent).within(most)) {
+        demands.merge(each.combination(), demand(each.all()), BeamDemand::most);
+      }
+    }
+    return demands;
+  }
+
+  /** The furthest that what comes and goes moves each span and the tips, by combination. */
+  Map<LoadCombination, Sags> passingSags() {
+    if (sags == null) {
+      sags = new EnumMap<>(LoadCombination.class);
+      for (Passing each : passing) {
+        Sags most = sags.get(each.combination());
+        if (each.spread() && (most == null || !each.sagsAtMost().within(most))) {
+          sags.merge(each.combination(), each.sags(), Sags::most);
+        }
+      }
+    }
+    return sags;
+  }
+
+  /** What stays of a combination, on a beam of that weight. */
+  BeamResult permanent(LoadCombination combination, double ownWeightLbPerIn) {
+    return combination == LoadCombination.UPLIFT
+        ? lifted(ownWeightLbPerIn)
+        : permanent(ownWeightLbPerIn);
+  }
+
+  private BeamDemand demand(BeamResult result) {
+    return BeamDemand.of(result, beam.cuts());
+  }
+
   /** The beam lifted as hard as at a corner of the top, which its supports are held against. */
   BeamCase atCorner(double ownWeightLbPerIn) {
-    BeamResult still = lifted(ownWeightLbPerIn);
-    BeamResult all = BeamResult.combine(List.of(still, liftedAtCorner.result()), 1, 1);
-    return new BeamCase(all, still, liftedAtCorner);
+    return new BeamCase(lifted(ownWeightLbPerIn), liftedAtCorner);
   }
 
   /**
@@ -119,7 +132,7 @@ final class LoadedBeam {
       cases.add(
           new SupportCase(
               each.combination(),
-              BeamResult.combineOnSupports(List.of(still, passes.result()), 1, 1)));
+              passes.onSupportsWith(still)));
     }
     return cases;
   }
@@ -136,67 +149,5 @@ final class LoadedBeam {
 
   private static boolean lifts(Passing passing) {
     return passing.combination() == LoadCombination.UPLIFT;
-  }
-
-  private static double placeIn(BeamLoad person) {
-    return person instanceof BeamLoad.Point point ? point.atIn() : 0;
-  }
-
-  private Passing atCorner(BeamResult windUpAtCorner) {
-    LoadCombination lifting = LoadCombination.UPLIFT;
-    return new Passing(
-        Lying.none(lifting, live.get(0).shares().size()),
-        beam,
-        BeamResult.combine(List.of(windUpAtCorner), lifting.factor(LoadKind.WIND)));
-  }
-
-  private void addPassing(LoadCombination combination) {
-    double windFactor = combination.factor(LoadKind.WIND);
-    double liveFactor = combination.factor(LoadKind.ROOF_LIVE);
-    double snowFactor = combination.factor(LoadKind.SNOW);
-    Lying none = Lying.none(combination, live.get(0).shares().size());
-    if (combination == LoadCombination.UPLIFT) {
-      add(none, BeamResult.combine(List.of(windUp), windFactor));
-    } else if (liveFactor > 0) {
-      for (Pattern each : live) {
-        add(none.live(each.shares()), withWind(windFactor, each.result(), liveFactor));
-      }
-      for (int i = 0; i < people.size(); i++) {
-        add(none.person(peopleAtIn.get(i)), withWind(windFactor, people.get(i), liveFactor));
-      }
-    } else if (snowFactor > 0) {
-      for (Pattern each : snow) {
-        add(none.snow(each.shares()), withWind(windFactor, each.result(), snowFactor));
-      }
-    } else {
-      add(none, BeamResult.combine(List.of(windDown), windFactor));
-    }
-  }
-
-  private BeamResult withWind(double windFactor, BeamResult other, double factor) {
-    return BeamResult.combine(List.of(windDown, other), windFactor, factor);
-  }
-
-  private void add(Lying lying, BeamResult result) {
-    passing.add(new Passing(lying, beam, result));
-  }
-
-  /**
-   * A loaded tail takes some of the sag out of the span beside it, and people do not stand
-   * everywhere.
-   */
-  private static List<Pattern> livePatterns(List<BeamResult> bySpan) {
-    return LivePattern.forSpans(bySpan.size()).stream()
-        .map(pattern -> Pattern.of(pattern.spanFactors(), bySpan))
-        .toList();
-  }
-
-  /** Each piece of a cut beam has end spans of its own. */
-  private static List<Pattern> snowPatterns(ContinuousBeam beam, List<BeamResult> bySpan) {
-    int first = bySpan.size() > beam.spanCount() ? 1 : 0;
-    List<Integer> cuts = beam.cuts().stream().map(cut -> cut + first).toList();
-    return SnowPattern.forPieces(bySpan.size(), cuts).stream()
-        .map(pattern -> Pattern.of(pattern.spanFactors(), bySpan))
-        .toList();
   }
 }

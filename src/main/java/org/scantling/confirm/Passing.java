@@ -1,24 +1,29 @@
 package org.scantling.confirm;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.scantling.loads.LoadCombination;
 import org.scantling.mechanics.BeamResult;
 import org.scantling.mechanics.ContinuousBeam;
+import org.scantling.mechanics.SupportForces;
 
 /**
  * The live load, snow or wind of one combination on one beam: what comes and goes. It is the same
- * for every size of beam that is tried, and so is its sag for EI = 1, which is worked out when a
- * size first asks for it.
+ * for every size of beam that is tried. A long beam has hundreds and few of them work it hardest, so
+ * they are added up only where the bounds of their parts do not settle it.
  */
 final class Passing {
   private final Lying lying;
   private final ContinuousBeam beam;
-  private final BeamResult result;
-  private Sags sags;
+  private final List<Share> shares;
 
-  Passing(Lying lying, ContinuousBeam beam, BeamResult result) {
+  /** A part of it, times a factor of 0 or more. */
+  record Share(PartLoad part, double factor) {}
+
+  Passing(Lying lying, ContinuousBeam beam, List<Share> shares) {
     this.lying = lying;
     this.beam = beam;
-    this.result = result;
+    this.shares = shares;
   }
 
   Lying lying() {
@@ -30,7 +35,36 @@ final class Passing {
   }
 
   BeamResult result() {
-    return result;
+    return BeamResult.combine(results(), factors(0));
+  }
+
+  /** With what stays. */
+  BeamResult with(BeamResult permanent) {
+    return BeamResult.combine(after(permanent), factors(1));
+  }
+
+  SupportForces onSupportsWith(BeamResult permanent) {
+    return BeamResult.combineOnSupports(after(permanent), factors(1));
+  }
+
+  private List<BeamResult> results() {
+    return shares.stream().map(share -> share.part().result()).toList();
+  }
+
+  private List<BeamResult> after(BeamResult permanent) {
+    List<BeamResult> all = new ArrayList<>(shares.size() + 1);
+    all.add(permanent);
+    shares.forEach(share -> all.add(share.part().result()));
+    return all;
+  }
+
+  /** The factors of the shares, after that of what stays. */
+  private double[] factors(int staying) {
+    double[] factors = new double[staying + shares.size()];
+    for (int i = 0; i < factors.length; i++) {
+      factors[i] = i < staying ? 1 : shares.get(i - staying).factor();
+    }
+    return factors;
   }
 
   /** False where one person stands in for the live load; a person is checked for strength only. */
@@ -38,10 +72,25 @@ final class Passing {
     return lying.personAtIn().isEmpty();
   }
 
-  Sags sags() {
-    if (sags == null) {
-      sags = Sags.of(result, beam);
+  /** No less than what it asks of the beam together with what stays. */
+  BeamDemand demandAtMost(BeamDemand permanent) {
+    BeamDemand most = permanent;
+    for (Share share : shares) {
+      most = most.and(share.part().demand(), share.factor());
     }
-    return sags;
+    return most;
+  }
+
+  /** No less than its sags. */
+  Sags sagsAtMost() {
+    Sags most = Sags.none(beam);
+    for (Share share : shares) {
+      most = most.and(share.part().sags(), share.factor());
+    }
+    return most;
+  }
+
+  Sags sags() {
+    return Sags.of(result(), beam);
   }
 }

@@ -43,14 +43,14 @@ final class SidewaysChecks {
   List<Checked> of(Material material, SideBlow blow) {
     WorstChecks worst = new WorstChecks(seating.role(), limits, sources);
     sag(worst, material, blow);
-    Map<LoadCombination, BeamDemand> demands = new EnumMap<>(LoadCombination.class);
-    for (BeamCase each : loaded.cases(material.weightLbPerIn())) {
-      if (each.combination().factor(LoadKind.WIND) > 0) {
-        demands.merge(
-            each.combination(), BeamDemand.of(each.all(), loaded.beam().cuts()), BeamDemand::most);
-      }
-    }
-    demands.forEach((combination, demand) -> bothWays(worst, combination, demand, material, blow));
+    loaded
+        .demands(material.weightLbPerIn())
+        .forEach(
+            (combination, demand) -> {
+              if (combination.factor(LoadKind.WIND) > 0) {
+                bothWays(worst, combination, demand, material, blow);
+              }
+            });
     return worst.list();
   }
 

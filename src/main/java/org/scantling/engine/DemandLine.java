@@ -3,6 +3,7 @@ package org.scantling.engine;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.scantling.design.Site;
 import org.scantling.reasons.Change;
 import org.scantling.reasons.Demand;
@@ -21,18 +22,26 @@ final class DemandLine {
   private final Engine engine;
   private final List<String> assumptions;
   private final SiteDemand demand;
-  private final Ledger ledger = new Ledger(Ledger.Keeps.MANY_RUNS);
+  private final Supplier<Ledger> ledger;
   private final Map<Integer, Proposal> tried = new HashMap<>();
 
   /**
    * @param assumptions paths of the site file that were left out
+   * @param ledger of whoever works at the time: what one demand has worked out, the next finds
    */
-  DemandLine(DemandRow row, DemandScale scale, Site site, Engine engine, List<String> assumptions) {
+  DemandLine(
+      DemandRow row,
+      DemandScale scale,
+      Site site,
+      Engine engine,
+      List<String> assumptions,
+      Supplier<Ledger> ledger) {
     this.row = row;
     this.scale = scale;
     this.site = site;
     this.engine = engine;
     this.assumptions = assumptions;
+    this.ledger = ledger;
     this.demand = new SiteDemand(Demand.of(row.id()));
   }
 
@@ -56,12 +65,12 @@ final class DemandLine {
   /** What is proposed with that value and all else as it is. */
   Proposal at(int place) {
     return tried.computeIfAbsent(
-        place, each -> engine.answer(with(site, each), assumptions, ledger));
+        place, each -> engine.answer(with(site, each), assumptions, ledger.get()));
   }
 
   /** What is proposed with that value and another demand's at another. */
   Proposal at(int place, DemandLine other, int otherPlace) {
-    return engine.answer(other.with(with(site, place), otherPlace), assumptions, ledger);
+    return engine.answer(other.with(with(site, place), otherPlace), assumptions, ledger.get());
   }
 
   private Site with(Site from, int place) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.scantling.design.Site;
 import org.scantling.design.WayOfBuilding;
+import org.scantling.quantity.Measure;
 import org.scantling.reasons.Demand;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
@@ -65,7 +66,15 @@ final class DemandScales {
     return new Job(site, tables, new Ledger(Ledger.Keeps.NOTHING));
   }
 
+  /**
+   * Headroom that nobody asked for is what the structure leaves: asked for less, its posts would be
+   * cut to it.
+   */
   private static Optional<Outcome> decided(Demand demand, Proposal today) {
+    if (demand == Demand.HEADROOM && today.result() instanceof Proposal.Result.Proposed built) {
+      return Optional.of(
+          new Outcome.Amount(Measure.inches(built.structure().top().headroomIn())));
+    }
     return demand.question().flatMap(today::decision).map(decision -> decision.proposed());
   }
 }

@@ -83,6 +83,7 @@ public final class LeastChangeSearch {
   private List<DemandLine> lines(
       Site site, List<String> assumptions, Proposal today, Wanted wanted) {
     DemandScales scales = new DemandScales(tables);
+    ThreadLocal<Ledger> own = ThreadLocal.withInitial(() -> new Ledger(Ledger.Keeps.MANY_RUNS));
     boolean oneWay = wanted.question().growing() || joint(wanted);
     boolean up = more(site, wanted, today);
     return tables.demands().rows().stream()
@@ -93,7 +94,7 @@ public final class LeastChangeSearch {
                     .of(row, site, today)
                     .map(all -> oneWay && row.easedByLess() ? new DemandScale.OneWay(all, up) : all)
                     .filter(scale -> scale.most() > scale.least())
-                    .map(scale -> new DemandLine(row, scale, site, engine, assumptions))
+                    .map(scale -> new DemandLine(row, scale, site, engine, assumptions, own::get))
                     .stream())
         .toList();
   }

@@ -19,7 +19,7 @@ import org.scantling.rulebase.Fired;
 final class Ledger {
   private static final int MOST_CHECKS = 2_000;
   private static final int MOST_FINDINGS = 1_000;
-  private static final int MOST_WALKS = 8;
+  private static final int MOST_WALKS = 2;
 
   private final Keeps keeps;
   private final Memo<List<Object>, List<Checked>> checks = new Memo<>(MOST_CHECKS);

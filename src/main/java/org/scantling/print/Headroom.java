@@ -1,7 +1,7 @@
 package org.scantling.print;
 
 import java.util.Optional;
-import org.scantling.design.Geometry;
+import org.scantling.design.TopLine;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Decision;
@@ -14,7 +14,6 @@ import org.scantling.words.Voice;
 
 /** How high the way is, at its lowest, with the fall of the ground where the top is stepped. */
 final class Headroom {
-  private static final String STEPPED = WayOfBuilding.STEPPED;
   private static final String LEVEL = WayOfBuilding.LEVEL;
   private static final double ROUNDED_IN = 1.0 / 8;
 
@@ -27,8 +26,8 @@ final class Headroom {
   }
 
   /** The least free height, and what is needed where that is less. */
-  String said(Geometry geometry) {
-    double leastIn = leastIn(geometry);
+  String said(TopLine top) {
+    double leastIn = top.headroomIn();
     String least = voice.say(Measure.inches(leastIn));
     return number(Question.HEADROOM)
         .map(neededIn -> said(least, leastIn - neededIn, voice.say(Measure.inches(neededIn))))
@@ -38,12 +37,6 @@ final class Headroom {
   /** A height that was only rounded up is told as the one it was rounded from. */
   private static String said(String least, double overIn, String needed) {
     return Math.abs(overIn) > ROUNDED_IN ? least + " (" + needed + " needed)" : needed;
-  }
-
-  /** A stepped top is that much higher above the lower post of each step. */
-  private double leastIn(Geometry geometry) {
-    boolean stepped = line().filter(STEPPED::equals).isPresent();
-    return geometry.headroomIn() - (stepped ? slopePercent() / 100 * geometry.plan().bayIn() : 0);
   }
 
   /** How the ground falls and the top with it; nothing where both are level. */

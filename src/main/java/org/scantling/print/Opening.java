@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.scantling.design.Geometry;
 import org.scantling.design.Structure;
+import org.scantling.design.TopLine;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
@@ -28,12 +29,12 @@ final class Opening {
   }
 
   void write(Page page, Structure structure, List<Compared> lines) {
-    page.paragraph(whole(structure.geometry()));
+    page.paragraph(whole(structure.geometry(), structure.top()));
     page.paragraph(changes(lines.stream().filter(each -> each.novel() && !each.place()).toList()));
     page.paragraph(checks());
   }
 
-  private String whole(Geometry geometry) {
+  private String whole(Geometry geometry, TopLine top) {
     Headroom headroom = new Headroom(told);
     return "Build the "
         + proposal.baseTitle()
@@ -44,7 +45,7 @@ final class Opening {
         + ", "
         + clearWidth(geometry)
         + " clear between the posts and "
-        + headroom.said(geometry)
+        + headroom.said(top)
         + " free under the lowest timber"
         + headroom.slope()
         + ".";
