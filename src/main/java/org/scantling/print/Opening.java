@@ -92,7 +92,7 @@ final class Opening {
     }
     return line.then().isEmpty() || line.then().equals("none")
         ? "new " + line.name() + ", " + line.now()
-        : line.name() + " " + line.now() + " (was " + line.then() + ")";
+        : Compared.said(line.name(), line.now()) + " (was " + line.then() + ")";
   }
 
   private String checks() {

@@ -61,7 +61,7 @@ class PlainWordsTest {
   @Test
   void what_was_asked_for_is_told_beside_the_chief_answer_too() {
     assertThat(why("everything-at-once", "layout", "client"))
-        .contains("8 ft 2 in, before 7 ft 1/2 in. You asked for 8 ft of height. The wisteria");
+        .contains("8 ft 2 in, instead of 7 ft 1/2 in. You asked for 8 ft of height. The wisteria");
     assertThat(why("everything-at-once", "layout", "builder"))
         .contains("The site file asks for 8'-0\". [clearance.headroom.asked;");
   }
