@@ -76,7 +76,7 @@ class ProposalTextTest {
     assertThat(text)
         .containsPattern(
             "Nothing changes: every timber,\\s+every\\s+hole\\s+and\\s+every\\s+joint\\s+stays\\s+as\\s+in\\s+the\\s+base\\.")
-        .contains("As in the base: ", "- Post size 4x4: tightest in ")
+        .contains("As in the base: ", "- Post size 4x4: tightest on ")
         .doesNotContain("\nWhy\n");
   }
 
@@ -174,7 +174,7 @@ class ProposalTextTest {
           .doesNotContain("not over 50", "edge, end, spacing", " 100 % of its limit");
     }
     assertThat(flat("metric-country"))
-        .contains("99 % of its limit", "the hole depth is chosen for just that");
+        .contains("99 % of its limit", "the hole depth is chosen to meet exactly that");
   }
 
   @Test
