@@ -44,7 +44,7 @@ class PlainWordsTest {
     assertThat(why("mower-lane", "bays", "client", two))
         .contains(
             "You asked for 2; over a walk 30 ft long that puts the posts 15 ft apart. With only 2,"
-                + " the posts would stand 15 ft apart, further than this way of building goes.");
+                + " the posts would stand 15 ft apart, farther than builders set them.");
     assertThat(why("mower-lane", "bays", "builder", two))
         .contains("2 bays are asked for: 30'-0\" in 2 of 15'-0\". [layout.bays.asked;")
         .containsOnlyOnce("layout.bays.asked");
@@ -114,9 +114,9 @@ class PlainWordsTest {
         Run.of("limits", "scenarios/everything-at-once.yaml", "bays").out().replaceAll("\\s+", " ");
     assertThat(told)
         .contains(
-            "it becomes 11. With 10, no header size serves: bending over the post, cuts taken off,"
+            "it becomes 11. With 10, no header size works: bending over the post, cuts taken off,"
                 + " 2 % over.")
-        .contains("With 10, no header joint serves: end of a header piece on its post, 1 % over.")
+        .contains("With 10, no header joint works: end of a header piece on its post, 1 % over.")
         .doesNotContain("just over");
   }
 
@@ -133,14 +133,14 @@ class PlainWordsTest {
     assertThat(site("bean-row", "--set", "walkway.headroom=11ft6in"))
         .contains(
             "For 11'-6\" of headroom under headers that reach 9 1/4\" down the post, with the headers and notches counted, the post is 12'-3 1/4\"."
-                + " (geometry) The whole may reach 12'-0\", so the post 11'-9\".");
+                + " (geometry) The whole structure may be 12'-0\" tall, which leaves 11'-9\" for the post.");
   }
 
   @Test
   void a_way_as_high_as_the_whole_may_be_is_not_told_that_it_would_do() {
     assertThat(site("bean-row", "--set", "walkway.headroom=12ft"))
-        .contains("these rules end at 12'-0\" with the timber over it counted")
-        .contains("so much less than 12'-0\" that the timber over it fits in")
+        .contains("these rules stop at 12'-0\", with the timber over it counted")
+        .contains("enough below 12'-0\" that the timber over it fits in")
         .doesNotContain("12'-0\" or less");
   }
 
