@@ -96,7 +96,7 @@ class MovingFootTest {
     String[] cedar = {"--set", "materials.species=" + species};
     String list = text(SAME_PLACE, "--set", "materials.species=" + species, "--list", "buying");
     assertThat(list).contains("heartwood").doesNotContain("UC4B").doesNotContain(", treated");
-    assertThat(text(SAME_PLACE, cedar)).contains("Take heartwood without sapwood for the posts");
+    assertThat(text(SAME_PLACE, cedar)).contains("Use heartwood without sapwood for the posts");
     assertThat(text(SAME_PLACE, "--list", "buying")).contains("UC4B");
   }
 

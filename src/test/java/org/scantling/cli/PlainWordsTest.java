@@ -133,7 +133,8 @@ class PlainWordsTest {
     assertThat(site("bean-row", "--set", "walkway.headroom=11ft6in"))
         .contains(
             "For 11'-6\" of headroom under headers that reach 9 1/4\" down the post, with the headers and notches counted, the post is 12'-3 1/4\"."
-                + " (geometry) The whole structure may be 12'-0\" tall, which leaves 11'-9\" for the post.");
+                + " (geometry) The whole structure may be 12'-0\" tall, which leaves 11'-9\" for"
+                + " the post.");
   }
 
   @Test
@@ -158,17 +159,17 @@ class PlainWordsTest {
     String told =
         Run.of("compare", "scenarios/mower-lane.yaml", "--set", "walkway.length=44ft").out();
     assertThat(told)
-        .contains("Set otherwise beside the file (--set): length of the walk.")
+        .contains("Set differently from the file (--set): length of the walk.")
         .doesNotContain("in the files");
   }
 
   @Test
   void timber_on_brackets_is_told_what_treatment_it_wants() {
     assertThat(site("stone-terrace", "--list", "buying"))
-        .contains("All of it stands clear of the ground", "treated for that (UC3B)")
+        .contains("All of it is clear of the ground", "treated for that (UC3B)")
         .doesNotContain("UC4B");
     assertThat(site("bean-row", "--list", "buying"))
-        .contains("All other timber stands clear of the ground", "treated for that (UC3B)")
+        .contains("All other timber is clear of the ground", "treated for that (UC3B)")
         .contains("posts, for use in the southern pine No.2, UC4B ground (UC4B)");
     assertThat(site("bean-row", "--list", "buying", "--format", "csv"))
         .contains("pickets\",,UC3B", "(UC4B)\",,UC4B");
