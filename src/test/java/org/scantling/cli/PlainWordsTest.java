@@ -85,7 +85,7 @@ class PlainWordsTest {
   void posts_grow_because_of_the_boards_at_their_sides() {
     String paired = "preferences.header=paired";
     assertThat(why("same-place", "post.height", "client", paired))
-        .contains("stays free below the timbers at their sides, which reach about 7 1/2 in down");
+        .contains("stays clear below the timbers at their sides, which reach about 7 1/2 in down");
     assertThat(why("same-place", "post.height", "builder", paired))
         .contains("under headers that reach 7 1/4\" down the post");
     assertThat(why("mower-lane", "post.height", "builder", "walkway.headroom=87 in"))
