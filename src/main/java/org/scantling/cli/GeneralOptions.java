@@ -32,7 +32,7 @@ final class GeneralOptions {
   @Option(
       names = "--color",
       paramLabel = "auto|always|never",
-      description = "Whether headings are set off by colour; auto asks the terminal.")
+      description = "Whether headings are set off by color; auto asks the terminal.")
   private Colour colour = Colour.AUTO;
 
   @Option(

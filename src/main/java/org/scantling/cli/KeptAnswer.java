@@ -93,7 +93,7 @@ final class KeptAnswer {
       throw new WrongOption(
           "--keep: what "
               + noun(question)
-              + " may be is only known once it is worked out. Ask"
+              + " may be is known only once it is worked out. Ask"
               + " about posts, headers, crossbeams, bays, holes or joints.");
     }
     if (!options.contains(plain)) {
@@ -101,7 +101,7 @@ final class KeptAnswer {
       throw new WrongOption(
           "--keep: "
               + (plain.isEmpty() ? "nothing" : plain)
-              + " is no option of "
+              + " is not an option for "
               + noun(question)
               + " here. "
               + (maybe.isEmpty() ? "" : maybe + " ")

@@ -36,7 +36,7 @@ final class ListOptions {
       paramLabel = "DIR",
       description =
           "Write the builder's sheet, the lists, the proposal and its design file into a folder:"
-              + " all of them or none, and nothing over what was not written so. With --list, that"
+              + " all of them or none, and never over files it did not write. With --list, that"
               + " list is shown as well.")
   private Path out;
 

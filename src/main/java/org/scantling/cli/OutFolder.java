@@ -66,12 +66,12 @@ final class OutFolder {
     if (parent == null || Path.of("").toAbsolutePath().startsWith(whole)) {
       throw new OutException(
           folder
-              + ": found the folder that everything stands in, or that you work in; accepted is a"
+              + ": found the root folder, or the one that you work in; accepted is a"
               + " folder of its own, such as "
               + Path.of("job"));
     }
     if (!Files.isDirectory(parent)) {
-      throw new OutException(folder + ": the folder it is to stand in must exist");
+      throw new OutException(folder + ": the folder to put it in must exist");
     }
     return whole;
   }

@@ -118,7 +118,7 @@ final class RulesCommand implements Callable<Integer> {
       String maybe = NearMiss.advice(id, book.rules().stream().map(RuleEntry::id).toList());
       throw maybe.isEmpty()
           ? unknown
-          : new WrongOption("'" + id + "' is no rule. " + maybe + " `rules` lists all of them.");
+          : new WrongOption("'" + id + "' is not a rule. " + maybe + " `rules` lists all of them.");
     }
   }
 

@@ -30,7 +30,8 @@ final class Sentences implements IExecutionExceptionHandler {
             || exception instanceof WrongOption;
     err.println(ErrorText.of(theirs ? exception.getMessage() : fault(exception)));
     if (SiteOptions.verbose(parsed)) {
-      exception.printStackTrace(err);
+      err.print(Trace.of(exception));
+      err.flush();
     }
     return theirs ? ExitStatus.WRONG_INPUT : ExitStatus.FAULT;
   }

@@ -20,7 +20,7 @@ final class SizeAdvice {
   static String of(String written, Tables tables, Role role, UnitSystem units) {
     String near = near(written, tables.sizes().rows());
     return written.strip()
-        + " is no size of the table. "
+        + " is not a size in the table. "
         + (near.isEmpty() ? "" : "Maybe " + near + "? ")
         + "For "
         + role.word()

@@ -20,7 +20,7 @@ final class SpanLoadOptions {
       names = "--live",
       defaultValue = "20 psf",
       paramLabel = "LOAD",
-      description = "Load that comes and goes, people or snow; ${DEFAULT-VALUE} if not given.")
+      description = "Live load, people or snow; ${DEFAULT-VALUE} if not given.")
   private String live;
 
   @Option(

@@ -21,7 +21,7 @@ final class SpanShapeOptions {
       names = "--spacing",
       split = ",",
       paramLabel = "LENGTHS",
-      description = "Crossbeams: centre to centre; " + SPACINGS + " if not given.")
+      description = "Crossbeams: center to center; " + SPACINGS + " if not given.")
   private List<String> spacings;
 
   @Option(
@@ -94,7 +94,7 @@ final class SpanShapeOptions {
   @Option(
       names = "--eccentricity",
       paramLabel = "SHARE|none",
-      description = "Posts: share of the depth by which the load is off centre; 1/6 if not given.")
+      description = "Posts: share of the depth by which the load is off center; 1/6 if not given.")
   private String eccentricity;
 
   @Option(

@@ -27,8 +27,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description =
         "Explains one decision to a client, a builder or an engineer: the reason, and what would"
-            + " bring the base's answer back. Or, with --keep, the least that would have to be"
-            + " asked otherwise for another answer.")
+            + " bring the base's answer back. Or, with --keep, the least change that"
+            + " would give another answer.")
 final class WhyCommand implements Callable<Integer> {
   enum Format {
     TEXT,
@@ -61,8 +61,8 @@ final class WhyCommand implements Callable<Integer> {
       names = "--keep",
       paramLabel = "OPTION",
       description =
-          "An answer that you would rather have, such as 4x4: the least that would have to be asked"
-              + " otherwise for it, one change alone or two together.")
+          "An answer that you would rather have, such as 4x4: the least change that would bring"
+              + " it, one alone or two together.")
   private String keep;
 
   @Override

@@ -81,7 +81,7 @@ final class BeamSag {
   private Evidence evidence(BeamStatics statics, Part part, int span, double fromIn) {
     Rectangle section = task.stresses().section();
     Evidence evidence =
-        Evidence.saw("what", part == Part.STILL ? "what stays" : "what comes and goes")
+        Evidence.saw("what", part == Part.STILL ? "the permanent load" : "the passing load")
             .and("at", Measure.inches(fromIn))
             .and("load", statics.even(span))
             .and("span", Measure.inches(scene.spanIn(span)))

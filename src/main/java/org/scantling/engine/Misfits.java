@@ -85,15 +85,15 @@ final class Misfits {
   private void plan() {
     BaseDesign.Posts posts = design.posts();
     double breadthIn = stock.row(posts.size()).thicknessIn();
-    over("posts.row-spacing", posts.rowSpacingIn(), breadthIn, "a post is broad");
-    over("posts.bay", posts.bayIn(), breadthIn, "a post is broad");
+    over("posts.row-spacing", posts.rowSpacingIn(), breadthIn, "a post is wide");
+    over("posts.bay", posts.bayIn(), breadthIn, "a post is wide");
     if (!posts.footing().equals(WayOfBuilding.BRACKET)) {
       over("posts.embedment", posts.embedmentIn(), 0, "nothing, for posts in the ground");
     }
     posts
         .holeDiameterIn()
         .ifPresent(
-            width -> over("posts.hole-diameter", width, breadthIn, "the post in it is broad"));
+            width -> over("posts.hole-diameter", width, breadthIn, "the post in it is wide"));
   }
 
   /** The checks know square posts alone. */
@@ -160,11 +160,11 @@ final class Misfits {
                     new Misfit(
                         "side-panels.pickets",
                         Integer.toString(panels.pickets()),
-                        "fewer than fill the "
+                        "few enough to leave gaps in the "
                             + Length.feetAndInches(freeIn)
                             + " between two posts, each "
                             + Length.feetAndInches(picketIn)
-                            + " broad")));
+                            + " wide")));
   }
 
   private void rail() {

@@ -221,6 +221,6 @@ final class SiteDemand {
 
   private IllegalArgumentException unknown() {
     return new IllegalArgumentException(
-        demand.path() + " is no demand along which turning points can be searched");
+        demand.path() + " is not a demand along which turning points can be searched");
   }
 }

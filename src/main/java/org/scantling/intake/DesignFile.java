@@ -40,12 +40,12 @@ record DesignFile(
               required = true)
           String size,
       @Entry(
-              says = "centre to centre of the rows, across the walk",
+              says = "center to center of the rows, across the walk",
               kind = EntryKind.LENGTH,
               required = true)
           String rowSpacing,
       @Entry(
-              says = "centre to centre of neighbouring posts along the walk",
+              says = "center to center of neighboring posts along the walk",
               kind = EntryKind.LENGTH,
               required = true)
           String bay,

@@ -56,7 +56,7 @@ record PlaceClimate(
               required = true)
           String height,
       @Entry(
-              says = "from the crest to where the slope is half as high, towards the wind",
+              says = "from the crest to where the slope is half as high, toward the wind",
               kind = EntryKind.LENGTH,
               required = true)
           String halfLength,

@@ -28,7 +28,7 @@ record SiteFile(
 
   record Walk(
       @Entry(
-              says = "first to last post, centre to centre",
+              says = "first to last post, center to center",
               kind = EntryKind.LENGTH,
               required = true)
           String length,

@@ -32,9 +32,9 @@ final class BesideBase {
             .filter(each -> more(each) > SEEN_RATIO)
             .sorted(Comparator.comparingDouble(this::more).reversed())
             .toList();
-    page.heading("Beside the " + base + ", which has stood since " + record.sinceYear());
+    page.heading("Compared with the " + base + ", which has stood since " + record.sinceYear());
     if (harder.isEmpty()) {
-      page.paragraph("No check is worked harder here than there, at its own place.");
+      page.paragraph("No check is closer to its limit here than there, on its own site.");
       return;
     }
     page.paragraph(
@@ -42,9 +42,9 @@ final class BesideBase {
             + " of "
             + checks.size()
             + " checks "
-            + (harder.size() == 1 ? "is" : "are")
-            + " worked harder here than there, at its own place"
-            + (harder.size() > 1 ? "; by most:" : ":"));
+            + (harder.size() == 1 ? "is closer to its limit" : "are closer to their limits")
+            + " here than there, on its own site"
+            + (harder.size() > 1 ? "; the largest differences:" : ":"));
     page.items(harder.stream().limit(MOST_SHOWN).map(this::item).toList());
   }
 

@@ -93,7 +93,7 @@ final class BuilderWhy {
             .map(each -> new Block.Item("", reason(each, decision)))
             .toList();
     if (!items.isEmpty()) {
-      page.heading("Weighed as well").items(items);
+      page.heading("Also weighed").items(items);
     }
   }
 
@@ -130,7 +130,7 @@ final class BuilderWhy {
         .filter(each -> voice.prescribed(each.id()))
         .forEach(each -> items.add(prescribed(each)));
     if (!items.isEmpty()) {
-      page.heading("How hard it is worked now").items(items);
+      page.heading("How close it is to its limits now").items(items);
     }
   }
 

@@ -87,9 +87,9 @@ final class CheckLine {
     String base = base(checked);
     return base.isEmpty()
         ? ""
-        : "; the base itself works at "
+        : "; the base itself has been at "
             + base
-            + " at its own place since "
+            + " on its own site since "
             + yardstick.record().map(TrackRecord::sinceYear).orElseThrow();
   }
 

@@ -119,7 +119,7 @@ final class ClientWhy {
   private String before(Decision decision, String base) {
     return alike(voice.say(decision.question(), decision.proposed()), base)
         ? ", " + hair(decision) + " before"
-        : ", before " + base;
+        : ", instead of " + base;
   }
 
   private Block.Item item(Decision decision) {

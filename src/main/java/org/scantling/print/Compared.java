@@ -30,6 +30,14 @@ record Compared(
     return joint ? "not in its file" : "none";
   }
 
+  /** Name and value as one says them: no braces, or posts in the ground without "standing". */
+  static String said(String name, String value) {
+    if (value.equals("none")) {
+      return "no " + name;
+    }
+    return value.startsWith("posts ") ? value : name + " " + value;
+  }
+
   /** What is here now, in a word where it has gone. */
   String here() {
     return now.isEmpty() ? "none" : now;

@@ -60,7 +60,7 @@ final class ComparisonGrid {
     lines.forEach(
         (line, rows) -> {
           if (rows.stream().noneMatch(comparison::differs) && !common(rows).equals(NOTHING)) {
-            same.add(line + " " + common(rows));
+            same.add(Compared.said(line, common(rows)));
           }
         });
     if (!same.isEmpty()) {

@@ -65,7 +65,7 @@ final class ComparisonPage {
   /** Sizes and holes may be the same where lengths or counts are not. */
   private String sameSizes() {
     return comparison.rows().stream().anyMatch(each -> !each.place() && comparison.differs(each))
-        ? "The timber sizes and the holes are the same; what else differs stands below."
+        ? "The timber sizes and the holes are the same; what else differs is below."
         : "Nothing of the structure differs.";
   }
 
@@ -141,7 +141,7 @@ final class ComparisonPage {
   /** Columns of one file differ by what is set beside it; what is set for all makes none. */
   private String givenWhere() {
     long files = comparison.columns().stream().map(ComparedSite::file).distinct().count();
-    return files == 1 ? "Set otherwise beside the file (--set)" : "Given otherwise in the files";
+    return files == 1 ? "Set differently from the file (--set)" : "Different in the files";
   }
 
   /** How many lengths of walk are compared; the walk itself is asked of no rule. */
@@ -191,13 +191,13 @@ final class ComparisonPage {
     for (int i = 0; i < comparison.columns().size(); i++) {
       if (comparison.columns().get(i).proposal().result() instanceof Result.NeedsEngineer none) {
         String question =
-            none.broken().map(each -> "no " + voice.label(each) + " serves. ").orElse("");
+            none.broken().map(each -> "no " + voice.label(each) + " works. ").orElse("");
         items.add(
             new Block.Item(
                 SideBySide.letter(i),
                 Sentence.capital(question)
                     + Stopped.sourced(voice, none)
-                    + " The demand that breaks it is "
+                    + " What rules it out is "
                     + voice.path(none.demand())
                     + " ("
                     + none.demand()

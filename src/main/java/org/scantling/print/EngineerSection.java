@@ -30,16 +30,16 @@ final class EngineerSection {
 
   void write(Page page, Result.NeedsEngineer result) {
     page.paragraph(
-        "This is a case for a licensed engineer. These rules hold no structure that they could"
-            + " answer for on this site.");
-    page.heading("What breaks it").paragraph(broken(result));
+        "This is a case for a licensed engineer. These rules have no structure that they can vouch"
+            + " for on this site.");
+    page.heading("What rules it out").paragraph(broken(result));
     page.heading("What would bring it back").paragraph(back(result));
     page.heading("What to ask the engineer").add(Block.Items.of(List.of(ask(result), TAKE_ALONG)));
   }
 
   private String ask(Result.NeedsEngineer result) {
     String whole = "Whether the " + baseTitle + " can be built here";
-    String parts = "timbers, joints and footings; under seal where that is asked.";
+    String parts = "timbers, joints and footings; sealed where that is required.";
     if (result.reason().finding() instanceof Finding.Refuse refuse
         && refuse.evidence().find("asked").orElse(null) instanceof Evidence.Seen.Amount asked) {
       String what = voice.path(result.demand()) + " of " + voice.say(asked.measure());
@@ -68,8 +68,8 @@ final class EngineerSection {
             : " ";
     String weighs =
         number(demand)
-            ? " serves; what weighs most in it is the "
-            : " serves; what weighs most in it is the choice of ";
+            ? " works; what weighs most is the "
+            : " works; what weighs most is the choice of ";
     return "No "
         + voice.label(question)
         + weighs
@@ -98,7 +98,7 @@ final class EngineerSection {
       return " of " + voice.say(limit.measure()) + " or less";
     }
     return evidence.find("below").orElse(null) instanceof Evidence.Seen.Amount below
-        ? " of so much less than " + voice.say(below.measure()) + " that the timber over it fits in"
+        ? " enough below " + voice.say(below.measure()) + " that the timber over it fits in"
         : " as it is known at the place";
   }
 
@@ -110,7 +110,7 @@ final class EngineerSection {
           + inside(refuse.evidence())
           + " (--set \""
           + result.demand()
-          + "=...\"), these rules can answer for the site.";
+          + "=...\"), these rules cover the site.";
     }
     return (number(result.demand()) ? "A smaller " : "Another choice of ")
         + name

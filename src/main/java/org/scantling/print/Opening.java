@@ -85,14 +85,14 @@ final class Opening {
 
   private static String change(Compared line) {
     if (line.now().isEmpty()) {
-      return "no " + line.name() + " any more";
+      return "no more " + line.name();
     }
     if (line.joint()) {
       return "stronger " + line.name() + ", " + line.now();
     }
     return line.then().isEmpty() || line.then().equals("none")
         ? "new " + line.name() + ", " + line.now()
-        : line.name() + " " + line.now() + " (before " + line.then() + ")";
+        : Compared.said(line.name(), line.now()) + " (was " + line.then() + ")";
   }
 
   private String checks() {
@@ -123,7 +123,7 @@ final class Opening {
   }
 
   private String hardest(Checked check) {
-    return "the tightest one works at "
+    return "the tightest is at "
         + voice.say(Measure.ratio(check.check().ratio()))
         + " of its limit ("
         + check.role()
@@ -146,7 +146,7 @@ final class Opening {
   }
 
   private String chosen(Question question) {
-    return "; the " + voice.label(question) + " is chosen for just that";
+    return "; the " + voice.label(question) + " is chosen to meet exactly that";
   }
 
   private String inches(double amount) {

@@ -31,11 +31,11 @@ final class Passing {
             .max(Comparator.comparingDouble(each -> each.check().ratio()));
     String all = every + " pass";
     return byRecord.isEmpty()
-        ? all + "; the tightest one works at " + tightest.map(this::tight).orElse("nothing") + "."
+        ? all + "; the tightest is at " + tightest.map(this::tight).orElse("nothing") + "."
         : all
             + ", "
             + only(byRecord)
-            + " The tightest of the others works at "
+            + " The tightest of the others is at "
             + tightest.map(this::tight).orElse("nothing")
             + ".";
   }

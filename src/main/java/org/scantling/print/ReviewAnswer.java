@@ -88,8 +88,8 @@ final class ReviewAnswer {
     int habits = review.limits(Shortfall.Kind.OUT_OF_HABIT).size();
     return switch (habits) {
       case 0 -> "";
-      case 1 -> "One habit of the trade is not kept.";
-      default -> habits + " habits of the trade are not kept.";
+      case 1 -> "One trade habit is not followed.";
+      default -> habits + " trade habits are not followed.";
     };
   }
 }

@@ -44,9 +44,9 @@ final class ReviewPage {
       what();
       failing();
       limits("What does not meet a limit", Kind.DOES_NOT_MEET);
-      limits("What the site file asks otherwise", Kind.NOT_AS_ASKED);
-      limits("Out of habit, which is no matter of strength", Kind.OUT_OF_HABIT);
-      limits("Taken otherwise in the checks", Kind.TAKEN_OTHERWISE);
+      limits("Not what the site file asks for", Kind.NOT_AS_ASKED);
+      limits("Outside trade habit, which is not a matter of strength", Kind.OUT_OF_HABIT);
+      limits("Counted differently in the checks", Kind.TAKEN_OTHERWISE);
       all();
       open();
     }
@@ -125,9 +125,9 @@ final class ReviewPage {
     page.heading("All checks, the worst first").add(new Block.Grid(rows));
     if (beside) {
       page.paragraph(
-          "\"base\" is how hard the "
+          "\"base\" is how close the "
               + review.baseTitle()
-              + " itself is worked at its own place, where it has stood since "
+              + " itself comes to its limits on its own site, where it has stood since "
               + review.yardstick().record().get().sinceYear()
               + ".");
     }

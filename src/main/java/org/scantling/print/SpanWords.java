@@ -196,8 +196,8 @@ final class SpanWords {
             : "held by the ground, free at the top")
         + "; load "
         + (post.eccentricityRatio() > 0
-            ? "1/" + plain(1 / post.eccentricityRatio()) + " of the depth off centre"
-            : "on the centre")
+            ? "1/" + plain(1 / post.eccentricityRatio()) + " of the depth off center"
+            : "on the center")
         + "; "
         + push
         + ".";

@@ -25,7 +25,7 @@ final class ThenAndNow {
     List<String> stayed =
         lines.stream()
             .filter(line -> !line.novel() && line.proven() && !line.now().isEmpty())
-            .map(line -> line.name() + " " + line.now())
+            .map(line -> Compared.said(line.name(), line.now()))
             .toList();
     if (!stayed.isEmpty()) {
       page.paragraph("As in the base: " + String.join("; ", stayed) + ".");

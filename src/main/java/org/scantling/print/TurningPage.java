@@ -83,10 +83,10 @@ final class TurningPage {
               + ", mostly with those above: name one to see where.");
     }
     if (!unmoved.isEmpty()) {
-      said.add("Not moved at all: " + Sentence.list(unmoved) + ".");
+      said.add("Nothing here changes: " + Sentence.list(unmoved) + ".");
     }
     if (!said.isEmpty()) {
-      page.heading(along.isEmpty() ? "What stays" : "What else turns");
+      page.heading(along.isEmpty() ? "What stays" : "What else changes");
       said.forEach(page::paragraph);
     }
   }
@@ -130,7 +130,7 @@ final class TurningPage {
       reach.ends().forEach(end -> items.add(new Block.Item("", sentences.end(reach, end))));
     }
     if (!items.isEmpty()) {
-      page.heading("How far a structure goes at all").items(items);
+      page.heading("How far any structure can go").items(items);
     }
   }
 

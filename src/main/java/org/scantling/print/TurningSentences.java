@@ -163,7 +163,7 @@ final class TurningSentences {
     boolean many = row(question).many();
     return "Beyond that "
         + pronoun(question)
-        + (many ? " come back and go again." : " comes back and goes again.");
+        + (many ? " switch back and forth." : " switches back and forth.");
   }
 
   /** What was searched along a demand that is a number. */

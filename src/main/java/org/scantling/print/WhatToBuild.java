@@ -73,7 +73,7 @@ final class WhatToBuild {
         + "; lengths are as built."
         + (brackets()
             ? ""
-            : " Of each post " + inches(footings.depthIn()) + " stands in the ground.")
+            : " " + inches(footings.depthIn()) + " of each post is in the ground.")
         + headersCut()
         + tooLong();
   }
@@ -114,7 +114,7 @@ final class WhatToBuild {
         + (ordered(header()) ? voice.noneLongerAnywhere(size) : voice.noneLonger(size))
         + ": each header is in pieces over "
         + Sentence.list(bays)
-        + " bays that meet over a post"
+        + " bays that meet over posts"
         + (turned(header(), bays)
             ? ", its second board turned end for end so that no post carries two joints."
             : ".");
@@ -167,7 +167,7 @@ final class WhatToBuild {
   private String crossbeams(Geometry geometry) {
     int past = geometry.crossbeamsOnTail();
     return inches(geometry.crossbeamSpacingIn())
-        + " apart, centre to centre"
+        + " apart, center to center"
         + (past == 0 ? "" : ", " + past + " of them past each end post")
         + "; tails "
         + inches(geometry.crossbeams().overhangIn())
@@ -185,7 +185,7 @@ final class WhatToBuild {
             each ->
                 new Block.Item(
                     "Blocks",
-                    "one between each two crossbeams over each header, "
+                    "one between every two crossbeams over each header, "
                         + inches(each.depthIn())
                         + " deep, tops flush with the crossbeams."));
   }
@@ -243,9 +243,9 @@ final class WhatToBuild {
             + hole
             + ", "
             + fill
-            + " round the posts; dig "
+            + " around the posts; dig "
             + bed
-            + " more for the bed under them.");
+            + " deeper for the bed under them.");
   }
 
   private boolean brackets() {
@@ -302,7 +302,7 @@ final class WhatToBuild {
             ? " below the top of the boards, the lower "
             : " below the top of the post, the lower ")
         + inches(bolts.apartIn())
-        + " under it"
+        + " below the upper"
         + (bolts.rowsApartIn() > 0
             ? ", the two rows " + inches(bolts.rowsApartIn()) + " apart"
             : "");

@@ -136,7 +136,7 @@ final class WhySection {
   }
 
   private String worked(Checked checked) {
-    return "tightest in "
+    return "tightest on "
         + voice.check(checked.id())
         + ", "
         + voice.say(Measure.ratio(checked.check().ratio()))

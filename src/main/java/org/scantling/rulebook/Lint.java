@@ -133,7 +133,7 @@ public final class Lint {
         }
       }
     }
-    differences(words.rules(), rules.keySet(), "has a row in words.csv, but is no rule");
+    differences(words.rules(), rules.keySet(), "has a row in words.csv, but is not a rule");
     proved("sentences tell the rules to client, builder and engineer", count);
   }
 

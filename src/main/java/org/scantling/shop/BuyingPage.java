@@ -45,15 +45,15 @@ final class BuyingPage {
         totals.pieces()
             + " pieces out of "
             + Said.counted(totals.sticks(), "stick", "sticks")
-            + ", spare ones counted"
+            + ", spares included"
             + specials()
             + "; "
             + said.percent(totals.wasteRatio())
-            + " of what is sawn is left over; "
+            + " of what is cut up is left over; "
             + said.weight(totals.weightLb())
             + " of timber, fresh; "
             + said.weight(totals.deliveryLb())
-            + " to deliver with all bags; cost: "
+            + " delivered, with all bags; cost: "
             + cost
             + ".");
   }
@@ -70,25 +70,25 @@ final class BuyingPage {
   private void treatment() {
     if (buying.lasting()) {
       page.paragraph(
-          "This is a kind of timber whose heartwood lasts untreated and whose sapwood does not:"
-              + " take heartwood, without sapwood.");
+          "This is a species whose heartwood lasts untreated and whose sapwood does not:"
+              + " buy heartwood, without sapwood.");
       return;
     }
     boolean inTheGround = buying.timber().stream().anyMatch(each -> each.stock().forTheGround());
     page.paragraph(
         (inTheGround ? "All other timber" : "All of it")
-            + " stands clear of the ground and out in the weather: take it treated for that ("
+            + " is clear of the ground and out in the weather: buy it treated for that ("
             + buying.aboveGround()
-            + "), or the heartwood of a kind that lasts.");
+            + "), or the heartwood of a species that lasts.");
   }
 
   private void inchSizes() {
     if (buying.metricYard()) {
       page.paragraph(
-          "The fixings are inch sizes, as they were worked out, with their millimetres. Where"
-              + " there are only metric ones take none that is thinner or shorter, such as a 14 mm"
-              + " bolt for 12.7 mm; a thicker one wants its distances from edges and ends grown"
-              + " with it.");
+          "The fasteners are inch sizes, as they were worked out, with their millimeters. Where"
+              + " only metric ones are sold, take none that is thinner or shorter, such as a 14 mm"
+              + " bolt for 12.7 mm; a thicker one needs its edge and end distances increased to"
+              + " match.");
     }
   }
 
@@ -106,14 +106,14 @@ final class BuyingPage {
                   + said.length(saving.fromIn())
                   + (saving.joint()
                       ? ", which is longer than the yard sells: no joint, no special order"
-                      : " spares "
+                      : " saves "
                           + said.length(saving.lengthIn())
                           + " of "
                           + saving.size()
                           + money)));
     }
     if (!items.isEmpty()) {
-      page.heading("Spared by a small change").items(items);
+      page.heading("Saved by a small change").items(items);
     }
   }
 
@@ -153,7 +153,7 @@ final class BuyingPage {
   }
 
   private void sawing() {
-    page.heading("How the sticks are sawn");
+    page.heading("How to cut the sticks");
     for (TimberPlan plan : buying.timber()) {
       if (!plan.cuts().isEmpty()) {
         page.paragraph(name(plan) + ": " + proof(plan.result()));
@@ -175,7 +175,7 @@ final class BuyingPage {
     String sought = result.byCost() ? "cost" : "length";
     String best =
         result.proven()
-            ? "no other way of sawing takes less " + sought
+            ? "no other way of cutting takes less " + sought
             : "no other way takes over " + said.percent(result.gapRatio()) + " less " + sought;
     return best + "; " + said.percent(result.wasteRatio()) + " left over.";
   }

@@ -69,7 +69,7 @@ final class ClimbersPage {
         + Said.counted(run.wires(), "upright wire", "upright wires")
         + " at "
         + said.lengths(run.heightsIn())
-        + " from the middle of the bay's first post; "
+        + " from the center of the bay's first post; "
         + counts(run);
   }
 
@@ -77,7 +77,7 @@ final class ClimbersPage {
     return Said.counted(run.heightsIn().size(), "run", "runs")
         + " of "
         + said.length(run.lengthIn())
-        + ", through eyes in the outer faces of the posts, over the ground at "
+        + ", through eyes in the outer faces of the posts, above the ground at "
         + said.lengths(run.heightsIn())
         + "; "
         + counts(run);

@@ -34,7 +34,7 @@ final class CutListPage {
         count
             + " pieces of "
             + Said.counted(lists.pieces().all().size(), "kind", "kinds")
-            + ". Lengths are finished lengths over the long points. "
+            + ". Lengths are finished lengths to the long points. "
             + spare()
             + "Brush preservative on every cut, notch and hole.");
     if (!lists.pieces().open().isEmpty()) {
@@ -72,7 +72,7 @@ final class CutListPage {
             each ->
                 "Posts are cut "
                     + said.length(each.shape().spareIn())
-                    + " longer, and their tops where they stand. ")
+                    + " longer, and their tops are cut once they stand. ")
         .orElse("");
   }
 
@@ -84,7 +84,7 @@ final class CutListPage {
     }
     page.heading("Notches and holes").items(items);
     if (lists.pieces().of("header").stream().anyMatch(each -> bolted(each))) {
-      page.paragraph("The posts are bored where they stand, through the holes of the boards.");
+      page.paragraph("The posts are bored once they stand, through the holes in the boards.");
     }
     lists.sunkHeads().ifPresent(this::sunk);
     lists
@@ -92,9 +92,9 @@ final class CutListPage {
         .ifPresent(
             footIn ->
                 page.paragraph(
-                    "The foot of a post is taken to stand "
+                    "The foot of a post is assumed to be "
                         + said.length(footIn)
-                        + " over the ground. Where bracket and crown hold it higher, cut the housings"
+                        + " above the ground. Where bracket and crown hold it higher, cut the housings"
                         + " lower by as much."));
   }
 
@@ -185,11 +185,11 @@ final class CutListPage {
     }
     if (lists.pieces().of("post").stream().anyMatch(CutListPage::openToOneSide)) {
       page.paragraph(
-          "Left and right of a post are seen with its top up and the side that is cut in front.");
+          "Left and right of a post are as seen with its top up and the cut side facing you.");
     }
     if (lists.pieces().all().stream().anyMatch(CutListPage::offMiddle)) {
       page.paragraph(
-          "In brackets: how far a hole lies off the middle line of its face; plus is towards the top"
+          "In parentheses: how far a hole is off the centerline of its face; plus is toward the top"
               + " edge of a side, and on a top to the left, looking from the first end.");
     }
   }

@@ -12,7 +12,7 @@ public final class ListPages {
     Page page = new Page().title(kind.heading() + ": " + lists.title());
     write(lists, kind, new Said(units), page);
     return page.paragraph(
-        "This list does not stand alone: the cautions and assumptions of the proposal go with it.");
+        "This list is not complete without the cautions and assumptions of the proposal.");
   }
 
   /** All lists, for the site. */

@@ -20,7 +20,7 @@ final class OrderPage {
 
   static void write(WorkOrder order, Said said, Page page) {
     page.paragraph(
-        "Nothing goes on past a HOLD before it is checked. Remarks stand at the step they belong to.");
+        "Do not go past a HOLD until it is checked. Remarks stay with the step they belong to.");
     List<Block.Item> items = new ArrayList<>();
     for (WorkOrder.Step step : order.steps()) {
       String lead = LEADS.getOrDefault(step.part(), Integer.toString(step.number()));

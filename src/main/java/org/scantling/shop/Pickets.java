@@ -82,8 +82,8 @@ final class Pickets {
             tape.nearest(toIn - fromIn + 2 * pointIn),
             0,
             UPRIGHT,
-            end(fall, "the edge towards the last post"),
-            end(fall, "the edge towards the first post"),
+            end(fall, "the edge toward the last post"),
+            end(fall, "the edge toward the first post"),
             List.of(),
             List.of());
     return new Placed(

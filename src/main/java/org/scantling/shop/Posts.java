@@ -81,7 +81,7 @@ final class Posts {
     }
     double setBackIn = geometry.posts().breadthIn() * Math.abs(top.headerFallRatio());
     return new EndCut.Sloping(
-        top.degrees(), tape.nearest(setBackIn), "the side towards the first post");
+        top.degrees(), tape.nearest(setBackIn), "the side toward the first post");
   }
 
   private List<Recess> housings(int row, int post) {
@@ -131,7 +131,7 @@ final class Posts {
   private String face(int row, int side, boolean only) {
     String face = "rail side";
     if (top.follows() || top.stepped()) {
-      face = side > 0 ? "side towards the last post" : "side towards the first post";
+      face = side > 0 ? "side toward the last post" : "side toward the first post";
     } else if (!only) {
       face = side > 0 ? "rail side" : "opposite rail side";
     }

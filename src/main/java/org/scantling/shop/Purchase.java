@@ -240,7 +240,7 @@ final class Purchase {
             new BuyingLine.Quantity(0, "cu ft"),
             0,
             "",
-            "what the holes leave over",
+            "left over from the holes",
             OptionalLong.empty()));
   }
 
@@ -267,7 +267,7 @@ final class Purchase {
     if (tensioners > 0) {
       String finish = built.tables().defaults().row("wire.tensioner").word();
       counted(
-          "climbers", new Fixing("tensioner", finish, tensioners, "one a run of wire"), "pieces");
+          "climbers", new Fixing("tensioner", finish, tensioners, "one to a run of wire"), "pieces");
     }
     eyes.forEach(
         (eye, count) ->

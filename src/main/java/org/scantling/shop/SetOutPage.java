@@ -36,20 +36,20 @@ final class SetOutPage {
   private void opening() {
     SetOut.Ground ground = setOut.ground();
     page.paragraph(
-        "Everything is measured from A1, the middle of the first post of the near row: along the walk"
-            + " from it, and across to row B, which is on the left of whoever stands at A1 and looks"
-            + " along the walk. The tape is held level. Batter boards stand "
+        "Everything is measured from A1, the center of the first post of the near row: along the walk"
+            + " from it, and across to row B, which is on your left as you stand at A1 and look along"
+            + " the walk. Hold the tape level. Batter boards stand "
             + said.length(ground.batterIn())
             + " outside the corners. The level line runs "
             + said.length(ground.lineOverDatumIn())
-            + " over the ground at A1.");
+            + " above the ground at A1.");
     page.paragraph(
         "Holes are "
             + said.length(ground.holeIn())
-            + " wide; dig says how deep, below the ground at the post. In the bottom lie "
+            + " wide; dig says how deep, from the ground at the post. In the bottom go "
             + said.length(ground.bedIn() - ground.padIn())
             + " of gravel"
-            + (ground.padIn() > 0 ? " and a pad of " + said.length(ground.padIn()) : "")
+            + (ground.padIn() > 0 ? " and a pad " + said.length(ground.padIn()) + " thick" : "")
             + "."
             + (falls()
                 ? " The ground falls "
@@ -154,7 +154,7 @@ final class SetOutPage {
     }
     page.heading("Headers, from the first post on").items(items);
     if (turned) {
-      page.paragraph("Turned: its first end towards the last post.");
+      page.paragraph("Turned: its first end toward the last post.");
     }
   }
 
@@ -166,7 +166,7 @@ final class SetOutPage {
               Said.capital(running.line()) + ", " + running.what(), said.lengths(running.atIn())));
     }
     page.heading("Running marks, the tape held at one end").items(items);
-    page.paragraph("A mark with a minus lies before the middle of the first post.");
+    page.paragraph("A mark with a minus is short of the center of the first post.");
   }
 
   private void spots() {

@@ -155,7 +155,7 @@ final class SettingOut {
     double postIn = geometry.posts().breadthIn();
     return List.of(
         new SetOut.Spacer(
-            "between neighbours of a row",
+            "between neighbors of a row",
             tape.nearest(geometry.plan().bayIn() - postIn),
             2 * geometry.plan().bays()),
         new SetOut.Spacer(

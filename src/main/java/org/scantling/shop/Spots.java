@@ -64,11 +64,11 @@ final class Spots {
     return built.paired()
         ? spot(
             "boards meet at the middle of the post, the lower ones below",
-            named("their top edges under the top of the post", top.stepIn()))
+            named("their top edges below the top of the post", top.stepIn()))
         : spot(
-            "the lower header hangs on the side towards the last post",
+            "the lower header hangs on the side toward the last post",
             named(
-                "seat of its hanger under the top of the post",
+                "seat of its hanger below the top of the post",
                 top.stepIn() + built.geometry().headers().notchIn()));
   }
 
@@ -79,21 +79,21 @@ final class Spots {
       return null;
     }
     return spot(
-        "the crossbeam stands flush with the side of the post towards the "
+        "the crossbeam stands flush with the side of the post toward the "
             + (shiftIn > 0 ? "last" : "first")
             + " post",
-        named("its middle off that of the post", Math.abs(shiftIn)));
+        named("its center off that of the post", Math.abs(shiftIn)));
   }
 
   private SetOut.Spot across(int post) {
     KneeBraces braces = built.braces();
     double footUpIn = new Braces(built).headAcrossUpIn(post) - braces.legIn();
     return spot(
-        "brace across the walk, on the side towards the "
+        "brace across the walk, on the side toward the "
             + (KneeBraces.side(top) > 0 ? "last" : "first")
             + " post"
             + (cutsBoard(footUpIn, post) ? ", let in where it passes the inner board" : ""),
-        named("foot under the top of the post", top.topIn(post) - footUpIn),
+        named("foot below the top of the post", top.topIn(post) - footUpIn),
         named("head from the middle of the row", braces.legIn()));
   }
 
@@ -111,16 +111,16 @@ final class Spots {
     for (KneeBraces.Along each : built.braces().along()) {
       if (each.post() == post && each.towards() == towards) {
         return spot(
-            "brace along the walk, rising towards the "
+            "brace along the walk, rising toward the "
                 + (towards > 0 ? "last" : "first")
                 + " post, on the "
                 + (each.outside() ? "outer" : "walk")
                 + " face"
                 + packed(),
-            named("foot under the top of the post", top.topIn(post) - each.footUpIn()),
+            named("foot below the top of the post", top.topIn(post) - each.footUpIn()),
             named("head from the middle of the post", each.legIn()),
             named(
-                "head under the top edge of the header", built.geometry().headers().depthIn() / 2));
+                "head below the top edge of the header", built.geometry().headers().depthIn() / 2));
       }
     }
     return null;

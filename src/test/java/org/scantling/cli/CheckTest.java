@@ -155,7 +155,7 @@ class CheckTest {
             cannot-be-built.yaml:8: posts.embedment: 0" must be more than nothing, for posts in the ground.
             cannot-be-built.yaml:13: crossbeams.count: 90 must be few enough that a gap is left between them.
             cannot-be-built.yaml:15: crossbeams.notch: 3 1/2" must be less than 3 1/2", as a 2x4 is deep.
-            cannot-be-built.yaml:16: side-panels.pickets: 40 must be fewer than fill the 3'-5 1/2" between two posts, each 1 1/2" broad.
+            cannot-be-built.yaml:16: side-panels.pickets: 40 must be few enough to leave gaps in the 3'-5 1/2" between two posts, each 1 1/2" wide.
             cannot-be-built.yaml:16: side-panels.rail-height: 7'-6" must be less than 6'-10", the height of the posts.
             """);
   }

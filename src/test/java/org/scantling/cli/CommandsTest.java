@@ -38,7 +38,7 @@ class CommandsTest {
             .out();
 
     assertThat(said)
-        .contains("The timber sizes and the holes are the same; what else differs stands below.")
+        .contains("The timber sizes and the holes are the same; what else differs is below.")
         .contains("Crossbeam tails");
   }
 

@@ -140,9 +140,9 @@ class KeepTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "posts|5x5|--keep: 5x5 is no option of the posts here. There are 4x4, 6x6",
-        "posts|4 x 4|--keep: 4 x 4 is no option of the posts here. Maybe 4x4?",
-        "posts|2-2x6|--keep: 2-2x6 is no option of the posts here.",
+        "posts|5x5|--keep: 5x5 is not an option for the posts here. There are 4x4, 6x6",
+        "posts|4 x 4|--keep: 4 x 4 is not an option for the posts here. Maybe 4x4?",
+        "posts|2-2x6|--keep: 2-2x6 is not an option for the posts here.",
         "holes|deep|--keep: the depth of the holes: deep (not a length) must be",
         "snow|20 psf|'snow' is given, or follows every inch of a demand",
         "pergla|4x4|'pergla' is nothing that is decided."

@@ -76,7 +76,7 @@ class ListOptionsTest {
     Files.writeString(yard, "size,length,price\n4x4,8 ft,10.00\n4x4,12 ft,16.00\n2x4,8 ft,5.50\n");
     String[] asked = {"propose", SITE, "--list", "buying", "--yard", yard.toString()};
 
-    // The line that says it is longer by "to deliver with all bags", so it may break anywhere.
+    // The line that says it is longer by "delivered, with all bags", so it may break anywhere.
     assertThat(Run.of(asked).endedWith(ExitStatus.ANSWERED).out().replaceAll("\\s+", " "))
         .contains("by the yard's list")
         .doesNotContain("no prices given");

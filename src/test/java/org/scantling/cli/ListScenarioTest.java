@@ -99,7 +99,7 @@ class ListScenarioTest {
   }
 
   private static String withoutTitle(String markdown) {
-    int end = markdown.indexOf("This list does not stand alone");
+    int end = markdown.indexOf("This list is not complete");
     return markdown.substring(markdown.indexOf('\n'), end).stripTrailing();
   }
 

@@ -96,7 +96,7 @@ class MovingFootTest {
     String[] cedar = {"--set", "materials.species=" + species};
     String list = text(SAME_PLACE, "--set", "materials.species=" + species, "--list", "buying");
     assertThat(list).contains("heartwood").doesNotContain("UC4B").doesNotContain(", treated");
-    assertThat(text(SAME_PLACE, cedar)).contains("Take heartwood without sapwood for the posts");
+    assertThat(text(SAME_PLACE, cedar)).contains("Use heartwood without sapwood for the posts");
     assertThat(text(SAME_PLACE, "--list", "buying")).contains("UC4B");
   }
 
@@ -109,7 +109,7 @@ class MovingFootTest {
     assertThat(text(court, one))
         .contains("The site file asks for 1 bay, and 2 are built: with 1 no header size passes");
     assertThat(text(court, "--set", "walkway.length=13 ft", "--set", "walkway.bays=1"))
-        .contains("2 are built: a bay of 13'-0\" is not what the trade builds");
+        .contains("2 are built: nobody builds a bay of 13'-0\"");
     assertThat(text(court, "--set", "walkway.length=11 ft", "--set", "walkway.bays=2"))
         .doesNotContain("The site file asks for");
   }

@@ -129,7 +129,7 @@ class OutFolderTest {
     Path deep = yard.resolve("nowhere").resolve("job");
 
     assertThatThrownBy(() -> OutFolder.write(deep, files("one")))
-        .hasMessage(deep + ": the folder it is to stand in must exist");
+        .hasMessage(deep + ": the folder to put it in must exist");
     assertThat(yard.resolve("nowhere")).doesNotExist();
   }
 

@@ -44,7 +44,7 @@ class PlainWordsTest {
     assertThat(why("mower-lane", "bays", "client", two))
         .contains(
             "You asked for 2; over a walk 30 ft long that puts the posts 15 ft apart. With only 2,"
-                + " the posts would stand 15 ft apart, further than this way of building goes.");
+                + " the posts would stand 15 ft apart, farther than builders set them.");
     assertThat(why("mower-lane", "bays", "builder", two))
         .contains("2 bays are asked for: 30'-0\" in 2 of 15'-0\". [layout.bays.asked;")
         .containsOnlyOnce("layout.bays.asked");
@@ -61,7 +61,7 @@ class PlainWordsTest {
   @Test
   void what_was_asked_for_is_told_beside_the_chief_answer_too() {
     assertThat(why("everything-at-once", "layout", "client"))
-        .contains("8 ft 2 in, before 7 ft 1/2 in. You asked for 8 ft of height. The wisteria");
+        .contains("8 ft 2 in, instead of 7 ft 1/2 in. You asked for 8 ft of height. The wisteria");
     assertThat(why("everything-at-once", "layout", "builder"))
         .contains("The site file asks for 8'-0\". [clearance.headroom.asked;");
   }
@@ -85,7 +85,7 @@ class PlainWordsTest {
   void posts_grow_because_of_the_boards_at_their_sides() {
     String paired = "preferences.header=paired";
     assertThat(why("same-place", "post.height", "client", paired))
-        .contains("stays free below the timbers at their sides, which reach about 7 1/2 in down");
+        .contains("stays clear below the timbers at their sides, which reach about 7 1/2 in down");
     assertThat(why("same-place", "post.height", "builder", paired))
         .contains("under headers that reach 7 1/4\" down the post");
     assertThat(why("mower-lane", "post.height", "builder", "walkway.headroom=87 in"))
@@ -114,9 +114,9 @@ class PlainWordsTest {
         Run.of("limits", "scenarios/everything-at-once.yaml", "bays").out().replaceAll("\\s+", " ");
     assertThat(told)
         .contains(
-            "it becomes 11. With 10, no header size serves: bending over the post, cuts taken off,"
+            "it becomes 11. With 10, no header size works: bending over the post, cuts taken off,"
                 + " 2 % over.")
-        .contains("With 10, no header joint serves: end of a header piece on its post, 1 % over.")
+        .contains("With 10, no header joint works: end of a header piece on its post, 1 % over.")
         .doesNotContain("just over");
   }
 
@@ -133,14 +133,15 @@ class PlainWordsTest {
     assertThat(site("bean-row", "--set", "walkway.headroom=11ft6in"))
         .contains(
             "For 11'-6\" of headroom under headers that reach 9 1/4\" down the post, with the headers and notches counted, the post is 12'-3 1/4\"."
-                + " (geometry) The whole may reach 12'-0\", so the post 11'-9\".");
+                + " (geometry) The whole structure may be 12'-0\" tall, which leaves 11'-9\" for"
+                + " the post.");
   }
 
   @Test
   void a_way_as_high_as_the_whole_may_be_is_not_told_that_it_would_do() {
     assertThat(site("bean-row", "--set", "walkway.headroom=12ft"))
-        .contains("these rules end at 12'-0\" with the timber over it counted")
-        .contains("so much less than 12'-0\" that the timber over it fits in")
+        .contains("these rules stop at 12'-0\", with the timber over it counted")
+        .contains("enough below 12'-0\" that the timber over it fits in")
         .doesNotContain("12'-0\" or less");
   }
 
@@ -158,17 +159,17 @@ class PlainWordsTest {
     String told =
         Run.of("compare", "scenarios/mower-lane.yaml", "--set", "walkway.length=44ft").out();
     assertThat(told)
-        .contains("Set otherwise beside the file (--set): length of the walk.")
+        .contains("Set differently from the file (--set): length of the walk.")
         .doesNotContain("in the files");
   }
 
   @Test
   void timber_on_brackets_is_told_what_treatment_it_wants() {
     assertThat(site("stone-terrace", "--list", "buying"))
-        .contains("All of it stands clear of the ground", "treated for that (UC3B)")
+        .contains("All of it is clear of the ground", "treated for that (UC3B)")
         .doesNotContain("UC4B");
     assertThat(site("bean-row", "--list", "buying"))
-        .contains("All other timber stands clear of the ground", "treated for that (UC3B)")
+        .contains("All other timber is clear of the ground", "treated for that (UC3B)")
         .contains("posts, for use in the southern pine No.2, UC4B ground (UC4B)");
     assertThat(site("bean-row", "--list", "buying", "--format", "csv"))
         .contains("pickets\",,UC3B", "(UC4B)\",,UC4B");

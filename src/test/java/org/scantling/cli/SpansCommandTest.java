@@ -173,7 +173,7 @@ class SpansCommandTest {
       value = {
         "crossbeam | ROLE: crossbeam must be crossbeams, headers or posts. Maybe crossbeams?",
         "crossbeams,--size,2x7 | Maybe 2x6 or 2x8?",
-        "crossbeams,--size,joist | --size: joist is no size of the table. For crossbeams there are 2x4,",
+        "crossbeams,--size,joist | --size: joist is not a size in the table. For crossbeams there are 2x4,",
         "crossbeams,--species,southern-pin | Maybe southern-pine?",
         "crossbeams,--grade,No2 | Maybe No.2?",
         "crossbeams,--dead,10 | --dead: 10 (no unit) must be a load with its unit",

@@ -63,7 +63,7 @@ class SiteDemandTest {
     Site site = READER.read(FILE).site();
 
     assertThatThrownBy(() -> new SiteDemand(Demand.USERS).stated(site))
-        .hasMessage("walkway.users is no demand along which turning points can be searched");
+        .hasMessage("walkway.users is not a demand along which turning points can be searched");
   }
 
   /** Of numbers both ends of what is searched, so that no end is refused as a slip of the pen. */

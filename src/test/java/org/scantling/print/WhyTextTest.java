@@ -55,7 +55,7 @@ class WhyTextTest {
             "What is different here: a way at least 8 ft 2 in high instead of 7 ft 1/2 in; ",
             "wisteria that will climb over it instead of clematis",
             "Also about this",
-            "How tall the posts stand: about 8 ft 9 1/2 in, before 6 ft 10 in.");
+            "How tall the posts stand: about 8 ft 9 1/2 in, instead of 6 ft 10 in.");
   }
 
   @Test
@@ -66,11 +66,11 @@ class WhyTextTest {
             " is what holds the post upright",
             "[footings.depth.embedment; ",
             "Because these are different here, largest effect first: number of bays 10, was 1",
-            "Weighed as well",
+            "Also weighed",
             "The foot must reach the frost line at 4'-0\". [footings.depth.frost; ",
             "common practice",
-            "How hard it is worked now",
-            " %: depth for the sideways push, ");
+            "How close it is to its limits now",
+            " %: depth against the sideways push, ");
   }
 
   @Test

@@ -24,10 +24,10 @@ class EndCutTest {
 
   @Test
   void ends_that_differ_are_told_by_their_names() {
-    EndCut sloping = new EndCut.Sloping(3.434, 0.3125, "the side towards the first post");
+    EndCut sloping = new EndCut.Sloping(3.434, 0.3125, "the side toward the first post");
     assertThat(WORDS.both(ended(EndCut.square(), sloping)))
         .isEqualTo(
-            "foot square; top 3.4° off square, longer by 5/16\" on the side towards the first"
+            "foot square; top 3.4° off square, longer by 5/16\" on the side toward the first"
                 + " post");
   }
 

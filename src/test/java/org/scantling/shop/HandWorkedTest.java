@@ -278,7 +278,7 @@ class HandWorkedTest {
     assertThat(run.times()).isEqualTo(12);
     assertThat(climbers.wireIn()).isEqualTo(2124, EXACT);
     assertThat(climbers.eyes()).isEqualTo(60);
-    line("14 gauge (2.0 mm) galvanised or stainless wire", 177, 18, 2);
+    line("14 gauge (2.0 mm) galvanized or stainless wire", 177, 18, 2);
   }
 
   /** What the quarter inch off each tail spares is a joint. */

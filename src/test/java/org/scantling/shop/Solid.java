@@ -95,7 +95,7 @@ record Solid(String name, List<double[]> corners, List<double[]> edges) {
     boolean longLower =
         sloping.longEdge().equals("the lower edge")
             || sloping.longEdge().equals("the edge away from the corner")
-            || sloping.longEdge().equals("the side towards the first post");
+            || sloping.longEdge().equals("the side toward the first post");
     return longLower == edge > 0 ? sloping.setBackIn() : 0;
   }
 

@@ -63,7 +63,7 @@ class YardSheetTest {
           .allMatch(each -> each.kind().finish().contains("galvanized"));
     }
     assertThat(lines(Jobs.scenario("metric-country"), "fixings"))
-        .allMatch(each -> each.kind().finish().contains("galvanised"));
+        .allMatch(each -> each.kind().finish().contains("galvanized"));
   }
 
   /**
