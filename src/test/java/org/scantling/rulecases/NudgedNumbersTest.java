@@ -3,8 +3,10 @@ package org.scantling.rulecases;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -25,9 +27,9 @@ import org.scantling.tables.ChangedTables.Cell;
 /**
  * Moves every number of every table: some case, some site, some page or some list must notice.
  *
- * <p>What notices which number stands in {@code nudged-cells.csv}, which {@code -Dnudge=all} looks
- * for anew and writes (half an hour). Else a part of it, other for every {@code -Dnudge.seed}, is
- * held against the program, and whatever is not in it is looked for everywhere.
+ * <p>What notices which number stands in {@code nudged-cells.csv}. {@code -Dnudge=all} looks for it
+ * anew and writes it (half an hour), {@code -Dnudge=new} only for numbers that are not there. Else a
+ * part of it, other for every {@code -Dnudge.seed}, is held against the program.
  */
 @Tag("slow")
 class NudgedNumbersTest {
@@ -136,16 +138,40 @@ class NudgedNumbersTest {
   }
 
   @Test
-  @EnabledIfSystemProperty(named = "nudge", matches = "all")
-  void all_of_them_once_more() throws IOException {
-    Set<String> found = new TreeSet<>();
-    Set<Cell> left =
-        new CellSweep(tables, Watches.all(tables), each -> found.add(each.line()))
-            .unnoticed(cells);
+  @EnabledIfSystemProperty(named = "nudge", matches = "all|new")
+  void what_notices_each_number_is_written_down() throws IOException {
+    Set<String> lines = new TreeSet<>();
+    List<Cell> sought = new ArrayList<>(cells);
+    if (System.getProperty("nudge").equals("new")) {
+      for (Witness each : record()) {
+        if (sought.remove(each.cell())) {
+          lines.add(each.line());
+        }
+      }
+    }
+    Path soFar = Path.of("target/nudged-so-far.csv");
+    Files.write(soFar, lines);
 
+    Set<Cell> left = sweep(sought, soFar, lines);
+
+    List<String> all = new ArrayList<>(lines);
+    all.add(0, HEADING);
+    Files.write(RECORD, all);
     assertThat(left.stream().filter(cell -> !excused(cell))).isEmpty();
-    List<String> lines = new ArrayList<>(found);
-    lines.add(0, HEADING);
-    Files.write(RECORD, lines);
+  }
+
+  private Set<Cell> sweep(List<Cell> sought, Path soFar, Set<String> lines) throws IOException {
+    return new CellSweep(
+            tables,
+            Watches.all(tables),
+            each -> {
+              lines.add(each.line());
+              try {
+                Files.writeString(soFar, each.line() + "\n", StandardOpenOption.APPEND);
+              } catch (IOException e) {
+                throw new UncheckedIOException(e);
+              }
+            })
+        .unnoticed(sought);
   }
 }

@@ -1,13 +1,19 @@
 package org.scantling.rulecases;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import org.scantling.confirm.Materials;
+import org.scantling.confirm.Service;
 import org.scantling.engine.DemandTries;
 import org.scantling.engine.Engine;
 import org.scantling.intake.Intake;
@@ -17,6 +23,7 @@ import org.scantling.intake.Vocabulary;
 import org.scantling.print.PrintOptions;
 import org.scantling.print.ProposalJson;
 import org.scantling.print.ProposalText;
+import org.scantling.print.TextPage;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Proposal;
 import org.scantling.rulebase.RuleBase;
@@ -24,10 +31,11 @@ import org.scantling.shop.ListCsv;
 import org.scantling.shop.ListKind;
 import org.scantling.shop.ListPages;
 import org.scantling.shop.Lists;
-import org.scantling.print.TextPage;
 import org.scantling.tables.ChangedTables;
 import org.scantling.tables.ChangedTables.Cell;
 import org.scantling.tables.ChangedTables.Change;
+import org.scantling.tables.DesignValueRow;
+import org.scantling.tables.SizeRow;
 import org.scantling.tables.Tables;
 import org.scantling.words.Words;
 
@@ -47,9 +55,10 @@ final class Watches {
     this.tables = tables;
   }
 
-  static List<Watch> all(ChangedTables tables) throws java.io.IOException {
+  static List<Watch> all(ChangedTables tables) throws IOException {
     Watches watches = new Watches(tables);
     watches.cases();
+    watches.timber();
     for (String line : Files.readAllLines(ASKED)) {
       if (!line.isBlank() && !line.startsWith("#")) {
         watches.asked(line);
@@ -71,7 +80,43 @@ final class Watches {
             (one, facts) -> one.found(rules, facts).equals(one.finds())));
   }
 
-  private void folder(Path folder) throws java.io.IOException {
+  /**
+   * What every size is worth in every grade of every species: all timber is taken from there, so
+   * that a row which no site happens to use is used as those are which one does.
+   */
+  private void timber() {
+    quick.add(
+        new Watch.Answer(
+            "timber",
+            tables,
+            List.of(),
+            cell -> Set.of("design-values.csv", "adjustment-factors.csv").contains(cell.table()),
+            Watches::worth));
+  }
+
+  private static Object worth(Tables changed) {
+    Materials materials = new Materials(changed);
+    StringBuilder worth = new StringBuilder();
+    Set<List<String>> grades = new LinkedHashSet<>();
+    for (DesignValueRow row : changed.designValues().rows()) {
+      grades.add(List.of(row.species(), row.grade()));
+    }
+    for (List<String> grade : grades) {
+      for (SizeRow size : changed.sizes().rows()) {
+        for (boolean incised : new boolean[] {false, true}) {
+          worth.append(
+              materials.find(
+                  size, 1, grade.get(0), grade.get(1), new Service(true, incised, 1)));
+        }
+        materials
+            .row(size, grade.get(0), grade.get(1))
+            .ifPresent(found -> worth.append(found.wetWeightPcf()));
+      }
+    }
+    return worth.toString();
+  }
+
+  private void folder(Path folder) throws IOException {
     try (Stream<Path> files = Files.list(folder)) {
       for (Path file : files.filter(each -> each.toString().endsWith(".yaml")).sorted().toList()) {
         String name = file.getFileName().toString().replace(".yaml", "");
@@ -115,7 +160,7 @@ final class Watches {
 
   private void site(String name, Intake site, List<Change> rows, Predicate<Cell> about) {
     Proposal[] today = new Proposal[1];
-    java.util.function.Supplier<Proposal> proposal =
+    Supplier<Proposal> proposal =
         () -> today[0] == null ? today[0] = propose(site, tables.with(rows)) : today[0];
     quick.add(
         new Watch.Answer("lists of " + name, tables, rows, about, t -> lists(proposal, site, t)));
@@ -136,7 +181,7 @@ final class Watches {
   }
 
   private static Object lists(
-      java.util.function.Supplier<Proposal> proposal, Intake site, Tables changed) {
+      Supplier<Proposal> proposal, Intake site, Tables changed) {
     if (!proposal.get().proposed()) {
       return "";
     }

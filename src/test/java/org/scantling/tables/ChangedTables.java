@@ -22,7 +22,7 @@ public final class ChangedTables {
       Pattern.compile("-?\\d+(\\.\\d+)?(/\\d+)?(;\\d+(\\.\\d+)?)*");
 
   /** Columns of words that may look like numbers. */
-  private static final Set<String> WORDS = Set.of("id", "stock_family", "word");
+  private static final Set<String> WORDS = Set.of("id", "stock_family", "word", "where", "note");
 
   private static final List<Double> FACTORS = List.of(1.03, 0.97, 1.3, 0.7);
 
@@ -63,6 +63,7 @@ public final class ChangedTables {
                   for (String column : file.columns()) {
                     String text = row.optional(column);
                     if (!WORDS.contains(column)
+                        && !column.endsWith("_where")
                         && NUMBERS.matcher(text).matches()
                         && read(file, id, column, all)) {
                       for (int part = 0; part < text.split(";").length; part++) {
