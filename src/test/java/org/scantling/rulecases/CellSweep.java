@@ -32,7 +32,7 @@ final class CellSweep {
   /** The cells that nothing notices, nudged whichever way. */
   Set<Cell> unnoticed(Collection<Cell> cells) {
     Set<Cell> left = new LinkedHashSet<>(cells);
-    for (int way = 0; way < ChangedTables.nudges(); way++) {
+    for (int way = ChangedTables.nudges() - 1; way >= 0; way--) {
       for (Watch watch : watches) {
         List<Change> changes = new ArrayList<>();
         for (Cell cell : left) {

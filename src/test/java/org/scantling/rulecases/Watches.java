@@ -111,9 +111,14 @@ final class Watches {
         materials
             .row(size, grade.get(0), grade.get(1))
             .ifPresent(found -> worth.append(found.wetWeightPcf()));
+        worth.append(flatUse(changed, grade.get(0), size));
       }
     }
     return worth.toString();
+  }
+
+  private static double flatUse(Tables changed, String species, SizeRow size) {
+    return changed.factors().size(species, size).flatUseFactor();
   }
 
   private void folder(Path folder) throws IOException {
@@ -159,21 +164,26 @@ final class Watches {
   }
 
   private void site(String name, Intake site, List<Change> rows, Predicate<Cell> about) {
+    // From where to where a factor or a strength holds is read where timber is looked up, and only
+    // there.
+    Predicate<Cell> seen =
+        about.and(cell -> !cell.column().matches("nominal_.*_in|width_(from|to)_in")
+            || cell.table().equals("sizes.csv"));
     Proposal[] today = new Proposal[1];
     Supplier<Proposal> proposal =
         () -> today[0] == null ? today[0] = propose(site, tables.with(rows)) : today[0];
     quick.add(
-        new Watch.Answer("lists of " + name, tables, rows, about, t -> lists(proposal, site, t)));
+        new Watch.Answer("lists of " + name, tables, rows, seen, t -> lists(proposal, site, t)));
     quick.add(
-        new Watch.Answer("page of " + name, tables, rows, about, t -> page(proposal.get(), t)));
+        new Watch.Answer("page of " + name, tables, rows, seen, t -> page(proposal.get(), t)));
     quick.add(
         new Watch.Answer(
             "demands of " + name,
             tables,
             rows,
-            about.and(cell -> cell.table().equals("demands.csv")),
+            seen.and(cell -> cell.table().equals("demands.csv")),
             t -> DemandTries.of(new Engine(rules, t), t, site.site(), proposal.get())));
-    slow.add(new Watch.Answer(name, tables, rows, about, t -> propose(site, t)));
+    slow.add(new Watch.Answer(name, tables, rows, seen, t -> propose(site, t)));
   }
 
   private Proposal propose(Intake site, Tables changed) {

@@ -266,7 +266,7 @@ class TimberTablesTest {
         pairs++;
       }
     }
-    assertThat(pairs).isEqualTo(11);
+    assertThat(pairs).isEqualTo(8);
   }
 
   @Test
