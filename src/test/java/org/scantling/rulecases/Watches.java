@@ -21,8 +21,6 @@ import org.scantling.intake.Setting;
 import org.scantling.intake.SiteReader;
 import org.scantling.intake.Vocabulary;
 import org.scantling.print.PrintOptions;
-import org.scantling.print.ProposalJson;
-import org.scantling.print.ProposalText;
 import org.scantling.print.TextPage;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Proposal;
@@ -37,9 +35,11 @@ import org.scantling.tables.ChangedTables.Change;
 import org.scantling.tables.DesignValueRow;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.Tables;
-import org.scantling.words.Words;
 
-/** Everything that a changed cell is held against, the quickest first. */
+/**
+ * Everything that a changed cell is held against, the quickest first. A page that prints a number
+ * and no more is none of them: what is printed and not used is what is looked for.
+ */
 final class Watches {
   private static final Path DEMO = Path.of("scenarios");
   private static final Path OURS = Path.of("src/test/resources/rulecases/sites");
@@ -175,13 +175,11 @@ final class Watches {
     quick.add(
         new Watch.Answer("lists of " + name, tables, rows, seen, t -> lists(proposal, site, t)));
     quick.add(
-        new Watch.Answer("page of " + name, tables, rows, seen, t -> page(proposal.get(), t)));
-    quick.add(
         new Watch.Answer(
             "demands of " + name,
             tables,
             rows,
-            seen.and(cell -> cell.table().equals("demands.csv")),
+            seen.and(cell -> Set.of("demands.csv", "vines.csv").contains(cell.table())),
             t -> DemandTries.of(new Engine(rules, t), t, site.site(), proposal.get())));
     slow.add(new Watch.Answer(name, tables, rows, seen, t -> propose(site, t)));
   }
@@ -207,11 +205,5 @@ final class Watches {
               PrintOptions.plain(UnitSystem.IMPERIAL)));
     }
     return text.toString();
-  }
-
-  private static Object page(Proposal proposal, Tables changed) {
-    Words words = Words.load(changed);
-    return ProposalJson.of(proposal, words)
-        + ProposalText.of(proposal, words, PrintOptions.plain(UnitSystem.IMPERIAL));
   }
 }

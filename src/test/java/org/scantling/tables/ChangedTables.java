@@ -101,7 +101,9 @@ public final class ChangedTables {
     double today = number(text);
     double amount = today * FACTORS.get(way);
     if (whole(row, cell, today)) {
-      double away = Math.max(1, Math.rint(Math.abs(amount - today)));
+      // Bolts through a pair of headers go two by two.
+      int least = cell.id().startsWith("header-paired") ? 2 : 1;
+      double away = Math.max(least, Math.rint(Math.abs(amount - today)));
       amount = FACTORS.get(way) > 1 ? today + away : today - away;
     } else if (today == 0) {
       amount = FACTORS.get(way) - 1;
