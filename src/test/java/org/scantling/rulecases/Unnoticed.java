@@ -9,8 +9,7 @@ import org.scantling.tables.ChangedTables.Cell;
 /**
  * Cells that nothing notices, and why that is as it should be.
  *
- * @param id a row, or with a star at its end all rows whose ids start so
- * @param column a column, or a star for all
+ * @param column with a colon and the place of a number where a cell holds several
  * @param why in words
  */
 record Unnoticed(String table, String id, String column, String why) {
@@ -26,9 +25,7 @@ record Unnoticed(String table, String id, String column, String why) {
 
   boolean about(Cell cell) {
     return cell.table().equals(table)
-        && (column.equals("*") || column.equals(cell.column()))
-        && (id.endsWith("*")
-            ? cell.id().startsWith(id.substring(0, id.length() - 1))
-            : cell.id().equals(id));
+        && (column.equals(cell.column()) || column.equals(cell.column() + ":" + cell.part()))
+        && cell.id().equals(id);
   }
 }

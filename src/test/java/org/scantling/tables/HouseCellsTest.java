@@ -61,4 +61,12 @@ class HouseCellsTest {
         .extracting(JointRow::count)
         .isEqualTo(4);
   }
+
+  @Test
+  void a_number_where_ours_has_none_and_nothing_would_read_it_is_refused() {
+    assertThatThrownBy(() -> house("wind.csv", "id,from_ratio\nwind.gust,0.5\n"))
+        .hasMessageContaining("wind.csv:2: from_ratio: found '0.5', accepted is nothing here");
+    assertThatThrownBy(() -> house("wind.csv", "id,from_ratio\nwind.edge.clear.edge.small,0.5\n"))
+        .hasMessageContaining("wind.csv:2: from_ratio: found '0.5', accepted is nothing here");
+  }
 }
