@@ -102,15 +102,16 @@ final class CutListPage {
   /** Where every measure of the list starts. */
   private void origins() {
     page.paragraph(
-        "Every post is measured from its foot, and every crossbeam from its tip on the side of row A,"
-            + " the near tip. The first end of a header is its end towards A1, or the other one where the"
-            + " set-out says turned.");
+        "Every post is measured from its foot, and every crossbeam from its tip on the side of row"
+            + " A, the near tip. The first end of a header is its end towards A1, or the other one"
+            + " where the set-out says turned.");
     lists
         .railsOverLineIn()
         .ifPresent(
             overIn ->
                 page.paragraph(
-                    "Housings for rails are marked from the level line once the posts stand, middles "
+                    "Housings for rails are marked from the level line once the posts stand,"
+                        + " middles "
                         + said.length(Math.abs(overIn))
                         + (overIn < 0 ? " under" : " over")
                         + " it; how far they are from the foot is for a check."));

@@ -122,7 +122,9 @@ final class CellBounds {
   /** One number of a rule against the one it takes the place of. */
   void hold(Row row, Row replaced) {
     for (String column : BANDS) {
-      if (row.has(column) && replaced.optional(column).isEmpty() && !row.optional(column).isEmpty()) {
+      if (row.has(column)
+          && replaced.optional(column).isEmpty()
+          && !row.optional(column).isEmpty()) {
         throw row.refuse(column, "nothing here: the row that it takes the place of has none");
       }
     }

@@ -28,8 +28,8 @@ import org.scantling.tables.ChangedTables.Cell;
  * Moves every number of every table: some case, some site, some page or some list must notice.
  *
  * <p>What notices which number stands in {@code nudged-cells.csv}. {@code -Dnudge=all} looks for it
- * anew and writes it (half an hour), {@code -Dnudge=new} only for numbers that are not there. Else a
- * part of it, other for every {@code -Dnudge.seed}, is held against the program.
+ * anew and writes it (half an hour), {@code -Dnudge=new} only for numbers that are not there. Else
+ * a part of it, other for every {@code -Dnudge.seed}, is held against the program.
  */
 @Tag("slow")
 class NudgedNumbersTest {

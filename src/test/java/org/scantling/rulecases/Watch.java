@@ -1,7 +1,10 @@
 package org.scantling.rulecases;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
+import org.scantling.reasons.Fact;
 import org.scantling.tables.ChangedTables;
 import org.scantling.tables.ChangedTables.Cell;
 import org.scantling.tables.ChangedTables.Change;
@@ -64,7 +67,7 @@ sealed interface Watch {
       if (today == null) {
         today = answer(always);
       }
-      List<Change> all = new java.util.ArrayList<>(always);
+      List<Change> all = new ArrayList<>(always);
       all.addAll(changes);
       return !answer(all).equals(today);
     }
@@ -104,9 +107,9 @@ sealed interface Watch {
               });
     }
 
-    private static org.scantling.reasons.Fact moved(
-        java.util.Map<?, ? extends org.scantling.reasons.Fact> moved,
-        org.scantling.reasons.Fact fact) {
+    private static Fact moved(
+        Map<?, ? extends Fact> moved,
+        Fact fact) {
       return moved.containsKey(fact) ? moved.get(fact) : fact;
     }
   }
@@ -115,6 +118,6 @@ sealed interface Watch {
   @FunctionalInterface
   interface RuleSession {
     /** True where the case finds what it says. */
-    boolean finds(RuleCase one, List<org.scantling.reasons.Fact> facts);
+    boolean finds(RuleCase one, List<Fact> facts);
   }
 }

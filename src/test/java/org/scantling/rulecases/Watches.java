@@ -160,15 +160,19 @@ final class Watches {
     String[] words = parts[1].strip().split(" ");
     return cell ->
         cell.table().equals(words[0])
-            && (words.length == 1 || cell.id().equals(words[1]) || cell.id().startsWith(words[1] + "."));
+            && (words.length == 1
+                || cell.id().equals(words[1])
+                || cell.id().startsWith(words[1] + "."));
   }
 
   private void site(String name, Intake site, List<Change> rows, Predicate<Cell> about) {
     // From where to where a factor or a strength holds is read where timber is looked up, and only
     // there.
     Predicate<Cell> seen =
-        about.and(cell -> !cell.column().matches("nominal_.*_in|width_(from|to)_in")
-            || cell.table().equals("sizes.csv"));
+        about.and(
+            cell ->
+                !cell.column().matches("nominal_.*_in|width_(from|to)_in")
+                    || cell.table().equals("sizes.csv"));
     Proposal[] today = new Proposal[1];
     Supplier<Proposal> proposal =
         () -> today[0] == null ? today[0] = propose(site, tables.with(rows)) : today[0];

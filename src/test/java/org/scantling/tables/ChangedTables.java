@@ -3,6 +3,7 @@ package org.scantling.tables;
 import java.lang.reflect.Field;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -77,7 +78,7 @@ public final class ChangedTables {
 
   private boolean read(TableFile file, String id, String column, Map<String, Row> all) {
     String[] only = new String[file.columns().length];
-    java.util.Arrays.fill(only, "");
+    Arrays.fill(only, "");
     only[file.column("id")] = id;
     only[file.column(column)] = all.get(id).optional(column);
     try {
