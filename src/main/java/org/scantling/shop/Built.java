@@ -120,6 +120,14 @@ final class Built {
     return structure.members().stream().anyMatch(each -> each.role().equals(role));
   }
 
+  /**
+   * True where the posts stand in the ground and all rails at one level: a foot may stand a little
+   * high or low, so the housings are marked from the level line.
+   */
+  boolean railsFromLine() {
+    return inTheGround() && has("rail") && !top().follows() && !top().stepped();
+  }
+
   boolean inTheGround() {
     return footings().kind().equals(WayOfBuilding.EMBEDDED);
   }

@@ -83,6 +83,7 @@ final class CutListPage {
       bores(piece, items);
     }
     page.heading("Notches and holes").items(items);
+    origins();
     if (lists.pieces().of("header").stream().anyMatch(each -> bolted(each))) {
       page.paragraph("The posts are bored once they stand, through the holes in the boards.");
     }
@@ -96,6 +97,24 @@ final class CutListPage {
                         + said.length(footIn)
                         + " above the ground. Where bracket and crown hold it higher, cut the housings"
                         + " lower by as much."));
+  }
+
+  /** Where every measure of the list starts. */
+  private void origins() {
+    page.paragraph(
+        "Every post is measured from its foot, and every crossbeam from its tip on the side of row"
+            + " A, the near tip. The first end of a header is its end towards A1, or the other one"
+            + " where the set-out says turned.");
+    lists
+        .railsOverLineIn()
+        .ifPresent(
+            overIn ->
+                page.paragraph(
+                    "Housings for rails are marked from the level line once the posts stand,"
+                        + " middles "
+                        + said.length(Math.abs(overIn))
+                        + (overIn < 0 ? " under" : " over")
+                        + " it; how far they are from the foot is for a check."));
   }
 
   private void sunk(Lists.SunkHeads heads) {

@@ -97,7 +97,20 @@ public final class Lists {
 
   /** Pieces that are marked and cut together. */
   public List<Gang> gangs() {
-    return Gang.of(pieces);
+    return Gang.of(pieces).stream().filter(gang -> !waits(gang)).toList();
+  }
+
+  /** Posts whose housings are marked once they stand have nothing to be cut together. */
+  private boolean waits(Gang gang) {
+    return built.railsFromLine()
+        && pieces.of("post").stream().anyMatch(post -> gang.marks().contains(post.mark()));
+  }
+
+  /** How far the rails stand over the level line, where their housings are marked from it. */
+  OptionalDouble railsOverLineIn() {
+    return built.railsFromLine()
+        ? OptionalDouble.of(new RailLine(built, 0).overLineIn(built))
+        : OptionalDouble.empty();
   }
 
   /** Worked out once, when it is first asked for: sawing takes longest. */

@@ -29,6 +29,8 @@ final class Occasions {
           "steps=hung",
           "ground=falls",
           "rails",
+          "rails=from-line",
+          "posts=on-trestles",
           "pickets",
           "braces",
           "wires=bored",
@@ -80,6 +82,7 @@ final class Occasions {
     when(built.headerBays().size() > 1 && !built.top().stepped(), "headers=cut");
     when(!pieces.overPosts().isEmpty(), "crossbeam=over-post");
     when(built.has("rail"), "rails");
+    here.add(built.railsFromLine() ? "rails=from-line" : "posts=on-trestles");
     when(pieces.count("picket") > 0, "pickets");
     when(built.has("brace"), "braces");
     when(built.geometry().plan().bays() > 1, "middle-posts");

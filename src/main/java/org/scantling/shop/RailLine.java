@@ -23,6 +23,11 @@ final class RailLine {
     return top.headerFallRatio();
   }
 
+  /** Height of the middle over the level line at the first post. */
+  double overLineIn(Built built) {
+    return built.tape().nearest(middleIn(0) - built.shop("setout.level-line"));
+  }
+
   /**
    * Height over the datum at a place along the walk. A level rail is nowhere lower over the ground
    * than it was asked to be.

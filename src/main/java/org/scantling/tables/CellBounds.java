@@ -34,6 +34,17 @@ final class CellBounds {
           "adjustment-factors.csv factor",
           "adjustment-factors.csv condition");
 
+  /** Columns of from where to where a row holds; what has no such bounds takes none. */
+  private static final List<String> BANDS =
+      List.of(
+          "from_ratio",
+          "to_ratio",
+          "unity_up_to_psi",
+          "nominal_thickness_from_in",
+          "nominal_thickness_to_in",
+          "nominal_width_from_in",
+          "nominal_width_to_in");
+
   private final List<String[]> bounds = lines("table-bounds.csv");
   private final List<String[]> unread = lines("unread-cells.csv");
 
@@ -110,6 +121,13 @@ final class CellBounds {
 
   /** One number of a rule against the one it takes the place of. */
   void hold(Row row, Row replaced) {
+    for (String column : BANDS) {
+      if (row.has(column)
+          && replaced.optional(column).isEmpty()
+          && !row.optional(column).isEmpty()) {
+        throw row.refuse(column, "nothing here: the row that it takes the place of has none");
+      }
+    }
     double today = replaced.number("value");
     double amount = row.number("value");
     boolean counted = row.optional("unit").equals("count") && today == Math.rint(today);

@@ -57,7 +57,7 @@ public final class Factors {
   /**
    * C_D.
    *
-   * @param load dead, occupancy, snow, roof-live, wind or impact
+   * @param load dead, snow, roof-live, wind or impact
    */
   public AdjustmentRow loadDuration(String load) {
     return rows.row("load-duration." + load);

@@ -49,6 +49,10 @@ final class Row {
     return table.fileName();
   }
 
+  boolean has(String column) {
+    return List.of(table.columns()).contains(column);
+  }
+
   String optional(String column) {
     return cells[table.column(column)];
   }

@@ -56,6 +56,7 @@ final class RowLinks {
   private void joints() {
     for (JointRow joint : tables.joints().rows()) {
       fastener(joint);
+      pairs(joint);
       boolean goes =
           ours.joints().rows().stream()
               .anyMatch(
@@ -72,6 +73,19 @@ final class RowLinks {
       for (String style : List.of("on-top", "paired")) {
         usual(question, style);
       }
+    }
+  }
+
+  /** Bolts through paired headers stand one over the other, in one row or in two. */
+  private void pairs(JointRow joint) {
+    boolean paired = joint.way().equals("bolted") && joint.question() == Question.HEADER_JOINT;
+    if (paired && joint.count() != 2 && joint.count() != 4) {
+      throw lines.refuse(
+          TableFile.JOINTS,
+          joint.id(),
+          "count",
+          Integer.toString(joint.count()),
+          "2, one over the other, or 4 in two such rows");
     }
   }
 

@@ -3,113 +3,177 @@ package org.scantling.rulecases;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Random;
 import java.util.Set;
-import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.scantling.engine.Scenarios;
-import org.scantling.intake.Intake;
-import org.scantling.reasons.Fact;
-import org.scantling.rulebase.RuleBase;
-import org.scantling.tables.NumberRow;
-import org.scantling.tables.Tables;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.scantling.tables.ChangedTables;
+import org.scantling.tables.ChangedTables.Cell;
 
-/** Moves each rule of thumb by three percent: some case or some site must notice. */
+/**
+ * Moves every number of every table: some case, some site, some page or some list must notice.
+ *
+ * <p>What notices which number stands in {@code nudged-cells.csv}. {@code -Dnudge=all} looks for it
+ * anew and writes it (half an hour), {@code -Dnudge=new} only for numbers that are not there. Else
+ * a part of it, other for every {@code -Dnudge.seed}, is held against the program.
+ */
 @Tag("slow")
 class NudgedNumbersTest {
-  private static final double MORE = 1.03;
-  private static final double LESS = 0.97;
-  private static final String COLUMNS = "id,value,unit,statement,kind,source,where,status,note\n";
+  private static final Path RECORD = Path.of("src/test/resources/rulecases/nudged-cells.csv");
+  private static final String HEADING = "table,id,column,part,way,noticed by";
+  private static final long SEED = Long.getLong("nudge.seed", 1);
+  private static final int MOST_WATCHES = 24;
+  private static final int MOST_CELLS = 3;
 
-  /** Rows whose number nothing notices, and why that may be. */
-  private static final Map<String, String> UNNOTICED = unnoticed();
+  private final ChangedTables tables = new ChangedTables();
+  private final List<Cell> cells = tables.cells();
+  private final List<Unnoticed> excused = read();
 
-  private static Map<String, String> unnoticed() {
-    Map<String, String> unnoticed = new TreeMap<>();
-    String elsewhere = "no site lies near it";
-    unnoticed.put("crossbeam.spacing-least", "it only ends the list of spacings to try");
-    unnoticed.put("frost.season-days-at-500", elsewhere);
-    unnoticed.put("frost.season-days-at-2000", elsewhere);
-    unnoticed.put("frost.season-days-at-3000", elsewhere);
-    unnoticed.put("footing.pressure-depth-most", "it only ends the search for a depth");
-    unnoticed.put("notch.end-depth-share", "span tables alone read it, and their tests notice");
-    unnoticed.put("joint.bolt-diameter", "the yard's bolts come in steps larger than this");
-    unnoticed.put("wind.sheltered-depths", elsewhere);
-    return unnoticed;
-  }
-
-  private final Tables tables = Tables.load();
-  private final TableCells cells = new TableCells(tables);
-  private final RuleBase base = RuleBase.load();
-  private final List<RuleCase> cases = CaseFile.all(cells);
-  private final Scenarios scenarios = new Scenarios();
-
-  @TempDir private Path folder;
-
-  @org.junit.jupiter.api.Disabled(
-      "a nudged whole number is refused since cells are checked; it wants a nudge of one")
-  @Test
-  void every_number_makes_a_difference_somewhere() {
-    Set<String> spare = SpareRowsTest.spare(tables);
-    List<String> unnoticed = new ArrayList<>();
-    for (NumberRow row : tables.thumbs().rows()) {
-      if (!spare.contains(row.id()) && !noticed(row)) {
-        unnoticed.add(row.id());
-      }
-    }
-
-    assertThat(unnoticed).containsExactlyInAnyOrderElementsOf(UNNOTICED.keySet());
-  }
-
-  private boolean noticed(NumberRow row) {
-    return casesNotice(row, MORE) || casesNotice(row, LESS) || sitesNotice(row);
-  }
-
-  private boolean casesNotice(NumberRow row, double factor) {
-    return cases.stream()
-        .filter(one -> one.facts().stream().anyMatch(fact -> fact.toString().contains(row.id())))
-        .anyMatch(one -> !one.found(base, moved(one, row, factor)).equals(one.finds()));
-  }
-
-  private List<Fact> moved(RuleCase one, NumberRow row, double factor) {
-    List<Fact> facts = new ArrayList<>();
-    for (Fact fact : one.facts(cells, number -> number)) {
-      facts.add(fact.equals(row) ? TableCells.with(row, row.amount() * factor) : fact);
-    }
-    return facts;
-  }
-
-  /** Against a house rule of the same number, for a house rule is told by its source. */
-  private boolean sitesNotice(NumberRow row) {
-    Map<Double, Tables> moved = new LinkedHashMap<>();
-    for (double factor : new double[] {1, MORE, LESS}) {
-      moved.put(factor, with(row, row.amount() * factor));
-    }
-    return scenarios.sites().stream().anyMatch(site -> differs(site, moved));
-  }
-
-  private boolean differs(Intake site, Map<Double, Tables> moved) {
-    Object before = scenarios.outcome(site, moved.get(1.0));
-    return !scenarios.outcome(site, moved.get(MORE)).equals(before)
-        || !scenarios.outcome(site, moved.get(LESS)).equals(before);
-  }
-
-  private Tables with(NumberRow row, double amount) {
-    String number = String.format(Locale.ROOT, "%.8f", amount);
+  private static List<Unnoticed> read() {
     try {
-      Files.writeString(
-          folder.resolve("thumb.csv"), COLUMNS + row.id() + "," + number + ",,,,,,,\n");
+      return Unnoticed.all();
     } catch (IOException e) {
       throw new IllegalStateException(e);
     }
-    return Tables.load(folder);
+  }
+
+  private boolean excused(Cell cell) {
+    return excused.stream().anyMatch(each -> each.about(cell));
+  }
+
+  private static List<Witness> record() throws IOException {
+    return Files.readAllLines(RECORD).stream().skip(1).map(Witness::read).toList();
+  }
+
+  @Test
+  void every_number_is_noticed_by_something_or_has_a_reason_why_not() throws IOException {
+    Set<Cell> witnessed = record().stream().map(Witness::cell).collect(Collectors.toSet());
+    List<Cell> left =
+        cells.stream().filter(cell -> !witnessed.contains(cell) && !excused(cell)).toList();
+
+    Set<Cell> unnoticed =
+        left.isEmpty()
+            ? Set.of()
+            : new CellSweep(tables, Watches.all(tables), found -> {}).unnoticed(left);
+
+    assertThat(unnoticed)
+        .as("numbers that move nothing: use them, or take them out, or say why in %s", "the list")
+        .isEmpty();
+  }
+
+  @Test
+  void no_reason_is_given_for_a_number_that_is_noticed_or_gone() throws IOException {
+    List<Witness> record = record();
+
+    assertThat(excused)
+        .allSatisfy(
+            each -> {
+              assertThat(each.why()).isNotBlank();
+              assertThat(cells).anyMatch(each::about);
+              assertThat(record).noneMatch(found -> each.about(found.cell()));
+            });
+    assertThat(record).allMatch(found -> cells.contains(found.cell()));
+  }
+
+  @Test
+  void what_noticed_a_number_still_does() throws IOException {
+    Map<String, Watch> watches = new HashMap<>();
+    Watches.all(tables).forEach(each -> watches.put(each.name(), each));
+    Set<Cell> lost = new LinkedHashSet<>();
+    sample()
+        .forEach(
+            (name, witnesses) -> {
+              for (Witness each : witnesses) {
+                Watch watch = watches.get(name);
+                boolean holds =
+                    watch != null
+                        && tables
+                            .nudged(each.cell(), each.way())
+                            .filter(change -> watch.notices(List.of(change)))
+                            .isPresent();
+                if (!holds) {
+                  lost.add(each.cell());
+                }
+              }
+            });
+
+    assertThat(
+            lost.isEmpty()
+                ? lost
+                : new CellSweep(tables, Watches.all(tables), found -> {}).unnoticed(lost))
+        .as("numbers that move nothing any more")
+        .isEmpty();
+  }
+
+  /** A few of those who notice, each with a few of the numbers that they notice. */
+  private Map<String, List<Witness>> sample() throws IOException {
+    Random random = new Random(SEED);
+    Map<String, List<Witness>> byWatch = new LinkedHashMap<>();
+    for (Witness each : record()) {
+      byWatch.computeIfAbsent(each.watch(), name -> new ArrayList<>()).add(each);
+    }
+    List<String> names = new ArrayList<>(byWatch.keySet());
+    Collections.shuffle(names, random);
+    byWatch.keySet().retainAll(Set.copyOf(names.subList(0, Math.min(MOST_WATCHES, names.size()))));
+    byWatch.replaceAll(
+        (name, all) -> {
+          Collections.shuffle(all, random);
+          return all.subList(0, Math.min(MOST_CELLS, all.size()));
+        });
+    return byWatch;
+  }
+
+  @Test
+  @EnabledIfSystemProperty(named = "nudge", matches = "all|new")
+  void what_notices_each_number_is_written_down() throws IOException {
+    Set<String> lines = new TreeSet<>();
+    List<Cell> sought = new ArrayList<>(cells);
+    if (System.getProperty("nudge").equals("new")) {
+      for (Witness each : record()) {
+        if (sought.remove(each.cell())) {
+          lines.add(each.line());
+        }
+      }
+    }
+    String only = System.getProperty("nudge.tables", "");
+    sought.removeIf(cell -> !only.isEmpty() && !List.of(only.split(";")).contains(cell.table()));
+    Path soFar = Path.of("target/nudged-so-far.csv");
+    Files.write(soFar, lines);
+
+    Set<Cell> left = sweep(sought, soFar, lines);
+
+    List<String> all = new ArrayList<>(lines);
+    all.add(0, HEADING);
+    Files.write(RECORD, all);
+    assertThat(left.stream().filter(cell -> !excused(cell))).isEmpty();
+  }
+
+  private Set<Cell> sweep(List<Cell> sought, Path soFar, Set<String> lines) throws IOException {
+    return new CellSweep(
+            tables,
+            Watches.all(tables),
+            each -> {
+              lines.add(each.line());
+              try {
+                Files.writeString(soFar, each.line() + "\n", StandardOpenOption.APPEND);
+              } catch (IOException e) {
+                throw new UncheckedIOException(e);
+              }
+            })
+        .unnoticed(sought);
   }
 }

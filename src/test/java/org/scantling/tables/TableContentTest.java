@@ -69,7 +69,7 @@ class TableContentTest {
   void every_table_can_be_read_and_has_rows() {
     Tables tables = Tables.load().readAll();
     assertThat(tables.thumbs().rows()).hasSizeGreaterThan(70);
-    assertThat(tables.adjustmentFactors().rows()).hasSizeGreaterThan(140);
+    assertThat(tables.adjustmentFactors().rows()).hasSizeGreaterThan(100);
     assertThat(tables.frostPlaces().rows()).hasSizeGreaterThan(60);
     assertThat(tables.checks().rows()).hasSizeGreaterThan(40);
   }

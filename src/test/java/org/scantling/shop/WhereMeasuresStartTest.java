@@ -1,0 +1,59 @@
+package org.scantling.shop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.scantling.print.PrintOptions;
+import org.scantling.print.TextPage;
+import org.scantling.quantity.UnitSystem;
+
+/** Every list says from where it measures, and nothing is measured from what may stand off. */
+class WhereMeasuresStartTest {
+  private static String order(Built built) {
+    return page(built, ListKind.ORDER);
+  }
+
+  private static String page(Built built, ListKind kind) {
+    return TextPage.print(
+            ListPages.of(Lists.of(built), kind, UnitSystem.IMPERIAL),
+            PrintOptions.plain(UnitSystem.IMPERIAL))
+        .replaceAll("\\s+", " ");
+  }
+
+  /** Middles of the rails 24 in over the ground, the level line 12 in over it: 12 in over that. */
+  @Test
+  void housings_are_marked_from_the_level_line_once_the_posts_stand() {
+    Built built = Jobs.wish("long-walk");
+
+    assertThat(order(built))
+        .doesNotContain("Cut the rail housings while")
+        .containsSubsequence(
+            "Stand the four end posts", "Mark every top", "middles 1'-0\" over the line");
+    assertThat(page(built, ListKind.CUT_LIST))
+        .contains("marked from the level line once the posts stand, middles 1'-0\" over it");
+    assertThat(Lists.of(built).gangs())
+        .isNotEmpty()
+        .noneMatch(gang -> gang.marks().stream().anyMatch(mark -> mark.startsWith("P")));
+  }
+
+  @Test
+  void posts_on_brackets_or_beside_falling_rails_are_housed_on_trestles() {
+    for (Built built : List.of(Jobs.wish("stone-terrace"), Jobs.wish("sloping-path"))) {
+      assertThat(order(built))
+          .contains("Cut the rail housings while the posts lie on trestles")
+          .doesNotContain("from the level line and not from the feet");
+      assertThat(page(built, ListKind.CUT_LIST)).doesNotContain("once the posts stand, middles");
+    }
+  }
+
+  @Test
+  void the_cut_list_and_the_set_out_say_where_their_measures_start() {
+    Built built = Jobs.wish("sloping-path");
+
+    assertThat(page(built, ListKind.CUT_LIST))
+        .contains("Every post is measured from its foot")
+        .contains("The first end of a header is its end towards A1");
+    assertThat(page(built, ListKind.SET_OUT)).contains("Everything is measured from A1");
+  }
+}

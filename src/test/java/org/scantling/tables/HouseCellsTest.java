@@ -1,0 +1,72 @@
+package org.scantling.tables;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A house that changes one cell of a row is refused for what it wrote, and for nothing else. */
+class HouseCellsTest {
+  @TempDir private Path house;
+
+  private Tables house(String file, String text) throws IOException {
+    Files.writeString(house.resolve(file), text);
+    return Tables.load(house);
+  }
+
+  @Test
+  void every_row_of_ours_keeps_the_bounds_that_a_house_is_held_to() {
+    CellBounds bounds = new CellBounds();
+    TableReader reader = new TableReader(HouseRules.none());
+    List<String> refused = new ArrayList<>();
+    for (TableFile file : TableFile.values()) {
+      Collection<Row> rows = reader.rows(file);
+      for (Row row : rows) {
+        try {
+          bounds.hold(file, row, rows);
+        } catch (TableException out) {
+          refused.add(out.getMessage());
+        }
+      }
+    }
+
+    assertThat(refused).isEmpty();
+  }
+
+  /** The widths of such a row go on without end, which we write as 99. */
+  @Test
+  void a_house_may_change_the_strength_of_a_timber_of_any_width() throws IOException {
+    Tables tables =
+        house("design-values.csv", "id,bending_psi\ndouglas-fir-larch.no-2.dimension,850\n");
+
+    assertThat(tables.designValues().row("douglas-fir-larch.no-2.dimension").bendingPsi())
+        .isEqualTo(850);
+  }
+
+  /** Checks and lists put them two by two, so a third would be told and nowhere be counted. */
+  @Test
+  void three_bolts_through_a_pair_of_headers_are_refused() throws IOException {
+    assertThatThrownBy(() -> house("joints.csv", "id,count\nheader-paired,3\n"))
+        .isInstanceOf(TableException.class)
+        .hasMessageContaining("joints.csv:2")
+        .hasMessageContaining("2, one over the other, or 4 in two such rows");
+    assertThat(house("joints.csv", "id,count\nheader-paired,4\n").joints().row("header-paired"))
+        .extracting(JointRow::count)
+        .isEqualTo(4);
+  }
+
+  @Test
+  void a_number_where_ours_has_none_and_nothing_would_read_it_is_refused() {
+    assertThatThrownBy(() -> house("wind.csv", "id,from_ratio\nwind.gust,0.5\n"))
+        .hasMessageContaining("wind.csv:2: from_ratio: found '0.5', accepted is nothing here");
+    assertThatThrownBy(() -> house("wind.csv", "id,from_ratio\nwind.edge.clear.edge.small,0.5\n"))
+        .hasMessageContaining("wind.csv:2: from_ratio: found '0.5', accepted is nothing here");
+  }
+}
