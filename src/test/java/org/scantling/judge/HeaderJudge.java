@@ -2,7 +2,6 @@ package org.scantling.judge;
 
 import java.util.ArrayList;
 import java.util.List;
-import tools.jackson.databind.JsonNode;
 
 /**
  * A header continuous over its posts as built: cut where the proposal says that it is cut. Of a
@@ -33,7 +32,7 @@ final class HeaderJudge {
     notchIn = design.paired() ? 0 : member.notchIn();
     seatIn = design.need("post").stock().thicknessIn();
     tailIn = design.layout("headerOverhangIn") + seatIn / 2;
-    List<Double> bays = bays();
+    List<Double> bays = design.baysIn();
     longestBayIn = bays.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
     double at = 0;
     postsIn.add(at);
@@ -98,20 +97,6 @@ final class HeaderJudge {
       more[i] = edge.overMean(Math.min(x[i] + tailIn, total + tailIn - x[i]), area) - 1;
     }
     atEdge = new EdgeLoaded(whole, more);
-  }
-
-  private List<Double> bays() {
-    List<Double> bays = new ArrayList<>();
-    for (JsonNode each : design.json().path("layout").path("baysIn")) {
-      bays.add(each.asDouble());
-    }
-    if (bays.size() != design.bays()) {
-      bays.clear();
-      for (int i = 0; i < design.bays(); i++) {
-        bays.add(design.layout("bayIn"));
-      }
-    }
-    return bays;
   }
 
   int posts() {

@@ -83,8 +83,7 @@ final class Wind {
             design.crossbeamTopIn() - crossbeam.depthIn() / 2,
             force * posts / solid,
             design.postHeightIn());
-    double mat = onMatLb(design.need("crossbeam").lengthIn()) / postCount;
-    return with(timber, mat, design.crossbeamTopIn());
+    return with(timber, onEndOfMatLb() / postCount, design.crossbeamTopIn() + matIn() / 4);
   }
 
   /** Strength-level wind on the face of one crossbeam in the open. */
@@ -103,17 +102,32 @@ final class Wind {
     return Stock.of(Tables.row("defaults", "picket." + market).get("word")).thicknessIn();
   }
 
-  /** Wind on the leafy edge of the top, which a table of mats gives a thickness. */
-  private double onMatLb(double lengthIn) {
+  private double matIn() {
     Map<String, String> vine = Tables.row("vines", design.criterionText("vine"));
-    return vine.containsKey("mat_in")
-        ? climate.pressurePsf()
-            * climate.vine("canopy_fill_leaf_ratio")
-            * climate.vine("drag_factor")
-            * lengthIn
-            * climate.vine("mat_in")
-            / 144
-        : 0;
+    return Tables.number(vine.getOrDefault("mat_in", "0"));
+  }
+
+  /**
+   * Along the walk the end crossbeam stands before the half that lies between the crossbeams, as
+   * deep as it is, and has its own wind; the rest stands over it and under it.
+   */
+  private double onEndOfMatLb() {
+    Design.Member crossbeam = design.need("crossbeam");
+    double hidden = Math.min(matIn() / 2, crossbeam.stock().depthIn());
+    return onLeavesLb(crossbeam.lengthIn() * (matIn() - hidden));
+  }
+
+  /** Across the walk, on the leafy edge of the top. */
+  private double onMatLb(double lengthIn) {
+    return onLeavesLb(lengthIn * matIn());
+  }
+
+  private double onLeavesLb(double areaIn2) {
+    return climate.pressurePsf()
+        * climate.vine("canopy_fill_leaf_ratio")
+        * climate.vine("drag_factor")
+        * areaIn2
+        / 144;
   }
 
   private static Push with(Push push, double moreLb, double atIn) {
