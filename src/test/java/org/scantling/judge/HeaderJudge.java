@@ -130,6 +130,15 @@ final class HeaderJudge {
     return -whole.least(onPost(post), load);
   }
 
+  /** One board of a pair under the whole top, with its own weight. */
+  double boardPressLb(int post, Combination load) {
+    return board.most(onPost(post), load);
+  }
+
+  double boardLiftLb(int post, Combination load) {
+    return -new EdgeLoaded(board, atEdge.more()).least(onPost(post), load);
+  }
+
   /** Lift on the joints and the footing of a post, the edge of the top counted. */
   double edgeLiftLb(int post, Combination load) {
     return -atEdge.least(onPost(post), load);

@@ -109,23 +109,23 @@ final class JointJudge {
   }
 
   /**
-   * Bolts in double shear; the worse board's share of all against half their value. Wind along the
-   * walk pushes the boards lengthways, so what the bolts hold is the resultant, at its angle.
+   * Bolts in double shear; the worse board with all of the top and its own weight against one of
+   * two planes. Wind along the walk pushes the boards lengthways, so what the bolts hold is the
+   * resultant, at its angle.
    */
   private void bolted(Findings findings, Map<String, String> joint) {
     BoltedJudge bolts = new BoltedJudge(design, joint);
-    double worse = Math.max(1, 2 * Tables.valueOr("thumb", "header.pair-share", 0.5));
     for (int i = 0; i < header.posts(); i++) {
       for (Combination load : Combination.ALL) {
-        double lift = load.up() ? Math.max(0, header.edgeLiftLb(i, load)) : 0;
-        double press = load.up() ? 0 : header.pressLb(i, load);
+        double lift = load.up() ? Math.max(0, header.boardLiftLb(i, load)) : 0;
+        double press = load.up() ? 0 : header.boardPressLb(i, load);
         double push = load.wind() * wind.along().topLb();
-        double hold = bolts.holdLb(lift + press, push, lift > 0) / worse;
+        double both = bolts.holdLb(lift + press, push, lift > 0);
         findings.add(
             "joint.header",
             load,
             Math.hypot(lift + press, push),
-            hold * load.duration() * WET_LATERAL);
+            both / 2 * load.duration() * WET_LATERAL);
       }
     }
   }
