@@ -123,9 +123,9 @@ class JudgeTest {
   private boolean agrees(Judged judged, String check, double judge) {
     double printed = check.startsWith("criteria.") ? 1 : judged.printed(check);
     if (Double.isNaN(printed)) {
-      return judge < AGREES_RATIO || differences.explain(check, judged.tags(), 0);
+      return judge < AGREES_RATIO || differences.explain(check, judged.tags(check), 0);
     }
     return Math.abs(printed - judge) <= Math.max(ROUNDING_RATIO, AGREES_RATIO * judge)
-        || differences.explain(check, judged.tags(), printed / judge);
+        || differences.explain(check, judged.tags(check), printed / judge);
   }
 }
