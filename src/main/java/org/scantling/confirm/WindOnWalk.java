@@ -140,12 +140,29 @@ public final class WindOnWalk {
    * what closes the bay, the other half of which hangs on the header.
    */
   public double onRailLb() {
-    double shareIn = tributaryIn();
     Face face = sideFace();
-    double leavesLb = leaves().worstLb();
-    double pressureLb = across().spreadLb() - leavesLb;
-    double onTimberLb = pressureLb * (face.railsIn2() + face.picketsIn2() / 2) / face.uprightIn2();
-    return (onTimberLb + leavesLb / 2) * geometry.plan().bayIn() / shareIn;
+    double railLb = uprightLb() * face.railsIn2() / face.uprightIn2();
+    return (railLb + halfTheSideLb()) * geometry.plan().bayIn() / tributaryIn();
+  }
+
+  /**
+   * Wind square to the walk that a header takes from what hangs between it and the rail, as far as
+   * it leans on one post, strength level; none where there is no rail, and all of it stands or
+   * climbs on the posts.
+   */
+  public double hungOnHeaderLb() {
+    return sides.railDepthIn() > 0 ? halfTheSideLb() : 0;
+  }
+
+  /** Half of the pickets and the leaves beside one post. */
+  private double halfTheSideLb() {
+    Face face = sideFace();
+    return uprightLb() * face.picketsIn2() / 2 / face.uprightIn2() + leaves().worstLb() / 2;
+  }
+
+  /** On post, rail and pickets. */
+  private double uprightLb() {
+    return across().spreadLb() - leaves().worstLb();
   }
 
   private double picketIn2() {

@@ -67,6 +67,14 @@ class WindOnWalkTest {
   }
 
   @Test
+  void the_header_takes_the_other_half_of_what_closes_its_side() {
+    // Of half a bay: half of half a picket, 67.5/2 in² at 22.95 psf, and half of the leaves of 37.34
+    // lb: 5.379 + 18.672 lb.
+    assertThat(SmallArbour.wind(SmallArbour.geometry()).hungOnHeaderLb())
+        .isCloseTo(67.5 / 2 / 144 * 22.95 + 37.34375 / 2, within(1e-6));
+  }
+
+  @Test
   void wind_along_the_walk_meets_one_crossbeam_in_full_and_the_rest_in_its_lee() {
     // 336 + 2 · 315 in² of 96 · 96 is 0.105 solid: no less than 0.1 solid at C_f 2.0, 25.5 psf on
     // 6.4 ft², 163.2 lb. One crossbeam takes 336/966 of it, 56.77 lb; the other six count 0.3 each,

@@ -165,7 +165,10 @@ final class JointJudge {
     for (int i = 0; i < header.posts(); i++) {
       boolean end = i == 0 || i == header.posts() - 1;
       for (Combination load : Combination.ALL) {
-        double push = load.wind() * Math.max(wind.along().topLb(), wind.across(end).topLb());
+        double push =
+            load.wind()
+                * Math.max(
+                    wind.along().topLb(), wind.across(end).topLb() + wind.hungLb(end));
         double lift = Math.max(0, header.edgeLiftLb(i, load));
         double duration = lasting ? load.duration() : 1;
         findings.add("joint.header", load, push / duration, holdLb);
