@@ -1,9 +1,9 @@
 package org.scantling.engine;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.scantling.confirm.BracedWalk;
 import org.scantling.confirm.JointBraceChecks;
 import org.scantling.confirm.JointBraceChecks.Timber;
@@ -40,30 +40,51 @@ final class BraceBolts {
             .toList();
   }
 
-  /** The check of the fastening that holds best in a timber, told as one of that timber. */
+  /**
+   * The check of the fastening that holds best in a timber, told as one of that timber. Where none
+   * that holds in the timbers chosen before it finds room in this one, it is the best of those that
+   * do find room: a larger timber has room for more.
+   */
   Optional<Checked> best(Timber timber, String id) {
-    List<Checked> tried = new ArrayList<>();
-    for (JointFix fix : left(timber)) {
-      List<Checked> worked = checks.at(timber, fix);
-      if (holds(worked, GEOMETRY)) {
-        tried.add(joint(worked));
-      }
-    }
+    List<JointFix> roomy =
+        fastenings.stream().filter(fix -> holds(checks.at(timber, fix), GEOMETRY)).toList();
+    List<Checked> left =
+        left(timber).stream()
+            .filter(roomy::contains)
+            .map(fix -> joint(checks.at(timber, fix)))
+            .toList();
+    List<Checked> tried =
+        left.isEmpty() ? roomy.stream().map(fix -> hardest(timber, fix)).toList() : left;
     return tried.stream()
-        .min(Comparator.comparingDouble(each -> each.check().ratio()))
+        .min(Comparator.comparingDouble(BraceBolts::ratio))
         .map(each -> told(each, id));
   }
 
   /** The fastenings that hold in every timber chosen before this one; all, where none does. */
   private List<JointFix> left(Timber timber) {
     List<JointFix> left = fastenings;
-    for (Timber before : Timber.values()) {
-      if (before.compareTo(timber) < 0) {
-        List<JointFix> holding = left.stream().filter(fix -> holds(before, fix)).toList();
-        left = holding.isEmpty() ? left : holding;
-      }
+    for (Timber before : before(timber)) {
+      List<JointFix> holding = left.stream().filter(fix -> holds(before, fix)).toList();
+      left = holding.isEmpty() ? left : holding;
     }
     return left;
+  }
+
+  /** The timbers chosen before one. */
+  private static List<Timber> before(Timber timber) {
+    return Stream.of(Timber.values()).filter(each -> each.compareTo(timber) < 0).toList();
+  }
+
+  /** Where a fastening is worked hardest, of a timber and those before it. */
+  private Checked hardest(Timber timber, JointFix fix) {
+    return Stream.concat(before(timber).stream(), Stream.of(timber))
+        .map(each -> joint(checks.at(each, fix)))
+        .max(Comparator.comparingDouble(BraceBolts::ratio))
+        .orElseThrow();
+  }
+
+  private static double ratio(Checked checked) {
+    return checked.check().ratio();
   }
 
   private boolean holds(Timber timber, JointFix fix) {

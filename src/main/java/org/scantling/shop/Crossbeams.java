@@ -61,13 +61,14 @@ final class Crossbeams {
   /**
    * Middles of the crossbeams in plan where they sit, from the first post. Where knee braces lap
    * post and crossbeam face to face, a crossbeam over a post stands flush with a side of the post;
-   * where paired boards step down at a post, flush with the side of the upper ones.
+   * where paired boards step down at a post, flush with the side of the upper ones. The crossbeam
+   * next to it is moved over where the brace would run into it.
    */
   List<Double> alongIn() {
     List<Double> places = new ArrayList<>();
     for (double atIn : geometry.crossbeamsAtIn()) {
       OptionalInt post = postUnder(atIn);
-      places.add(post.isPresent() ? overPostIn(post.getAsInt()) : atIn);
+      places.add(post.isPresent() ? overPostIn(post.getAsInt()) : besideBracesIn(atIn));
     }
     return places;
   }
@@ -92,8 +93,33 @@ final class Crossbeams {
   private double overPostIn(int post) {
     double shiftIn = shiftIn(post);
     // On a slope it leans with the header; its middle, not its seat, is to stand flush.
-    double leanIn = middleOverIn() * top.headerFallRatio() / top.stretchRatio();
-    return top.alongIn(post) + shiftIn - (built.has("brace") ? leanIn : 0);
+    return top.alongIn(post) + shiftIn - (built.has("brace") ? leanIn() : 0);
+  }
+
+  /** A place beside the brace of the post before it, if it was in its way. */
+  private double besideBracesIn(double atIn) {
+    double besideIn = atIn;
+    if (built.has("brace")) {
+      int side = KneeBraces.side(top);
+      double braceIn = geometry.posts().breadthIn() / 2 + built.member("brace").breadthIn();
+      double clearIn = braceIn + member.breadthIn() / 2 + leansOutIn();
+      for (int post = 0; post < top.posts(); post++) {
+        double offIn = side * (atIn + leanIn() - top.alongIn(post));
+        boolean inTheWay = offIn > 0 && offIn < clearIn - HAIR;
+        besideIn = inTheWay ? top.alongIn(post) + side * clearIn - leanIn() : besideIn;
+      }
+    }
+    return besideIn;
+  }
+
+  /** How far the middle of a crossbeam that leans with the headers lies from its seat. */
+  private double leanIn() {
+    return middleOverIn() * top.headerFallRatio() / top.stretchRatio();
+  }
+
+  /** How far its edge leans out past its middle. */
+  private double leansOutIn() {
+    return member.depthIn() / 2 * Math.abs(top.headerFallRatio()) / top.stretchRatio();
   }
 
   /** Where the crossbeam over a post lies. */

@@ -74,7 +74,8 @@ record Pair(Proposal less, Proposal more) {
     List<String> shrunk = new ArrayList<>();
     for (Question size :
         List.of(Question.CROSSBEAM_SIZE, Question.HEADER_SIZE, Question.POST_SIZE)) {
-      if (rank(less, size) > rank(more, size)) {
+      boolean compares = size != Question.HEADER_SIZE || !shallowerCrossbeams();
+      if (compares && rank(less, size) > rank(more, size)) {
         shrunk.add(said(size));
       }
     }
@@ -83,6 +84,17 @@ record Pair(Proposal less, Proposal more) {
       shrunk.add(said(Question.FOOTING_DEPTH));
     }
     return shrunk;
+  }
+
+  /** A header is no shallower than what lies on it; a stouter crossbeam may be a shallower one. */
+  private boolean shallowerCrossbeams() {
+    return depthIn(less) > depthIn(more) + HAIR;
+  }
+
+  private static double depthIn(Proposal proposal) {
+    return House.TABLES
+        .size(SoundProposal.word(outcome(proposal, Question.CROSSBEAM_SIZE)))
+        .widthIn();
   }
 
   boolean depthsCompare() {

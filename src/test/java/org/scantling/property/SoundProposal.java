@@ -190,7 +190,9 @@ final class SoundProposal {
     }
     assertThat(amount(Question.FOOTING_DEPTH))
         .isGreaterThanOrEqualTo(House.TABLES.thumb("footing.least-depth").amount());
-    if (wish.choices().embedmentBasis().equals("code")) {
+    // IBC 1809.5 excepts footings on solid rock.
+    boolean freezes = !wish.soil().equals("bedrock");
+    if (freezes && wish.choices().embedmentBasis().equals("code")) {
       assertThat(amount(Question.FOOTING_DEPTH))
           .isGreaterThanOrEqualTo(wish.climate().frostIn() - HAIR);
     }
