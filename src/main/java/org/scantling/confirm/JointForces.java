@@ -15,6 +15,7 @@ public final class JointForces {
   private final Material header;
   private final PostChecks.Standing wind;
   private final double windOnCrossbeamLb;
+  private final double hungLb;
   private final Optional<BracedWalk> braced;
 
   /**
@@ -29,20 +30,31 @@ public final class JointForces {
     this.header = header;
     this.wind = wind;
     this.windOnCrossbeamLb = windOnCrossbeamLb;
+    this.hungLb = 0;
     this.braced = Optional.empty();
   }
 
-  private JointForces(JointForces plain, BracedWalk walk) {
+  private JointForces(JointForces plain, double hungLb, Optional<BracedWalk> walk) {
     this.headers = plain.headers;
     this.header = plain.header;
     this.wind = plain.wind;
     this.windOnCrossbeamLb = plain.windOnCrossbeamLb;
-    this.braced = Optional.of(walk);
+    this.hungLb = hungLb;
+    this.braced = walk;
   }
 
   /** The same joints where braces pull and push at them too. */
   public JointForces in(BracedWalk walk) {
-    return new JointForces(this, walk);
+    return new JointForces(this, hungLb, Optional.of(walk));
+  }
+
+  /**
+   * The same joints where pickets and leaves lean on the header.
+   *
+   * @param moreLb wind on them across the walk, as far as it leans on one post, strength level
+   */
+  public JointForces hung(double moreLb) {
+    return new JointForces(this, moreLb, braced);
   }
 
   /** Wood of a header on top that a fastener goes through before it reaches the post. */
@@ -82,7 +94,7 @@ public final class JointForces {
     boolean paired = headers.geometry().headers().paired();
     double alongLb = wind.along().topLb();
     double share = headers.boardShareRatio();
-    double sideLb = paired ? share * alongLb : Math.max(wind.across().topLb(), alongLb);
+    double sideLb = paired ? share * alongLb : Math.max(onHeadLb(), alongLb);
     List<JointForce> forces = new ArrayList<>();
     for (HeaderChecks.PostLoad each : headers.ofBoardOnPosts(header)) {
       double pushedLb = each.combination().factor(LoadKind.WIND) * sideLb;
@@ -110,7 +122,7 @@ public final class JointForces {
     double alongLb = wind.along().topLb();
     boolean paired = headers.geometry().headers().paired();
     double sideLb =
-        paired ? headers.boardShareRatio() * alongLb : Math.max(wind.across().topLb() / 2, alongLb);
+        paired ? headers.boardShareRatio() * alongLb : Math.max(onHeadLb() / 2, alongLb);
     List<JointForce> forces = new ArrayList<>();
     for (HeaderChecks.PostLoad each : ends) {
       double pushedLb = each.combination().factor(LoadKind.WIND) * sideLb;
@@ -118,6 +130,11 @@ public final class JointForces {
       forces.add(new JointForce(each.combination(), 0, each.upLb(), pushedLb));
     }
     return forces;
+  }
+
+  /** Wind across the walk that a header on top brings to its post. */
+  private double onHeadLb() {
+    return wind.across().topLb() + hungLb;
   }
 
   private static void heads(

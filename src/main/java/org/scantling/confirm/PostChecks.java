@@ -38,7 +38,7 @@ public final class PostChecks {
    * @param across wind square to the walk
    * @param along wind along the walk
    * @param housingDepthIn depth of the recess for a rail, 0 for none
-   * @param housingAtIn its height above ground
+   * @param housingAtIn height above ground of the edge of it at which the post is bent harder
    * @param housedFaces faces with such a recess: 2 where a post stands between two bays
    */
   public record Standing(

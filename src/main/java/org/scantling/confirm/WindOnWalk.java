@@ -140,12 +140,29 @@ public final class WindOnWalk {
    * what closes the bay, the other half of which hangs on the header.
    */
   public double onRailLb() {
-    double shareIn = tributaryIn();
     Face face = sideFace();
-    double leavesLb = leaves().worstLb();
-    double pressureLb = across().spreadLb() - leavesLb;
-    double onTimberLb = pressureLb * (face.railsIn2() + face.picketsIn2() / 2) / face.uprightIn2();
-    return (onTimberLb + leavesLb / 2) * geometry.plan().bayIn() / shareIn;
+    double railLb = uprightLb() * face.railsIn2() / face.uprightIn2();
+    return (railLb + halfTheSideLb()) * geometry.plan().bayIn() / tributaryIn();
+  }
+
+  /**
+   * Wind square to the walk that a header takes from what hangs between it and the rail, as far as
+   * it leans on one post, strength level; none where there is no rail, and all of it stands or
+   * climbs on the posts.
+   */
+  public double hungOnHeaderLb() {
+    return sides.railDepthIn() > 0 ? halfTheSideLb() : 0;
+  }
+
+  /** Half of the pickets and the leaves beside one post. */
+  private double halfTheSideLb() {
+    Face face = sideFace();
+    return uprightLb() * face.picketsIn2() / 2 / face.uprightIn2() + leaves().worstLb() / 2;
+  }
+
+  /** On post, rail and pickets. */
+  private double uprightLb() {
+    return across().spreadLb() - leaves().worstLb();
   }
 
   private double picketIn2() {
@@ -164,13 +181,16 @@ public final class WindOnWalk {
   }
 
   /**
-   * Wind on the edge of the climbers that lie on the top, as far as it leans on one post. Seen
-   * along the walk a crossbeam stands before them, and every crossbeam takes its own wind there.
+   * Wind square to the walk on the edge of the climbers that lie on the top, as far as it leans on
+   * one post.
    */
   public FoliageWind edge() {
+    return onMat(rules.mat().thickIn() * headerShareIn());
+  }
+
+  private FoliageWind onMat(double areaIn2) {
     Mat mat = rules.mat();
-    double edgeIn2 = mat.thickIn() * headerShareIn();
-    return FoliageWind.on(edgeIn2, rules.pressurePsf(), mat.inLeaf(), mat.bare());
+    return FoliageWind.on(areaIn2, rules.pressurePsf(), mat.inLeaf(), mat.bare());
   }
 
   /** Height of the middle of that edge: climbers lie half between the crossbeams, half on them. */
@@ -178,12 +198,32 @@ public final class WindOnWalk {
     return geometry.overallHeightIn();
   }
 
-  /** Wind along the walk, on the faces of the crossbeams and the posts. */
+  /**
+   * Wind along the walk on the end of those climbers, shared by all posts. The end crossbeam hides
+   * what lies between the crossbeams, as far down as it is deep, and takes its own wind there; what
+   * lies on the crossbeams stands over it, and what hangs out below stands under it.
+   */
+  public FoliageWind end() {
+    double halfIn = rules.mat().thickIn() / 2;
+    double hangsIn = Math.max(0, halfIn - geometry.crossbeams().depthIn());
+    return onMat((halfIn + hangsIn) * geometry.crossbeamLengthIn());
+  }
+
+  /** Height of the middle of what stands over the end crossbeam, taken for what hangs out too. */
+  public double endAtIn() {
+    return geometry.overallHeightIn() + rules.mat().thickIn() / 2 / 2;
+  }
+
+  /** Wind along the walk, on the crossbeams, the posts and the leafy end of the top. */
   public SidePush along() {
     Face gable = gableFace();
-    double topLb = onCrossbeamLb() * windwardCount() / geometry.postCount();
-    double postLb = on(gable).forceLb() * postIn2() / gable.solidIn2();
-    return new SidePush(topLb, crossbeamMiddleIn(), postLb, geometry.posts().heightIn());
+    double timberLb = onCrossbeamLb() * windwardCount() / geometry.postCount();
+    double endLb = end().worstLb() / geometry.postCount();
+    return new SidePush(
+        timberLb + endLb,
+        (timberLb * crossbeamMiddleIn() + endLb * endAtIn()) / (timberLb + endLb),
+        on(gable).forceLb() * postIn2() / gable.solidIn2(),
+        geometry.posts().heightIn());
   }
 
   /** Wind along the walk on one crossbeam in full wind, strength level. */

@@ -73,6 +73,11 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
       this(perBay, breadthIn, depthIn, overhangIn, notchIn, endMarginIn, false);
     }
 
+    /** Least distance from its centre to the end of the header, all of its breadth on the header. */
+    double leastToEndIn() {
+      return Math.max(endMarginIn, breadthIn / 2);
+    }
+
     /** Depth of a block, which stands on the header and ends flush with the crossbeams. */
     public double blockDepthIn() {
       return depthIn - notchIn;
@@ -147,7 +152,7 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
 
   /** The same were the headers to run out that far past the end posts. */
   public int crossbeamsOnTail(double overhangIn) {
-    double reachIn = posts.breadthIn() / 2 + overhangIn - crossbeams.endMarginIn();
+    double reachIn = posts.breadthIn() / 2 + overhangIn - crossbeams.leastToEndIn();
     return (int) Math.max(0, Math.floor(reachIn / crossbeamSpacingIn() + 1e-9));
   }
 

@@ -158,7 +158,8 @@ final class BaseRecord {
    */
   private int spacesInABay() {
     double postIn = stock.row(base.posts().size()).thicknessIn();
-    double reachIn = postIn / 2 + base.headers().overhangIn() - endMarginIn;
+    double halfIn = stock.row(base.crossbeams().size()).thicknessIn() / 2;
+    double reachIn = postIn / 2 + base.headers().overhangIn() - Math.max(endMarginIn, halfIn);
     int best = 1;
     int bestMiss = Integer.MAX_VALUE;
     for (int spaces = 1; spaces <= base.crossbeams().count(); spaces++) {

@@ -398,8 +398,17 @@ final class Bench {
         wind.across(),
         wind.along(),
         railed ? answers.number(RAIL_NOTCH) : 0,
-        railed ? answers.number(RAIL_HEIGHT) : 0,
+        railed ? housingEdgeIn() : 0,
         geometry().plan().bays() > 1 ? 2 : 1);
+  }
+
+  /**
+   * Height of that edge of the housing at which the post is bent harder: the lower one where the
+   * ground holds it, the upper one where its foot turns on a bracket and braces hold its head.
+   */
+  private double housingEdgeIn() {
+    double halfIn = stock().row(answers.option(RAIL_SIZE)).widthIn() / 2;
+    return answers.number(RAIL_HEIGHT) + (onBrackets() ? halfIn : -halfIn);
   }
 
   WindOnWalk wind() {

@@ -167,10 +167,11 @@ final class JointBench {
   private JointForces held() {
     JointForces plain =
         new JointForces(
-            bench.headers(),
-            bench.timber(HEADER_SIZE),
-            bench.standing(),
-            bench.wind().onCrossbeamLb());
+                bench.headers(),
+                bench.timber(HEADER_SIZE),
+                bench.standing(),
+                bench.wind().onCrossbeamLb())
+            .hung(bench.wind().hungOnHeaderLb());
     return bench.braced().map(plain::in).orElse(plain);
   }
 }

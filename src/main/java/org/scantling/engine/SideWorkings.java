@@ -159,46 +159,51 @@ final class SideWorkings {
 
   /** On the timber up there, and on the edge of the climbers that lie on it. */
   private List<Working> top(Evidence timber) {
-    FoliageWind edge = wind.edge();
-    if (!(edge.worstLb() > 0)) {
-      return List.of(step("top", pounds(push.topLb()), timber));
-    }
+    FoliageWind edge = across ? wind.edge() : wind.end();
+    return edge.worstLb() > 0
+        ? List.of(
+            edge(edge),
+            step("top-leafy", pounds(push.topLb()), timber.and("edge", pounds(edge.worstLb()))))
+        : List.of(step("top", pounds(push.topLb()), timber));
+  }
+
+  private Working edge(FoliageWind edge) {
     boolean inLeaf = edge.inLeafLb() >= edge.bareLb();
     FoliageCover cover = inLeaf ? wind.rules().mat().inLeaf() : wind.rules().mat().bare();
-    return List.of(
-        step(
-            "edge",
-            pounds(edge.worstLb()),
-            Evidence.saw("pressure", Measure.psf(wind.rules().pressurePsf()))
-                .and("fill", Measure.ratio(cover.fillRatio()))
-                .and("drag", Measure.ratio(cover.dragFactor()))
-                .and("open", area(edge.areaIn2()))
-                .and("thick", Measure.inches(wind.rules().mat().thickIn()))
-                .and("at", Measure.inches(wind.edgeAtIn()))
-                .and("vine", bench.answers().option(VINE))
-                .and("season", inLeaf ? "in leaf" : "bare")),
-        step("top-leafy", pounds(push.topLb()), timber.and("edge", pounds(edge.worstLb()))));
+    return step(
+        "edge",
+        pounds(edge.worstLb()),
+        Evidence.saw("pressure", Measure.psf(wind.rules().pressurePsf()))
+            .and("fill", Measure.ratio(cover.fillRatio()))
+            .and("drag", Measure.ratio(cover.dragFactor()))
+            .and("open", area(edge.areaIn2()))
+            .and("thick", Measure.inches(wind.rules().mat().thickIn()))
+            .and("at", Measure.inches(across ? wind.edgeAtIn() : wind.endAtIn()))
+            .and("vine", bench.answers().option(VINE))
+            .and("season", inLeaf ? "in leaf" : "bare"));
   }
 
   private List<Working> ends() {
     Evidence shared = pieces().and("force", pounds(side.forceLb())).and("solid", solid());
-    return List.of(
+    List<Working> list = new ArrayList<>();
+    list.add(
         step(
             "beams",
             Measure.ratio(wind.windwardCount()),
             Evidence.saw("share", Measure.ratio(wind.leeRatio()))
-                .and("count", Measure.count(bench.geometry().crossbeamCount()))),
-        step(
-            "top",
-            pounds(push.topLb()),
+                .and("count", Measure.count(bench.geometry().crossbeamCount()))));
+    list.addAll(
+        top(
             shared
                 .and("beams", Measure.ratio(wind.windwardCount()))
                 .and("postCount", Measure.count(bench.geometry().postCount()))
-                .and("at", Measure.inches(push.topAtIn()))),
+                .and("at", Measure.inches(push.topAtIn()))));
+    list.add(
         step(
             "spread",
             pounds(push.spreadLb()),
             shared.and("height", Measure.inches(push.heightIn()))));
+    return list;
   }
 
   private Measure solid() {

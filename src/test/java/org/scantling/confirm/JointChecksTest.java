@@ -65,6 +65,25 @@ class JointChecksTest {
         on.plan(), on.posts(), new Geometry.Headers(true, 1.5, 7.25, 12, 0), on.crossbeams());
   }
 
+  /**
+   * 50 lb of wind on the top, and 30 lb that pickets and leaves bring to the header: 0.6 of 80 lb
+   * across the walk, where the same wind along it brings 0.6 of 50. Boards of a pair lie flat
+   * against the post; their bolts feel the push along the walk alone.
+   */
+  @Test
+  void a_header_on_top_holds_what_hangs_between_it_and_the_rail() {
+    assertThat(mostSideLb(forces(BracedExample.geometry(1), 100).hung(30)))
+        .isCloseTo(0.6 * 80, within(1e-9));
+    assertThat(mostSideLb(forces(BracedExample.geometry(1), 100)))
+        .isCloseTo(0.6 * 50, within(1e-9));
+    assertThat(mostSideLb(forces(paired(), 100).hung(30)))
+        .isEqualTo(mostSideLb(forces(paired(), 100)));
+  }
+
+  private static double mostSideLb(JointForces forces) {
+    return forces.onPost().stream().mapToDouble(JointForce::sideLb).max().orElseThrow();
+  }
+
   private static JointForces forces(Geometry geometry, double windLb) {
     BracedTimbers timbers = BracedExample.timbers(3.5);
     Material header =

@@ -44,7 +44,18 @@ class WindOnWalkTest {
     assertThat(leafy.topLb()).isCloseTo(22.95 + 9, within(1e-6));
     assertThat(leafy.topAtIn()).isCloseTo((22.95 * 91.625 + 9 * 96) / (22.95 + 9), within(1e-9));
     assertThat(leafy.momentAtInLb(0) - across.momentAtInLb(0)).isCloseTo(9 * 96, within(1e-6));
-    assertThat(SmallArbour.wind(SmallArbour.geometry(), 1, 6).along()).isEqualTo(along);
+  }
+
+  @Test
+  void wind_along_the_walk_pushes_the_climbers_that_stand_over_the_end_crossbeam() {
+    // Of 6 in of leaves 3 stand over the crossbeam of 96 in: 2 ft² · 15 · 0.8 · 0.5 = 12 lb, 3 lb a
+    // post, 96 + 1.5 in up. Of 9 in 4.5 stand over it and 1 in hangs out under its 3.5: 22 lb.
+    SidePush leafy = SmallArbour.wind(SmallArbour.geometry(), 1, 6).along();
+    assertThat(leafy.topLb() - along.topLb()).isCloseTo(3, within(1e-9));
+    assertThat(leafy.momentAtInLb(0) - along.momentAtInLb(0)).isCloseTo(3 * 97.5, within(1e-6));
+    assertThat(leafy.spreadLb()).isEqualTo(along.spreadLb());
+    SidePush thick = SmallArbour.wind(SmallArbour.geometry(), 1, 9).along();
+    assertThat(thick.topLb() - along.topLb()).isCloseTo(5.5, within(1e-9));
   }
 
   @Test
@@ -53,6 +64,14 @@ class WindOnWalkTest {
     // twice the half bay, 37.34 lb.
     double railLb = (3.5 * 42 + 67.5) / 144 * 22.95 + 37.34375;
     assertThat(SmallArbour.wind(SmallArbour.geometry()).onRailLb()).isCloseTo(railLb, within(1e-6));
+  }
+
+  @Test
+  void the_header_takes_the_other_half_of_what_closes_its_side() {
+    // Of half a bay: half of half a picket, 67.5/2 in² at 22.95 psf, and half of the leaves of 37.34
+    // lb: 5.379 + 18.672 lb.
+    assertThat(SmallArbour.wind(SmallArbour.geometry()).hungOnHeaderLb())
+        .isCloseTo(67.5 / 2 / 144 * 22.95 + 37.34375 / 2, within(1e-6));
   }
 
   @Test

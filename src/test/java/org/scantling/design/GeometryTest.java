@@ -40,6 +40,28 @@ class GeometryTest {
     assertThat(small.crossbeamsAtIn()).containsExactly(-10.5, 0.0, 10.5, 21.0, 31.5, 42.0, 52.5);
   }
 
+  /**
+   * Six bays of 52.5 in, tails of 12 in past a 6x6: 2.75 + 12 in from the last post to the tip. One
+   * more crossbeam a space of 13.125 in on has its middle 1.625 in from the tip: clear of the margin
+   * of 1.5 in, but the face of a 4x6 would stand 1.75 - 1.625 = 0.125 in past the header.
+   */
+  @Test
+  void a_thick_crossbeam_lies_on_the_header_with_its_whole_breadth() {
+    assertThat(ofSixBays(1.5).crossbeamCount()).isEqualTo(27);
+    Geometry thick = ofSixBays(3.5);
+    assertThat(thick.crossbeamCount()).isEqualTo(25);
+    double tipIn = -thick.headerTailIn();
+    assertThat(thick.crossbeamsAtIn().get(0) - 3.5 / 2).isGreaterThanOrEqualTo(tipIn);
+  }
+
+  private static Geometry ofSixBays(double crossbeamBreadthIn) {
+    return new Geometry(
+        new Plan(74, 52.5, 6),
+        new Posts(5.5, 91),
+        new Headers(false, 5.5, 5.5, 12, 0),
+        new Crossbeams(4, crossbeamBreadthIn, 5.5, 8.25, 0.375, 1.5));
+  }
+
   @Test
   void headroom_loses_both_notches_and_gains_the_header() {
     assertThat(small.headerTopIn()).isCloseTo(93, within(TO_A_SIXTEENTH));

@@ -154,19 +154,26 @@ final class BracedJudge {
       findings.add(
           "post.bending", load, moment / post.sectionIn3(), wood.bendingPsi() * load.duration());
     }
-    Design.Member brace = design.need("brace");
     for (int bar : braces) {
-      double push = Math.abs(frame.ends(bar)[0]);
-      double column =
-          brace
-              .wood()
-              .columnPsi(legIn * Math.sqrt(2), brace.stock().thicknessIn(), load.duration());
-      findings.add("brace.axial", load, push / brace.stock().areaIn2(), column);
+      pressedOrPulled(findings, load, frame.ends(bar)[0]);
     }
     if (load == Combination.PRESSED) {
       for (int top : tops) {
         findings.add("post.drift", load, Math.abs(frame.alongIn(top)), heightIn / 60);
       }
     }
+  }
+
+  /** A brace is pressed by one wind and pulled by the other, there beside the hole of its bolt. */
+  private void pressedOrPulled(Findings findings, Combination load, double forceLb) {
+    Design.Member brace = design.need("brace");
+    double force = Math.abs(forceLb);
+    double long_ = legIn * Math.sqrt(2);
+    double column = brace.wood().columnPsi(long_, brace.stock().thicknessIn(), load.duration());
+    findings.add("brace.axial", load, force / brace.stock().areaIn2(), column);
+    String bolt = Tables.row("joints", design.decided("joint.brace")).get("fastener");
+    double hole = Tables.number(Tables.row("fasteners", bolt), "diameter_in") + 1.0 / 16;
+    double net = brace.stock().thicknessIn() * (brace.stock().depthIn() - hole);
+    findings.add("brace.axial", load, force / net, brace.wood().tensionPsi() * load.duration());
   }
 }

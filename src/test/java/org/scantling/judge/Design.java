@@ -1,6 +1,8 @@
 package org.scantling.judge;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -58,6 +60,21 @@ final class Design {
     return Optional.empty();
   }
 
+  /** All lines of one role: pieces of other lengths have lines of their own. */
+  List<Member> all(String role) {
+    List<Member> all = new ArrayList<>();
+    for (JsonNode each : json.path("members")) {
+      if (each.path("role").asString().equals(role)) {
+        all.add(new Member(each));
+      }
+    }
+    return all;
+  }
+
+  int count(String role) {
+    return all(role).stream().mapToInt(Member::count).sum();
+  }
+
   Member need(String role) {
     return member(role).orElseThrow(() -> new IllegalStateException("no " + role));
   }
@@ -84,6 +101,15 @@ final class Design {
 
   int bays() {
     return (int) layout("bays");
+  }
+
+  /** Bays from the first on; uneven ones are printed one by one. */
+  List<Double> baysIn() {
+    List<Double> bays = new ArrayList<>();
+    for (JsonNode each : json.path("layout").path("baysIn")) {
+      bays.add(each.asDouble());
+    }
+    return bays.size() == bays() ? bays : Collections.nCopies(bays(), layout("bayIn"));
   }
 
   /** Bays of each piece of a header from the first post on. */

@@ -17,8 +17,10 @@ final class Differences {
    * @param from least that the printed ratio may be over the judge's
    * @param to most
    * @param cause why, for a reader
+   * @param source what it may be looked up in
    */
-  record Line(String check, Set<String> tags, double from, double to, String cause) {
+  record Line(
+      String check, Set<String> tags, double from, double to, String cause, String source) {
     boolean explains(String of, Set<String> structure, double over) {
       return check.equals(of) && structure.containsAll(tags) && over >= from && over <= to;
     }
@@ -37,7 +39,8 @@ final class Differences {
         when.isEmpty() ? Set.of() : Set.of(when.split(" ")),
         Double.parseDouble(row.get("printed_over_judge_from")),
         Double.parseDouble(row.get("printed_over_judge_to")),
-        row.get("cause"));
+        row.get("cause"),
+        row.get("source"));
   }
 
   List<Line> lines() {

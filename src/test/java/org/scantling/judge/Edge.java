@@ -59,10 +59,9 @@ final class Edge {
     return lift / mean;
   }
 
-  /** What the joint of one crossbeam counts for: its own strip, or a third of its span squared. */
+  /** The span times its strip, which need not be less than a third of the span (26.2). */
   double crossbeamAreaIn2() {
     double rows = design.layout("rowSpacingIn");
-    return Math.max(
-        design.layout("crossbeamSpacingIn") * design.need("crossbeam").lengthIn(), rows * rows / 3);
+    return rows * Math.max(design.layout("crossbeamSpacingIn"), rows / 3);
   }
 }

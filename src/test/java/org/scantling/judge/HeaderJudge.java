@@ -2,7 +2,6 @@ package org.scantling.judge;
 
 import java.util.ArrayList;
 import java.util.List;
-import tools.jackson.databind.JsonNode;
 
 /**
  * A header continuous over its posts as built: cut where the proposal says that it is cut. Of a
@@ -33,7 +32,7 @@ final class HeaderJudge {
     notchIn = design.paired() ? 0 : member.notchIn();
     seatIn = design.need("post").stock().thicknessIn();
     tailIn = design.layout("headerOverhangIn") + seatIn / 2;
-    List<Double> bays = bays();
+    List<Double> bays = design.baysIn();
     longestBayIn = bays.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
     double at = 0;
     postsIn.add(at);
@@ -100,20 +99,6 @@ final class HeaderJudge {
     atEdge = new EdgeLoaded(whole, more);
   }
 
-  private List<Double> bays() {
-    List<Double> bays = new ArrayList<>();
-    for (JsonNode each : design.json().path("layout").path("baysIn")) {
-      bays.add(each.asDouble());
-    }
-    if (bays.size() != design.bays()) {
-      bays.clear();
-      for (int i = 0; i < design.bays(); i++) {
-        bays.add(design.layout("bayIn"));
-      }
-    }
-    return bays;
-  }
-
   int posts() {
     return postsIn.size();
   }
@@ -143,6 +128,15 @@ final class HeaderJudge {
   /** Lift of the whole top on a post, the mean of the main frame. */
   double liftLb(int post, Combination load) {
     return -whole.least(onPost(post), load);
+  }
+
+  /** One board of a pair under the whole top, with its own weight. */
+  double boardPressLb(int post, Combination load) {
+    return board.most(onPost(post), load);
+  }
+
+  double boardLiftLb(int post, Combination load) {
+    return -new EdgeLoaded(board, atEdge.more()).least(onPost(post), load);
   }
 
   /** Lift on the joints and the footing of a post, the edge of the top counted. */

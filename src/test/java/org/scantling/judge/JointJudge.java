@@ -108,27 +108,24 @@ final class JointJudge {
     return liftLb / pull + pushLb / hold;
   }
 
-  /** Bolts in double shear; the worse board's share of all against half their value. */
+  /**
+   * Bolts in double shear; the worse board with all of the top and its own weight against one of
+   * two planes. Wind along the walk pushes the boards lengthways, so what the bolts hold is the
+   * resultant, at its angle.
+   */
   private void bolted(Findings findings, Map<String, String> joint) {
-    Map<String, String> bolt = Tables.row("fasteners", joint.get("fastener"));
-    double d = Tables.number(bolt, "diameter_in");
-    Yield yield = new Yield(d, Tables.number(bolt, "bending_yield_psi"));
-    Design.Member post = design.need("post");
-    Design.Member board = design.need("header");
-    double value =
-        yield.twice(
-            post.stock().thicknessIn(),
-            board.stock().thicknessIn(),
-            yield.bearingPsi(post.wood().gravityRatio(), 0),
-            yield.bearingPsi(board.wood().gravityRatio(), 90),
-            90);
-    double worse = Math.max(1, 2 * Tables.valueOr("thumb", "header.pair-share", 0.5));
+    BoltedJudge bolts = new BoltedJudge(design, joint);
     for (int i = 0; i < header.posts(); i++) {
       for (Combination load : Combination.ALL) {
-        double hold = value / worse * Tables.number(joint, "count") * load.duration() * WET_LATERAL;
-        double force =
-            load.up() ? Math.max(0, header.edgeLiftLb(i, load)) : header.pressLb(i, load);
-        findings.add("joint.header", load, force, hold);
+        double lift = load.up() ? Math.max(0, header.boardLiftLb(i, load)) : 0;
+        double press = load.up() ? 0 : header.boardPressLb(i, load);
+        double push = load.wind() * wind.along().topLb();
+        double both = bolts.holdLb(lift + press, push, lift > 0);
+        findings.add(
+            "joint.header",
+            load,
+            Math.hypot(lift + press, push),
+            both / 2 * load.duration() * WET_LATERAL);
       }
     }
   }
@@ -168,7 +165,10 @@ final class JointJudge {
     for (int i = 0; i < header.posts(); i++) {
       boolean end = i == 0 || i == header.posts() - 1;
       for (Combination load : Combination.ALL) {
-        double push = load.wind() * Math.max(wind.along().topLb(), wind.across(end).topLb());
+        double push =
+            load.wind()
+                * Math.max(
+                    wind.along().topLb(), wind.across(end).topLb() + wind.hungLb(end));
         double lift = Math.max(0, header.edgeLiftLb(i, load));
         double duration = lasting ? load.duration() : 1;
         findings.add("joint.header", load, push / duration, holdLb);

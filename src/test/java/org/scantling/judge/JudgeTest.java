@@ -27,13 +27,7 @@ class JudgeTest {
   /** Ratios are printed to three places and sags to a thousandth of an inch. */
   private static final double ROUNDING_RATIO = 0.003;
 
-  /**
-   * Without {@code -Djudge} only what the judge calls unsafe fails: some of what it finds otherwise
-   * on cut headers, screwed joints and the leafy edge still wants a line or a mending.
-   */
-  private static final boolean COMPARED = System.getProperty("judge") != null;
-
-  private static final int SITES = Integer.getInteger("judge", 12);
+  private static final int SITES = Integer.getInteger("judge", 5);
 
   /** Lists are worked for one site in so many. */
   private static final int LISTED_EVERY = 7;
@@ -55,7 +49,7 @@ class JudgeTest {
       if (run.status() == 0) {
         JsonNode proposal = JsonMapper.shared().readTree(run.out());
         judge("seed " + seed, proposal, Asked.of(site.site()));
-        if (COMPARED && seed % LISTED_EVERY == 0) {
+        if (seed % LISTED_EVERY == 0) {
           lists("seed " + seed, proposal);
         }
       } else if (run.status() != 3) {
@@ -83,6 +77,18 @@ class JudgeTest {
     assertThat(String.join("\n", faults)).isEmpty();
   }
 
+  @Test
+  void every_explained_difference_names_its_cause_and_where_to_look_it_up() {
+    assertThat(differences.lines())
+        .isNotEmpty()
+        .allSatisfy(
+            line -> {
+              assertThat(line.cause()).as(line.check()).isNotBlank();
+              assertThat(line.source()).as(line.check()).isNotBlank();
+              assertThat(line.from()).as(line.check()).isLessThan(line.to());
+            });
+  }
+
   private void lists(String where, JsonNode proposal) {
     new ListJudge(new Design(proposal), list("cut-list"))
         .faults(list("buying"), list("set-out"))
@@ -98,9 +104,7 @@ class JudgeTest {
   private void judge(String where, JsonNode proposal, Asked asked) {
     Judged judged = Judged.of(proposal, asked);
     judged.tags().forEach(tag -> counts.merge(tag, 1, Integer::sum));
-    if (COMPARED) {
-      LayoutJudge.faults(judged.design()).forEach(fault -> faults.add(where + ": " + fault));
-    }
+    LayoutJudge.faults(judged.design()).forEach(fault -> faults.add(where + ": " + fault));
     judged
         .findings()
         .forEach(
@@ -108,7 +112,7 @@ class JudgeTest {
               if (worst.ratio() > 1 + AGREES_RATIO) {
                 faults.add(where + ": unsafe, " + check + " " + worst + " " + judged.tags());
               }
-              if (COMPARED && !agrees(judged, check, worst.ratio())) {
+              if (!agrees(judged, check, worst.ratio())) {
                 faults.add(
                     "%s: %s is printed %.4f, the judge has %s %s"
                         .formatted(where, check, judged.printed(check), worst, judged.tags()));
@@ -119,9 +123,9 @@ class JudgeTest {
   private boolean agrees(Judged judged, String check, double judge) {
     double printed = check.startsWith("criteria.") ? 1 : judged.printed(check);
     if (Double.isNaN(printed)) {
-      return judge < AGREES_RATIO || differences.explain(check, judged.tags(), 0);
+      return judge < AGREES_RATIO || differences.explain(check, judged.tags(check), 0);
     }
     return Math.abs(printed - judge) <= Math.max(ROUNDING_RATIO, AGREES_RATIO * judge)
-        || differences.explain(check, judged.tags(), printed / judge);
+        || differences.explain(check, judged.tags(check), printed / judge);
   }
 }

@@ -51,6 +51,21 @@ record Judged(Design design, Set<String> tags, Map<String, Findings.Worst> findi
     return tags;
   }
 
+  /** What kind of structure it is, and whether live load or lift governs what is printed. */
+  Set<String> tags(String check) {
+    Set<String> all = new TreeSet<>(tags);
+    for (JsonNode each : design.json().path("checks")) {
+      String combination = each.path("combination").asString();
+      if (each.path("id").asString().equals(check)) {
+        all.add(
+            combination.contains("Lr")
+                ? "printed-live"
+                : combination.startsWith("0.6D") ? "printed-lift" : "printed-other");
+      }
+    }
+    return all;
+  }
+
   /** What the proposal itself prints for a check; not a number where it has none. */
   double printed(String check) {
     double most = Double.NaN;

@@ -1,6 +1,7 @@
 package org.scantling.judge;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /** Whether the measures of a proposal add up. */
@@ -60,15 +61,43 @@ final class LayoutJudge {
     same("crossbeams", design.need("crossbeam").count(), design.layout("crossbeamCount"));
     same("posts of the list", design.need("post").count(), design.layout("postCount"));
     double run = design.layout("lengthIn") + post + 2 * design.layout("headerOverhangIn");
-    double long_ = design.need("header").lengthIn();
-    if (!design.stepped() && (long_ < run - CLOSE_IN || long_ > run * 1.04)) {
-      faults.add("a header is " + long_ + " long over a run of " + run);
+    if (!design.stepped()) {
+      headers(design.layout("headerOverhangIn") + post / 2);
     }
     double last =
         (design.layout("crossbeamCount") - 1) * design.layout("crossbeamSpacingIn") / 2
             + design.need("crossbeam").stock().thicknessIn() / 2;
     if (last > run / 2 + CLOSE_IN) {
       faults.add("the last crossbeam stands past the end of the header");
+    }
+  }
+
+  /** Each piece from the middle of a post to that of another, at the ends of the walk its tail. */
+  private void headers(double tailIn) {
+    List<Double> bays = design.baysIn();
+    List<Double> needed = new ArrayList<>();
+    int bay = 0;
+    for (int piece : design.pieces()) {
+      double long_ = bay == 0 ? tailIn : 0;
+      for (int i = 0; i < piece; i++) {
+        long_ += bays.get(bay++);
+      }
+      for (int board = 0; board < (design.paired() ? 4 : 2); board++) {
+        needed.add(bay == bays.size() ? long_ + tailIn : long_);
+      }
+    }
+    List<Double> listed = new ArrayList<>();
+    for (Design.Member line : design.all("header")) {
+      listed.addAll(Collections.nCopies(line.count(), line.lengthIn()));
+    }
+    Collections.sort(needed);
+    Collections.sort(listed);
+    boolean fits = needed.size() == listed.size();
+    for (int i = 0; fits && i < needed.size(); i++) {
+      fits = listed.get(i) >= needed.get(i) - CLOSE_IN && listed.get(i) <= needed.get(i) * 1.04;
+    }
+    if (!fits) {
+      faults.add("headers are listed " + listed + " long, and come to " + needed);
     }
   }
 

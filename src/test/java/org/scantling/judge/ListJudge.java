@@ -52,14 +52,13 @@ final class ListJudge {
         }
       }
     }
-    if (count != member.count()) {
-      faults.add(count + " " + role + "s are cut, " + member.count() + " are proposed");
+    if (count != design.count(role)) {
+      faults.add(count + " " + role + "s are cut, " + design.count(role) + " are proposed");
     }
   }
 
   /** All boards of the headers together, and no two in one place. */
   private void headers() {
-    Design.Member header = design.need("header");
     double cut = 0;
     Map<String, List<double[]>> lines = new HashMap<>();
     for (JsonNode piece : cutting.path("pieces")) {
@@ -78,7 +77,8 @@ final class ListJudge {
             .add(new double[] {Math.min(from, to), Math.max(from, to)});
       }
     }
-    double proposed = header.count() * header.lengthIn();
+    double proposed =
+        design.all("header").stream().mapToDouble(line -> line.count() * line.lengthIn()).sum();
     if (!design.stepped() && Math.abs(cut - proposed) > 0.01 * proposed) {
       faults.add("headers are cut to " + cut + " in together, " + proposed + " are proposed");
     }

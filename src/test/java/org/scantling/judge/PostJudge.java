@@ -146,7 +146,10 @@ final class PostJudge {
     findings.add(check, load, ratio, 1);
   }
 
-  /** The section beside the housings of the rails, at the lower edge of the cut. */
+  /**
+   * The section beside the housings of the rails, at the lower edge of the cut. A housing in one
+   * face moves the middle of what is left off the load, along the walk, whichever way wind blows.
+   */
   private void housed(
       Findings findings,
       Combination load,
@@ -166,7 +169,10 @@ final class PostJudge {
     double cut = Math.min(b, (b + railIn) / 2);
     double area = b * b - deepIn * cut;
     double section = across ? sideways(b, cut, deepIn) : lengthways(b, cut, deepIn, end);
-    double fb = load.wind() * push.momentInLb(atIn) / section;
+    double shiftIn = end ? deepIn * cut * (b - deepIn) / 2 / area : 0;
+    double fb =
+        load.wind() * push.momentInLb(atIn) / section
+            + axialLb * shiftIn / lengthways(b, cut, deepIn, end);
     combined(findings, "post.rail-notch", load, axialLb, fb, area, allowed);
   }
 

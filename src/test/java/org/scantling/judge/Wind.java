@@ -12,53 +12,103 @@ final class Wind {
     this.climate = climate;
   }
 
-  /** Across the walk, on a post that has one bay beside it or two. */
-  Push across(boolean end) {
+  /**
+   * Timber of one side that leans on a post, square inches.
+   *
+   * @param sideIn length of side
+   * @param headIn length of header
+   */
+  private record Side(
+      double sideIn,
+      double headIn,
+      double headers,
+      double ends,
+      double posts,
+      double rails,
+      double pickets) {
+    double solid() {
+      return headers + ends + posts + rails + pickets;
+    }
+  }
+
+  private Side side(boolean end) {
     double bay = design.layout("bayIn");
     Stock post = design.need("post").stock();
-    Stock header = design.need("header").stock();
     Stock crossbeam = design.need("crossbeam").stock();
     double tail = design.layout("headerOverhangIn") + post.depthIn() / 2;
     double sideIn = end ? bay / 2 : bay;
     double headIn = end ? bay / 2 + tail : bay;
+    double between = headIn / design.layout("crossbeamSpacingIn");
+    boolean railed = design.member("rail").isPresent();
+    double rail = railed ? design.need("rail").stock().depthIn() : 0;
+    double count =
+        railed ? Tables.number(design.decided("picket.count")) * (end ? 0.5 : 1) : 0;
+    return new Side(
+        sideIn,
+        headIn,
+        headIn * design.need("header").stock().depthIn(),
+        between * crossbeam.thicknessIn() * crossbeam.depthIn(),
+        post.thicknessIn() * design.postHeightIn(),
+        (sideIn - post.thicknessIn() * (end ? 0.5 : 1)) * rail,
+        railed ? count * picketIn() * uprightIn() : 0);
+  }
+
+  /** From the rail to the header. */
+  private double uprightIn() {
+    return design.layout("headerTopIn")
+        - design.need("header").stock().depthIn()
+        - Tables.number(design.decided("rail.height"))
+        - design.need("rail").stock().depthIn() / 2;
+  }
+
+  private double onTimber(Side side) {
+    return onTimber(
+        side.solid(), Math.max(side.sideIn(), side.headIn()) * design.crossbeamTopIn());
+  }
+
+  /** Across the walk, on a post that has one bay beside it or two. */
+  Push across(boolean end) {
+    Side side = side(end);
     double heightIn = design.postHeightIn();
-    double headers = headIn * header.depthIn();
-    double ends =
-        headIn
-            / design.layout("crossbeamSpacingIn")
-            * crossbeam.thicknessIn()
-            * crossbeam.depthIn();
-    double posts = post.thicknessIn() * heightIn;
-    double under = design.layout("headerTopIn") - header.depthIn();
-    double rails = 0;
-    double pickets = 0;
-    if (design.member("rail").isPresent()) {
-      double rail = design.need("rail").stock().depthIn();
-      rails = (sideIn - post.thicknessIn() * (end ? 0.5 : 1)) * rail;
-      double count = Tables.number(design.decided("picket.count")) * (end ? 0.5 : 1);
-      double long_ = under - Tables.number(design.decided("rail.height")) - rail / 2;
-      pickets = count * picketIn() * long_;
-    }
-    double solid = headers + ends + posts + rails + pickets;
-    double gross = Math.max(sideIn, headIn) * design.crossbeamTopIn();
-    double onTimber = onTimber(solid, gross);
+    double onTimber = onTimber(side);
     double leaves =
-        climate.pressurePsf()
-            * climate.vine("side_fill_leaf_ratio")
-            * climate.vine("drag_factor")
-            * (sideIn * heightIn - posts - rails - pickets)
-            / 144;
+        onSideLeavesLb(side.sideIn() * heightIn - side.posts() - side.rails() - side.pickets());
+    double top = side.headers() + side.ends();
+    Stock header = design.need("header").stock();
+    Stock crossbeam = design.need("crossbeam").stock();
     double at =
-        (headers * (design.layout("headerTopIn") - header.depthIn() / 2)
-                + ends * (design.crossbeamTopIn() - crossbeam.depthIn() / 2))
-            / (headers + ends);
+        (side.headers() * (design.layout("headerTopIn") - header.depthIn() / 2)
+                + side.ends() * (design.crossbeamTopIn() - crossbeam.depthIn() / 2))
+            / top;
     Push timber =
         new Push(
-            onTimber * (headers + ends) / solid,
+            onTimber * top / side.solid(),
             at,
-            onTimber * (posts + rails + pickets) / solid + leaves,
+            onTimber * (side.solid() - top) / side.solid() + leaves,
             heightIn);
-    return with(timber, onMatLb(headIn), design.crossbeamTopIn());
+    return with(timber, onMatLb(side.headIn()), design.crossbeamTopIn());
+  }
+
+  private double onSideLeavesLb(double areaIn2) {
+    return climate.pressurePsf()
+        * climate.vine("side_fill_leaf_ratio")
+        * climate.vine("drag_factor")
+        * areaIn2
+        / 144;
+  }
+
+  /**
+   * Across the walk, on a header from what hangs between it and the rail: an upright with an even
+   * load leans with half of it on either.
+   */
+  double hungLb(boolean end) {
+    if (design.member("rail").isEmpty()) {
+      return 0;
+    }
+    Side side = side(end);
+    double post = design.need("post").stock().thicknessIn() * (end ? 0.5 : 1);
+    double open = (side.sideIn() - post) * uprightIn() - side.pickets();
+    return (onTimber(side) * side.pickets() / side.solid() + onSideLeavesLb(open)) / 2;
   }
 
   /** Along the walk, on each post; a crossbeam close behind another counts a share. */
@@ -83,8 +133,7 @@ final class Wind {
             design.crossbeamTopIn() - crossbeam.depthIn() / 2,
             force * posts / solid,
             design.postHeightIn());
-    double mat = onMatLb(design.need("crossbeam").lengthIn()) / postCount;
-    return with(timber, mat, design.crossbeamTopIn());
+    return with(timber, onEndOfMatLb() / postCount, design.crossbeamTopIn() + matIn() / 4);
   }
 
   /** Strength-level wind on the face of one crossbeam in the open. */
@@ -103,17 +152,32 @@ final class Wind {
     return Stock.of(Tables.row("defaults", "picket." + market).get("word")).thicknessIn();
   }
 
-  /** Wind on the leafy edge of the top, which a table of mats gives a thickness. */
-  private double onMatLb(double lengthIn) {
+  private double matIn() {
     Map<String, String> vine = Tables.row("vines", design.criterionText("vine"));
-    return vine.containsKey("mat_in")
-        ? climate.pressurePsf()
-            * climate.vine("canopy_fill_leaf_ratio")
-            * climate.vine("drag_factor")
-            * lengthIn
-            * climate.vine("mat_in")
-            / 144
-        : 0;
+    return Tables.number(vine.getOrDefault("mat_in", "0"));
+  }
+
+  /**
+   * Along the walk the end crossbeam stands before the half that lies between the crossbeams, as
+   * deep as it is, and has its own wind; the rest stands over it and under it.
+   */
+  private double onEndOfMatLb() {
+    Design.Member crossbeam = design.need("crossbeam");
+    double hidden = Math.min(matIn() / 2, crossbeam.stock().depthIn());
+    return onLeavesLb(crossbeam.lengthIn() * (matIn() - hidden));
+  }
+
+  /** Across the walk, on the leafy edge of the top. */
+  private double onMatLb(double lengthIn) {
+    return onLeavesLb(lengthIn * matIn());
+  }
+
+  private double onLeavesLb(double areaIn2) {
+    return climate.pressurePsf()
+        * climate.vine("canopy_fill_leaf_ratio")
+        * climate.vine("drag_factor")
+        * areaIn2
+        / 144;
   }
 
   private static Push with(Push push, double moreLb, double atIn) {

@@ -11,6 +11,7 @@ import java.util.Map;
  * @param shearPsi Fv CM Ci
  * @param bearingPsi Fc-perpendicular CM
  * @param compressionPsi Fc CM CF Ci
+ * @param tensionPsi Ft CM CF Ci
  * @param elasticityPsi E CM Ci
  * @param bucklingPsi Emin CM Ci
  * @param gravityRatio specific gravity for joints
@@ -21,6 +22,7 @@ record Wood(
     double shearPsi,
     double bearingPsi,
     double compressionPsi,
+    double tensionPsi,
     double elasticityPsi,
     double bucklingPsi,
     double gravityRatio,
@@ -41,6 +43,7 @@ record Wood(
         Tables.number(row, "shear_psi") * strength * (dimension ? 0.97 : 1),
         Tables.number(row, "bearing_psi") * (dimension || !southern ? 0.67 : 1),
         fc * strength * (dimension ? fc <= 750 ? 1 : 0.8 : southern ? 1 : 0.91),
+        Tables.number(row, "tension_psi") * tensionSize(size, southern) * strength,
         Tables.number(row, "elasticity_psi") * stiffness * (dimension ? 0.9 : 1),
         Tables.number(row, "stability_elasticity_psi") * stiffness * (dimension ? 0.9 : 1),
         Tables.number(row, "specific_gravity_ratio"),
@@ -76,6 +79,19 @@ record Wood(
                 : wide <= 8
                     ? thick ? 1.3 : 1.2
                     : wide <= 10 ? thick ? 1.2 : 1.1 : wide <= 12 ? thick ? 1.1 : 1 : 0.9;
+  }
+
+  private static double tensionSize(Stock size, boolean southern) {
+    double wide = size.nominalDepthIn();
+    if (!size.dimension()) {
+      return 1;
+    }
+    if (southern) {
+      return wide > 12 ? 0.9 : 1;
+    }
+    return wide <= 4
+        ? 1.5
+        : wide <= 5 ? 1.4 : wide <= 6 ? 1.3 : wide <= 8 ? 1.2 : wide <= 10 ? 1.1 : wide <= 12 ? 1 : 0.9;
   }
 
   private static double compressionSize(Stock size, boolean southern) {
