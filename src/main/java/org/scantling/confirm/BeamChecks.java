@@ -200,8 +200,7 @@ final class BeamChecks {
   }
 
   private Sags still(LoadCombination combination, Material material) {
-    return Sags.of(
-        loaded.permanent(combination, material.weightLbPerIn()), loaded.beam());
+    return Sags.of(loaded.permanent(combination, material.weightLbPerIn()), loaded.beam());
   }
 
   private void sag(

@@ -95,9 +95,7 @@ public final class HeaderChecks {
     if (board == null) {
       HeaderLoad share = onBoard();
       board =
-          share.equals(each)
-              ? whole()
-              : new HeaderRun(geometry, run.splice(), share).solved(beams);
+          share.equals(each) ? whole() : new HeaderRun(geometry, run.splice(), share).solved(beams);
     }
     return board;
   }

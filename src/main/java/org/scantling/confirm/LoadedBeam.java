@@ -72,8 +72,9 @@ final class LoadedBeam {
   }
 
   /**
-   * The most that each combination asks of a beam of that weight. What its permanent and its passing
-   * load ask by themselves bounds what they ask together, so most cases need not be added up.
+   * The most that each combination asks of a beam of that weight. What its permanent and its
+   * passing load ask by themselves bounds what they ask together, so most cases need not be added
+   * up.
    */
   Map<LoadCombination, BeamDemand> demands(double ownWeightLbPerIn) {
     Map<LoadCombination, BeamDemand> demands = new EnumMap<>(LoadCombination.class);
@@ -129,10 +130,7 @@ final class LoadedBeam {
     for (Passing each : passing) {
       BeamResult still = lifts(each) ? lifted : permanent;
       Passing passes = lifts(each) ? liftedAtCorner : each;
-      cases.add(
-          new SupportCase(
-              each.combination(),
-              passes.onSupportsWith(still)));
+      cases.add(new SupportCase(each.combination(), passes.onSupportsWith(still)));
     }
     return cases;
   }

@@ -9,8 +9,8 @@ import org.scantling.mechanics.SupportForces;
 
 /**
  * The live load, snow or wind of one combination on one beam: what comes and goes. It is the same
- * for every size of beam that is tried. A long beam has hundreds and few of them work it hardest, so
- * they are added up only where the bounds of their parts do not settle it.
+ * for every size of beam that is tried. A long beam has hundreds and few of them work it hardest,
+ * so they are added up only where the bounds of their parts do not settle it.
  */
 final class Passing {
   private final Lying lying;

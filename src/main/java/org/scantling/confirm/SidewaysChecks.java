@@ -1,8 +1,6 @@
 package org.scantling.confirm;
 
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
 import org.scantling.loads.LoadCombination;
 import org.scantling.loads.LoadKind;

@@ -73,7 +73,9 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
       this(perBay, breadthIn, depthIn, overhangIn, notchIn, endMarginIn, false);
     }
 
-    /** Least distance from its centre to the end of the header, all of its breadth on the header. */
+    /**
+     * Least distance from its centre to the end of the header, all of its breadth on the header.
+     */
     double leastToEndIn() {
       return Math.max(endMarginIn, breadthIn / 2);
     }

@@ -28,7 +28,9 @@ public record TopLine(Geometry geometry, String kind, double slopeRatio, double 
     return stepped() ? slopeRatio * geometry.plan().bayIn() : 0;
   }
 
-  /** Free height where it is least: a stepped top is a step higher above the lower post of a bay. */
+  /**
+   * Free height where it is least: a stepped top is a step higher above the lower post of a bay.
+   */
   public double headroomIn() {
     return geometry.headroomIn() - Math.abs(stepIn());
   }

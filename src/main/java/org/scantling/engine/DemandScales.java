@@ -72,8 +72,7 @@ final class DemandScales {
    */
   private static Optional<Outcome> decided(Demand demand, Proposal today) {
     if (demand == Demand.HEADROOM && today.result() instanceof Proposal.Result.Proposed built) {
-      return Optional.of(
-          new Outcome.Amount(Measure.inches(built.structure().top().headroomIn())));
+      return Optional.of(new Outcome.Amount(Measure.inches(built.structure().top().headroomIn())));
     }
     return demand.question().flatMap(today::decision).map(decision -> decision.proposed());
   }

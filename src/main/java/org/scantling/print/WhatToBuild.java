@@ -71,9 +71,7 @@ final class WhatToBuild {
     Footings footings = structure.footings();
     return Sentence.capital(ofWhat())
         + "; lengths are as built."
-        + (brackets()
-            ? ""
-            : " " + inches(footings.depthIn()) + " of each post is in the ground.")
+        + (brackets() ? "" : " " + inches(footings.depthIn()) + " of each post is in the ground.")
         + headersCut()
         + tooLong();
   }

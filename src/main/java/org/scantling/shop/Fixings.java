@@ -89,8 +89,7 @@ final class Fixings {
                       + Math.round(joint.ratedSideLb().orElse(0))
                       + " lb sideways";
               add(
-                  new Fixing(
-                          joint.id(), rated, joint.count() * steps, "lower headers at the steps")
+                  new Fixing(joint.id(), rated, joint.count() * steps, "lower headers at the steps")
                       .rated(rating(joint)));
             });
   }

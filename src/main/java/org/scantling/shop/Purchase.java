@@ -267,7 +267,9 @@ final class Purchase {
     if (tensioners > 0) {
       String finish = built.tables().defaults().row("wire.tensioner").word();
       counted(
-          "climbers", new Fixing("tensioner", finish, tensioners, "one to a run of wire"), "pieces");
+          "climbers",
+          new Fixing("tensioner", finish, tensioners, "one to a run of wire"),
+          "pieces");
     }
     eyes.forEach(
         (eye, count) ->

@@ -68,7 +68,8 @@ class WindOnWalkTest {
 
   @Test
   void the_header_takes_the_other_half_of_what_closes_its_side() {
-    // Of half a bay: half of half a picket, 67.5/2 in² at 22.95 psf, and half of the leaves of 37.34
+    // Of half a bay: half of half a picket, 67.5/2 in² at 22.95 psf, and half of the leaves of
+    // 37.34
     // lb: 5.379 + 18.672 lb.
     assertThat(SmallArbour.wind(SmallArbour.geometry()).hungOnHeaderLb())
         .isCloseTo(67.5 / 2 / 144 * 22.95 + 37.34375 / 2, within(1e-6));

@@ -42,8 +42,8 @@ class GeometryTest {
 
   /**
    * Six bays of 52.5 in, tails of 12 in past a 6x6: 2.75 + 12 in from the last post to the tip. One
-   * more crossbeam a space of 13.125 in on has its middle 1.625 in from the tip: clear of the margin
-   * of 1.5 in, but the face of a 4x6 would stand 1.75 - 1.625 = 0.125 in past the header.
+   * more crossbeam a space of 13.125 in on has its middle 1.625 in from the tip: clear of the
+   * margin of 1.5 in, but the face of a 4x6 would stand 1.75 - 1.625 = 0.125 in past the header.
    */
   @Test
   void a_thick_crossbeam_lies_on_the_header_with_its_whole_breadth() {

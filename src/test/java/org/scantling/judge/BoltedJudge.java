@@ -53,8 +53,7 @@ final class BoltedJudge {
   /** Equation 11.3-1; of boards loaded across the grain a strip of 4D counts. */
   private double group() {
     double main = post.wood().elasticityPsi() * post.stock().areaIn2();
-    double side =
-        board.wood().elasticityPsi() * 2 * board.stock().thicknessIn() * 4 * diameterIn;
+    double side = board.wood().elasticityPsi() * 2 * board.stock().thicknessIn() * 4 * diameterIn;
     double slip = 180000 * Math.pow(diameterIn, 1.5);
     double u = 1 + slip * apartIn / 2 * (1 / main + 1 / side);
     double m = u - Math.sqrt(u * u - 1);

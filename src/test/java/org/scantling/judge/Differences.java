@@ -19,8 +19,7 @@ final class Differences {
    * @param cause why, for a reader
    * @param source what it may be looked up in
    */
-  record Line(
-      String check, Set<String> tags, double from, double to, String cause, String source) {
+  record Line(String check, Set<String> tags, double from, double to, String cause, String source) {
     boolean explains(String of, Set<String> structure, double over) {
       return check.equals(of) && structure.containsAll(tags) && over >= from && over <= to;
     }

@@ -41,8 +41,7 @@ final class Wind {
     double between = headIn / design.layout("crossbeamSpacingIn");
     boolean railed = design.member("rail").isPresent();
     double rail = railed ? design.need("rail").stock().depthIn() : 0;
-    double count =
-        railed ? Tables.number(design.decided("picket.count")) * (end ? 0.5 : 1) : 0;
+    double count = railed ? Tables.number(design.decided("picket.count")) * (end ? 0.5 : 1) : 0;
     return new Side(
         sideIn,
         headIn,
@@ -62,8 +61,7 @@ final class Wind {
   }
 
   private double onTimber(Side side) {
-    return onTimber(
-        side.solid(), Math.max(side.sideIn(), side.headIn()) * design.crossbeamTopIn());
+    return onTimber(side.solid(), Math.max(side.sideIn(), side.headIn()) * design.crossbeamTopIn());
   }
 
   /** Across the walk, on a post that has one bay beside it or two. */

@@ -91,7 +91,9 @@ record Wood(
     }
     return wide <= 4
         ? 1.5
-        : wide <= 5 ? 1.4 : wide <= 6 ? 1.3 : wide <= 8 ? 1.2 : wide <= 10 ? 1.1 : wide <= 12 ? 1 : 0.9;
+        : wide <= 5
+            ? 1.4
+            : wide <= 6 ? 1.3 : wide <= 8 ? 1.2 : wide <= 10 ? 1.1 : wide <= 12 ? 1 : 0.9;
   }
 
   private static double compressionSize(Stock size, boolean southern) {

@@ -258,7 +258,8 @@ class ProposalTextTest {
   @Test
   void a_tail_is_told_as_lengthened_or_shortened_to_what_the_yard_sells() {
     assertThat(flat("windy-hill"))
-        .contains("Lengthened from 10 9/16\": 1'-0 3/4\" makes each 8'-0\" long, a length the yard");
+        .contains(
+            "Lengthened from 10 9/16\": 1'-0 3/4\" makes each 8'-0\" long, a length the yard");
     assertThat(flat("step-free")).contains("Shortened from 11 3/16\": 11\" makes");
   }
 

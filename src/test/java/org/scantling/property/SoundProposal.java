@@ -24,6 +24,7 @@ final class SoundProposal {
 
   /** Lengths of members are told to so much. */
   private static final double TOLD = 1e-3;
+
   private static final List<Question> SIZES =
       List.of(Question.CROSSBEAM_SIZE, Question.HEADER_SIZE, Question.POST_SIZE);
 

@@ -107,9 +107,7 @@ sealed interface Watch {
               });
     }
 
-    private static Fact moved(
-        Map<?, ? extends Fact> moved,
-        Fact fact) {
+    private static Fact moved(Map<?, ? extends Fact> moved, Fact fact) {
       return moved.containsKey(fact) ? moved.get(fact) : fact;
     }
   }

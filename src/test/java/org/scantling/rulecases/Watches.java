@@ -9,8 +9,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Supplier;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.scantling.confirm.Materials;
 import org.scantling.confirm.Service;
@@ -105,8 +105,7 @@ final class Watches {
       for (SizeRow size : changed.sizes().rows()) {
         for (boolean incised : new boolean[] {false, true}) {
           worth.append(
-              materials.find(
-                  size, 1, grade.get(0), grade.get(1), new Service(true, incised, 1)));
+              materials.find(size, 1, grade.get(0), grade.get(1), new Service(true, incised, 1)));
         }
         materials
             .row(size, grade.get(0), grade.get(1))
@@ -192,8 +191,7 @@ final class Watches {
     return new Engine(rules, changed).propose(site.site(), site.defaulted());
   }
 
-  private static Object lists(
-      Supplier<Proposal> proposal, Intake site, Tables changed) {
+  private static Object lists(Supplier<Proposal> proposal, Intake site, Tables changed) {
     if (!proposal.get().proposed()) {
       return "";
     }

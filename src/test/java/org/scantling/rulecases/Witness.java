@@ -12,8 +12,7 @@ import org.scantling.tables.ChangedTables.Cell;
 record Witness(Cell cell, int way, String watch) {
   static Witness read(String line) {
     List<String> parts = List.of(line.split(","));
-    Cell cell =
-        new Cell(parts.get(0), parts.get(1), parts.get(2), Integer.parseInt(parts.get(3)));
+    Cell cell = new Cell(parts.get(0), parts.get(1), parts.get(2), Integer.parseInt(parts.get(3)));
     return new Witness(cell, Integer.parseInt(parts.get(4)), parts.get(5));
   }
 

@@ -8,8 +8,8 @@ import java.util.stream.Collectors;
  * One expected value: where it is from, what goes in, what must come out and how near.
  *
  * @param file the file it stands in, under verification/rows
- * @param status seen (in print), second-hand (in somebody's copy), memory (recalled) or
- *     computed (a second computation, not print)
+ * @param status seen (in print), second-hand (in somebody's copy), memory (recalled) or computed (a
+ *     second computation, not print)
  * @param quantity what is computed, a key of {@link Quantities}
  * @param given what goes in, by name
  * @param scale what a difference is compared with: the value itself, unless the row says otherwise

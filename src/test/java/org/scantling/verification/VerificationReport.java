@@ -51,8 +51,7 @@ final class VerificationReport {
     line("| published sources | %d |", publishedSources());
     line("| rows that fail | %d |", outcomes.stream().filter(o -> !o.met()).count());
     line("");
-    line(
-        "`seen`: read in the document or a copy of it. `second-hand`: read in a copy, the");
+    line("`seen`: read in the document or a copy of it. `second-hand`: read in a copy, the");
     line("page itself not seen. `memory`: recalled; right as far as we know, and said so.");
     line("`computed`: another program's or our own second calculation of the same equations; it");
     line("guards against slips, not against a misread standard.");
