@@ -51,7 +51,7 @@ class KeepTest {
     Run run = Run.of("why", "scenarios/same-place.yaml", "joint.header", "--keep", "header-lag-12");
 
     assertThat(run.endedWith(ExitStatus.ANSWERED).out())
-        .contains("Nothing that was tried brings that about")
+        .contains("Nothing that was tried makes that possible")
         .contains("Tried: a walk 3'-0\" to 3'-9\" long;")
         .doesNotContain("By one change", "Every change above", "Try one");
   }

@@ -41,7 +41,7 @@ class WhereMeasuresStartTest {
   void posts_on_brackets_or_beside_falling_rails_are_housed_on_trestles() {
     for (Built built : List.of(Jobs.wish("stone-terrace"), Jobs.wish("sloping-path"))) {
       assertThat(order(built))
-          .contains("Cut the rail housings while the posts lie on trestles")
+          .contains("Cut the rail housings while the posts lie on sawhorses")
           .doesNotContain("from the level line and not from the feet");
       assertThat(page(built, ListKind.CUT_LIST)).doesNotContain("once the posts stand, middles");
     }
