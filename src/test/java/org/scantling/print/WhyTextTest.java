@@ -155,7 +155,7 @@ class WhyTextTest {
                 Optional.empty(),
                 Reader.CLIENT,
                 PLAIN))
-        .startsWith("# How stout the posts are\n")
+        .startsWith("# How thick the posts are\n")
         .contains("\n## Also about this\n");
   }
 

@@ -53,7 +53,7 @@ class WhereMeasuresStartTest {
 
     assertThat(page(built, ListKind.CUT_LIST))
         .contains("Every post is measured from its foot")
-        .contains("The first end of a header is its end towards A1");
+        .contains("The first end of a header is its end toward A1");
     assertThat(page(built, ListKind.SET_OUT)).contains("Everything is measured from A1");
   }
 }
