@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.scantling.loads.LoadCombination;
+import org.scantling.mechanics.MemberResult;
 import org.scantling.quantity.Check;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Checked;
@@ -116,9 +117,7 @@ public final class BracedPostChecks {
   }
 
   private void housing(BracedPlane plane, BracedCase each, int index) {
-    boolean housed =
-        standing.housingDepthIn() > 0
-            && standing.housingAtIn() < plane.heightIn() - walk.timbers().legIn();
+    boolean housed = standing.housingDepthIn() > 0;
     for (int faces = 1; housed && faces <= standing.housedFaces(); faces++) {
       post.add("rail-notch", each.combination(), atHousing(plane, each, index, faces), Unit.RATIO);
     }
@@ -131,8 +130,9 @@ public final class BracedPostChecks {
     Rectangle left = standing.left(member.section(), faces, along);
     BracedMember net =
         new BracedMember(left, member.lengthIn(), member.straightnessFactor(), member.values());
-    double momentInLb =
-        each.all().member(BracedPlane.shaft(index)).momentInLb(standing.housingAtIn());
+    // A housing at the knee, or over it, is bent no harder than the post is at the knee.
+    MemberResult shaft = each.all().member(BracedPlane.shaft(index));
+    double momentInLb = shaft.momentInLb(Math.min(standing.housingAtIn(), shaft.lengthIn()));
     BracedPostForces forces = BracedPostForces.of(each.all(), index);
     NotchScene.Offsets offsets =
         NotchScene.Offsets.of(

@@ -103,8 +103,8 @@ public final class JointForces {
     }
     braced.ifPresent(
         walk -> {
-          heads(forces, walk.along(), walk.alongCases(), share, 1);
-          heads(forces, walk.across(), walk.acrossCases(), share, paired ? 0 : 1);
+          heads(forces, walk.along(), walk.alongCases(), share, 1, 0);
+          heads(forces, walk.across(), walk.acrossCases(), share, paired ? 0 : 1, hungLb);
         });
     return forces;
   }
@@ -137,20 +137,23 @@ public final class JointForces {
     return wind.across().topLb() + hungLb;
   }
 
+  /** The frame has what leans on the header spread along its posts, so it is added here. */
   private static void heads(
       List<JointForce> forces,
       BracedPlane plane,
       List<BracedCase> cases,
       double share,
-      double sideShare) {
+      double sideShare,
+      double leansLb) {
     for (BracedCase each : cases) {
       for (int post = 0; post < plane.postCount(); post++) {
         BracedPostForces head = BracedPostForces.of(each.all(), post);
+        double leaningLb = each.combination().factor(LoadKind.WIND) * leansLb;
         forces.add(
             JointForce.of(
                 each.combination(),
                 share * head.headPullLb(),
-                share * sideShare * head.headSideLb()));
+                share * sideShare * (Math.abs(head.headSideLb()) + leaningLb)));
       }
     }
   }

@@ -43,7 +43,8 @@ final class BraceBolts {
   /**
    * The check of the fastening that holds best in a timber, told as one of that timber. Where none
    * that holds in the timbers chosen before it finds room in this one, it is the best of those that
-   * do find room: a larger timber has room for more.
+   * do find room: a larger timber has room for more. Where none finds room at all, it is the room
+   * of the one that comes closest.
    */
   Optional<Checked> best(Timber timber, String id) {
     List<JointFix> roomy =
@@ -53,10 +54,13 @@ final class BraceBolts {
             .filter(roomy::contains)
             .map(fix -> joint(checks.at(timber, fix)))
             .toList();
-    List<Checked> tried =
-        left.isEmpty() ? roomy.stream().map(fix -> hardest(timber, fix)).toList() : left;
-    return tried.stream()
-        .min(Comparator.comparingDouble(BraceBolts::ratio))
+    return Stream.of(
+            left,
+            roomy.stream().map(fix -> hardest(timber, fix)).toList(),
+            fastenings.stream().map(fix -> worked(checks.at(timber, fix), GEOMETRY)).toList())
+        .filter(tried -> !tried.isEmpty())
+        .findFirst()
+        .flatMap(tried -> tried.stream().min(Comparator.comparingDouble(BraceBolts::ratio)))
         .map(each -> told(each, id));
   }
 
@@ -100,7 +104,11 @@ final class BraceBolts {
   }
 
   private static Checked joint(List<Checked> worked) {
-    return worked.stream().filter(each -> each.id().equals(JOINT)).findFirst().orElseThrow();
+    return worked(worked, JOINT);
+  }
+
+  private static Checked worked(List<Checked> worked, String id) {
+    return worked.stream().filter(each -> each.id().equals(id)).findFirst().orElseThrow();
   }
 
   private Checked told(Checked joint, String id) {

@@ -35,6 +35,7 @@ import org.scantling.tables.Yard;
  */
 public final class Engine {
   private static final int MOST_PASSES = 24;
+  private static final int MOST_SHRINKINGS = 3;
 
   private final RuleBase rules;
   private final Tables tables;
@@ -221,13 +222,33 @@ public final class Engine {
   }
 
   /**
+   * The answers that stay as they are, or the question that has none.
+   *
+   * <p>Within one settling sizes only grow, so a size may be left that only an earlier size of
+   * something else asked for. So what has settled is settled once more from there, free to shrink,
+   * until nothing does. Where nothing shrinks, the first settling tells why: what stopped a size
+   * there was found before the larger one brought other timbers with it.
+   */
+  private Pass settle(Job job, Sheets sheets, List<DeadEnd> deadEnds) {
+    Pass pass = settle(job, sheets, job.start(), deadEnds);
+    for (int count = 1; count <= MOST_SHRINKINGS && pass.broken().isEmpty(); count++) {
+      Pass again = settle(job, sheets, pass.answers(), deadEnds);
+      if (again.broken().isPresent() || again.answers().equals(pass.answers())) {
+        return pass;
+      }
+      pass = again;
+    }
+    return pass;
+  }
+
+  /**
    * Runs passes until the answers stay as they are, or one question has no answer.
    *
    * <p>What the braces ask of the timbers is known only after the first pass. So a joint that
    * nothing holds is given up only once the timbers stay as they are.
    */
-  private Pass settle(Job job, Sheets sheets, List<DeadEnd> deadEnds) {
-    Answers answers = job.start();
+  private Pass settle(Job job, Sheets sheets, Answers start, List<DeadEnd> deadEnds) {
+    Answers answers = start;
     Pass before = null;
     for (int count = 1; count <= MOST_PASSES; count++) {
       Pass pass = new Pass(job, sheets, answers, before, deadEnds);

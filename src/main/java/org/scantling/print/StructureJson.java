@@ -27,7 +27,7 @@ final class StructureJson {
     put(node, "bayDiagonalIn", geometry.bayDiagonalIn());
     put(node, "overallDiagonalIn", geometry.overallDiagonalIn());
     put(node, "clearWidthIn", geometry.clearWidthIn());
-    put(node, "headroomIn", geometry.headroomIn());
+    put(node, "headroomIn", structure.top().headroomIn());
     put(node, "headerOverhangIn", geometry.headers().overhangIn());
     put(node, "crossbeamOverhangIn", geometry.crossbeams().overhangIn());
     put(node, "crossbeamSpacingIn", geometry.crossbeamSpacingIn());

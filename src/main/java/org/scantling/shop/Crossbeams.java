@@ -96,20 +96,51 @@ final class Crossbeams {
     return top.alongIn(post) + shiftIn - (built.has("brace") ? leanIn() : 0);
   }
 
-  /** A place beside the brace of the post before it, if it was in its way. */
+  /** A place beside the brace that is in its way, where there is room for it. */
   private double besideBracesIn(double atIn) {
-    double besideIn = atIn;
+    double movedIn = movedIn(atIn);
+    return roomAt(movedIn, atIn) ? movedIn : atIn;
+  }
+
+  /** True where a brace runs into a crossbeam that has no room to give way. */
+  boolean crowded() {
+    return geometry.crossbeamsAtIn().stream()
+        .filter(atIn -> postUnder(atIn).isEmpty())
+        .anyMatch(atIn -> !roomAt(movedIn(atIn), atIn));
+  }
+
+  /** Where a crossbeam would lie clear of the braces of the posts, each on the side of its own. */
+  private double movedIn(double atIn) {
+    double movedIn = atIn;
     if (built.has("brace")) {
       int side = KneeBraces.side(top);
-      double braceIn = geometry.posts().breadthIn() / 2 + built.member("brace").breadthIn();
-      double clearIn = braceIn + member.breadthIn() / 2 + leansOutIn();
+      double besideIn = geometry.posts().breadthIn() / 2 - member.breadthIn() / 2;
+      double clearIn =
+          geometry.posts().breadthIn() / 2
+              + built.member("brace").breadthIn()
+              + member.breadthIn() / 2
+              + leansOutIn();
       for (int post = 0; post < top.posts(); post++) {
         double offIn = side * (atIn + leanIn() - top.alongIn(post));
-        boolean inTheWay = offIn > 0 && offIn < clearIn - HAIR;
-        besideIn = inTheWay ? top.alongIn(post) + side * clearIn - leanIn() : besideIn;
+        boolean inTheWay = offIn > besideIn + HAIR && offIn < clearIn - HAIR;
+        movedIn = inTheWay ? top.alongIn(post) + side * clearIn - leanIn() : movedIn;
       }
     }
-    return besideIn;
+    return movedIn;
+  }
+
+  /** True where it stays on the headers and off every other crossbeam. */
+  private boolean roomAt(double movedIn, double fromIn) {
+    double halfIn = member.breadthIn() / 2;
+    double tailIn = geometry.headerTailIn();
+    boolean onHeaders =
+        movedIn - halfIn >= -tailIn - HAIR
+            && movedIn + halfIn <= geometry.lengthIn() + tailIn + HAIR;
+    return movedIn == fromIn
+        || onHeaders
+            && geometry.crossbeamsAtIn().stream()
+                .filter(other -> other != fromIn)
+                .allMatch(other -> Math.abs(other - movedIn) >= member.breadthIn());
   }
 
   /** How far the middle of a crossbeam that leans with the headers lies from its seat. */

@@ -14,6 +14,12 @@ final class OpenPoints {
           "The braces along the walk lap the header and stand off the posts: pack them out. The bolts"
               + " were checked across that gap, the packing counted as holding nothing.");
     }
+    if (new Crossbeams(built).crowded()) {
+      open.add(
+          "A brace across the walk runs into the crossbeam next to the one it is bolted to, and there"
+              + " is no room to move that crossbeam over. Settle this before the headers are"
+              + " notched.");
+    }
     return open;
   }
 }
