@@ -91,8 +91,16 @@ final class Opening {
       return "stronger " + line.name() + ", " + line.now();
     }
     return line.then().isEmpty() || line.then().equals("none")
-        ? line.name() + " added, " + line.now()
+        ? added(line)
         : Compared.said(line.name(), line.now()) + " (was " + line.then() + ")";
+  }
+
+  /** Knee braces are not told as braces first. */
+  private static String added(Compared line) {
+    String kind = line.now().split(", ")[0];
+    return kind.endsWith(line.name())
+        ? kind + " added" + line.now().substring(kind.length())
+        : line.name() + " added, " + line.now();
   }
 
   private String checks() {

@@ -56,15 +56,6 @@ class SaidTrulyTest {
         .doesNotContainPattern("100 % here, ");
   }
 
-  /** The bow and its limit round to the same sixteenth, and 3 % tells them apart. */
-  @Test
-  void two_amounts_that_read_the_same_are_not_set_against_each_other() {
-    assertThat(
-            said("propose", "scenarios/mower-lane.yaml", "--set", "walkway.clear-width=8 ft 6 in"))
-        .contains("2x12 would not pass this check: sideways bow, wind on its face, 3 % over")
-        .doesNotContainPattern("(\\d\\S*) where \\1 is allowed");
-  }
-
   @Test
   void lifts_of_the_order_keep_to_fifty_pounds_a_person() {
     assertThat(order("everything-at-once"))
