@@ -7,7 +7,10 @@ import org.scantling.reasons.TrackRecord;
 import org.scantling.reasons.Yardstick;
 import org.scantling.words.Voice;
 
-/** Which checks are worked harder here than in the base at its own place; a prescribed distance is not. */
+/**
+ * Which checks are worked harder here than in the base at its own place; a prescribed distance is
+ * not worked at all.
+ */
 final class BesideBase {
   private static final int MOST_SHOWN = 4;
 
