@@ -14,6 +14,9 @@ import org.scantling.reasons.Worked;
  * what would do without.
  */
 final class SoilDoubling {
+  /** What rounding leaves. */
+  private static final double HAIR_IN = 1e-6;
+
   private final Job job;
   private final Bench bench;
   private final Answers answers;
@@ -24,14 +27,18 @@ final class SoilDoubling {
     this.answers = bench.answers();
   }
 
-  /** Empty where the soil is not so trusted, or the holes are deep enough without. */
+  /**
+   * Empty where the soil is not so trusted, where the holes are deep enough without, and where they
+   * are too shallow even so: what they rest on is then another thing.
+   */
   Optional<Worked> fact() {
     if (!bench.doubled() || bench.onBrackets()) {
       return Optional.empty();
     }
     double dugIn = answers.number(FOOTING_DEPTH);
     double withoutIn = withoutIn(bench.foot().concrete());
-    return withoutIn > dugIn ? Optional.of(fact(dugIn, withoutIn)) : Optional.empty();
+    boolean saves = withoutIn > dugIn && neededIn(bench.foot()) <= dugIn + HAIR_IN;
+    return saves ? Optional.of(fact(dugIn, withoutIn)) : Optional.empty();
   }
 
   private Worked fact(double dugIn, double withoutIn) {
@@ -80,7 +87,11 @@ final class SoilDoubling {
             foot.weights(),
             foot.stiffeningLbPerIn3(),
             foot.gripRatio());
-    return FootingWork.sideways(firm, bench.standing())
+    return neededIn(firm);
+  }
+
+  private double neededIn(FootingWork.Foot foot) {
+    return FootingWork.sideways(foot, bench.standing())
         .embedment(answers.number(HOLE_DIAMETER))
         .depthIn();
   }

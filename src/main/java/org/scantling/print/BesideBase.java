@@ -7,17 +7,22 @@ import org.scantling.reasons.TrackRecord;
 import org.scantling.reasons.Yardstick;
 import org.scantling.words.Voice;
 
-/** Which checks are worked harder here than in the base at its own place. */
+/**
+ * Which checks are worked harder here than in the base at its own place; a prescribed distance is
+ * not worked at all.
+ */
 final class BesideBase {
   private static final int MOST_SHOWN = 4;
 
   /** Half of the last figure that is shown. */
   private static final double SEEN_RATIO = 0.005;
 
+  private final Voice voice;
   private final Yardstick yardstick;
   private final CheckLine line;
 
   BesideBase(Voice voice, Yardstick yardstick) {
+    this.voice = voice;
     this.yardstick = yardstick;
     this.line = new CheckLine(voice, yardstick);
   }
@@ -29,6 +34,7 @@ final class BesideBase {
   private void write(Page page, String base, TrackRecord record, List<Checked> checks) {
     List<Checked> harder =
         checks.stream()
+            .filter(each -> !voice.prescribed(each.id()))
             .filter(each -> more(each) > SEEN_RATIO)
             .sorted(Comparator.comparingDouble(this::more).reversed())
             .toList();

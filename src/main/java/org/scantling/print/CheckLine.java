@@ -121,8 +121,16 @@ final class CheckLine {
     if (bare(checked)) {
       return " is at " + used(checked) + " of its limit";
     }
-    return asked(checked).equals(there(checked))
-        ? ""
+    if (asked(checked).equals(there(checked))) {
+      return "";
+    }
+    return movement(checked)
+        ? ": " + asked(checked) + " where " + there(checked) + " is allowed"
         : " needs " + asked(checked) + " and has " + there(checked);
+  }
+
+  /** A sag or a sway is not needed but allowed. */
+  private boolean movement(Checked checked) {
+    return checked.unit() == Unit.INCH && voice.movement(checked.id());
   }
 }

@@ -46,7 +46,7 @@ final class Opening {
         + clearWidth(geometry)
         + " clear between the posts and "
         + headroom.said(top)
-        + " free under the lowest timber"
+        + " clear overhead in the walk"
         + headroom.slope()
         + ".";
   }
@@ -85,14 +85,22 @@ final class Opening {
 
   private static String change(Compared line) {
     if (line.now().isEmpty()) {
-      return "no more " + line.name();
+      return "no " + line.name() + " any more";
     }
     if (line.joint()) {
       return "stronger " + line.name() + ", " + line.now();
     }
     return line.then().isEmpty() || line.then().equals("none")
-        ? "new " + line.name() + ", " + line.now()
+        ? added(line)
         : Compared.said(line.name(), line.now()) + " (was " + line.then() + ")";
+  }
+
+  /** Knee braces are not told as braces first. */
+  private static String added(Compared line) {
+    String kind = line.now().split(", ")[0];
+    return kind.endsWith(line.name())
+        ? kind + " added" + line.now().substring(kind.length())
+        : line.name() + " added, " + line.now();
   }
 
   private String checks() {

@@ -59,7 +59,7 @@ final class ReviewAnswer {
         ? ""
         : "Nothing holds the posts upright, so the checks of "
             + Sentence.list(review.unworked().stream().map(each -> each + "s").toList())
-            + " could not be worked.";
+            + " could not be run.";
   }
 
   private String limits() {

@@ -111,7 +111,7 @@ final class ReviewPage {
   private void all() {
     boolean beside = review.yardstick().record().isPresent();
     List<List<String>> rows = new ArrayList<>();
-    rows.add(row(beside, "used", "base", "check", "needs", "has"));
+    rows.add(row(beside, "used", "base", "check", "needs or moves", "has or allows"));
     for (Checked each : review.checks()) {
       rows.add(
           row(
@@ -159,7 +159,7 @@ final class ReviewPage {
       }
     }
     if (!items.isEmpty()) {
-      page.heading("Not in the design file, so taken for it").items(items);
+      page.heading("Not in the design file, so assumed").items(items);
     }
   }
 

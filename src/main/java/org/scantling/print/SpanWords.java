@@ -95,7 +95,7 @@ final class SpanWords {
                 + " from rolling, and somebody climbs on it: leave --repetitive and --top-edge out,"
                 + " and the spans are those of an open top, shorter by far."
             : "These are the spans of an open top, where one person may stand at the worst place."
-                + " propose also checks the tails, the notches and the joints of the walk at hand."
+                + " propose also checks the tails, the notches and the joints of this walk."
                 + " For a decked top: --top-edge held --person \"0 lb\" --own-weight included.");
   }
 
@@ -116,15 +116,17 @@ final class SpanWords {
         + ".";
   }
 
+  private static String creep(String times) {
+    return times.equals("2") ? "doubled" : "counted " + times + " times";
+  }
+
   private String sag() {
     return "under live load alone "
         + share(assumed.sag().liveDivisor())
         + "; under everything "
         + share(assumed.sag().totalDivisor())
         + (assumed.sag().totalDivisor().isPresent()
-            ? ", the permanent part counted "
-                + plain(assumed.sag().creepFactor())
-                + " times for creep."
+            ? ", the permanent part " + creep(plain(assumed.sag().creepFactor())) + " for creep."
             : ".");
   }
 

@@ -140,8 +140,8 @@ final class TurningSentences {
   String begins(Reach reach, Reach.End end) {
     String phrase = with(reach.demand(), end.beyond());
     return end.beyond() instanceof Outcome.Word
-        ? "There is a structure " + phrase + "."
-        : "There is a structure with " + phrase + (end.up() ? " or more." : " or less.");
+        ? "A structure is possible " + phrase + "."
+        : "A structure is possible with " + phrase + (end.up() ? " or more." : " or less.");
   }
 
   /** A choice that comes back: every stretch of it. */
@@ -150,7 +150,8 @@ final class TurningSentences {
         stretches.stream()
             .map(each -> said(question, each.choice()) + " to " + number(each.last()))
             .toList();
-    return comesBack(question)
+    return switches(question)
+        + "."
         + " From "
         + number(reach.least())
         + ": "
@@ -160,10 +161,17 @@ final class TurningSentences {
 
   /** The same where the stretches are too many to tell. */
   String comesBack(Question question) {
+    return switches(question)
+        + "; name "
+        + (row(question).many() ? "them" : "it")
+        + " alone to see where.";
+  }
+
+  private String switches(Question question) {
     boolean many = row(question).many();
     return "Beyond that "
         + pronoun(question)
-        + (many ? " switch back and forth." : " switches back and forth.");
+        + (many ? " switch back and forth" : " switches back and forth");
   }
 
   /** What was searched along a demand that is a number. */

@@ -51,7 +51,7 @@ final class BuyingPage {
             + said.percent(totals.wasteRatio())
             + " of what is cut up is left over; "
             + said.weight(totals.weightLb())
-            + " of timber, fresh; "
+            + " of timber, wet from the yard; "
             + said.weight(totals.deliveryLb())
             + " delivered, with all bags; cost: "
             + cost

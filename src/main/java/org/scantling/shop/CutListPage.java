@@ -103,7 +103,7 @@ final class CutListPage {
   private void origins() {
     page.paragraph(
         "Every post is measured from its foot, and every crossbeam from its tip on the side of row"
-            + " A, the near tip. The first end of a header is its end towards A1, or the other one"
+            + " A, the near tip. The first end of a header is its end toward A1, or the other one"
             + " where the set-out says turned.");
     lists
         .railsOverLineIn()
@@ -111,10 +111,10 @@ final class CutListPage {
             overIn ->
                 page.paragraph(
                     "Housings for rails are marked from the level line once the posts stand,"
-                        + " middles "
+                        + " centers "
                         + said.length(Math.abs(overIn))
-                        + (overIn < 0 ? " under" : " over")
-                        + " it; how far they are from the foot is for a check."));
+                        + (overIn < 0 ? " below" : " above")
+                        + " it; use the distance from the foot only as a check."));
   }
 
   private void sunk(Lists.SunkHeads heads) {

@@ -64,7 +64,7 @@ final class Fixings {
       case "lagged" -> {
         FastenerRow lag = built.fastener(joint).orElseThrow();
         add(lag, bores("header"), "headers down into posts");
-        washers(lag, bores("header"));
+        washers(lag, bores("header"), "under heads");
       }
       default ->
           parts("strap or post cap", joint, built.geometry().postCount(), "headers to posts");
@@ -190,7 +190,7 @@ final class Fixings {
       add(bolt, count, use);
       nuts(named, count);
     }
-    washers(named, 2 * count);
+    washers(named, 2 * count, "under heads and nuts");
   }
 
   /** An inch size with what it measures, where the yard thinks in millimetres. */
@@ -215,9 +215,9 @@ final class Fixings {
     add(new Fixing("nut " + bolt.diameterIn(), inches(bolt.diameterIn()) + " nut", count, "bolts"));
   }
 
-  private void washers(FastenerRow bolt, int count) {
+  private void washers(FastenerRow bolt, int count, String use) {
     String name = inches(bolt.diameterIn()) + " flat washer";
-    add(new Fixing("washer " + bolt.diameterIn(), name, count, "under heads and nuts"));
+    add(new Fixing("washer " + bolt.diameterIn(), name, count, use));
   }
 
   private void parts(String what, JointRow joint, int joints, String use) {

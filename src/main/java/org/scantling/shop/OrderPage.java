@@ -14,7 +14,7 @@ final class OrderPage {
           "hold", "HOLD",
           "safety", "Safety",
           "saving", "Saves time",
-          "alone", "Alone");
+          "alone", "Working alone");
 
   private OrderPage() {}
 
@@ -28,7 +28,7 @@ final class OrderPage {
     }
     page.heading("Steps").items(items);
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("mark", "piece", "weighs, fresh", "hands"));
+    rows.add(List.of("mark", "piece", "weighs, wet from the yard", "people"));
     Map<List<String>, List<String>> alike = new LinkedHashMap<>();
     for (WorkOrder.Lift lift : order.lifts()) {
       String hands =

@@ -46,7 +46,7 @@ final class SetOutPage {
     page.paragraph(
         "Holes are "
             + said.length(ground.holeIn())
-            + " wide; dig says how deep, from the ground at the post. In the bottom go "
+            + " wide; the dig column says how deep, from the ground at the post. In the bottom go "
             + said.length(ground.bedIn() - ground.padIn())
             + " of gravel"
             + (ground.padIn() > 0 ? " and a pad " + said.length(ground.padIn()) + " thick" : "")

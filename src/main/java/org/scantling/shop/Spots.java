@@ -82,7 +82,7 @@ final class Spots {
         "the crossbeam stands flush with the side of the post toward the "
             + (shiftIn > 0 ? "last" : "first")
             + " post",
-        named("its center off that of the post", Math.abs(shiftIn)));
+        named("its center from the center of the post", Math.abs(shiftIn)));
   }
 
   private SetOut.Spot across(int post) {

@@ -79,6 +79,7 @@ final class StepWords {
     row("level-line", "setout.level-line");
     row("gravel-bed", "footing.gravel-bed");
     row("pad", "footing.pad-thickness");
+    row("spoil-back", "digging.spoil-back");
     row("from-above", "digging.from-above");
     row("crown", "footing.crown");
     row("layer", "footing.lift");
@@ -104,7 +105,7 @@ final class StepWords {
     built.find(Question.RAIL_HEIGHT).ifPresent(height -> length("rail-height", height));
     if (built.railsFromLine()) {
       double overIn = new RailLine(built, 0).overLineIn(built);
-      words.put("rail-line", length(Math.abs(overIn)) + (overIn < 0 ? " under" : " over"));
+      words.put("rail-line", length(Math.abs(overIn)) + (overIn < 0 ? " below" : " above"));
     }
   }
 
@@ -114,6 +115,10 @@ final class StepWords {
     }
     boolean two = Weights.heaviest(built, pieces, "header") <= built.shop("lift.two-person");
     words.put("header-hands", two ? "Two" : "More than two");
+    boolean slid = Weights.heaviest(built, pieces, "crossbeam") <= built.shop("lift.two-person");
+    words.put(
+        "crossbeam-hands",
+        slid ? "One person on each side slides it" : "More than two people, or a hoist, bring it");
     weight("one-person", built.tables().thumb("lift.one-person").amount());
     weight("two-person", built.shop("lift.two-person"));
   }

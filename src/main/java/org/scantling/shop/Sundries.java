@@ -93,7 +93,7 @@ final class Sundries {
     Holes holes = new Holes(built);
     if (holes.fromAbove()) {
       line(
-          "power auger or long-handled digger, to rent",
+          "power auger or post-hole digger, to rent",
           1,
           "holes down to " + length(built.tape().nearest(holes.deepestIn())) + " deep");
     }

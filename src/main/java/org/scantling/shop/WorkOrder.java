@@ -7,7 +7,7 @@ import org.scantling.reasons.Source;
  * The order of work.
  *
  * @param steps from the first call to the planting
- * @param lifts what each piece weighs and how many hands it wants, the heaviest first
+ * @param lifts what each piece weighs and how many people it takes, the heaviest first
  */
 public record WorkOrder(List<Step> steps, List<Lift> lifts) {
   public WorkOrder {

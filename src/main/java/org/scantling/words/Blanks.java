@@ -16,6 +16,7 @@ import org.scantling.tables.CheckNature;
 /** What fills the blanks of a sentence: the evidence, then the finding, then the decision. */
 final class Blanks {
   private static final double SEEN_IN = 1.0 / 64;
+  private static final List<String> PAIR = List.of("demand", "capacity");
 
   private final Voice voice;
   private final Reason reason;
@@ -28,14 +29,20 @@ final class Blanks {
   }
 
   Optional<String> fill(String name) {
-    return pointless(name) ? Optional.empty() : found(name);
+    return pointless(name) || untold(name) ? Optional.empty() : found(name);
   }
 
   /** The numbers of a check that is so far past its limit that they mean nothing. */
   private boolean pointless(String name) {
-    return List.of("demand", "capacity").contains(name)
+    return PAIR.contains(name)
         && reason.finding() instanceof Finding.Reject reject
         && Check.beyondTelling(reject.ratio());
+  }
+
+  /** True where no tape tells what a check asks from what there is. */
+  private boolean untold(String name) {
+    return reason.finding() instanceof Finding.Reject
+        && against(name).filter(both -> both.get(0).equals(both.get(1))).isPresent();
   }
 
   private Optional<String> found(String name) {
@@ -50,7 +57,9 @@ final class Blanks {
 
   private String seen(Evidence.Seen seen) {
     if (seen instanceof Evidence.Seen.Amount amount) {
-      return against(amount).orElseGet(() -> voice.say(amount.measure()));
+      return against(amount.name())
+          .map(both -> both.get(PAIR.indexOf(amount.name())))
+          .orElseGet(() -> voice.say(amount.measure()));
     }
     String text = ((Evidence.Seen.Word) seen).text();
     return switch (seen.name()) {
@@ -64,13 +73,12 @@ final class Blanks {
   }
 
   /** What a check asks and what there is are told apart. */
-  private Optional<String> against(Evidence.Seen.Amount amount) {
+  private Optional<List<String>> against(String name) {
     Evidence evidence = reason.finding().evidence();
-    int which = List.of("demand", "capacity").indexOf(amount.name());
-    return which >= 0
+    return PAIR.contains(name)
             && evidence.find("demand").orElse(null) instanceof Evidence.Seen.Amount demand
             && evidence.find("capacity").orElse(null) instanceof Evidence.Seen.Amount capacity
-        ? Optional.of(voice.apart(demand.measure(), capacity.measure()).get(which))
+        ? Optional.of(voice.apart(demand.measure(), capacity.measure()))
         : Optional.empty();
   }
 

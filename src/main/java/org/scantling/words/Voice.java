@@ -148,6 +148,11 @@ public final class Voice {
     return nature(check) == CheckNature.PRESCRIBED;
   }
 
+  /** True where a check is about how far something sags or sways. */
+  public boolean movement(String check) {
+    return nature(check) == CheckNature.STIFFNESS;
+  }
+
   /** What a check keeps from happening; a row of the rules of thumb prescribes. */
   CheckNature nature(String check) {
     return words.tables().checks().find(check).map(CheckRow::nature).orElse(CheckNature.PRESCRIBED);
@@ -200,9 +205,9 @@ public final class Voice {
         : noneLongerAnywhere(size);
   }
 
-  /** That no yard sells anything longer. */
+  /** That nothing longer is to be had. */
   public String noneLongerAnywhere(String size) {
-    return "No yard sells " + size + " longer than " + say(longestAnywhere(size));
+    return "The yard sells no " + size + " longer than " + say(longestAnywhere(size));
   }
 
   /** What is dug below a post for gravel, and for the pad on it where no concrete holds it. */

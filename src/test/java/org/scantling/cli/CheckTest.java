@@ -139,7 +139,7 @@ class CheckTest {
                 BASE,
                 "--house-rules",
                 folder.toString()))
-        .startsWith("1 of 38 checks fails: post, effective height over breadth, not over 50, 9 %");
+        .startsWith("1 of 38 checks fails: post, effective height over width, not over 50, 9 %");
   }
 
   @Test

@@ -86,7 +86,7 @@ class WhyTextTest {
   @Test
   void a_prescribed_limit_is_told_apart_from_what_is_worked_out() {
     assertThat(flat("same-place", "posts", Reader.BUILDER))
-        .contains("- Prescribed: effective height over breadth, not over 50: 49.2 of 50 (NDS")
+        .contains("- Prescribed: effective height over width, not over 50: 49.2 of 50 (NDS")
         .doesNotContain("98 %");
   }
 
@@ -155,7 +155,7 @@ class WhyTextTest {
                 Optional.empty(),
                 Reader.CLIENT,
                 PLAIN))
-        .startsWith("# How stout the posts are\n")
+        .startsWith("# How thick the posts are\n")
         .contains("\n## Also about this\n");
   }
 

@@ -29,9 +29,9 @@ class WhereMeasuresStartTest {
     assertThat(order(built))
         .doesNotContain("Cut the rail housings while")
         .containsSubsequence(
-            "Stand the four end posts", "Mark every top", "middles 1'-0\" over the line");
+            "Stand the four end posts", "Mark every top", "centers 1'-0\" above the line");
     assertThat(page(built, ListKind.CUT_LIST))
-        .contains("marked from the level line once the posts stand, middles 1'-0\" over it");
+        .contains("marked from the level line once the posts stand, centers 1'-0\" above it");
     assertThat(Lists.of(built).gangs())
         .isNotEmpty()
         .noneMatch(gang -> gang.marks().stream().anyMatch(mark -> mark.startsWith("P")));
@@ -43,7 +43,7 @@ class WhereMeasuresStartTest {
       assertThat(order(built))
           .contains("Cut the rail housings while the posts lie on sawhorses")
           .doesNotContain("from the level line and not from the feet");
-      assertThat(page(built, ListKind.CUT_LIST)).doesNotContain("once the posts stand, middles");
+      assertThat(page(built, ListKind.CUT_LIST)).doesNotContain("once the posts stand, centers");
     }
   }
 
@@ -53,7 +53,7 @@ class WhereMeasuresStartTest {
 
     assertThat(page(built, ListKind.CUT_LIST))
         .contains("Every post is measured from its foot")
-        .contains("The first end of a header is its end towards A1");
+        .contains("The first end of a header is its end toward A1");
     assertThat(page(built, ListKind.SET_OUT)).contains("Everything is measured from A1");
   }
 }

@@ -2,14 +2,20 @@ package org.scantling.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.reasons.Evidence;
+import org.scantling.reasons.Finding;
 import org.scantling.reasons.Outcome;
+import org.scantling.reasons.Phase;
 import org.scantling.reasons.Question;
+import org.scantling.reasons.Reason;
+import org.scantling.reasons.RuleNote;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
 import org.scantling.tables.Tables;
@@ -72,6 +78,35 @@ class VoiceTest {
     assertThat(builder.say(new Measure(25, Unit.PSF))).isEqualTo("25 psf");
     assertThat(builder.say(Question.HEADER_NOTCH, new Outcome.Amount(Measure.inches(0))))
         .isEqualTo("none");
+  }
+
+  /** 0.183 and 0.188 in are both nearest to 12 of 64 parts of an inch. */
+  @Test
+  void two_amounts_that_read_the_same_are_not_set_against_each_other() {
+    assertThat(stopped(0.188, 0.183))
+        .isEqualTo(
+            "2x12 would not pass this check: sideways bow, wind on its face, 3 % over, under own"
+                + " weight and wind.");
+    assertThat(stopped(0.25, 0.125)).contains("on its face (1/4\" where 1/8\" is allowed), ");
+  }
+
+  private String stopped(double demandIn, double capacityIn) {
+    Evidence evidence =
+        Evidence.saw("demand", Measure.inches(demandIn))
+            .and("capacity", Measure.inches(capacityIn))
+            .and("combination", "D+0.6W");
+    String rule = "crossbeams.size.check";
+    Finding stop =
+        new Finding.Reject(
+            Question.CROSSBEAM_SIZE,
+            rule,
+            "2x12",
+            "crossbeam.lateral-sag",
+            demandIn / capacityIn,
+            evidence);
+    Source source = new Source(SourceKind.COMMON_PRACTICE, "no source", false);
+    RuleNote note = new RuleNote(rule, Phase.CROSSBEAMS, "a/rule", source);
+    return builder.sentence(new Reason(stop, note, false, List.of()));
   }
 
   @Test
