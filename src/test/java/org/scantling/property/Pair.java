@@ -2,6 +2,7 @@ package org.scantling.property;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.scantling.reasons.Decision;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
@@ -98,7 +99,15 @@ record Pair(Proposal less, Proposal more) {
   }
 
   boolean depthsCompare() {
-    return same(Question.POST_SIZE) && !widerCollar() && !weightHelps();
+    return same(Question.POST_SIZE) && sameSoil() && !widerCollar() && !weightHelps();
+  }
+
+  /** Posts that stand further apart may count the soil twice. */
+  private boolean sameSoil() {
+    Question soil = Question.FOOTING_SIDE;
+    return less.decision(soil)
+        .map(Decision::proposed)
+        .equals(more.decision(soil).map(Decision::proposed));
   }
 
   /** A collar of concrete that is wider leans on more soil and may be shallower. */

@@ -22,7 +22,7 @@ import org.scantling.reasons.Proposal;
  * came to is left in {@code target/random-sites}.
  */
 class RandomSitesPropertyTest {
-  private static final int BASES = 340;
+  private static final int BASES = 240;
   private static final int MOST_PASSES = 24;
   private static final CountedEngine ENGINE = new CountedEngine(House.RULES, House.TABLES);
   private static final Tally TALLY = new Tally();
@@ -74,7 +74,7 @@ class RandomSitesPropertyTest {
   static void enough_pairs_were_compared_and_no_pass_limit_was_near() {
     TALLY.most("passes at most", ENGINE.most());
     TALLY.keep("pairs.txt");
-    assertThat(TALLY.startingWith("compared")).isGreaterThan(1_000);
+    assertThat(TALLY.startingWith("compared")).isGreaterThan(700);
     assertThat(TALLY.startingWith("skipped")).isLessThan(TALLY.startingWith("compared") / 10);
     assertThat(ENGINE.most()).isBetween(2, MOST_PASSES / 2);
   }
