@@ -139,8 +139,9 @@ public final class BracedWalk {
     for (double fromTipIn : row.peopleOnFrameFromTipIn()) {
       double fromPostIn = fromTipIn - geometry.headerTailIn();
       people.add(List.of(beam.point(fromPostIn, each.personLb())));
-      // The wind pushes one way, so the mirrored place is another one.
-      people.add(List.of(beam.point(row.geometry().lengthIn() - fromPostIn, each.personLb())));
+      if (!row.mirrored()) {
+        people.add(List.of(beam.point(row.geometry().lengthIn() - fromPostIn, each.personLb())));
+      }
     }
     return new BracedLoads(
         own,

@@ -156,13 +156,21 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
     return List.copyOf(people);
   }
 
+  /**
+   * True where one half is the mirror of the other: wind from both ends then makes a person at one
+   * place as good as one at the mirrored place.
+   */
+  boolean mirrored() {
+    return splice.equals(splice.turned());
+  }
+
   /** Only the first and the last piece may be unlike those between; a whole header is the same. */
   private Set<Integer> unlike() {
     Set<Integer> unlike = new LinkedHashSet<>();
     int last = splice.pieceCount() - 1;
     unlike.add(0);
     unlike.add(Math.min(1, last));
-    if (!splice.equals(splice.turned())) {
+    if (!mirrored()) {
       unlike.add(last);
     }
     return unlike;

@@ -37,7 +37,7 @@ sealed interface FrameMembers {
    * cases are looked at, one member after the other.
    */
   final class Summed implements FrameMembers {
-    private static final int KEPT = 64;
+    private static final int KEPT = 24;
 
     private record Kept(int member, MemberResult result) {}
 
