@@ -36,8 +36,20 @@ final class OwnPlace {
             List.of(),
             OptionalDouble.empty()),
         stood.vine().map(vine -> List.of(new Site.Planting(vine))).orElse(here.planting()),
-        here.materials(),
+        timber(here),
         preferences(here.preferences()));
+  }
+
+  /** Its own where its file names any, as it is sold here. */
+  private static Site.Materials timber(Site here) {
+    return here.base()
+        .materials()
+        .filter(Site.Materials::named)
+        .map(
+            own ->
+                new Site.Materials(
+                    own.species(), own.grade(), here.materials().market(), own.byRole()))
+        .orElse(here.materials());
   }
 
   /** No check reads the depth of frost, so none at all will do where the file does not say it. */

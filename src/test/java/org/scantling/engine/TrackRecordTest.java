@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.Site;
@@ -67,7 +68,9 @@ class TrackRecordTest {
     Checked depth = check(proven, EMBEDMENT);
     double record = proven.yardstick().baseRatio(depth).orElseThrow();
     assertThat(depth.check().ratio()).isGreaterThan(1).isLessThanOrEqualTo(record);
-    assertThat(depthIn(proven)).isLessThan(depthIn(published));
+    // Held to the published sway, the same walk takes larger posts.
+    assertThat(posts(proven)).isEqualTo("4x4");
+    assertThat(posts(published)).isEqualTo("6x6");
     assertThat(proven.yardstick().eased().keySet()).isEqualTo(Set.of(EMBEDMENT, SWAY));
     for (Checked each : proven.checks()) {
       if (!each.id().equals(EMBEDMENT) && !each.id().equals(SWAY)) {
@@ -132,6 +135,39 @@ class TrackRecordTest {
     Proposal proposal = ENGINE.propose(proven(shallow(windless)), NONE);
     assertThat(proposal.yardstick().record()).isEmpty();
     assertThat(cautions(proposal)).contains("cautions.record-idle");
+  }
+
+  @Test
+  void a_base_is_held_against_its_own_timber_where_its_file_names_it() {
+    BaseDesign cedar =
+        new BaseDesign(
+            base().title(),
+            base().proven(),
+            base().posts(),
+            base().headers(),
+            base().crossbeams(),
+            base().sidePanels(),
+            base().braces(),
+            Optional.of(timber("western-cedars")));
+    List<Double> ratios =
+        Stream.of("southern-pine", "douglas-fir-larch")
+            .map(species -> Wish.plain().over(cedar).with(timber(species)))
+            .map(site -> recordOf(site).ratio("post.bending").orElseThrow())
+            .toList();
+
+    assertThat(ratios.get(0)).isEqualTo(ratios.get(1));
+  }
+
+  private static Site.Materials timber(String species) {
+    return new Site.Materials(Optional.of(species), Optional.of("No.2"));
+  }
+
+  private static String posts(Proposal proposal) {
+    return ((Outcome.Word) proposal.decision(Question.POST_SIZE).orElseThrow().proposed()).text();
+  }
+
+  private static TrackRecord recordOf(Site site) {
+    return ENGINE.propose(site, NONE).yardstick().record().orElseThrow();
   }
 
   @Test
