@@ -113,4 +113,17 @@ class GivenWindTest {
     assertThat(cautions(proposed(LANE, "wind-speed=76 mph", "wind-basis=mean-10-minute")))
         .contains("cautions.wind-high");
   }
+
+  @Test
+  void a_load_in_kilopascals_that_cannot_be_is_answered_in_kilopascals() {
+    // 2 psf is 0.096 kPa and 50 psf 2.394; 110 mph is 177 km/h.
+    assertThat(run(RIDGE, "wind-pressure=9 kPa").endedWith(2).err().replaceAll("\\s+", " "))
+        .contains("9 kPa must be from 0.1 kPa to 2.39 kPa");
+    assertThat(
+            run(LANE, "wind-speed=200 km/h", "wind-basis=mean-hourly")
+                .endedWith(2)
+                .err()
+                .replaceAll("\\s+", " "))
+        .contains("to 177 km/h as an hourly mean");
+  }
 }
