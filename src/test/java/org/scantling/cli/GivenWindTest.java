@@ -126,4 +126,14 @@ class GivenWindTest {
                 .replaceAll("\\s+", " "))
         .contains("to 177 km/h as an hourly mean");
   }
+
+  @Test
+  void a_load_that_the_file_has_in_kilopascals_is_given_back_so() {
+    // 1.9 kPa over 0.04788.
+    Run feet = Run.of("propose", LANE, "--set", "site.climate.ground-snow=1.9 kPa").endedWith(0);
+    assertThat(feet.out().replaceAll("\\s+", " "))
+        .contains("Snow on the ground 1.9 kPa (39.7 psf).");
+    Run plain = Run.of("propose", LANE, "--set", "site.climate.ground-snow=40 psf").endedWith(0);
+    assertThat(plain.out().replaceAll("\\s+", " ")).contains("Snow on the ground 40 psf.");
+  }
 }
