@@ -2,7 +2,6 @@ package org.scantling.confirm;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.scantling.loads.LoadCombination;
@@ -185,18 +184,16 @@ final class BeamChecks {
   }
 
   private void sags(WorstChecks worst, Material material) {
-    Sags permanent = null;
-    Sags lifted = null;
-    for (Map.Entry<LoadCombination, Sags> each : loaded.passingSags().entrySet()) {
-      // All combinations but one share one permanent load; its sag is worked once.
-      boolean lifts = each.getKey() == LoadCombination.UPLIFT;
-      if (lifts) {
-        lifted = still(each.getKey(), material);
-      } else if (permanent == null) {
-        permanent = still(each.getKey(), material);
-      }
-      sag(worst, each.getKey(), lifts ? lifted : permanent, each.getValue(), material);
-    }
+    // All combinations but the lifting one share one permanent load; its sag is worked once.
+    Sags permanent = still(LoadCombination.DEAD_ALONE, material);
+    loaded
+        .passingSags()
+        .forEach(
+            (combination, passing) -> {
+              boolean lifts = combination == LoadCombination.UPLIFT;
+              Sags still = lifts ? still(combination, material) : permanent;
+              sag(worst, combination, still, passing, material);
+            });
   }
 
   private Sags still(LoadCombination combination, Material material) {

@@ -23,6 +23,7 @@ public final class BracedWalk {
   private final Geometry geometry;
   private final BracedTimbers timbers;
   private final HeaderChecks headers;
+  private final HeaderRun row;
   private final BracedPlane across;
   private final BracedPlane along;
   private final List<BracedCase> acrossCases;
@@ -43,6 +44,7 @@ public final class BracedWalk {
     this.geometry = geometry;
     this.timbers = timbers;
     this.headers = headers;
+    this.row = headers.run().inFrame();
     this.across = new BracedPlane(acrossOutline(), timbers, timbers.crossbeam());
     this.along = new BracedPlane(alongOutline(), timbers, timbers.header());
     double stability = stabilityRatio();
@@ -97,12 +99,12 @@ public final class BracedWalk {
 
   private BracedPlane.Outline alongOutline() {
     List<Double> posts = new ArrayList<>();
-    for (int post = 0; post <= geometry.plan().bays(); post++) {
+    for (int post = 0; post <= row.splice().bayCount(); post++) {
       posts.add(post * geometry.plan().bayIn());
     }
     double heightIn = geometry.headerTopIn() - geometry.headers().depthIn() / 2;
     return new BracedPlane.Outline(
-        posts, geometry.headerTailIn(), heightIn, timbers.legIn(), headers.splice().cuts());
+        posts, geometry.headerTailIn(), heightIn, timbers.legIn(), row.splice().cuts());
   }
 
   private BracedLoads acrossLoads(TopLoads top, SidePush push) {
@@ -134,11 +136,12 @@ public final class BracedWalk {
     own.addAll(beam.everywhere(timbers.header().weightLbPerIn()));
     own.addAll(crossbeams(each.deadLb()));
     List<List<FrameLoad>> people = new ArrayList<>();
-    for (double fromTipIn : headers.peopleOnFrameFromTipIn()) {
+    for (double fromTipIn : row.peopleOnFrameFromTipIn()) {
       double fromPostIn = fromTipIn - geometry.headerTailIn();
       people.add(List.of(beam.point(fromPostIn, each.personLb())));
-      // The wind pushes one way, so the mirrored place is another one.
-      people.add(List.of(beam.point(geometry.lengthIn() - fromPostIn, each.personLb())));
+      if (!row.mirrored()) {
+        people.add(List.of(beam.point(row.geometry().lengthIn() - fromPostIn, each.personLb())));
+      }
     }
     return new BracedLoads(
         own,
@@ -154,7 +157,7 @@ public final class BracedWalk {
 
   private List<FrameLoad> crossbeams(double downLb) {
     List<FrameLoad> loads = new ArrayList<>();
-    for (double atIn : geometry.crossbeamsAtIn()) {
+    for (double atIn : row.geometry().crossbeamsAtIn()) {
       loads.add(along.beam().point(atIn, downLb));
     }
     return loads;

@@ -28,7 +28,11 @@ public final class HeaderChecks {
   private final Limits limits;
   private final Function<String, Source> sources;
   private final double sunkIn;
+  private final Splice splice;
+
+  /** What is solved: as the header is built, with alike bays in the middle left out. */
   private final HeaderRun run;
+
   private LoadedBeam whole;
   private LoadedBeam board;
 
@@ -79,7 +83,8 @@ public final class HeaderChecks {
     this.each = each;
     this.beams = beams;
     this.sunkIn = sunkIn;
-    this.run = new HeaderRun(geometry, splice, each);
+    this.splice = splice;
+    this.run = new HeaderRun(geometry, splice, each).shortened();
   }
 
   /** Under all that the header carries. */
@@ -94,8 +99,7 @@ public final class HeaderChecks {
   private LoadedBeam board() {
     if (board == null) {
       HeaderLoad share = onBoard();
-      board =
-          share.equals(each) ? whole() : new HeaderRun(geometry, run.splice(), share).solved(beams);
+      board = share.equals(each) ? whole() : run.under(share).solved(beams);
     }
     return board;
   }
@@ -106,12 +110,12 @@ public final class HeaderChecks {
    * @param depthIn of the bores, counted over the whole breadth
    */
   public HeaderChecks withSinks(double depthIn) {
-    return new HeaderChecks(geometry, each, limits, sources, beams, depthIn, run.splice());
+    return new HeaderChecks(geometry, each, limits, sources, beams, depthIn, splice);
   }
 
   /** The same header, with its sinks if it has any, in the pieces that it is built of. */
   public HeaderChecks inPieces(Splice splice) {
-    return splice.equals(run.splice())
+    return splice.equals(this.splice)
         ? this
         : new HeaderChecks(geometry, each, limits, sources, beams, sunkIn, splice);
   }
@@ -175,7 +179,7 @@ public final class HeaderChecks {
 
   /** The pieces that the header is built of. */
   Splice splice() {
-    return run.splice();
+    return splice;
   }
 
   /** What one crossbeam puts on this header. */
@@ -193,9 +197,9 @@ public final class HeaderChecks {
     return geometry.headers().paired() ? limits.pairShareRatio() : 1;
   }
 
-  /** Places of one person worth trying, from the tip of the header. */
-  List<Double> peopleOnFrameFromTipIn() {
-    return run.peopleOnFrameFromTipIn();
+  /** The line that is solved, which has no more bays than tell something. */
+  HeaderRun run() {
+    return run;
   }
 
   /**

@@ -2,9 +2,11 @@ package org.scantling.confirm;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.scantling.design.Geometry;
 import org.scantling.design.Splice;
 import org.scantling.mechanics.BeamLoad;
@@ -23,6 +25,43 @@ import org.scantling.mechanics.BeamLoad;
  */
 record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
   private static final int FRAME_BAYS = 2;
+
+  /**
+   * A line is solved with no more bays, if pieces that are alike can be left out: what is done to
+   * one bay is felt three or four bays on by a hundredth, and past a cut hardly at all.
+   */
+  private static final int MOST_BAYS = 16;
+
+  /**
+   * The same of a frame, whose posts bear alike and are pushed alike, so that a longer row sways no
+   * otherwise.
+   */
+  private static final int MOST_FRAME_BAYS = 8;
+
+  /** Share of an end bay from its outer post at which even loads bend it most, by statics. */
+  private static final double BENDS_MOST_SHARE = 0.4;
+
+  /** The same line under another load. */
+  HeaderRun under(HeaderLoad load) {
+    return new HeaderRun(geometry, splice, load);
+  }
+
+  /** The same with fewer bays, where many are alike. */
+  HeaderRun shortened() {
+    return shortened(MOST_BAYS);
+  }
+
+  /** The same as a row of a frame. */
+  HeaderRun inFrame() {
+    return shortened(MOST_FRAME_BAYS);
+  }
+
+  private HeaderRun shortened(int mostBays) {
+    Splice fewer = splice.shortened(mostBays);
+    return fewer.bayCount() < splice.bayCount()
+        ? new HeaderRun(geometry.inBays(fewer.bayCount()), fewer, each)
+        : this;
+  }
 
   LoadedBeam solved(SolvedBeams beams) {
     return beams.of(geometry.headerLengthIn(), posts(), splice.cuts(), loads());
@@ -55,7 +94,10 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
   List<Double> peopleFromTipIn() {
     double besideIn = geometry.posts().breadthIn() / 2;
     if (splice.pieceCount() == 1) {
-      return PersonPlaces.on(geometry.headerLengthIn(), posts(), besideIn);
+      Set<Double> people = new LinkedHashSet<>();
+      people.addAll(PersonPlaces.on(geometry.headerLengthIn(), posts(), besideIn));
+      people.addAll(onCrossbeams(posts()));
+      return List.copyOf(people);
     }
     Set<Double> people = new LinkedHashSet<>();
     people.add(0.0);
@@ -63,11 +105,34 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
       double[] posts =
           Arrays.copyOfRange(posts(), splice.firstPost(piece), splice.lastPost(piece) + 1);
       people.addAll(PersonPlaces.onPiece(posts, besideIn));
+      people.addAll(onCrossbeams(posts));
       if (piece == splice.pieceCount() - 1) {
         people.add(geometry.headerLengthIn());
       }
     }
     return List.copyOf(people);
+  }
+
+  /**
+   * A person on the crossbeam next to where all else on a piece of two bays or more bends its end
+   * bays most.
+   */
+  private List<Double> onCrossbeams(double[] posts) {
+    int last = posts.length - 1;
+    return last < 2
+        ? List.of()
+        : Stream.of(
+                posts[0] + BENDS_MOST_SHARE * (posts[1] - posts[0]),
+                posts[last] - BENDS_MOST_SHARE * (posts[last] - posts[last - 1]))
+            .map(this::nearestCrossbeamFromTipIn)
+            .toList();
+  }
+
+  private double nearestCrossbeamFromTipIn(double fromTipIn) {
+    return geometry.crossbeamsAtIn().stream()
+        .map(this::fromTip)
+        .min(Comparator.comparingDouble(place -> Math.abs(place - fromTipIn)))
+        .orElseThrow();
   }
 
   /**
@@ -91,13 +156,21 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
     return List.copyOf(people);
   }
 
+  /**
+   * True where one half is the mirror of the other: wind from both ends then makes a person at one
+   * place as good as one at the mirrored place.
+   */
+  boolean mirrored() {
+    return splice.equals(splice.turned());
+  }
+
   /** Only the first and the last piece may be unlike those between; a whole header is the same. */
   private Set<Integer> unlike() {
     Set<Integer> unlike = new LinkedHashSet<>();
     int last = splice.pieceCount() - 1;
     unlike.add(0);
     unlike.add(Math.min(1, last));
-    if (!splice.equals(splice.turned())) {
+    if (!mirrored()) {
       unlike.add(last);
     }
     return unlike;

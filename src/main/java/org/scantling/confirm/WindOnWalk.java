@@ -22,10 +22,16 @@ public final class WindOnWalk {
    * What closes the sides between two posts of a row.
    *
    * @param railDepthIn seen height of the rail, 0 for none
-   * @param pickets upright pieces in a bay
+   * @param railMiddleIn how high its middle lies
+   * @param pickets upright pieces in a bay, from the rail to the header
    * @param picketBreadthIn seen breadth of each
    */
-  public record Sides(double railDepthIn, double pickets, double picketBreadthIn) {}
+  public record Sides(
+      double railDepthIn, double railMiddleIn, double pickets, double picketBreadthIn) {
+    double railTopIn() {
+      return railMiddleIn + railDepthIn / 2;
+    }
+  }
 
   /**
    * @param pressurePsf velocity pressure at the top
@@ -74,12 +80,14 @@ public final class WindOnWalk {
       double picketsIn2,
       double lengthIn,
       double heightIn) {
+    /** What leans on the top: pickets with the half that the header holds. */
     public double topIn2() {
-      return beamsIn2 + endsIn2;
+      return beamsIn2 + endsIn2 + picketsIn2 / 2;
     }
 
+    /** What leans on the posts along their height. */
     public double uprightIn2() {
-      return postsIn2 + railsIn2 + picketsIn2;
+      return postsIn2 + railsIn2 + picketsIn2 / 2;
     }
 
     public double solidIn2() {
@@ -103,14 +111,18 @@ public final class WindOnWalk {
     this.rules = rules;
   }
 
-  /** Wind square to the walk, on its sides and on the leafy edge of its top. */
+  /**
+   * Wind square to the walk, on its sides and on the leafy edge of its top. A picket leans with
+   * half of its wind on the header and with the other on the rail.
+   */
   public SidePush across() {
     Face face = sideFace();
     double forceLb = on(face).forceLb();
     double timberLb = forceLb * face.topIn2() / face.solidIn2();
     double edgeLb = edge().worstLb();
+    double onHeaderIn2 = face.beamsIn2() + face.picketsIn2() / 2;
     double timberAtIn =
-        (face.beamsIn2() * headerMiddleIn() + face.endsIn2() * crossbeamMiddleIn()) / face.topIn2();
+        (onHeaderIn2 * headerMiddleIn() + face.endsIn2() * crossbeamMiddleIn()) / face.topIn2();
     return new SidePush(
         timberLb + edgeLb,
         (timberLb * timberAtIn + edgeLb * edgeAtIn()) / (timberLb + edgeLb),
@@ -129,7 +141,7 @@ public final class WindOnWalk {
         geometry.headers().depthIn() * headerShareIn(),
         endsIn2,
         postIn2(),
-        sides.railDepthIn() * tributaryIn(),
+        sides.railDepthIn() * betweenPostsIn(),
         picketIn2(),
         Math.max(tributaryIn(), headerShareIn()),
         geometry.overallHeightIn());
@@ -141,42 +153,34 @@ public final class WindOnWalk {
    */
   public double onRailLb() {
     Face face = sideFace();
-    double railLb = uprightLb() * face.railsIn2() / face.uprightIn2();
-    return (railLb + halfTheSideLb()) * geometry.plan().bayIn() / tributaryIn();
+    double timberIn2 = face.railsIn2() + face.picketsIn2() / 2;
+    double timberLb = on(face).forceLb() * timberIn2 / face.solidIn2();
+    return (timberLb + leaves().worstLb() / 2) * geometry.plan().bayIn() / tributaryIn();
   }
 
   /**
-   * Wind square to the walk that a header takes from what hangs between it and the rail, as far as
-   * it leans on one post, strength level; none where there is no rail, and all of it stands or
-   * climbs on the posts.
+   * Wind square to the walk that a header takes from leaves that hang between it and the rail, as
+   * far as it leans on one post, strength level; none where there is no rail, and all of them climb
+   * on the posts. A post counts them along its height.
    */
-  public double hungOnHeaderLb() {
-    return sides.railDepthIn() > 0 ? halfTheSideLb() : 0;
-  }
-
-  /** Half of the pickets and the leaves beside one post. */
-  private double halfTheSideLb() {
-    Face face = sideFace();
-    return uprightLb() * face.picketsIn2() / 2 / face.uprightIn2() + leaves().worstLb() / 2;
-  }
-
-  /** On post, rail and pickets. */
-  private double uprightLb() {
-    return across().spreadLb() - leaves().worstLb();
+  public double leavesOnHeaderLb() {
+    return sides.railDepthIn() > 0 ? leaves().worstLb() / 2 : 0;
   }
 
   private double picketIn2() {
+    double longIn = Math.max(0, headerUndersideIn() - sides.railTopIn());
     return sides.pickets()
         * sides.picketBreadthIn()
-        * geometry.posts().heightIn()
+        * longIn
         * tributaryIn()
         / geometry.plan().bayIn();
   }
 
   /** Wind on the leaves or the stems between the timbers, as far as they lean on one post. */
   public FoliageWind leaves() {
-    double openIn2 =
-        Math.max(0, tributaryIn() * geometry.posts().heightIn() - sideFace().uprightIn2());
+    Face face = sideFace();
+    double closedIn2 = face.postsIn2() + face.railsIn2() + face.picketsIn2();
+    double openIn2 = Math.max(0, tributaryIn() * geometry.posts().heightIn() - closedIn2);
     return FoliageWind.on(openIn2, rules.pressurePsf(), rules.inLeaf(), rules.bare());
   }
 
@@ -256,6 +260,10 @@ public final class WindOnWalk {
     return geometry.posts().breadthIn() * geometry.posts().heightIn();
   }
 
+  private double headerUndersideIn() {
+    return geometry.headerTopIn() - geometry.headers().depthIn();
+  }
+
   private double headerMiddleIn() {
     return geometry.headerTopIn() - geometry.headers().depthIn() / 2;
   }
@@ -292,6 +300,12 @@ public final class WindOnWalk {
   private double tributaryIn() {
     double bayIn = geometry.plan().bayIn();
     return geometry.plan().bays() > 1 ? bayIn : bayIn / 2;
+  }
+
+  /** As much of it as is clear of the posts. */
+  private double betweenPostsIn() {
+    double breadthIn = geometry.posts().breadthIn();
+    return tributaryIn() - (geometry.plan().bays() > 1 ? breadthIn : breadthIn / 2);
   }
 
   private double headerShareIn() {

@@ -86,6 +86,12 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
     }
   }
 
+  /** The same over another number of bays. */
+  public Geometry inBays(int bays) {
+    return new Geometry(
+        new Plan(plan.rowSpacingIn(), plan.bayIn(), bays), posts, headers, crossbeams);
+  }
+
   /** First to last post, centre to centre. */
   public double lengthIn() {
     return plan.bayIn() * plan.bays();

@@ -16,6 +16,9 @@ import java.util.stream.Collectors;
  * @param bays of each piece, 1 or more each
  */
 public record Splice(List<Integer> bays) {
+  /** Both ends, and two alike between them that meet. */
+  private static final int LEAST_PIECES = 4;
+
   private static final String JOINED = "+";
 
   public Splice {
@@ -51,6 +54,25 @@ public record Splice(List<Integer> bays) {
     List<Integer> other = new ArrayList<>(bays);
     Collections.reverse(other);
     return new Splice(other);
+  }
+
+  /**
+   * A shorter one that ends alike: pieces in the middle that are as long as their neighbor are left
+   * out until it has no more than so many bays, or four pieces; a single piece is that long.
+   */
+  public Splice shortened(int mostBays) {
+    if (pieceCount() == 1) {
+      return whole(Math.min(mostBays, bayCount()));
+    }
+    List<Integer> fewer = new ArrayList<>(bays);
+    int middle = fewer.size() / 2;
+    while (fewer.stream().mapToInt(Integer::intValue).sum() > mostBays
+        && fewer.size() > LEAST_PIECES
+        && fewer.get(middle).equals(fewer.get(middle - 1))) {
+      fewer.remove(middle);
+      middle = fewer.size() / 2;
+    }
+    return new Splice(fewer);
   }
 
   public int bayCount() {

@@ -226,15 +226,24 @@ public final class Engine {
    *
    * <p>Within one settling sizes only grow, so a size may be left that only an earlier size of
    * something else asked for. So what has settled is settled once more from there, free to shrink,
-   * until nothing does. Where nothing shrinks, the first settling tells why: what stopped a size
-   * there was found before the larger one brought other timbers with it.
+   * until nothing does. Where nothing shrinks, the first settling tells which check stopped a size:
+   * it was worked before the larger one brought other timbers with it. Where two answers lead to
+   * each other, the first stays: what the second shrank to would be for a cause that is gone.
    */
   private Pass settle(Job job, Sheets sheets, List<DeadEnd> deadEnds) {
-    Pass pass = settle(job, sheets, job.start(), deadEnds);
+    Pass first = settle(job, sheets, job.start(), deadEnds);
+    Pass pass = first;
     for (int count = 1; count <= MOST_SHRINKINGS && pass.broken().isEmpty(); count++) {
       Pass again = settle(job, sheets, pass.answers(), deadEnds);
-      if (again.broken().isPresent() || again.answers().equals(pass.answers())) {
+      if (again.broken().isPresent()) {
         return pass;
+      }
+      if (again.answers().equals(pass.answers())) {
+        pass.tellAmongTimbersOf(again);
+        return pass;
+      }
+      if (again.answers().equals(first.answers())) {
+        return first;
       }
       pass = again;
     }

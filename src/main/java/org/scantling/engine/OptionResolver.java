@@ -99,17 +99,17 @@ final class OptionResolver {
   }
 
   /**
-   * What stopped an option. Where it was left in the run before, what was said then is told: it
-   * stood then among timbers of its own kind, and not among those that came in its place.
+   * What stopped an option. Where a check stopped it in the run before, what was said then is told:
+   * it stood then among timbers of its own kind, and not among those that came in its place. A stop
+   * of look or proportion names the timbers around it, so what it finds now is told.
    */
   private Optional<Reason> stopped(String option, boolean governing) {
-    return Optional.ofNullable(earlier.get(option))
-        .map(each -> again(each, governing))
-        .or(() -> Optional.ofNullable(worst.get(option)).map(fired -> reason(fired, governing)));
-  }
-
-  private static Reason again(Reason earlier, boolean governing) {
-    return new Reason(earlier.finding(), earlier.note(), governing, earlier.because());
+    Optional<Reason> before = Optional.ofNullable(earlier.get(option));
+    return before
+        .filter(each -> ((Finding.Reject) each.finding()).calculated())
+        .or(() -> Optional.ofNullable(worst.get(option)).map(fired -> reason(fired, governing)))
+        .or(() -> before)
+        .map(each -> each.governing(governing));
   }
 
   private Optional<Fired> preferred() {

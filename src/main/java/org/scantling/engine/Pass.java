@@ -116,6 +116,11 @@ final class Pass {
     return easing.yardstick();
   }
 
+  /** Tells the stops of look and proportion as a later run to the same answers found them. */
+  void tellAmongTimbersOf(Pass last) {
+    verdicts.replaceAll((question, told) -> told.amongTimbersOf(last.verdicts.get(question)));
+  }
+
   Map<Question, Verdict.Answered> verdicts() {
     return verdicts;
   }

@@ -10,7 +10,33 @@ import org.scantling.reasons.Reason;
 /** What the resolver makes of the findings on one question. */
 sealed interface Verdict {
   /** An answer, its reasons (governing first) and the options that were rejected. */
-  record Answered(Answer answer, List<Reason> reasons, List<Reason> rejected) implements Verdict {}
+  record Answered(Answer answer, List<Reason> reasons, List<Reason> rejected) implements Verdict {
+
+    /**
+     * The same, with its stops of look and proportion as {@code last} found them: they name the
+     * timbers around them, and those may have been others in between.
+     */
+    Answered amongTimbersOf(Answered last) {
+      return new Answered(
+          answer,
+          reasons.stream().map(told -> last.found(told).orElse(told)).toList(),
+          rejected.stream().flatMap(told -> last.found(told).stream()).toList());
+    }
+
+    /** What is told of the same option here; what a check stopped stays as it was told. */
+    private Optional<Reason> found(Reason told) {
+      return told.finding() instanceof Finding.Reject reject && !reject.calculated()
+          ? rejected.stream()
+              .filter(each -> stops(each, reject.option()))
+              .findFirst()
+              .map(each -> each.governing(told.governing()))
+          : Optional.of(told);
+    }
+
+    private static boolean stops(Reason reason, String option) {
+      return ((Finding.Reject) reason.finding()).option().equals(option);
+    }
+  }
 
   /**
    * Nothing is left.

@@ -29,10 +29,11 @@ final class WindBench {
 
   private WindOnWalk.Sides sides() {
     if (!answers.has(RAIL_SIZE)) {
-      return new WindOnWalk.Sides(0, 0, 0);
+      return new WindOnWalk.Sides(0, 0, 0, 0);
     }
     double railIn = bench.stock().row(answers.option(RAIL_SIZE)).widthIn();
-    return new WindOnWalk.Sides(railIn, answers.number(PICKETS), bench.stock().picketEdgeIn());
+    return new WindOnWalk.Sides(
+        railIn, answers.number(RAIL_HEIGHT), answers.number(PICKETS), bench.stock().picketEdgeIn());
   }
 
   private WindOnWalk.Rules rules() {

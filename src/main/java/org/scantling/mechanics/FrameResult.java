@@ -1,6 +1,5 @@
 package org.scantling.mechanics;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /** What a frame does under one load case or a combination of cases. */
@@ -8,9 +7,9 @@ public final class FrameResult {
   private final Frame frame;
   private final double[] movements;
   private final double[] reactions;
-  private final List<MemberResult> members;
+  private final FrameMembers members;
 
-  FrameResult(Frame frame, double[] movements, double[] reactions, List<MemberResult> members) {
+  FrameResult(Frame frame, double[] movements, double[] reactions, FrameMembers members) {
     this.frame = frame;
     this.movements = movements;
     this.reactions = reactions;
@@ -30,29 +29,22 @@ public final class FrameResult {
           cases.size() + " cases and " + factors.length + " factors must be as many, 1 or more");
     }
     FrameResult first = cases.get(0);
-    List<MemberResult> members = new ArrayList<>();
-    first.members.forEach(member -> members.add(member.blank()));
     double[] movements = new double[first.movements.length];
     double[] reactions = new double[first.reactions.length];
     for (int i = 0; i < factors.length; i++) {
       FrameResult part = cases.get(i);
-      if (part.members.size() != members.size() || !part.members.get(0).fits(members.get(0))) {
+      if (!part.members.fits(first.members)) {
         throw new IllegalArgumentException(
             "case " + (i + 1) + " must come from the same call of solve as the first");
-      }
-      if (!(Math.abs(factors[i]) > 0)) {
-        // Most of the cases that are solved have no part in one combination.
-        continue;
-      }
-      for (int member = 0; member < members.size(); member++) {
-        members.get(member).add(part.members.get(member), factors[i]);
       }
       for (int j = 0; j < movements.length; j++) {
         movements[j] += factors[i] * part.movements[j];
         reactions[j] += factors[i] * part.reactions[j];
       }
     }
-    return new FrameResult(first.frame, movements, reactions, List.copyOf(members));
+    List<FrameMembers> parts = cases.stream().map(each -> each.members).toList();
+    return new FrameResult(
+        first.frame, movements, reactions, new FrameMembers.Summed(parts, factors.clone()));
   }
 
   /** How far a node moves. */
@@ -69,6 +61,6 @@ public final class FrameResult {
 
   /** Forces, moments and movements along a member. */
   public MemberResult member(String name) {
-    return members.get(frame.member(name));
+    return members.of(frame.member(name));
   }
 }

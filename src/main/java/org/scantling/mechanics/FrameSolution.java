@@ -57,7 +57,8 @@ final class FrameSolution {
     }
     double[] forces = new double[3 * nodes];
     MemberResult[] members = membersAt(movements, forces);
-    return new FrameResult(frame, movements, reactions(forces), List.of(members));
+    return new FrameResult(
+        frame, movements, reactions(forces), new FrameMembers.Solved(List.of(members)));
   }
 
   private void gather(double[] perNode, double[] unknowns) {

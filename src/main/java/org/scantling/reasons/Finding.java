@@ -45,7 +45,12 @@ public sealed interface Finding {
    */
   record Reject(
       Question question, String rule, String option, String check, double ratio, Evidence evidence)
-      implements Judgement {}
+      implements Judgement {
+    /** Whether a worked check stopped it, and not a row of look or proportion. */
+    public boolean calculated() {
+      return evidence.find("capacity").isPresent();
+    }
+  }
 
   /** Something a person must be told. */
   record Caution(String rule, Severity severity, Evidence evidence) implements Finding {}

@@ -15,6 +15,11 @@ public record Reason(Finding finding, RuleNote note, boolean governing, List<Str
     because = List.copyOf(because);
   }
 
+  /** The same, as the finding that set the answer or as another. */
+  public Reason governing(boolean sets) {
+    return new Reason(finding, note, sets, because);
+  }
+
   /** The table row's source where the rule leaned on one, else the rule's own. */
   public Source source() {
     return finding.evidence().rows().isEmpty()

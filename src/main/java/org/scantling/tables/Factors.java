@@ -1,12 +1,34 @@
 package org.scantling.tables;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.scantling.reasons.Source;
 
 /** The adjustment factors of NDS 2018 for a member, picked by species, size and use. */
 public final class Factors {
   private static final String SOUTHERN_PINE = "southern-pine";
 
+  private static final Asked FLAT_USE = new Asked("flat-use", "bending", "dimension");
+  private static final List<Asked> BY_SIZE =
+      Stream.concat(
+              Stream.of(FLAT_USE),
+              Stream.of("dimension", "southern-pine-dimension")
+                  .flatMap(
+                      memberClass ->
+                          Stream.of("bending", "tension", "compression")
+                              .map(property -> new Asked("size", property, memberClass))))
+          .toList();
+
   private final Table<AdjustmentRow> rows;
+
+  /** A factor that depends on the size. */
+  private record Asked(String factor, String property, String memberClass) {
+    @Override
+    public String toString() {
+      return factor + " factor on " + property + " of " + memberClass;
+    }
+  }
 
   Factors(Table<AdjustmentRow> rows) {
     this.rows = rows;
@@ -73,13 +95,23 @@ public final class Factors {
       return new Size(bending, 1, 1, 1, full.source());
     }
     String memberClass = species.equals(SOUTHERN_PINE) ? "southern-pine-dimension" : "dimension";
-    AdjustmentRow bending = pick("size", "bending", memberClass, size);
+    AdjustmentRow bending = pick(new Asked("size", "bending", memberClass), size);
     return new Size(
         bending.amount(),
-        pick("size", "tension", memberClass, size).amount(),
-        pick("size", "compression", memberClass, size).amount(),
-        pick("flat-use", "bending", "dimension", size).amount(),
+        pick(new Asked("size", "tension", memberClass), size).amount(),
+        pick(new Asked("size", "compression", memberClass), size).amount(),
+        pick(FLAT_USE, size).amount(),
         bending.source());
+  }
+
+  /** What no row gives for a size, in words; empty where every factor of it is there. */
+  Optional<String> missing(SizeRow size) {
+    return size.memberClass().timber()
+        ? Optional.empty()
+        : BY_SIZE.stream()
+            .filter(each -> find(each, size).isEmpty())
+            .findFirst()
+            .map(each -> each + " for " + size.id());
   }
 
   /** C_M outdoors. Source: NDS Supplement 2018, Tables 4A, 4B and 4D. */
@@ -116,17 +148,23 @@ public final class Factors {
         strength.source());
   }
 
-  private AdjustmentRow pick(String factor, String property, String memberClass, SizeRow size) {
-    for (AdjustmentRow row : rows.rows()) {
-      if (row.factor().equals(factor)
-          && row.property().equals(property)
-          && row.memberClass().equals(memberClass)
-          && row.nominalThickness().holds(size.nominalThicknessIn())
-          && row.nominalWidth().holds(size.nominalWidthIn())) {
-        return row;
-      }
-    }
-    throw new IllegalArgumentException(
-        "adjustment-factors.csv has no " + factor + " factor on " + property + " for " + size.id());
+  private AdjustmentRow pick(Asked asked, SizeRow size) {
+    return find(asked, size)
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "adjustment-factors.csv has no " + asked + " for " + size.id()));
+  }
+
+  private Optional<AdjustmentRow> find(Asked asked, SizeRow size) {
+    return rows.rows().stream()
+        .filter(
+            row ->
+                row.factor().equals(asked.factor())
+                    && row.property().equals(asked.property())
+                    && row.memberClass().equals(asked.memberClass())
+                    && row.nominalThickness().holds(size.nominalThicknessIn())
+                    && row.nominalWidth().holds(size.nominalWidthIn()))
+        .findFirst();
   }
 }

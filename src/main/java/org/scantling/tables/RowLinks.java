@@ -3,8 +3,10 @@ package org.scantling.tables;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.scantling.reasons.Question;
@@ -48,6 +50,7 @@ final class RowLinks {
     RowLinks links = new RowLinks(tables, ours, new HouseLines(house));
     links.joints();
     links.sizes();
+    links.factors();
     links.words();
     links.read();
     links.places();
@@ -197,6 +200,36 @@ final class RowLinks {
     }
   }
 
+  /** A house may give another factor, not make it one of something else; no size goes without. */
+  private void factors() {
+    for (AdjustmentRow each : tables.adjustmentFactors().rows()) {
+      ours.adjustmentFactors().find(each.id()).ifPresent(was -> sameKind(was, each));
+    }
+    for (SizeRow size : tables.sizes().rows()) {
+      Optional<String> missing = tables.factors().missing(size);
+      if (missing.isPresent()) {
+        throw lines.refuse(
+            TableFile.ADJUSTMENT_FACTORS,
+            "factor",
+            "no " + missing.get(),
+            "a row whose thickness and width hold for it");
+      }
+    }
+  }
+
+  private void sameKind(AdjustmentRow was, AdjustmentRow now) {
+    same(now.id(), "factor", was.factor(), now.factor());
+    same(now.id(), "property", was.property(), now.property());
+    same(now.id(), "member_class", was.memberClass(), now.memberClass());
+  }
+
+  private void same(String id, String column, String was, String now) {
+    if (!was.equals(now)) {
+      throw lines.refuse(
+          TableFile.ADJUSTMENT_FACTORS, id, column, now, was + ", or a row with an id of its own");
+    }
+  }
+
   private void words() {
     word("exposure", ids(tables.exposures(), all()));
     word("soil", ids(tables.soils(), all()));
@@ -205,6 +238,11 @@ final class RowLinks {
     word("grade", texts(DesignValueRow::grade));
     word("market", MARKETS);
     word("backfill", List.of("tamped-soil", "gravel", "concrete"));
+    word(
+        "blocking.joint",
+        ids(
+            tables.joints(),
+            each -> each.question() == Question.CROSSBEAM_JOINT && each.way().startsWith("toe-")));
     word("picket.screw", ids(tables.fasteners(), each -> each.type().equals("screw")));
     // A word that every market has its own for is matched like a base's size.
     word("brace", ids(tables.sizes(), each -> each.serves("brace")));
@@ -216,7 +254,7 @@ final class RowLinks {
     }
   }
 
-  private List<String> texts(java.util.function.Function<DesignValueRow, String> text) {
+  private List<String> texts(Function<DesignValueRow, String> text) {
     return tables.designValues().rows().stream().map(text).distinct().toList();
   }
 

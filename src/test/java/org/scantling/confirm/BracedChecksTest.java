@@ -2,6 +2,7 @@ package org.scantling.confirm;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -86,6 +87,22 @@ class BracedChecksTest {
             "brace.post-bending",
             "brace.sway");
     assertThat(check(posts, "brace.post-bending").combination()).contains("W");
+  }
+
+  @Test
+  void a_row_of_many_bays_works_its_timbers_as_hard_as_one_of_eight() {
+    // Solved whole with 6 and with 8 bays; with 9 and with 40 as one of 8 that bears as much a
+    // post.
+    List<Checked> eight = posts(BracedExample.walk(8, 300), 300);
+    for (int bays : List.of(6, 9, 40)) {
+      List<Checked> many = posts(BracedExample.walk(bays, 300), 300);
+      assertThat(many)
+          .allSatisfy(
+              each ->
+                  assertThat(each.check().ratio())
+                      .as(each.id())
+                      .isCloseTo(check(eight, each.id()).check().ratio(), withinPercentage(0.5)));
+    }
   }
 
   @Test

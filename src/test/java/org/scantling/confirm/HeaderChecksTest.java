@@ -140,6 +140,33 @@ class HeaderChecksTest {
   }
 
   @Test
+  void a_person_on_the_crossbeam_where_all_else_bends_it_most_bends_it_more_than_at_mid_bay() {
+    // Crossbeams at 14 and 28 in of two bays of 42, vines 40 psf: 40 · 14/12 · 4 + 5.833 = 192.5 lb
+    // each. Two equal spans, loads at their thirds: R1 = 2/3 · 192.5, at 14 in 1796.7 in·lb (AISC
+    // beam diagrams, from memory). Own weight 3/8 · 0.28356 · 42 · 14 − 0.28356 · 14²/2 = 34.7.
+    // Person at a = 14: P a b (4 L² − a (L + a))/4 L³ = 241.18 · 14 · 28 · 6272/296352 = 2000.9.
+    // All of it 3832.3 over 3.5³/6 in³; at mid-bay 1347.5 + 31.3 + 2057.6.
+    TopLoads leafy = new TopLoads(40, 0, 200, 0, 0, 0);
+    Geometry two =
+        new Geometry(
+            new Geometry.Plan(68, 42, 2),
+            new Geometry.Posts(3.5, 90),
+            new Geometry.Headers(false, 3.5, 3.5, 0, 0.5),
+            new Geometry.Crossbeams(3, 1.5, 3.5, 12.25, 0.5, 1.5));
+    Checked bending =
+        SmallArbour.byId(
+                new HeaderChecks(
+                        two,
+                        SmallArbour.TWO_BY_FOUR,
+                        leafy,
+                        SmallArbour.LIMITS,
+                        SmallArbour.SOURCES)
+                    .of(SmallArbour.FOUR_BY_FOUR))
+            .get("header.bending");
+    assertWorked(bending, "D+Lr", 536.3, BENDING_PSI);
+  }
+
+  @Test
   void a_person_beside_the_middle_post_shears_it_most() {
     // 1.75 in before the middle post: M2 = −P a (L² − a²)/4 L² = −241.18 · 40.25 · 143.94/7056 =
     // −198.03 in·lb, V = 241.18 · 40.25/42 + 198.03/42 = 235.85 lb; beside the end post 228.6 lb.

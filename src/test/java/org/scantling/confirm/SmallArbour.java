@@ -84,7 +84,7 @@ final class SmallArbour {
             0.7);
     return new WindOnWalk(
         geometry,
-        new WindOnWalk.Sides(3.5, pickets, 1.5),
+        new WindOnWalk.Sides(3.5, 24, pickets, 1.5),
         new WindOnWalk.Rules(
             15,
             new LatticeRule(bands, 0.85, 16),
@@ -95,10 +95,13 @@ final class SmallArbour {
             new WindOnWalk.Mat(matIn, new FoliageCover(0.8, 0.5), new FoliageCover(0.2, 0.5))));
   }
 
-  /** Rails housed 1 in deep, 24 in up. */
+  /**
+   * Rails housed 1 in deep, 24 in up. Wind across the walk 22.95 lb 91.625 in up and 110.01875 lb
+   * along the 90 in of the post.
+   */
   static PostChecks.Standing standing(int housedFaces) {
-    WindOnWalk wind = wind(geometry());
-    return new PostChecks.Standing(wind.across(), wind.along(), 1, 24, housedFaces);
+    SidePush across = new SidePush(22.95, 91.625, 110.01875, 90);
+    return new PostChecks.Standing(across, wind(geometry()).along(), 1, 24, housedFaces);
   }
 
   static FootingWork footing(boolean concrete) {

@@ -13,36 +13,48 @@ class WindOnWalkTest {
 
   @Test
   void wind_square_to_the_walk_presses_half_a_bay_and_a_tail_on_each_post() {
-    // Header 3.5 · (21 + 15) = 126 in², crossbeam ends 1.5 · 3.5 · 36/10.5 = 18 in²: 1 ft².
-    // Post 3.5 · 90 = 315, half the rail 3.5 · 21 = 73.5, half the picket 1.5 · 90/2 = 67.5: 456
-    // in².
-    // 600 of 36 · 96 in² is 0.17 solid, so C_f 1.8 and 22.95 psf.
-    // Leaves between them: (21 · 90 − 456)/144 · 15 · 0.5 · 0.5 = 37.34 lb.
-    assertThat(across.topLb()).isCloseTo(22.95, within(1e-6));
-    assertThat(across.spreadLb()).isCloseTo(72.675 + 37.34375, within(1e-6));
-    assertThat(across.forceLb()).isCloseTo(132.969, within(1e-3));
+    // Header 3.5 · (21 + 15) = 126 in², crossbeam ends 1.5 · 3.5 · 36/10.5 = 18 in².
+    // Post 3.5 · 90 = 315, half the rail 3.5 · (21 − 1.75) = 67.375, half the picket from 25.75 up
+    // to 89.5 in: 1.5 · 63.75/2 = 47.8125 in², half of which leans on the header.
+    // 574.19 of 36 · 96 in² is 0.166 solid, so C_f 1.8 and 22.95 psf.
+    // Leaves between them: (21 · 90 − 430.1875)/144 · 15 · 0.5 · 0.5 = 38.016 lb.
+    assertThat(across.topLb()).isCloseTo(167.90625 / 144 * 22.95, within(1e-6));
+    assertThat(across.spreadLb()).isCloseTo(406.28125 / 144 * 22.95 + 38.01595, within(1e-4));
+    assertThat(across.forceLb()).isCloseTo(129.527, within(1e-3));
   }
 
   @Test
-  void the_push_on_header_and_crossbeams_acts_where_they_are() {
-    // (126 · 91.25 + 18 · 94.25)/144 = 91.625 in; crossbeams alone along the walk: 92.5 + 1.75 in.
-    assertThat(across.topAtIn()).isCloseTo(91.625, within(1e-9));
+  void the_push_on_header_pickets_and_crossbeams_acts_where_they_are() {
+    // (149.90625 · 91.25 + 18 · 94.25)/167.90625 = 91.5716 in; along the walk 92.5 + 1.75 in.
+    assertThat(across.topAtIn()).isCloseTo(91.5716, within(1e-4));
     assertThat(along.topAtIn()).isCloseTo(94.25, within(1e-9));
-    // 22.95 · 91.625 + 110.019 · 45 = 7053.6 in·lb, 53.05 in up.
-    assertThat(across.momentAtInLb(0)).isCloseTo(7053.6, within(0.1));
-    assertThat(across.resultantIn()).isCloseTo(53.047, within(1e-3));
-    // 24 in up: 22.95 · 67.625 + 110.019 · 66²/180.
-    assertThat(across.momentAtInLb(24)).isCloseTo(4214.5, within(0.1));
+    // 26.7600 · 91.5716 + 102.7670 · 45 = 7075.0 in·lb, 54.62 in up.
+    assertThat(across.momentAtInLb(0)).isCloseTo(7075.0, within(0.1));
+    assertThat(across.resultantIn()).isCloseTo(54.62, within(0.01));
+    // 24 in up: 26.7600 · 67.5716 + 102.7670 · 66²/180.
+    assertThat(across.momentAtInLb(24)).isCloseTo(4295.2, within(0.1));
+  }
+
+  @Test
+  void a_picket_turns_a_post_no_less_than_its_two_ends_do() {
+    // One picket of a bay more: half of it, 47.8125 in² at 22.95 psf less the leaves it covers,
+    // with its upper half 91.25 in up and its lower half no lower than the rail, 24 in up.
+    SidePush more = SmallArbour.wind(SmallArbour.geometry(), 2).across();
+    double picketLb = 47.8125 / 144 * 22.95;
+    double coveredLb = 47.8125 / 144 * 15 * 0.25;
+    assertThat(more.momentAtInLb(0) - across.momentAtInLb(0))
+        .isGreaterThan(picketLb * (91.25 + 24) / 2 - coveredLb * 45);
   }
 
   @Test
   void climbers_on_the_top_push_at_its_edge() {
-    // 6 in of leaves, 0.8 full, drag 0.5, over 36 in of the side at 15 psf: 1.5 · 15 · 0.4 = 9 lb
-    // at
-    // the 96 in of the top; 22.95 lb of timber at 91.625 in besides.
+    // 6 in of leaves, 0.8 full, drag 0.5, over 36 in of the side at 15 psf: 1.5 · 15 · 0.4 = 9 lb,
+    // 96 in up; the push on the timber besides.
     SidePush leafy = SmallArbour.wind(SmallArbour.geometry(), 1, 6).across();
-    assertThat(leafy.topLb()).isCloseTo(22.95 + 9, within(1e-6));
-    assertThat(leafy.topAtIn()).isCloseTo((22.95 * 91.625 + 9 * 96) / (22.95 + 9), within(1e-9));
+    double timberLb = across.topLb();
+    assertThat(leafy.topLb()).isCloseTo(timberLb + 9, within(1e-6));
+    assertThat(leafy.topAtIn())
+        .isCloseTo((timberLb * across.topAtIn() + 9 * 96) / (timberLb + 9), within(1e-9));
     assertThat(leafy.momentAtInLb(0) - across.momentAtInLb(0)).isCloseTo(9 * 96, within(1e-6));
   }
 
@@ -60,19 +72,17 @@ class WindOnWalkTest {
 
   @Test
   void a_rail_takes_its_own_wind_and_half_of_what_closes_its_bay() {
-    // Of one bay: the rail 3.5 · 42, half a picket 1.5 · 90/2, at 22.95 psf; half of the leaves of
-    // twice the half bay, 37.34 lb.
-    double railLb = (3.5 * 42 + 67.5) / 144 * 22.95 + 37.34375;
-    assertThat(SmallArbour.wind(SmallArbour.geometry()).onRailLb()).isCloseTo(railLb, within(1e-6));
+    // Of one bay: the rail 3.5 · (42 − 3.5), half a picket of 1.5 · 63.75, at 22.95 psf; half of
+    // the
+    // leaves of twice the half bay.
+    double railLb = (3.5 * 38.5 + 47.8125) / 144 * 22.95 + 38.01595;
+    assertThat(SmallArbour.wind(SmallArbour.geometry()).onRailLb()).isCloseTo(railLb, within(1e-4));
   }
 
   @Test
-  void the_header_takes_the_other_half_of_what_closes_its_side() {
-    // Of half a bay: half of half a picket, 67.5/2 in² at 22.95 psf, and half of the leaves of
-    // 37.34
-    // lb: 5.379 + 18.672 lb.
-    assertThat(SmallArbour.wind(SmallArbour.geometry()).hungOnHeaderLb())
-        .isCloseTo(67.5 / 2 / 144 * 22.95 + 37.34375 / 2, within(1e-6));
+  void the_header_holds_half_of_the_leaves_that_close_its_side() {
+    assertThat(SmallArbour.wind(SmallArbour.geometry()).leavesOnHeaderLb())
+        .isCloseTo(38.01595 / 2, within(1e-4));
   }
 
   @Test
@@ -88,20 +98,21 @@ class WindOnWalkTest {
   void between_two_bays_a_post_takes_a_whole_bay() {
     Geometry two = SmallArbour.geometry(2, new Geometry.Headers(false, 3.5, 3.5, 13.25, 0.5));
     SidePush inner = SmallArbour.wind(two).across();
-    // Header 3.5 · 42 + ends 1.5 · 3.5 · 42/10.5 = 168 in²; post 315 + rail 147 + picket 135 = 597
-    // in²;
-    // 765 of 42 · 96 in² is 0.19 solid. Leaves (42 · 90 − 597)/144 · 3.75 = 82.89 lb.
-    assertThat(inner.topLb()).isCloseTo(168 / 144.0 * 22.95, within(1e-6));
-    assertThat(inner.spreadLb()).isCloseTo(95.147 + 82.891, within(1e-3));
+    // Header 3.5 · 42 + ends 1.5 · 3.5 · 42/10.5 = 168 in²; post 315, rail 3.5 · 38.5 = 134.75,
+    // picket 1.5 · 63.75 = 95.625 in², half of it on the header; 713.4 of 42 · 96 in² is 0.18
+    // solid.
+    // Leaves (42 · 90 − 545.375)/144 · 3.75 = 84.235 lb.
+    assertThat(inner.topLb()).isCloseTo(215.8125 / 144.0 * 22.95, within(1e-6));
+    assertThat(inner.spreadLb()).isCloseTo(497.5625 / 144.0 * 22.95 + 84.235, within(1e-3));
   }
 
   @Test
   void a_side_that_pickets_all_but_close_is_a_wall() {
-    // 30 half pickets of 67.5 in² for one make 2025 in², 2557.5 of 3456 in²: 0.74 solid. A wall of
-    // C_f 1.8 takes 15 · 0.85 · 1.8 · (1 − 0.26^1.5) = 19.908 psf on all of its 24 ft².
-    SidePush closed = SmallArbour.wind(SmallArbour.geometry(), 30).across();
-    assertThat(closed.topLb()).isCloseTo(477.79 * 144 / 2557.5, within(0.01));
-    assertThat(closed.spreadLb()).isCloseTo(477.79 * 2413.5 / 2557.5, within(0.01));
+    // 42 half pickets of 47.8125 in² make 2008.125 in², 2534.5 of 3456 in²: 0.733 solid. A wall of
+    // C_f 1.8 takes 15 · 0.85 · 1.8 · (1 − 0.26664^1.5) = 19.790 psf on all of its 24 ft².
+    SidePush closed = SmallArbour.wind(SmallArbour.geometry(), 42).across();
+    assertThat(closed.forceLb()).isCloseTo(474.97, within(0.02));
+    assertThat(closed.topLb()).isCloseTo(474.97 * 1148.0625 / 2534.5, within(0.02));
   }
 
   @Test

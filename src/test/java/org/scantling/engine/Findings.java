@@ -1,6 +1,7 @@
 package org.scantling.engine;
 
 import java.util.List;
+import org.scantling.quantity.Measure;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Phase;
@@ -37,6 +38,13 @@ final class Findings {
 
   static Fired reject(Question question, String rule, String option, double ratio) {
     return fired(new Finding.Reject(question, rule, option, rule, ratio, Evidence.none()));
+  }
+
+  /** A stop of a worked check, which tells what is asked and what there is. */
+  static Fired fails(Question question, String rule, String option, double ratio) {
+    Evidence worked =
+        Evidence.saw("demand", Measure.ratio(ratio)).and("capacity", Measure.ratio(1));
+    return fired(new Finding.Reject(question, rule, option, rule, ratio, worked));
   }
 
   static List<String> rules(List<Reason> reasons) {

@@ -136,16 +136,24 @@ class OptionResolverTest {
   }
 
   @Test
-  void what_stopped_a_size_among_its_own_kind_is_told_before_what_stops_it_now() {
-    List<Reason> earlier = answered(resolve(0, KEPT, reject("was", "4x4", 1.4))).rejected();
+  void a_check_that_stopped_a_size_among_its_own_kind_is_told_before_what_stops_it_now() {
+    assertThat(toldOf("4x4", Findings.fails(POST_SIZE, "was", "4x4", 1.4))).isEqualTo("was");
+  }
 
+  @Test
+  void a_stop_of_look_is_told_among_the_timbers_that_lie_there_now() {
+    assertThat(toldOf("4x4", reject("was", "4x4", 1.4))).isEqualTo("now");
+  }
+
+  /** The rule that is told to have stopped a size, where another stops it now. */
+  private static String toldOf(String size, Fired before) {
+    List<Reason> earlier = answered(resolve(0, KEPT, before)).rejected();
     Verdict.Answered answered =
         answered(
-            new OptionResolver(POST_SIZE, SIZES, List.of(KEPT, reject("now", "4x4", 1.1)), 1)
+            new OptionResolver(POST_SIZE, SIZES, List.of(KEPT, reject("now", size, 1.1)), 1)
                 .keeping(earlier)
                 .resolve());
-
-    assertThat(Findings.rules(answered.rejected())).containsExactly("was");
+    return Findings.rules(answered.rejected()).get(0);
   }
 
   @Test

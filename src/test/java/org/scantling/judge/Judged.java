@@ -13,6 +13,8 @@ import tools.jackson.databind.JsonNode;
  * @param findings the judge's worst of each check
  */
 record Judged(Design design, Set<String> tags, Map<String, Findings.Worst> findings) {
+  private static final double SLACK_RATIO = 0.2;
+
   static Judged of(JsonNode proposal, Asked asked) {
     Design design = new Design(proposal);
     Findings findings = new Findings();
@@ -51,7 +53,10 @@ record Judged(Design design, Set<String> tags, Map<String, Findings.Worst> findi
     return tags;
   }
 
-  /** What kind of structure it is, and whether live load or lift governs what is printed. */
+  /**
+   * What kind of structure it is, whether live load or lift governs what is printed, and whether it
+   * is far from its limit.
+   */
   Set<String> tags(String check) {
     Set<String> all = new TreeSet<>(tags);
     for (JsonNode each : design.json().path("checks")) {
@@ -62,6 +67,9 @@ record Judged(Design design, Set<String> tags, Map<String, Findings.Worst> findi
                 ? "printed-live"
                 : combination.startsWith("0.6D") ? "printed-lift" : "printed-other");
       }
+    }
+    if (printed(check) < SLACK_RATIO) {
+      all.add("slack");
     }
     return all;
   }

@@ -29,6 +29,11 @@ final class Wind {
     double solid() {
       return headers + ends + posts + rails + pickets;
     }
+
+    /** A picket leans with half of its wind on either end. */
+    double top() {
+      return headers + ends + pickets / 2;
+    }
   }
 
   private Side side(boolean end) {
@@ -71,11 +76,12 @@ final class Wind {
     double onTimber = onTimber(side);
     double leaves =
         onSideLeavesLb(side.sideIn() * heightIn - side.posts() - side.rails() - side.pickets());
-    double top = side.headers() + side.ends();
+    double top = side.top();
     Stock header = design.need("header").stock();
     Stock crossbeam = design.need("crossbeam").stock();
     double at =
-        (side.headers() * (design.layout("headerTopIn") - header.depthIn() / 2)
+        ((side.headers() + side.pickets() / 2)
+                    * (design.layout("headerTopIn") - header.depthIn() / 2)
                 + side.ends() * (design.crossbeamTopIn() - crossbeam.depthIn() / 2))
             / top;
     Push timber =
@@ -95,18 +101,15 @@ final class Wind {
         / 144;
   }
 
-  /**
-   * Across the walk, on a header from what hangs between it and the rail: an upright with an even
-   * load leans with half of it on either.
-   */
-  double hungLb(boolean end) {
+  /** Across the walk, on a header from the leaves between it and the rail: with half of them. */
+  double leavesHungLb(boolean end) {
     if (design.member("rail").isEmpty()) {
       return 0;
     }
     Side side = side(end);
     double post = design.need("post").stock().thicknessIn() * (end ? 0.5 : 1);
     double open = (side.sideIn() - post) * uprightIn() - side.pickets();
-    return (onTimber(side) * side.pickets() / side.solid() + onSideLeavesLb(open)) / 2;
+    return onSideLeavesLb(open) / 2;
   }
 
   /** Along the walk, on each post; a crossbeam close behind another counts a share. */

@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.scantling.design.Geometry;
 import org.scantling.design.Site;
 import org.scantling.design.Structure;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Demand;
+import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
@@ -46,6 +48,7 @@ final class SoundProposal {
       checksPass();
       SIZES.forEach(this::smallerWasRejected);
       fits(proposed.structure());
+      stopsAreOfWhatIsBuilt(proposed.structure().geometry());
       asked(proposed.structure().geometry());
     } else if (proposal.result() instanceof Proposal.Result.NeedsEngineer refused) {
       refused(refused);
@@ -98,6 +101,24 @@ final class SoundProposal {
     Finding.Reject reject = (Finding.Reject) rejected.finding();
     assertThat(reject.check()).isNotBlank();
     assertThat(reject.ratio()).as(reject.check()).isGreaterThanOrEqualTo(1);
+  }
+
+  /** What stopped a header is what stands and lies there, not a size that was tried in between. */
+  private void stopsAreOfWhatIsBuilt(Geometry geometry) {
+    for (Reason stop : proposal.decision(Question.HEADER_SIZE).orElseThrow().rejected()) {
+      seen(stop, "crossbeam")
+          .ifPresent(in -> assertThat(in).isEqualTo(geometry.crossbeams().depthIn()));
+      seen(stop, "post").ifPresent(in -> assertThat(in).isEqualTo(geometry.posts().breadthIn()));
+    }
+  }
+
+  private static Optional<Double> seen(Reason reason, String name) {
+    return ((Finding.Reject) reason.finding())
+        .evidence().seen().stream()
+            .filter(
+                each -> each instanceof Evidence.Seen.Amount amount && amount.name().equals(name))
+            .map(each -> ((Evidence.Seen.Amount) each).measure().amount())
+            .findFirst();
   }
 
   private static String rejectedOption(Reason reason) {
