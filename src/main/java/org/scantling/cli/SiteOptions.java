@@ -3,7 +3,9 @@ package org.scantling.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.scantling.intake.Intake;
 import org.scantling.intake.Setting;
 import org.scantling.print.PrintOptions;
@@ -15,6 +17,9 @@ import picocli.CommandLine.ParseResult;
 
 /** The options of every command that works on one site. */
 final class SiteOptions {
+  private static final Pattern KILOPASCALS =
+      Pattern.compile("-?[\\d.]+\\s*(?:kPa|kN/m[2²])", Pattern.CASE_INSENSITIVE);
+
   @Parameters(index = "0", paramLabel = "SITE", description = "The site file, YAML or JSON.")
   private Path site;
 
@@ -46,12 +51,21 @@ final class SiteOptions {
   PrintOptions printing(Intake intake) {
     return general
         .printing(written(intake))
+        .inKilopascals(inKilopascals(intake))
         .setting(settings().stream().map(Setting::path).toList());
   }
 
   static UnitSystem written(Intake intake) {
     String length = intake.originalText().getOrDefault("walkway.length", "");
     return length.strip().endsWith("m") ? UnitSystem.METRIC : UnitSystem.IMPERIAL;
+  }
+
+  /** The loads that their files have so, as codes print them that go by kilonewtons. */
+  private static List<String> inKilopascals(Intake intake) {
+    return intake.originalText().entrySet().stream()
+        .filter(each -> KILOPASCALS.matcher(each.getValue().strip()).matches())
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
   static boolean verbose(ParseResult parsed) {

@@ -1,7 +1,6 @@
 package org.scantling.engine;
 
 import static org.scantling.reasons.Question.FROST_DEPTH;
-import static org.scantling.reasons.Question.GROUND_SNOW;
 import static org.scantling.reasons.Question.WIND_SPEED;
 
 import java.util.ArrayList;
@@ -12,8 +11,6 @@ import org.scantling.design.Site;
 import org.scantling.ground.FrostDepth;
 import org.scantling.ground.FrostSoil;
 import org.scantling.ground.FrostWinter;
-import org.scantling.loads.FlatRoofSnow;
-import org.scantling.loads.SnowFactors;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Evidence;
@@ -38,29 +35,13 @@ final class ClimateWorks {
     Site.Climate climate = job.site().climate();
     climate.freezingIndexFDays().ifPresent(index -> frost(index).ifPresent(facts::add));
     facts.addAll(new GivenWindWorks(job.tables(), climate).facts());
-    climate.weather().snow().map(this::snow).ifPresent(facts::add);
+    climate
+        .weather()
+        .snow()
+        .map(snow -> new GivenSnowWorks(job.tables(), snow).facts())
+        .ifPresent(facts::addAll);
     zoneWind().ifPresent(facts::add);
     return facts;
-  }
-
-  /** The ground snow at which our roof carries what theirs does. */
-  private Worked snow(Site.SnowAndRain snow) {
-    Tables tables = job.tables();
-    double share = tables.snow("snow.canada.roof-share").amount();
-    double thermal = tables.snow("snow.thermal.open-air").amount();
-    double rainPsf = Math.min(snow.rainPsf(), share * snow.groundPsf());
-    double roofPsf = share * snow.groundPsf() + rainPsf;
-    double groundPsf = FlatRoofSnow.groundPsf(roofPsf, new SnowFactors(1, thermal, 1));
-    return new Worked(
-        "snow.from-snow-and-rain",
-        GROUND_SNOW,
-        Math.max(snow.groundPsf(), groundPsf),
-        Evidence.saw("ss", Measure.psf(snow.groundPsf()))
-            .and("sr", Measure.psf(rainPsf))
-            .and("share", Measure.ratio(share))
-            .and("roof", Measure.psf(roofPsf))
-            .and("thermalFactor", Measure.ratio(thermal)),
-        tables.snow("snow.canada.roof-share").source());
   }
 
   /** A guess by zone is one of category I; the maps of category II are higher. */

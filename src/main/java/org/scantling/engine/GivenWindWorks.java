@@ -1,9 +1,11 @@
 package org.scantling.engine;
 
+import static org.scantling.reasons.Question.WIND_PRESSURE;
 import static org.scantling.reasons.Question.WIND_SPEED;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.scantling.design.Site;
 import org.scantling.loads.HourlyWind;
 import org.scantling.quantity.Inches;
@@ -13,7 +15,9 @@ import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.Worked;
+import org.scantling.reasons.Working;
 import org.scantling.tables.ExposureRow;
+import org.scantling.tables.NumberRow;
 import org.scantling.tables.Tables;
 import org.scantling.tables.WindRow;
 
@@ -32,21 +36,71 @@ final class GivenWindWorks {
   }
 
   List<Fact> facts() {
-    List<Fact> facts = new ArrayList<>();
+    List<Fact> facts = new ArrayList<>(gusts());
+    climate.weather().hourlyPressurePsf().ifPresent(psf -> facts.add(most(psf)));
+    return facts;
+  }
+
+  /** The same step by step, for going over by hand. */
+  List<Working> workings(WorkingSteps steps) {
+    List<Working> list = new ArrayList<>();
+    climate
+        .weather()
+        .hourlyPressurePsf()
+        .ifPresent(psf -> list.add(mean(steps, HourlyWind.ofPressure(psf))));
+    hourlySpeed().ifPresent(wind -> list.add(pressure(steps, wind)));
+    for (Worked each : gusts()) {
+      list.add(steps.of(each.id(), mph(each.number()), each.evidence()));
+    }
+    return list;
+  }
+
+  private static Working mean(WorkingSteps steps, HourlyWind wind) {
+    Evidence pressure = Evidence.saw("hourly", Measure.psfFromKpa(wind.pressurePsf()));
+    return steps.of("wind.hourly-speed", mph(wind.speedMph()), pressure);
+  }
+
+  private static Working pressure(WorkingSteps steps, HourlyWind wind) {
+    Measure hourly = Measure.psfFromKpa(wind.pressurePsf());
+    return steps.of("wind.hourly-pressure", hourly, Evidence.saw("given", mph(wind.speedMph())));
+  }
+
+  private Optional<HourlyWind> hourlySpeed() {
+    boolean hourly = climate.weather().windBasis().filter(HOURLY::equals).isPresent();
+    return hourly && climate.windSpeedMph().isPresent()
+        ? Optional.of(HourlyWind.ofSpeed(climate.windSpeedMph().getAsDouble()))
+        : Optional.empty();
+  }
+
+  private List<Worked> gusts() {
+    List<Worked> all = new ArrayList<>();
     Site.Weather weather = climate.weather();
-    weather.hourlyPressurePsf().ifPresent(psf -> hourly(facts, HourlyWind.ofPressure(psf)));
+    weather.hourlyPressurePsf().ifPresent(psf -> hourly(all, HourlyWind.ofPressure(psf)));
+    hourlySpeed().ifPresent(wind -> hourly(all, wind));
     climate
         .windSpeedMph()
         .ifPresent(
             mph -> {
               switch (weather.windBasis().orElse(Site.Weather.STRENGTH_GUST)) {
-                case "allowable-gust" -> facts.add(allowable(mph));
-                case "mean-10-minute" -> facts.add(mean("mean-10-minute", mph, Evidence.none()));
-                case HOURLY -> hourly(facts, HourlyWind.ofSpeed(mph));
+                case "allowable-gust" -> all.add(allowable(mph));
+                case "mean-10-minute" -> all.add(mean("mean-10-minute", mph, Evidence.none()));
                 default -> {}
               }
             });
-    return facts;
+    return all;
+  }
+
+  /** The hourly pressure that comes right to the limit of the rules: a speed is as its root. */
+  private Worked most(double hourlyPsf) {
+    NumberRow limit = tables.thumb("limit.wind-speed");
+    double greatestMph = gusts().stream().mapToDouble(Worked::number).max().orElseThrow();
+    double share = limit.amount() / greatestMph;
+    return new Worked(
+        "wind.most-hourly",
+        WIND_PRESSURE,
+        GivenLoads.down(hourlyPsf * share * share),
+        Evidence.none(),
+        limit.source());
   }
 
   private Worked allowable(double mph) {
@@ -59,10 +113,10 @@ final class GivenWindWorks {
   }
 
   /** By the curve of gusts, and by the pressures of both codes; the greater counts. */
-  private void hourly(List<Fact> facts, HourlyWind wind) {
-    Evidence pressure = Evidence.saw("hourly", Measure.psf(wind.pressurePsf()));
-    facts.add(mean(HOURLY, wind.speedMph(), pressure));
-    facts.add(equal(wind));
+  private void hourly(List<Worked> all, HourlyWind wind) {
+    Evidence pressure = Evidence.saw("hourly", Measure.psfFromKpa(wind.pressurePsf()));
+    all.add(mean(HOURLY, wind.speedMph(), pressure));
+    all.add(equal(wind));
   }
 
   private Worked mean(String basis, double mph, Evidence before) {
@@ -93,7 +147,7 @@ final class GivenWindWorks {
     return worked(
         "wind.equal-pressure",
         wind.equalGustMph(frames),
-        Evidence.saw("hourly", Measure.psf(wind.pressurePsf()))
+        Evidence.saw("hourly", Measure.psfFromKpa(wind.pressurePsf()))
             .and("factor", Measure.ratio(frames.loadFactor()))
             .and("exposure", Measure.ratio(frames.exposureFactor()))
             .and("canadian", Measure.ratio(frames.canadianGustFactor()))

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.scantling.confirm.PostInGround;
 import org.scantling.confirm.SidePush;
+import org.scantling.design.Site;
 import org.scantling.quantity.Inches;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
@@ -34,6 +35,13 @@ final class LoadWorkings {
   List<Working> list() {
     LoadWorks loads = new LoadWorks(job, bench.answers(), bench.geometry());
     List<Working> list = new ArrayList<>();
+    Site.Climate climate = job.site().climate();
+    climate
+        .weather()
+        .snow()
+        .map(snow -> new GivenSnowWorks(job.tables(), snow).workings(steps))
+        .ifPresent(list::addAll);
+    list.addAll(new GivenWindWorks(job.tables(), climate).workings(steps));
     list.add(step(loads.flatSnow()));
     list.add(heightFactor());
     loads.hillWind().map(LoadWorkings::factor).ifPresent(list::add);

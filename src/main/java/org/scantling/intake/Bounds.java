@@ -3,11 +3,15 @@ package org.scantling.intake;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.scantling.quantity.Length;
 import org.scantling.quantity.QuantityKind;
@@ -28,6 +32,14 @@ final class Bounds {
           "%", QuantityKind.PERCENT,
           "F-days", QuantityKind.DEGREE_DAYS,
           "F", QuantityKind.TEMPERATURE);
+  private static final Map<String, QuantityKind> METRIC_KINDS =
+      Map.of(
+          "kpa", QuantityKind.LOAD,
+          "kn/m2", QuantityKind.LOAD,
+          "kn/m²", QuantityKind.LOAD,
+          "m/s", QuantityKind.WIND_SPEED,
+          "km/h", QuantityKind.WIND_SPEED,
+          "c-days", QuantityKind.DEGREE_DAYS);
   private static final Bounds OF_THE_PROGRAM = load();
 
   /**
@@ -39,12 +51,32 @@ final class Bounds {
    */
   record Range(double low, double high, String words) {
     private static final Pattern METRIC_LENGTH = Pattern.compile("-?[\\d.]+\\s*[mc]?m");
+    private static final Pattern METRIC_AMOUNT =
+        Pattern.compile(
+            "-?[\\d.]+\\s*(kPa|kN/m2|kN/m²|m/s|km/h|C-days)", Pattern.CASE_INSENSITIVE);
 
-    /** The range as the writer of the given text thinks: a metric length is answered in metric. */
+    /** The range as the writer of the given text thinks: what is metric is answered in metric. */
     String words(String written) {
-      return METRIC_LENGTH.matcher(written).matches()
-          ? "from " + Length.metric(low) + " to " + Length.metric(high)
-          : words;
+      if (METRIC_LENGTH.matcher(written).matches()) {
+        return "from " + Length.metric(low) + " to " + Length.metric(high);
+      }
+      Matcher metric = METRIC_AMOUNT.matcher(written);
+      return metric.matches() ? inUnit(metric.group(1)) : words;
+    }
+
+    /** Rounded so that neither end is outside. */
+    private String inUnit(String unit) {
+      QuantityKind kind = METRIC_KINDS.get(unit.toLowerCase(Locale.ROOT));
+      double one = kind.parse("1 " + unit);
+      int places = kind == QuantityKind.LOAD ? 2 : 0;
+      String least = rounded(low / one, places, RoundingMode.CEILING);
+      String most = rounded(high / one, places, RoundingMode.FLOOR);
+      return "from " + least + " " + unit + " to " + most + " " + unit;
+    }
+
+    private static String rounded(double amount, int places, RoundingMode mode) {
+      BigDecimal rounded = BigDecimal.valueOf(amount).setScale(places, mode);
+      return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 
     boolean holds(double amount) {

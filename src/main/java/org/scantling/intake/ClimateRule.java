@@ -91,7 +91,10 @@ final class ClimateRule {
       problems.add(
           below(climate, "wind-speed")
               .origin()
-              .problem(SPEED, said.originals().get(SPEED), range.words() + " as " + words(basis))
+              .problem(
+                  SPEED,
+                  said.originals().get(SPEED),
+                  range.words(said.originals().get(SPEED)) + " as " + words(basis))
               .withAdvice(advice(basis, mph < range.low())));
     }
   }

@@ -1,9 +1,9 @@
 package org.scantling.intake;
 
-import java.math.BigDecimal;
 import java.util.OptionalDouble;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.Site;
+import org.scantling.quantity.QuantityKind;
 import org.scantling.reasons.TimberRole;
 import tools.jackson.databind.ObjectMapper;
 import tools.jackson.databind.PropertyNamingStrategies;
@@ -83,13 +83,13 @@ public final class DesignWriter {
     return new DesignFile.Proven(
         proven.builtYear(),
         new ClimateFile(
-            amount(climate.frostDepthIn(), " in"),
-            amount(climate.groundSnowPsf(), " psf"),
-            amount(climate.windSpeedMph(), " mph"),
+            amount(climate.frostDepthIn(), QuantityKind.LENGTH),
+            amount(climate.groundSnowPsf(), QuantityKind.LOAD),
+            amount(climate.windSpeedMph(), QuantityKind.WIND_SPEED),
             climate.exposure().orElse(null),
             zone(climate.hardinessZone()),
-            amount(climate.freezingIndexFDays(), " F-days"),
-            amount(climate.meanAnnualF(), " F")),
+            amount(climate.freezingIndexFDays(), QuantityKind.DEGREE_DAYS),
+            amount(climate.meanAnnualF(), QuantityKind.TEMPERATURE)),
         proven.soil().orElse(null),
         proven.vine().orElse(null));
   }
@@ -104,7 +104,7 @@ public final class DesignWriter {
         inches(posts.embedmentIn()),
         posts.footing(),
         posts.backfill().orElse(null),
-        amount(posts.holeDiameterIn(), " in"));
+        amount(posts.holeDiameterIn(), QuantityKind.LENGTH));
   }
 
   private static DesignFile.Crossbeams crossbeams(BaseDesign.Crossbeams beams) {
@@ -126,11 +126,11 @@ public final class DesignWriter {
   }
 
   private static String inches(double amount) {
-    return plain(amount) + " in";
+    return WrittenAmount.of(amount, QuantityKind.LENGTH);
   }
 
-  private static String amount(OptionalDouble amount, String unit) {
-    return amount.isPresent() ? plain(amount.getAsDouble()) + unit : null;
+  private static String amount(OptionalDouble amount, QuantityKind kind) {
+    return amount.isPresent() ? WrittenAmount.of(amount.getAsDouble(), kind) : null;
   }
 
   /** A zone is known to the half: the upper half is marked b. */
@@ -139,12 +139,6 @@ public final class DesignWriter {
       return null;
     }
     double whole = Math.floor(zone.getAsDouble());
-    return plain(whole) + (zone.getAsDouble() - whole >= 0.5 ? "b" : "");
-  }
-
-  /** Decimals without exponent and without loss. */
-  private static String plain(double amount) {
-    BigDecimal exact = BigDecimal.valueOf(amount);
-    return exact.signum() == 0 ? "0" : exact.stripTrailingZeros().toPlainString();
+    return WrittenAmount.plain(whole) + (zone.getAsDouble() - whole >= 0.5 ? "b" : "");
   }
 }

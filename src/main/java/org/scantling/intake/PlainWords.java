@@ -11,7 +11,8 @@ final class PlainWords extends StringQuotingChecker.Default {
   private static final long serialVersionUID = 1L;
   private static final Pattern WORDS = Pattern.compile("[A-Za-z](?:[A-Za-z0-9 .-]*[A-Za-z0-9])?");
   private static final Pattern AMOUNT =
-      Pattern.compile("-?\\d+(?:\\.\\d+)? (?:in|psf|mph|F-days|F)|[1-9]\\d*x[1-9]\\d*");
+      Pattern.compile(
+          "-?\\d+(?:\\.\\d+)? (?:in|mm|psf|kPa|mph|m/s|F-days|C-days|F|C)|[1-9]\\d*x[1-9]\\d*");
 
   @Override
   public boolean needToQuoteValue(String value) {

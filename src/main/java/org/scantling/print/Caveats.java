@@ -2,6 +2,7 @@ package org.scantling.print;
 
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Stated;
 import org.scantling.words.Reader;
@@ -18,8 +19,10 @@ public final class Caveats {
 
   static void write(Page page, Told told, PrintOptions options) {
     cautions(page, told);
-    given(page, "Given in the site file", told, stated -> !options.set(path(stated)));
-    given(page, "Set beside the site file (--set)", told, stated -> options.set(path(stated)));
+    List<Stated> given = told.proposal().given().stream().map(options::asWritten).toList();
+    given(page, "Given in the site file", told, keep(given, each -> !options.set(path(each))));
+    List<Stated> set = keep(given, each -> options.set(path(each)));
+    given(page, "Set beside the site file (--set)", told, set);
     if (told.proposal().proposed()) {
       new Assumed(told).write(page);
     }
@@ -33,11 +36,14 @@ public final class Caveats {
     }
   }
 
-  private static void given(Page page, String heading, Told told, Predicate<Stated> which) {
-    List<String> given =
-        told.proposal().given().stream().filter(which).map(told.voice()::stated).toList();
+  private static List<Stated> keep(List<Stated> given, Predicate<Stated> which) {
+    return given.stream().filter(which).toList();
+  }
+
+  private static void given(Page page, String heading, Told told, List<Stated> given) {
+    String said = given.stream().map(told.voice()::stated).collect(Collectors.joining("; "));
     if (!given.isEmpty()) {
-      page.heading(heading).paragraph(Sentence.capital(String.join("; ", given) + "."));
+      page.heading(heading).paragraph(Sentence.capital(said + "."));
     }
   }
 

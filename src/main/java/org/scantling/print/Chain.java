@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scantling.print.Block.Step;
 import org.scantling.reasons.Decision;
@@ -16,12 +17,15 @@ import org.scantling.words.Words;
 /** The way from a decision back to the site file, each step once. */
 final class Chain {
   private final Causes causes;
+  private final Set<String> given;
   private final Voice voice;
   private final Set<String> told = new HashSet<>();
   private final List<Step> steps = new ArrayList<>();
 
   Chain(Proposal proposal, Words words, Voice voice) {
     this.causes = new Causes(proposal, words.reads());
+    this.given =
+        proposal.given().stream().map(each -> each.demand().path()).collect(Collectors.toSet());
     this.voice = voice;
   }
 
@@ -48,13 +52,17 @@ final class Chain {
     Optional<Decision> decision = causes.decision(reference);
     if (decision.isPresent()) {
       tell(decision.get(), depth);
-    } else if (told.add(reference)) {
+    } else if ((!path(reference) || given.contains(reference)) && told.add(reference)) {
       steps.add(new Step(depth, leaf(reference)));
     }
   }
 
   private String leaf(String reference) {
-    boolean path = Stream.of(Demand.values()).anyMatch(demand -> demand.path().equals(reference));
-    return path ? "site file: " + reference : voice.reference(reference);
+    return path(reference) ? "site file: " + reference : voice.reference(reference);
+  }
+
+  /** True for a path of the site file, which counts only where the file has it. */
+  private static boolean path(String reference) {
+    return Stream.of(Demand.values()).anyMatch(demand -> demand.path().equals(reference));
   }
 }

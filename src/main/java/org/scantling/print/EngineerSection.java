@@ -41,7 +41,7 @@ final class EngineerSection {
     String whole = "Whether the " + baseTitle + " can be built here";
     String parts = "timbers, joints and footings; sealed where that is required.";
     if (result.reason().finding() instanceof Finding.Refuse refuse
-        && refuse.evidence().find("asked").orElse(null) instanceof Evidence.Seen.Amount asked) {
+        && given(refuse.evidence()) instanceof Evidence.Seen.Amount asked) {
       String what = voice.path(result.demand()) + " of " + voice.say(asked.measure());
       return whole + " with " + what + ", and with what " + parts;
     }
@@ -49,6 +49,11 @@ final class EngineerSection {
         .broken()
         .map(question -> whole + ", and with what " + voice.label(question) + ", " + parts)
         .orElse(whole + ", and with what " + parts);
+  }
+
+  /** What the file gives, where it was worked into what is refused. */
+  private static Evidence.Seen given(Evidence evidence) {
+    return evidence.find("given").or(() -> evidence.find("asked")).orElse(null);
   }
 
   /** What has no answer, and what stopped the candidate that came closest. */
@@ -94,7 +99,8 @@ final class EngineerSection {
   }
 
   private String inside(Evidence evidence) {
-    if (evidence.find("limit").orElse(null) instanceof Evidence.Seen.Amount limit) {
+    if (evidence.find("back").or(() -> evidence.find("limit")).orElse(null) 
+        instanceof Evidence.Seen.Amount limit) {
       return " of " + voice.say(limit.measure()) + " or less";
     }
     return evidence.find("below").orElse(null) instanceof Evidence.Seen.Amount below

@@ -21,6 +21,11 @@ public record Measure(double amount, Unit unit) {
     return new Measure(amount, Unit.PSF);
   }
 
+  /** A load that its own code prints in kilopascals. */
+  public static Measure psfFromKpa(double amountPsf) {
+    return new Measure(amountPsf, Unit.PSF_FROM_KPA);
+  }
+
   public static Measure ratio(double amount) {
     return new Measure(amount, Unit.RATIO);
   }

@@ -81,8 +81,18 @@ public final class MeasureText {
       case YEAR -> decimals(amount, 0);
       case PERCENT -> decimals(amount, 1) + " %";
       case DEGREE -> decimals(amount, 1) + "°";
+      case PSF_FROM_KPA -> asItsCode(amount, system, finer);
       default -> withUnit(measure, system, finer);
     };
+  }
+
+  /** As the code that gives it prints it, and in pounds for those who read pounds. */
+  private static String asItsCode(double psf, UnitSystem system, int finer) {
+    Measure load = Measure.psf(psf);
+    String printed = withUnit(load, UnitSystem.METRIC, finer);
+    return system == UnitSystem.METRIC
+        ? printed
+        : printed + " (" + withUnit(load, system, finer) + ")";
   }
 
   /** The colder half of a zone goes by its number alone, as site files may have it. */

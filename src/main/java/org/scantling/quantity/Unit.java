@@ -12,6 +12,8 @@ public enum Unit {
   POUND_PER_INCH("lb/in", "kN/m", 0.17512684),
   POUND_PER_FOOT("lb/ft", "kN/m", 0.014593903),
   PSF("psf", "kPa", 0.047880259),
+  /** A load that its own code prints in kilopascals: readers of pounds are told both. */
+  PSF_FROM_KPA("psf", "kPa", 0.047880259),
   PSI("psi", "MPa", 0.0068947573),
   PCF("pcf", "kg/m³", 16.018463),
   PSF_PER_FOOT("psf/ft", "kPa/m", 0.15708746),

@@ -27,6 +27,7 @@ final class ClientNumbers {
       case INCH -> length(amount);
       case FOOT -> length(amount * INCHES_PER_FOOT);
       case PSF -> weight(amount);
+      case PSF_FROM_KPA -> MeasureText.metric(measure);
       case RATIO -> share(amount);
       case MPH -> speed(measure);
       case POUND, POUND_WEIGHT, PERCENT, DEGREE, COUNT, ZONE, YEAR ->

@@ -18,6 +18,7 @@ final class References {
         .subjects()
         .at(path)
         .map(row -> row.label(voice.reader()))
+        .or(() -> words.options().find("called", path, voice.reader()))
         .orElseGet(() -> path.substring(path.lastIndexOf('.') + 1).replace('-', ' '));
   }
 

@@ -174,7 +174,7 @@ public final class Voice {
    * What is taken where the file leaves a path out that no question answers, if a word is needed.
    */
   public Optional<String> absent(String path) {
-    return words.options().find("absent", path, reader);
+    return words.options().find("absent", path, reader).map(this::metric);
   }
 
   /** The members of one role. */

@@ -26,7 +26,7 @@ final class WorkingNumbers {
 
   String say(Measure measure) {
     Measure length = metres(measure);
-    boolean metric = units == UnitSystem.METRIC;
+    boolean metric = units == UnitSystem.METRIC || measure.unit() == Unit.PSF_FROM_KPA;
     Unit unit = length.unit();
     double amount = metric ? unit.toMetric(length.amount()) : length.amount();
     String symbol = metric ? unit.metricSymbol() : unit.imperialSymbol();

@@ -113,4 +113,27 @@ class GivenWindTest {
     assertThat(cautions(proposed(LANE, "wind-speed=76 mph", "wind-basis=mean-10-minute")))
         .contains("cautions.wind-high");
   }
+
+  @Test
+  void a_load_in_kilopascals_that_cannot_be_is_answered_in_kilopascals() {
+    // 2 psf is 0.096 kPa and 50 psf 2.394; 110 mph is 177 km/h.
+    assertThat(run(RIDGE, "wind-pressure=9 kPa").endedWith(2).err().replaceAll("\\s+", " "))
+        .contains("9 kPa must be from 0.1 kPa to 2.39 kPa");
+    assertThat(
+            run(LANE, "wind-speed=200 km/h", "wind-basis=mean-hourly")
+                .endedWith(2)
+                .err()
+                .replaceAll("\\s+", " "))
+        .contains("to 177 km/h as an hourly mean");
+  }
+
+  @Test
+  void a_load_that_the_file_has_in_kilopascals_is_given_back_so() {
+    // 1.9 kPa over 0.04788.
+    Run feet = Run.of("propose", LANE, "--set", "site.climate.ground-snow=1.9 kPa").endedWith(0);
+    assertThat(feet.out().replaceAll("\\s+", " "))
+        .contains("Snow on the ground 1.9 kPa (39.7 psf).");
+    Run plain = Run.of("propose", LANE, "--set", "site.climate.ground-snow=40 psf").endedWith(0);
+    assertThat(plain.out().replaceAll("\\s+", " ")).contains("Snow on the ground 40 psf.");
+  }
 }

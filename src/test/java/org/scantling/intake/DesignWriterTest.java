@@ -56,6 +56,18 @@ class DesignWriterTest {
             """);
   }
 
+  @Test
+  void what_is_whole_millimetres_is_no_long_decimal_of_an_inch() {
+    // 1200 mm is 47.244094... in; 1.9 kPa is 39.68... psf.
+    String text =
+        DesignWriter.yaml(READER.read(Example.good("base/gate-arbour.yaml")).design())
+            .replace("bay: 46 in", "bay: 1200 mm")
+            .replace("ground-snow: 25 psf", "ground-snow: 1.9 kPa");
+    BaseDesign design = READER.read(new SourceText("bower.yaml", 1, text, Path.of(""))).design();
+    assertThat(DesignWriter.yaml(design))
+        .contains("bay: 1200 mm\n", "ground-snow: 1.9 kPa\n", "row-spacing: 74 in\n");
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"base/gate-arbour.yaml", "base/metric-bower.yaml"})
   void metric_and_inch_designs_come_back_without_loss(String name) {
