@@ -69,6 +69,8 @@ public final class WindOnWalk {
    * @param postsIn2 one post of a side, both of a crossbeam
    * @param railsIn2 rails
    * @param picketsIn2 pickets
+   * @param picketTopRatio share of the wind on pickets that counts at the top: with the rest spread
+   *     over the post it turns the post as far as a half on the header and a half on the rail do
    * @param lengthIn length of the outline
    * @param heightIn height of the outline
    */
@@ -78,16 +80,21 @@ public final class WindOnWalk {
       double postsIn2,
       double railsIn2,
       double picketsIn2,
+      double picketTopRatio,
       double lengthIn,
       double heightIn) {
-    /** What leans on the top: pickets with the half that the header holds. */
+    /** What counts at the top. */
     public double topIn2() {
-      return beamsIn2 + endsIn2 + picketsIn2 / 2;
+      return onHeaderIn2() + endsIn2;
     }
 
-    /** What leans on the posts along their height. */
+    double onHeaderIn2() {
+      return beamsIn2 + picketTopRatio * picketsIn2;
+    }
+
+    /** What counts along the posts. */
     public double uprightIn2() {
-      return postsIn2 + railsIn2 + picketsIn2 / 2;
+      return postsIn2 + railsIn2 + (1 - picketTopRatio) * picketsIn2;
     }
 
     public double solidIn2() {
@@ -120,9 +127,9 @@ public final class WindOnWalk {
     double forceLb = on(face).forceLb();
     double timberLb = forceLb * face.topIn2() / face.solidIn2();
     double edgeLb = edge().worstLb();
-    double onHeaderIn2 = face.beamsIn2() + face.picketsIn2() / 2;
     double timberAtIn =
-        (onHeaderIn2 * headerMiddleIn() + face.endsIn2() * crossbeamMiddleIn()) / face.topIn2();
+        (face.onHeaderIn2() * headerMiddleIn() + face.endsIn2() * crossbeamMiddleIn())
+            / face.topIn2();
     return new SidePush(
         timberLb + edgeLb,
         (timberLb * timberAtIn + edgeLb * edgeAtIn()) / (timberLb + edgeLb),
@@ -143,6 +150,7 @@ public final class WindOnWalk {
         postIn2(),
         sides.railDepthIn() * betweenPostsIn(),
         picketIn2(),
+        picketTopRatio(),
         Math.max(tributaryIn(), headerShareIn()),
         geometry.overallHeightIn());
   }
@@ -159,12 +167,27 @@ public final class WindOnWalk {
   }
 
   /**
-   * Wind square to the walk that a header takes from leaves that hang between it and the rail, as
-   * far as it leans on one post, strength level; none where there is no rail, and all of them climb
-   * on the posts. A post counts them along its height.
+   * Wind square to the walk that a header takes, as far as it leans on one post, of what the push
+   * on the post counts along its height: half of the leaves between it and the rail, and of the
+   * pickets what a half is more than their share at the top. Strength level; none where there is no
+   * rail, and all of it climbs on the posts.
    */
-  public double leavesOnHeaderLb() {
-    return sides.railDepthIn() > 0 ? leaves().worstLb() / 2 : 0;
+  public double hungOnHeaderLb() {
+    if (!(sides.railDepthIn() > 0)) {
+      return 0;
+    }
+    Face face = sideFace();
+    double moreRatio = Math.max(0, 0.5 - face.picketTopRatio());
+    double picketsLb = on(face).forceLb() * face.picketsIn2() / face.solidIn2();
+    return moreRatio * picketsLb + leaves().worstLb() / 2;
+  }
+
+  /** By moments about the foot: half of it at the header, half at the rail. */
+  private double picketTopRatio() {
+    double middleIn = geometry.posts().heightIn() / 2;
+    double leverIn = headerMiddleIn() - middleIn;
+    double overIn = (headerMiddleIn() + sides.railMiddleIn()) / 2 - middleIn;
+    return sides.railDepthIn() > 0 ? Math.min(1, Math.max(0, overIn / leverIn)) : 0;
   }
 
   private double picketIn2() {
@@ -242,6 +265,7 @@ public final class WindOnWalk {
         crossbeamIn2(),
         0,
         2 * postIn2(),
+        0,
         0,
         0,
         geometry.crossbeamLengthIn(),

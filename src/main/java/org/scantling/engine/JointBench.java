@@ -171,7 +171,7 @@ final class JointBench {
                 bench.timber(HEADER_SIZE),
                 bench.standing(),
                 bench.wind().onCrossbeamLb())
-            .hung(bench.wind().leavesOnHeaderLb());
+            .hung(bench.wind().hungOnHeaderLb());
     return bench.braced().map(plain::in).orElse(plain);
   }
 }

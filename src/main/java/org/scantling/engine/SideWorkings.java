@@ -84,6 +84,7 @@ final class SideWorkings {
             .and("posts", area(face.postsIn2()))
             .and("rails", area(face.railsIn2()))
             .and("pickets", area(face.picketsIn2()))
+            .and("share", Measure.ratio(face.picketTopRatio()))
         : Evidence.saw("crossbeams", area(face.beamsIn2())).and("posts", onePost());
   }
 

@@ -52,8 +52,7 @@ final class Bounds {
   record Range(double low, double high, String words) {
     private static final Pattern METRIC_LENGTH = Pattern.compile("-?[\\d.]+\\s*[mc]?m");
     private static final Pattern METRIC_AMOUNT =
-        Pattern.compile(
-            "-?[\\d.]+\\s*(kPa|kN/m2|kN/m²|m/s|km/h|C-days)", Pattern.CASE_INSENSITIVE);
+        Pattern.compile("-?[\\d.]+\\s*(kPa|kN/m2|kN/m²|m/s|km/h|C-days)", Pattern.CASE_INSENSITIVE);
 
     /** The range as the writer of the given text thinks: what is metric is answered in metric. */
     String words(String written) {

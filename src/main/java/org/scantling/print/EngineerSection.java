@@ -99,7 +99,7 @@ final class EngineerSection {
   }
 
   private String inside(Evidence evidence) {
-    if (evidence.find("back").or(() -> evidence.find("limit")).orElse(null) 
+    if (evidence.find("back").or(() -> evidence.find("limit")).orElse(null)
         instanceof Evidence.Seen.Amount limit) {
       return " of " + voice.say(limit.measure()) + " or less";
     }

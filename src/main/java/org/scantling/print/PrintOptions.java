@@ -49,8 +49,7 @@ public record PrintOptions(
             && amount.measure().unit() == Unit.PSF
             && inKilopascals.contains(stated.demand().path())
         ? new Stated(
-            stated.demand(),
-            new Outcome.Amount(Measure.psfFromKpa(amount.measure().amount())))
+            stated.demand(), new Outcome.Amount(Measure.psfFromKpa(amount.measure().amount())))
         : stated;
   }
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.scantling.design.Geometry;
 import org.scantling.intake.Intake;
 import org.scantling.intake.Setting;
 import org.scantling.intake.SiteReader;
@@ -34,7 +35,7 @@ class PicketWindTest {
     assertThat(edgeIn("north-america")).isCloseTo(1.5, within(0.001));
   }
 
-  /** Off the working of the side: pickets of one bay, over their height and their number. */
+  /** Off the working of the side: pickets of one bay, over their length and their number. */
   private static double edgeIn(String market) {
     Intake intake =
         new SiteReader(Vocabulary.of(TABLES))
@@ -49,10 +50,17 @@ class PicketWindTest {
             .orElseThrow();
     Evidence.Seen seen = side.evidence().find("pickets").orElseThrow();
     double areaFt2 = ((Evidence.Seen.Amount) seen).measure().amount();
-    return areaFt2
-        * 144
-        / amount(proposal, Question.POST_HEIGHT)
-        / amount(proposal, Question.PICKETS);
+    return areaFt2 * 144 / lengthIn(proposal) / amount(proposal, Question.PICKETS);
+  }
+
+  /** From the top of the rail to the underside of the header on the notched post. */
+  private static double lengthIn(Proposal proposal) {
+    Geometry geometry = ((Proposal.Result.Proposed) proposal.result()).structure().geometry();
+    double underIn = geometry.headerTopIn() - geometry.headers().depthIn();
+    String rail =
+        ((Outcome.Word) proposal.decision(Question.RAIL_SIZE).orElseThrow().proposed()).text();
+    double halfRailIn = TABLES.sizes().row(rail).widthIn() / 2;
+    return underIn - amount(proposal, Question.RAIL_HEIGHT) - halfRailIn;
   }
 
   private static double amount(Proposal proposal, Question question) {

@@ -167,7 +167,7 @@ final class JointJudge {
       for (Combination load : Combination.ALL) {
         double push =
             load.wind()
-                * Math.max(wind.along().topLb(), wind.across(end).topLb() + wind.leavesHungLb(end));
+                * Math.max(wind.along().topLb(), wind.across(end).topLb() + wind.hungLb(end));
         double lift = Math.max(0, header.edgeLiftLb(i, load));
         double duration = lasting ? load.duration() : 1;
         findings.add("joint.header", load, push / duration, holdLb);

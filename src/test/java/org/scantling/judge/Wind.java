@@ -29,11 +29,6 @@ final class Wind {
     double solid() {
       return headers + ends + posts + rails + pickets;
     }
-
-    /** A picket leans with half of its wind on either end. */
-    double top() {
-      return headers + ends + pickets / 2;
-    }
   }
 
   private Side side(boolean end) {
@@ -76,12 +71,12 @@ final class Wind {
     double onTimber = onTimber(side);
     double leaves =
         onSideLeavesLb(side.sideIn() * heightIn - side.posts() - side.rails() - side.pickets());
-    double top = side.top();
+    double upper = pickets(side);
+    double top = side.headers() + side.ends() + upper;
     Stock header = design.need("header").stock();
     Stock crossbeam = design.need("crossbeam").stock();
     double at =
-        ((side.headers() + side.pickets() / 2)
-                    * (design.layout("headerTopIn") - header.depthIn() / 2)
+        ((side.headers() + upper) * (design.layout("headerTopIn") - header.depthIn() / 2)
                 + side.ends() * (design.crossbeamTopIn() - crossbeam.depthIn() / 2))
             / top;
     Push timber =
@@ -93,6 +88,20 @@ final class Wind {
     return with(timber, onMatLb(side.headIn()), design.crossbeamTopIn());
   }
 
+  /**
+   * A picket leans with half of its wind on the header and with half on the rail. Of what is on the
+   * top and what is spread over the post, this much on the top turns the foot as hard.
+   */
+  private double pickets(Side side) {
+    if (!(side.pickets() > 0)) {
+      return 0;
+    }
+    double header = design.layout("headerTopIn") - design.need("header").stock().depthIn() / 2;
+    double rail = Tables.number(design.decided("rail.height"));
+    double spread = design.postHeightIn() / 2;
+    return side.pickets() * ((header + rail) / 2 - spread) / (header - spread);
+  }
+
   private double onSideLeavesLb(double areaIn2) {
     return climate.pressurePsf()
         * climate.vine("side_fill_leaf_ratio")
@@ -101,15 +110,19 @@ final class Wind {
         / 144;
   }
 
-  /** Across the walk, on a header from the leaves between it and the rail: with half of them. */
-  double leavesHungLb(boolean end) {
+  /**
+   * Across the walk, on a header from what hangs between it and the rail, as far as the push on the
+   * post has it lower: half of the leaves, and of the pickets what is left to a half.
+   */
+  double hungLb(boolean end) {
     if (design.member("rail").isEmpty()) {
       return 0;
     }
     Side side = side(end);
     double post = design.need("post").stock().thicknessIn() * (end ? 0.5 : 1);
     double open = (side.sideIn() - post) * uprightIn() - side.pickets();
-    return onSideLeavesLb(open) / 2;
+    double more = side.pickets() / 2 - pickets(side);
+    return onTimber(side) * more / side.solid() + onSideLeavesLb(open) / 2;
   }
 
   /** Along the walk, on each post; a crossbeam close behind another counts a share. */

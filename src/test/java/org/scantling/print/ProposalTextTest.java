@@ -173,7 +173,7 @@ class ProposalTextTest {
           .as(site)
           .doesNotContain("not over 50", "edge, end, spacing", " 100 % of its limit");
     }
-    assertThat(flat("metric-country"))
+    assertThat(flat("windy-hill"))
         .contains("99 % of its limit", "the hole depth is chosen to meet exactly that");
   }
 

@@ -351,8 +351,8 @@ class WorkingsTest {
             "q = 0.00256 Kz Kzt Kd Ke V^2 = 0.00256 x 0.8489 x 1 x 0.85 x 1 x (130 mph)^2 ="
                 + " 31.22 psf")
         .contains("p = q G Cf = 31.22 psf x 0.85 x 1.8 = 47.76 psf; at least 16 psf")
-        .contains("23.12 sq ft = 180.4 lb, clematis in leaf")
-        .contains("M = Ft z + Fs h/2 = 130.9 lb x 89.39 in + 445.7 lb x 91.75 in / 2 = 32140 in-lb")
+        .contains("23.60 sq ft = 184.1 lb, clematis in leaf")
+        .contains("M = Ft z + Fs h/2 = 145.5 lb x 89.26 in + 412.0 lb x 91.75 in / 2 = 31890 in-lb")
         .contains("fb = 6 Mmax/(b d^2)");
   }
 

@@ -112,8 +112,7 @@ class NorthernPlacesTest {
     // Guelph, Ontario.
     String site = site("1.9", "0.4", "0.36");
     assertThat(flat(Run.of("why", site, "wind").endedWith(0).out()))
-        .contains(
-            "0.36 kPa (7.5 psf) an hour, 1 in 50 years, is 110 mph as these rules count wind")
+        .contains("0.36 kPa (7.5 psf) an hour, 1 in 50 years, is 110 mph as these rules count wind")
         .doesNotContainPattern("\\d\\.\\d{3}");
     assertThat(flat(Run.of("why", site, "snow").endedWith(0).out()))
         .contains("1.9 kPa (39.7 psf) of snow and 0.4 kPa (8.4 psf) of rain, 1 in 50 years, are")
