@@ -97,9 +97,8 @@ class WindOnWalkTest {
     Geometry two = SmallArbour.geometry(2, new Geometry.Headers(false, 3.5, 3.5, 13.25, 0.5));
     SidePush inner = SmallArbour.wind(two).across();
     // Header 3.5 · 42 + ends 1.5 · 3.5 · 42/10.5 = 168 in²; post 315, rail 3.5 · 38.5 = 134.75,
-    // picket 1.5 · 63.75 = 95.625 in², half of it on the header; 713.4 of 42 · 96 in² is 0.18
-    // solid.
-    // Leaves (42 · 90 − 545.375)/144 · 3.75 = 84.235 lb.
+    // picket 1.5 · 63.75 = 95.625 in²; 713.375 of 42 · 96 in² is 0.18 solid, 113.694 lb. Leaves (42
+    // · 90 − 545.375)/144 · 3.75 = 84.235 lb.
     assertThat(inner.forceLb()).isCloseTo(113.694 + 84.235, within(1e-2));
   }
 

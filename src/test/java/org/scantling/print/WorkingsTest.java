@@ -352,7 +352,7 @@ class WorkingsTest {
                 + " 31.22 psf")
         .contains("p = q G Cf = 31.22 psf x 0.85 x 1.8 = 47.76 psf; at least 16 psf")
         .contains("23.60 sq ft = 184.1 lb, clematis in leaf")
-        .contains("M = Ft z + Fs h/2 = 145.5 lb x 89.26 in + 412.0 lb x 91.75 in / 2 = 31890 in-lb")
+        .contains("M = Ft z + Fs h/2 = 137.9 lb x 89.32 in + 419.6 lb x 91.75 in / 2 = 31570 in-lb")
         .contains("fb = 6 Mmax/(b d^2)");
   }
 
