@@ -6,27 +6,29 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/** Finds the file that {@code base:} names, inside the folder it may not leave. */
+/**
+ * Finds the file that {@code base:} names, from the site file's folder on or from the root. Where
+ * the files are a stranger's it may not leave a folder.
+ */
 final class BaseFinder {
   private static final int MOST_NEIGHBOURS = 1000;
   private static final String FIELD = "base";
-  private static final Pattern FROM_A_ROOT = Pattern.compile("(?:[/\\\\~]|[A-Za-z]:).*");
+  private static final String HOME = "~";
 
   private final SourceText site;
-  private final Path root;
+  private final Optional<Path> root;
   private final Problems problems;
 
   /**
    * @param site the site file
-   * @param root the folder that the base may not leave
+   * @param root the folder that the base may not leave, if there is one
    * @param problems where refusals go
    */
-  BaseFinder(SourceText site, Path root, Problems problems) {
+  BaseFinder(SourceText site, Optional<Path> root, Problems problems) {
     this.site = site;
-    this.root = root.toAbsolutePath().normalize();
+    this.root = root.map(folder -> folder.toAbsolutePath().normalize());
     this.problems = problems;
   }
 
@@ -34,12 +36,13 @@ final class BaseFinder {
   record Found(Path file, String name) {}
 
   Optional<Found> find(String written, Origin origin) {
-    if (FROM_A_ROOT.matcher(written).matches() || written.contains("\\")) {
-      return refused(origin, written, "a path from this file on, with forward slashes", "");
+    if (written.startsWith(HOME) || written.contains("\\")) {
+      return refused(
+          origin, written, "a path with forward slashes, written out without " + HOME, "");
     }
     try {
       Path file = site.folder().toAbsolutePath().resolve(written).normalize();
-      return file.startsWith(root)
+      return root.map(file::startsWith).orElse(true)
           ? existing(file, written, origin)
           : refused(origin, written + " (outside)", inside(), "");
     } catch (InvalidPathException unusable) {
@@ -69,7 +72,7 @@ final class BaseFinder {
   }
 
   private static String inside() {
-    return "a file in the site file's folder or below";
+    return "a file in the folder that the files come from, or below";
   }
 
   private String shownName(String written) {
@@ -79,8 +82,11 @@ final class BaseFinder {
 
   /** A file whose real place cannot be told is taken to be outside. */
   private boolean insideRoot(Path file) {
+    if (root.isEmpty()) {
+      return true;
+    }
     try {
-      return file.toRealPath().startsWith(root.toRealPath());
+      return file.toRealPath().startsWith(root.get().toRealPath());
     } catch (IOException gone) {
       return false;
     }

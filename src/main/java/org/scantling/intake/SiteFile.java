@@ -6,7 +6,8 @@ import org.scantling.design.WayOfBuilding;
 /** The keys of a site file. Key names are the component names with hyphens. */
 record SiteFile(
     @Entry(says = "what the job is called", required = true) String title,
-    @Entry(says = "the base design, a file beside or below this one", required = true) String base,
+    @Entry(says = "the base design: a path from this file on, or from the root", required = true)
+        String base,
     @Entry(says = "the place", required = true) Place site,
     @Entry(says = "the walk under the structure", required = true) Walk walkway,
     @Entry(says = "the climbers") List<Plant> planting,

@@ -37,7 +37,7 @@ public final class SiteReader {
     this.misfits = misfits;
   }
 
-  /** The same reader, with another folder that {@code base:} may not leave. */
+  /** The same reader for files of strangers, whose {@code base:} may not leave a folder. */
   public SiteReader within(Path folder) {
     return new SiteReader(vocabulary, Optional.of(folder), misfits);
   }
@@ -86,7 +86,7 @@ public final class SiteReader {
 
   private Optional<DesignIntake> base(
       SourceText source, Node.Group file, Readings said, Problems problems) {
-    BaseFinder finder = new BaseFinder(source, root.orElse(source.folder()), problems);
+    BaseFinder finder = new BaseFinder(source, root, problems);
     return said.maybeWord("base")
         .flatMap(written -> finder.find(written, file.members().get("base").value().origin()))
         .flatMap(

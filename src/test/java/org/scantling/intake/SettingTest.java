@@ -101,9 +101,8 @@ class SettingTest {
         "walkway.users[0].machine-width=2 psf | --set walkway.users[0].machine-width:"
             + " walkway.users[0].machine-width: 2 psf (wrong kind of unit: this is a load) must be"
             + " a length with its unit, such as 6 ft, 5'-8 1/2\", 42 in, 1.8 m or 450 mm.",
-        "base=../malformed/base/gate-arbour.yaml | --set base: base:"
-            + " ../malformed/base/gate-arbour.yaml (outside) must be a file in the site file's"
-            + " folder or below.",
+        "base=~/gate-arbour.yaml | --set base: base: ~/gate-arbour.yaml must be a path with"
+            + " forward slashes, written out without ~.",
       })
   void a_wrong_setting_is_named_as_the_option(String option, String told) {
     assertThatThrownBy(() -> Example.read("orchard-walk.yaml", Setting.parse(option)))

@@ -89,12 +89,24 @@ class SourceFileTest {
   }
 
   @Test
-  void a_base_may_stand_outside_the_site_folder_only_inside_a_named_folder() throws IOException {
+  void a_base_may_stand_beside_or_above_the_site_folder_or_be_named_from_the_root()
+      throws IOException {
+    Path jobs = Files.createDirectories(folder.resolve("jobs/orchard"));
+    Path base = folder.resolve("jobs/base.yaml");
+    Files.copy(Example.good("base/gate-arbour.yaml"), base);
+    for (String written : List.of("../base.yaml", base.toAbsolutePath().toString())) {
+      Files.writeString(jobs.resolve("site.yaml"), SITE.formatted(written));
+      assertThat(read("jobs/orchard/site.yaml").site().base().title()).isEqualTo("Gate arbour");
+    }
+  }
+
+  @Test
+  void a_stranger_s_base_stays_inside_the_folder_that_is_named() throws IOException {
     Path jobs = Files.createDirectories(folder.resolve("jobs/orchard"));
     Files.copy(Example.good("base/gate-arbour.yaml"), folder.resolve("jobs/base.yaml"));
     Files.writeString(jobs.resolve("site.yaml"), SITE.formatted("../base.yaml"));
     SiteReader reader = new SiteReader(Example.VOCABULARY);
-    assertThatThrownBy(() -> reader.read(jobs.resolve("site.yaml")))
+    assertThatThrownBy(() -> reader.within(jobs).read(jobs.resolve("site.yaml")))
         .hasMessageContaining("base: ../base.yaml (outside) must be");
     assertThat(reader.within(folder.resolve("jobs")).read(jobs.resolve("site.yaml")).site().base())
         .isNotNull();
@@ -106,7 +118,8 @@ class SourceFileTest {
     Files.copy(Example.good("base/gate-arbour.yaml"), folder.resolve("secret.yaml"));
     Files.createSymbolicLink(jobs.resolve("base.yaml"), folder.resolve("secret.yaml"));
     Files.writeString(jobs.resolve("site.yaml"), SITE.formatted("base.yaml"));
-    assertThatThrownBy(() -> new SiteReader(Example.VOCABULARY).read(jobs.resolve("site.yaml")))
+    SiteReader reader = new SiteReader(Example.VOCABULARY).within(jobs);
+    assertThatThrownBy(() -> reader.read(jobs.resolve("site.yaml")))
         .hasMessageContaining("base: base.yaml (a link to outside) must be");
   }
 
