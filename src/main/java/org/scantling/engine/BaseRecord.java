@@ -67,7 +67,7 @@ final class BaseRecord {
 
   private void members() {
     boolean paired = base.headers().style().equals(WayOfBuilding.PAIRED);
-    option(POST_SIZE, base.posts().size());
+    proven.add(Proven.posts(base.posts().size(), stock.row(base.posts().size()).thicknessIn()));
     option(HEADER_STYLE, base.headers().style());
     option(HEADER_SIZE, paired ? Stock.pair(base.headers().size()) : base.headers().size());
     number(HEADER_OVERHANG, base.headers().overhangIn());

@@ -1,6 +1,9 @@
 package org.scantling.reasons;
 
-/** How the base design answers a question: a number, or an option with number 0. */
+/**
+ * How the base design answers a question: a number, or an option with number 0; the size of its
+ * posts with how broad they are, in inches.
+ */
 public record Proven(Question question, double number, String option) implements Fact {
   public static Proven number(Question question, double number) {
     return new Proven(question, number, "");
@@ -8,6 +11,10 @@ public record Proven(Question question, double number, String option) implements
 
   public static Proven option(Question question, String option) {
     return new Proven(question, 0, option);
+  }
+
+  public static Proven posts(String size, double breadthIn) {
+    return new Proven(Question.POST_SIZE, breadthIn, size);
   }
 
   @Override

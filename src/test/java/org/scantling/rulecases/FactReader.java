@@ -105,6 +105,9 @@ final class FactReader {
 
   private static Fact proven(Entry entry) {
     Question question = question(entry, "proven");
+    if (question == Question.POST_SIZE && entry.has("breadth")) {
+      return Proven.posts(entry.word("option"), entry.number("breadth"));
+    }
     return question.numeric()
         ? Proven.number(question, entry.number("number"))
         : Proven.option(question, entry.word("option"));
