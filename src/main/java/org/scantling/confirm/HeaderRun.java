@@ -93,13 +93,12 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
   /** Places of one person worth trying, from the tip; on each piece that is unlike the others. */
   List<Double> peopleFromTipIn() {
     double besideIn = geometry.posts().breadthIn() / 2;
+    Set<Double> people = new LinkedHashSet<>();
     if (splice.pieceCount() == 1) {
-      Set<Double> people = new LinkedHashSet<>();
       people.addAll(PersonPlaces.on(geometry.headerLengthIn(), posts(), besideIn));
       people.addAll(onCrossbeams(posts()));
       return List.copyOf(people);
     }
-    Set<Double> people = new LinkedHashSet<>();
     people.add(0.0);
     for (int piece : unlike()) {
       double[] posts =

@@ -16,6 +16,7 @@ import org.scantling.loads.WindPanel;
 public final class WindOnWalk {
   private final Geometry geometry;
   private final Sides sides;
+  private final WindFaces faces;
   private final Rules rules;
 
   /**
@@ -61,52 +62,6 @@ public final class WindOnWalk {
   public record Mat(double thickIn, FoliageCover inLeaf, FoliageCover bare) {}
 
   /**
-   * What stands square to the wind, of one side as it leans on the hardest-pressed post, or of one
-   * crossbeam with its posts. All in square inches.
-   *
-   * @param beamsIn2 headers across the walk, crossbeams along it
-   * @param endsIn2 ends of crossbeams
-   * @param postsIn2 one post of a side, both of a crossbeam
-   * @param railsIn2 rails
-   * @param picketsIn2 pickets
-   * @param picketTopRatio share of the wind on pickets that counts at the top: with the rest spread
-   *     over the post it turns the post as far as a half on the header and a half on the rail do
-   * @param lengthIn length of the outline
-   * @param heightIn height of the outline
-   */
-  public record Face(
-      double beamsIn2,
-      double endsIn2,
-      double postsIn2,
-      double railsIn2,
-      double picketsIn2,
-      double picketTopRatio,
-      double lengthIn,
-      double heightIn) {
-    /** What counts at the top. */
-    public double topIn2() {
-      return onHeaderIn2() + endsIn2;
-    }
-
-    double onHeaderIn2() {
-      return beamsIn2 + picketTopRatio * picketsIn2;
-    }
-
-    /** What counts along the posts. */
-    public double uprightIn2() {
-      return postsIn2 + railsIn2 + (1 - picketTopRatio) * picketsIn2;
-    }
-
-    public double solidIn2() {
-      return topIn2() + uprightIn2();
-    }
-
-    public double grossIn2() {
-      return lengthIn * heightIn;
-    }
-  }
-
-  /**
    * @param shareRatio share of the full wind that is left in the lee of a crossbeam
    * @param reachDepths spacing over depth up to which there is a lee
    */
@@ -115,6 +70,7 @@ public final class WindOnWalk {
   public WindOnWalk(Geometry geometry, Sides sides, Rules rules) {
     this.geometry = geometry;
     this.sides = sides;
+    this.faces = new WindFaces(geometry, sides);
     this.rules = rules;
   }
 
@@ -123,12 +79,12 @@ public final class WindOnWalk {
    * half of its wind on the header and with the other on the rail.
    */
   public SidePush across() {
-    Face face = sideFace();
+    WindFace face = sideFace();
     double forceLb = on(face).forceLb();
     double timberLb = forceLb * face.topIn2() / face.solidIn2();
     double edgeLb = edge().worstLb();
     double timberAtIn =
-        (face.onHeaderIn2() * headerMiddleIn() + face.endsIn2() * crossbeamMiddleIn())
+        (face.onHeaderIn2() * faces.headerMiddleIn() + face.endsIn2() * faces.crossbeamMiddleIn())
             / face.topIn2();
     return new SidePush(
         timberLb + edgeLb,
@@ -137,33 +93,15 @@ public final class WindOnWalk {
         geometry.posts().heightIn());
   }
 
-  /** The part of a side that leans on the hardest-pressed post. */
-  public Face sideFace() {
-    double endsIn2 =
-        geometry.crossbeams().breadthIn()
-            * geometry.crossbeams().depthIn()
-            * headerShareIn()
-            / geometry.crossbeamSpacingIn();
-    return new Face(
-        geometry.headers().depthIn() * headerShareIn(),
-        endsIn2,
-        postIn2(),
-        sides.railDepthIn() * betweenPostsIn(),
-        picketIn2(),
-        picketTopRatio(),
-        Math.max(tributaryIn(), headerShareIn()),
-        geometry.overallHeightIn());
-  }
-
   /**
    * Wind square to the walk on one rail and what hangs on it, strength level: the rail, and half of
    * what closes the bay, the other half of which hangs on the header.
    */
   public double onRailLb() {
-    Face face = sideFace();
+    WindFace face = sideFace();
     double timberIn2 = face.railsIn2() + face.picketsIn2() / 2;
     double timberLb = on(face).forceLb() * timberIn2 / face.solidIn2();
-    return (timberLb + leaves().worstLb() / 2) * geometry.plan().bayIn() / tributaryIn();
+    return (timberLb + leaves().worstLb() / 2) * geometry.plan().bayIn() / faces.tributaryIn();
   }
 
   /**
@@ -176,34 +114,17 @@ public final class WindOnWalk {
     if (!(sides.railDepthIn() > 0)) {
       return 0;
     }
-    Face face = sideFace();
+    WindFace face = sideFace();
     double moreRatio = Math.max(0, 0.5 - face.picketTopRatio());
     double picketsLb = on(face).forceLb() * face.picketsIn2() / face.solidIn2();
     return moreRatio * picketsLb + leaves().worstLb() / 2;
   }
 
-  /** By moments about the foot: half of it at the header, half at the rail. */
-  private double picketTopRatio() {
-    double middleIn = geometry.posts().heightIn() / 2;
-    double leverIn = headerMiddleIn() - middleIn;
-    double overIn = (headerMiddleIn() + sides.railMiddleIn()) / 2 - middleIn;
-    return sides.railDepthIn() > 0 ? Math.min(1, Math.max(0, overIn / leverIn)) : 0;
-  }
-
-  private double picketIn2() {
-    double longIn = Math.max(0, headerUndersideIn() - sides.railTopIn());
-    return sides.pickets()
-        * sides.picketBreadthIn()
-        * longIn
-        * tributaryIn()
-        / geometry.plan().bayIn();
-  }
-
   /** Wind on the leaves or the stems between the timbers, as far as they lean on one post. */
   public FoliageWind leaves() {
-    Face face = sideFace();
+    WindFace face = sideFace();
     double closedIn2 = face.postsIn2() + face.railsIn2() + face.picketsIn2();
-    double openIn2 = Math.max(0, tributaryIn() * geometry.posts().heightIn() - closedIn2);
+    double openIn2 = Math.max(0, faces.tributaryIn() * geometry.posts().heightIn() - closedIn2);
     return FoliageWind.on(openIn2, rules.pressurePsf(), rules.inLeaf(), rules.bare());
   }
 
@@ -212,7 +133,7 @@ public final class WindOnWalk {
    * one post.
    */
   public FoliageWind edge() {
-    return onMat(rules.mat().thickIn() * headerShareIn());
+    return onMat(rules.mat().thickIn() * faces.headerShareIn());
   }
 
   private FoliageWind onMat(double areaIn2) {
@@ -243,57 +164,34 @@ public final class WindOnWalk {
 
   /** Wind along the walk, on the crossbeams, the posts and the leafy end of the top. */
   public SidePush along() {
-    Face gable = gableFace();
+    WindFace gable = gableFace();
     double timberLb = onCrossbeamLb() * windwardCount() / geometry.postCount();
     double endLb = end().worstLb() / geometry.postCount();
     return new SidePush(
         timberLb + endLb,
-        (timberLb * crossbeamMiddleIn() + endLb * endAtIn()) / (timberLb + endLb),
-        on(gable).forceLb() * postIn2() / gable.solidIn2(),
+        (timberLb * faces.crossbeamMiddleIn() + endLb * endAtIn()) / (timberLb + endLb),
+        on(gable).forceLb() * gable.postsIn2() / 2 / gable.solidIn2(),
         geometry.posts().heightIn());
   }
 
   /** Wind along the walk on one crossbeam in full wind, strength level. */
   public double onCrossbeamLb() {
-    Face gable = gableFace();
+    WindFace gable = gableFace();
     return on(gable).forceLb() * gable.topIn2() / gable.solidIn2();
   }
 
+  /** The part of a side that leans on the hardest-pressed post. */
+  public WindFace sideFace() {
+    return faces.side();
+  }
+
   /** One crossbeam with its two posts, seen along the walk. */
-  public Face gableFace() {
-    return new Face(
-        crossbeamIn2(),
-        0,
-        2 * postIn2(),
-        0,
-        0,
-        0,
-        geometry.crossbeamLengthIn(),
-        geometry.overallHeightIn());
+  public WindFace gableFace() {
+    return faces.gable();
   }
 
   public Rules rules() {
     return rules;
-  }
-
-  private double crossbeamIn2() {
-    return geometry.crossbeamLengthIn() * geometry.crossbeams().depthIn();
-  }
-
-  private double postIn2() {
-    return geometry.posts().breadthIn() * geometry.posts().heightIn();
-  }
-
-  private double headerUndersideIn() {
-    return geometry.headerTopIn() - geometry.headers().depthIn();
-  }
-
-  private double headerMiddleIn() {
-    return geometry.headerTopIn() - geometry.headers().depthIn() / 2;
-  }
-
-  private double crossbeamMiddleIn() {
-    return geometry.crossbeamUndersideIn() + geometry.crossbeams().depthIn() / 2;
   }
 
   /**
@@ -314,27 +212,9 @@ public final class WindOnWalk {
    * What the wind does to the timber of a face. Pieces that cross cover the same ground, so a face
    * is never more than closed.
    */
-  public SideWind on(Face face) {
+  public SideWind on(WindFace face) {
     double grossIn2 = face.grossIn2();
     WindPanel panel = new WindPanel(Math.min(face.solidIn2(), grossIn2), grossIn2);
     return SideWind.on(panel, rules.pressurePsf(), rules.lattice(), rules.wall());
-  }
-
-  /** Length of side that leans on the hardest-pressed post. */
-  private double tributaryIn() {
-    double bayIn = geometry.plan().bayIn();
-    return geometry.plan().bays() > 1 ? bayIn : bayIn / 2;
-  }
-
-  /** As much of it as is clear of the posts. */
-  private double betweenPostsIn() {
-    double breadthIn = geometry.posts().breadthIn();
-    return tributaryIn() - (geometry.plan().bays() > 1 ? breadthIn : breadthIn / 2);
-  }
-
-  private double headerShareIn() {
-    double bayIn = geometry.plan().bayIn();
-    double endIn = bayIn / 2 + geometry.headerTailIn();
-    return geometry.plan().bays() > 1 ? Math.max(bayIn, endIn) : endIn;
   }
 }

@@ -8,8 +8,8 @@ import static org.scantling.reasons.Question.*;
 import java.util.ArrayList;
 import java.util.List;
 import org.scantling.confirm.SidePush;
+import org.scantling.confirm.WindFace;
 import org.scantling.confirm.WindOnWalk;
-import org.scantling.confirm.WindOnWalk.Face;
 import org.scantling.loads.FoliageCover;
 import org.scantling.loads.FoliageWind;
 import org.scantling.loads.SideWind;
@@ -26,7 +26,7 @@ final class SideWorkings {
   private final WorkingSteps steps;
   private final WindOnWalk wind;
   private final boolean across;
-  private final Face face;
+  private final WindFace face;
   private final SideWind side;
   private final SidePush push;
 

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.scantling.loads.LoadCombination;
+import org.scantling.mechanics.FrameResult;
 import org.scantling.reasons.Checked;
 
 class BracedChecksTest {
@@ -103,6 +104,33 @@ class BracedChecksTest {
                       .as(each.id())
                       .isCloseTo(check(eight, each.id()).check().ratio(), withinPercentage(0.5)));
     }
+  }
+
+  @Test
+  void
+      a_person_at_the_far_tip_works_a_row_as_one_at_the_near_tip_does_in_wind_from_the_other_end() {
+    BracedPlane row = BracedExample.walk(3, 300).along();
+    double tailIn = BracedExample.geometry(3).headerTailIn();
+    List<FrameResult> solved =
+        row.frame()
+            .solve(
+                List.of(
+                    row.push(new SidePush(150, 150, 84)),
+                    List.of(row.beam().point(-tailIn, 200)),
+                    List.of(row.beam().point(3 * 96 + tailIn, 200))));
+
+    double nearInLb = hardest(row, FrameResult.combine(solved, 1, 1, 0));
+    assertThat(hardest(row, FrameResult.combine(solved, -1, 0, 1)))
+        .isCloseTo(nearInLb, withinPercentage(1e-6));
+    assertThat(hardest(row, FrameResult.combine(solved, 1, 0, 1)))
+        .isNotCloseTo(nearInLb, withinPercentage(0.1));
+  }
+
+  private static double hardest(BracedPlane row, FrameResult result) {
+    return row.beam().pieces().stream()
+        .mapToDouble(piece -> Math.abs(result.member(piece).largestMoment().amount()))
+        .max()
+        .orElseThrow();
   }
 
   @Test
