@@ -17,6 +17,7 @@ import org.scantling.reasons.TimberRole;
  * @param phrase its value as a noun phrase for the client
  * @param driver true where a change of it is named as the cause of other changes
  * @param remark what explains it as a cause, or empty
+ * @param remarkFrom the base's value from which that is so, or empty for any
  * @param names further words by which people ask for it, singular
  * @param path where the site file may state it, or empty
  * @param follows true where it only follows by measure from other answers
@@ -33,6 +34,7 @@ public record SubjectRow(
     Cell phrase,
     boolean driver,
     String remark,
+    String remarkFrom,
     List<String> names,
     String path,
     boolean follows,
@@ -96,6 +98,7 @@ public record SubjectRow(
         new Cell(row.get("phrase")),
         row.get("driver").equals("yes"),
         row.get("remark"),
+        row.get("remark-from"),
         List.of(row.get("names").split(";")),
         row.get("path"),
         row.get("follows").equals("yes"),

@@ -302,7 +302,7 @@ public final class Voice {
         reader == Reader.CLIENT
             ? row.phrase().of(now) + " instead of " + then
             : row.builder() + " " + now + ", was " + then;
-    return change + (worked ? remark(row) : "");
+    return change + (worked ? remark(decision) : "");
   }
 
   /**
@@ -311,12 +311,19 @@ public final class Voice {
    * @param worked true where its share was worked out, so that what explains it is so
    */
   public String cause(Decision decision, boolean worked) {
-    SubjectRow row = words.subjects().row(decision.question());
-    return label(decision.question()) + (worked ? remark(row) : "");
+    return label(decision.question()) + (worked ? remark(decision) : "");
   }
 
-  private static String remark(SubjectRow row) {
-    return row.remark().isEmpty() ? "" : " (" + row.remark() + ")";
+  private String remark(Decision decision) {
+    SubjectRow row = words.subjects().row(decision.question());
+    boolean holds =
+        row.remarkFrom().isEmpty()
+            || decision
+                .base()
+                .map(base -> say(decision.question(), base))
+                .filter(row.remarkFrom()::equals)
+                .isPresent();
+    return holds && !row.remark().isEmpty() ? " (" + row.remark() + ")" : "";
   }
 
   /** The answer with what its name hides: a nominal size with its dressed dimensions. */

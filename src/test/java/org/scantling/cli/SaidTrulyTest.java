@@ -56,6 +56,20 @@ class SaidTrulyTest {
         .doesNotContainPattern("100 % here, ");
   }
 
+  /**
+   * Three posts of a row stand in the base already, and the middle one has a bay on either side.
+   */
+  @Test
+  void a_base_with_a_post_inside_its_rows_does_not_give_that_as_what_is_new() {
+    String more = "walkway.length=18ft";
+    String inside = "a post inside a row takes the wind and the weight from both sides";
+    String[] court = {
+      "propose", "scenarios/same-place.yaml", "--set", "base=base/kiwi-court.yaml", "--set", more
+    };
+    assertThat(said(court)).contains("number of bays").doesNotContain(inside);
+    assertThat(said("propose", "scenarios/same-place.yaml", "--set", more)).contains(inside);
+  }
+
   @Test
   void lifts_of_the_order_keep_to_fifty_pounds_a_person() {
     assertThat(order("everything-at-once"))
