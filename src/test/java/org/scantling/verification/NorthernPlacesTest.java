@@ -75,8 +75,7 @@ class NorthernPlacesTest {
   void a_printed_climate_counts_as_it_does_by_hand(ArgumentsAccessor place) {
     String site = site(place);
     if (place.getString(13).equals("refused")) {
-      Run refused = Run.of("propose", site).endedWith(3);
-      assertThat(flat(refused.out()))
+      assertThat(said(3, "propose", site))
           .containsAnyOf("site.climate.snow.ss", "site.climate.wind-pressure");
       return;
     }
@@ -111,29 +110,25 @@ class NorthernPlacesTest {
   void a_builder_reads_the_printed_numbers_beside_what_they_count_for() {
     // Guelph, Ontario.
     String site = site("1.9", "0.4", "0.36");
-    assertThat(flat(Run.of("why", site, "wind").endedWith(0).out()))
+    assertThat(said(0, "why", site, "wind"))
         .contains("0.36 kPa (7.5 psf) an hour, 1 in 50 years, is 110 mph as these rules count wind")
         .doesNotContainPattern("\\d\\.\\d{3}");
-    assertThat(flat(Run.of("why", site, "snow").endedWith(0).out()))
+    assertThat(said(0, "why", site, "snow"))
         .contains("1.9 kPa (39.7 psf) of snow and 0.4 kPa (8.4 psf) of rain, 1 in 50 years, are")
         .contains("47.7 psf on the ground as these rules count snow")
         .doesNotContainPattern("\\d\\.\\d{3}");
-    assertThat(flat(Run.of("why", site, "snow", "--units", "metric").endedWith(0).out()))
+    assertThat(said(0, "why", site, "snow", "--units", "metric"))
         .contains("1.9 kPa of snow and 0.4 kPa of rain, 1 in 50 years, are 2.29 kPa on the ground");
   }
 
   @Test
   void an_engineer_reads_every_step_of_it_in_either_units() {
     String site = site("1.9", "0.4", "0.36");
-    assertThat(flat(Run.of("why", site, "wind", "--for", "engineer").endedWith(0).out()))
+    assertThat(said(0, "why", site, "wind", "--for", "engineer"))
         .contains("(2 x 1000 x 0.36 kPa / 1.2929)^0.5 / 0.44704 = 52.79 mph")
         .contains("V = v g f^0.5 = 52.79 mph x 1.52 x 1.6^0.5 = 101.5 mph")
         .contains("(1.4 x 0.9 x 2 x 20.885 x 0.36 kPa / (0.00256 x 0.8489 x 0.85 x 0.85))^0.5");
-    assertThat(
-            flat(
-                Run.of("why", site, "snow", "--for", "engineer", "--units", "metric")
-                    .endedWith(0)
-                    .out()))
+    assertThat(said(0, "why", site, "snow", "--for", "engineer", "--units", "metric"))
         .contains("S = 0.8 Ss + Sr = 0.8 x 1.9 kPa + 0.4 kPa = 1.92 kPa")
         .contains("pg = S / (0.7 Ct) = 1.92 kPa / (0.7 x 1.2) = 2.286 kPa");
   }
@@ -141,7 +136,7 @@ class NorthernPlacesTest {
   @Test
   void a_client_reads_it_without_a_broken_sentence() {
     String site = site("1.9", "0.4", "0.36");
-    assertThat(flat(Run.of("why", site, "snow", "--for", "client").endedWith(0).out()))
+    assertThat(said(0, "why", site, "snow", "--for", "client"))
         .contains("is as heavy as water standing 9 in deep, counted the way these rules count snow")
         .doesNotContain("as as");
   }
@@ -151,13 +146,12 @@ class NorthernPlacesTest {
     // Nelson, British Columbia: the snow may be no more than 70 psf, 3.35 kPa, itself; by snow and
     // rain it would be (0.84 x 3.3517 - 0.1) / 0.8 = 3.39 kPa. With a rain of 0.6 kPa it is (0.84 x
     // 3.3517 - 0.6) / 0.8 = 2.769 kPa.
-    String nelson = flat(Run.of("propose", site("4.2", "0.1", "0.33")).endedWith(3).out());
+    String nelson = said(3, "propose", site("4.2", "0.1", "0.33"));
     assertThat(nelson)
         .contains("4.2 kPa (87.7 psf) of snow and the rain in it come to 87.7 psf on the ground")
         .contains("With snow Ss of 3.35 kPa (70 psf) or less (--set \"site.climate.snow.ss=...\")")
         .contains("these rules are those of United States codes");
-    assertThat(flat(Run.of("propose", site("3", "0.6", "0.4")).endedWith(3).out()))
-        .contains("2.76 kPa (57.6 psf) or less");
+    assertThat(said(3, "propose", site("3", "0.6", "0.4"))).contains("2.76 kPa (57.6 psf) or less");
     Run.of("propose", site("2.76", "0.6", "0.4")).endedWith(0);
     Run.of("propose", site("2.77", "0.6", "0.4")).endedWith(3);
   }
@@ -165,14 +159,14 @@ class NorthernPlacesTest {
   @Test
   void an_hourly_pressure_that_is_too_much_is_refused_as_a_pressure() {
     // Lethbridge, Alberta: 148.8 mph by the frames; 0.66 x (140 / 148.8)^2 = 0.584 kPa.
-    assertThat(flat(Run.of("propose", site("1.2", "0.1", "0.66")).endedWith(3).out()))
+    assertThat(said(3, "propose", site("1.2", "0.1", "0.66")))
         .contains("0.66 kPa (13.8 psf) an hour works out to a gust of 149 mph at strength level")
         .contains("0.58 kPa (12.1 psf) or less (--set \"site.climate.wind-pressure=...\")");
     Run.of("propose", site("1.2", "0.1", "0.58")).endedWith(0);
     Run.of("propose", site("1.2", "0.1", "0.59")).endedWith(3);
   }
 
-  private static String flat(String page) {
-    return page.replaceAll("\\s+", " ");
+  private static String said(int status, String... args) {
+    return Run.of(args).endedWith(status).out().replaceAll("\\s+", " ");
   }
 }
