@@ -11,6 +11,11 @@ import java.util.List;
 public final class MeasureText {
   private static final double SLACK = 1e-9;
   private static final int MOST_DECIMALS = 6;
+
+  /** A smaller moment would lose its digits, as 0.004 of what holds a crossbeam upright. */
+  private static final double SMALL_KILONEWTON_METRES = 0.1;
+
+  private static final double NEWTONS_OF_A_KILONEWTON = 1000;
   private static final int FINEST = 2;
   private static final int PARTS = 16;
 
@@ -125,6 +130,9 @@ public final class MeasureText {
           + unit.imperialSymbol();
     }
     double amount = unit.toMetric(measure.amount());
+    if (unit == Unit.INCH_POUND && Math.abs(amount) < SMALL_KILONEWTON_METRES) {
+      return decimals(amount * NEWTONS_OF_A_KILONEWTON, 1 + finer) + " N·m";
+    }
     int places = Math.abs(amount) >= 100 ? 0 : metricDecimals(unit);
     return decimals(amount, places + finer) + " " + unit.metricSymbol();
   }

@@ -102,6 +102,14 @@ class MeasureTextTest {
         .containsExactly("100.2 lb", "99.8 lb");
   }
 
+  @Test
+  void a_small_moment_keeps_its_digits_in_metric() {
+    // 39 in-lb x 0.112985 = 4.406 N·m; 6621 in-lb = 0.748 kN·m.
+    assertThat(MeasureText.metric(new Measure(39, Unit.INCH_POUND))).isEqualTo("4.4 N·m");
+    assertThat(MeasureText.metric(new Measure(6621, Unit.INCH_POUND))).isEqualTo("0.75 kN·m");
+    assertThat(MeasureText.metric(new Measure(0, Unit.INCH_POUND))).isEqualTo("0 N·m");
+  }
+
   private static java.util.List<String> apart(double oneIn, double otherIn) {
     return MeasureText.apart(Measure.inches(oneIn), Measure.inches(otherIn), UnitSystem.IMPERIAL);
   }
