@@ -21,7 +21,7 @@ import org.scantling.timber.Seat;
  */
 public final class BracedBeamChecks {
   private final BracedPlane plane;
-  private final List<BracedCase> cases;
+  private final BracedWay way;
   private final Beam beam;
   private final WorstChecks worst;
   private final Limits limits;
@@ -44,10 +44,9 @@ public final class BracedBeamChecks {
       double legIn,
       double shareRatio) {}
 
-  private BracedBeamChecks(
-      BracedPlane plane, List<BracedCase> cases, Beam beam, WorstChecks worst, Limits limits) {
-    this.plane = plane;
-    this.cases = cases;
+  private BracedBeamChecks(BracedWay way, Beam beam, WorstChecks worst, Limits limits) {
+    this.plane = way.plane();
+    this.way = way;
     this.beam = beam;
     this.worst = worst;
     this.limits = limits;
@@ -66,7 +65,7 @@ public final class BracedBeamChecks {
             walk.timbers().legIn(),
             walk.geometry().headers().paired() ? limits.pairShareRatio() : 1);
     WorstChecks worst = new WorstChecks("crossbeam", limits, sources);
-    return new BracedBeamChecks(walk.across(), walk.acrossCases(), beam, worst, limits);
+    return new BracedBeamChecks(walk.across(), beam, worst, limits);
   }
 
   /** The headers. */
@@ -83,22 +82,24 @@ public final class BracedBeamChecks {
             walk.timbers().legIn(),
             1);
     WorstChecks worst = new WorstChecks("header", limits, sources);
-    return new BracedBeamChecks(walk.along(), walk.alongCases(), beam, worst, limits);
+    return new BracedBeamChecks(walk.along(), beam, worst, limits);
   }
 
   /** Every check of the beam as tried, each with its worst combination. */
   public List<Checked> list() {
-    for (BracedCase each : cases) {
+    for (BracedCase each : way.cases()) {
       AdjustedValues values = beam.material().lasting(limits.duration().of(each.combination()));
-      for (String piece : plane.beam().pieces()) {
+      for (String piece : each.reach().pieces()) {
         piece(each.combination(), each.all().member(piece), values);
       }
-      for (String piece : plane.beam().betweenTails()) {
+      for (String piece : each.reach().betweenTails()) {
         shear(each.combination(), each.all().member(piece), values);
       }
-      for (int post = 0; post < plane.postCount() && beam.seatIn() > 0; post++) {
-        notch(each, post, values);
-        seat(each, post, values);
+      if (beam.seatIn() > 0) {
+        for (int post : each.reach().posts()) {
+          notch(each, post, values);
+          seat(each, post, values);
+        }
       }
     }
     return worst.list();
@@ -151,8 +152,7 @@ public final class BracedBeamChecks {
   }
 
   private void seat(BracedCase each, int post, AdjustedValues values) {
-    double pressedLb =
-        beam.shareRatio() * (-BracedPostForces.of(each.all(), post).headPullLb() - each.onPostLb());
+    double pressedLb = beam.shareRatio() * (-each.on(post).headPullLb() - each.onPostLb());
     double breadthIn = beam.material().whole().breadthIn();
     // Where pieces meet, one end may have to hold down all that the braces pull.
     Seat contact =

@@ -55,7 +55,7 @@ final class BracedCases {
     cases.add(loads.push());
     cases.add(plane.atTops(0, 1));
     cases.add(plane.atTops(TRIAL_LB, 0));
-    cases.addAll(loads.people());
+    loads.people().forEach(person -> cases.add(List.of(person.load())));
     this.solved = plane.frame().solve(cases);
   }
 
@@ -63,14 +63,22 @@ final class BracedCases {
   List<BracedCase> all() {
     List<BracedCase> all = new ArrayList<>();
     for (LoadCombination combination : LoadCombination.values()) {
-      for (double[] factors : still(combination)) {
-        add(all, combination, factors);
+      for (Still still : still(combination)) {
+        add(all, combination, still);
       }
     }
     return all;
   }
 
-  private void add(List<BracedCase> all, LoadCombination combination, double[] factors) {
+  /**
+   * A combination without the push.
+   *
+   * @param reach what is worth looking at
+   */
+  private record Still(double[] factors, BracedReach reach) {}
+
+  private void add(List<BracedCase> all, LoadCombination combination, Still laid) {
+    double[] factors = laid.factors();
     FrameResult still = FrameResult.combine(solved, factors);
     Sway sway = sway(still);
     double windFactor = combination.factor(LoadKind.WIND);
@@ -78,19 +86,19 @@ final class BracedCases {
     double driftIn = Math.abs(grown * solved.get(PUSH).movement(plane.top(0)).xIn());
     double onPostLb = factors[ON_POSTS];
     if (!(windFactor > 0)) {
-      all.add(new BracedCase(combination, still, still, sway, 0, onPostLb));
+      all.add(new BracedCase(combination, laid.reach(), still, still, sway, 0, onPostLb));
       return;
     }
     for (double side : new double[] {grown, -grown}) {
       double[] pushed = factors.clone();
       pushed[PUSH] = side;
       FrameResult result = FrameResult.combine(solved, pushed);
-      all.add(new BracedCase(combination, result, still, sway, driftIn, onPostLb));
+      all.add(new BracedCase(combination, laid.reach(), result, still, sway, driftIn, onPostLb));
     }
   }
 
   /** The factors of a combination without the push, once for each thing live load can be. */
-  private List<double[]> still(LoadCombination combination) {
+  private List<Still> still(LoadCombination combination) {
     double[] base = new double[solved.size()];
     boolean lifts = combination == LoadCombination.UPLIFT;
     base[OWN] = combination.factor(LoadKind.DEAD);
@@ -99,12 +107,13 @@ final class BracedCases {
     base[SNOW] = combination.factor(LoadKind.SNOW);
     base[lifts ? WIND_UP : WIND_DOWN] = combination.factor(LoadKind.WIND);
     base[ON_POSTS] = loads.onPostLb().applyAsDouble(combination);
-    List<double[]> all = new ArrayList<>();
+    List<Still> all = new ArrayList<>();
     double liveFactor = combination.factor(LoadKind.ROOF_LIVE);
-    all.add(with(base, LIVE, liveFactor));
+    all.add(new Still(with(base, LIVE, liveFactor), plane.whole()));
     if (liveFactor > 0) {
-      for (int person = PEOPLE; person < solved.size(); person++) {
-        all.add(with(base, person, liveFactor));
+      for (int person = 0; person < loads.people().size(); person++) {
+        BracedReach near = plane.near(loads.people().get(person).atIn());
+        all.add(new Still(with(base, PEOPLE + person, liveFactor), near));
       }
     }
     return all;

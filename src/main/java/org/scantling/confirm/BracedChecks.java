@@ -33,14 +33,14 @@ public final class BracedChecks {
   /** Every check of the brace as tried, each with its worst combination. */
   public List<Checked> list() {
     WorstChecks worst = new WorstChecks("brace", limits, sources);
-    check(worst, walk.across(), walk.acrossCases());
-    check(worst, walk.along(), walk.alongCases());
+    check(worst, walk.across());
+    check(worst, walk.along());
     return worst.list();
   }
 
-  private void check(WorstChecks worst, BracedPlane plane, List<BracedCase> cases) {
-    for (BracedCase each : cases) {
-      for (String brace : plane.braces()) {
+  private void check(WorstChecks worst, BracedWay way) {
+    for (BracedCase each : way.cases()) {
+      for (String brace : each.reach().braces()) {
         check(worst, each.combination(), each.all().member(brace));
       }
     }

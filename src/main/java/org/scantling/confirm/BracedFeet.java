@@ -17,13 +17,13 @@ public final class BracedFeet {
       new EnumMap<>(LoadCombination.class);
 
   public BracedFeet(BracedWalk walk) {
-    look(walk.across(), walk.acrossCases());
-    look(walk.along(), walk.alongCases());
+    look(walk.across());
+    look(walk.along());
   }
 
-  private void look(BracedPlane plane, List<BracedCase> cases) {
-    for (BracedCase each : cases) {
-      for (int post = 0; post < plane.postCount(); post++) {
+  private void look(BracedWay way) {
+    for (BracedCase each : way.cases()) {
+      for (int post = 0; post < way.plane().postCount(); post++) {
         NodeForce held = each.all().reaction(BracedPlane.foot(post));
         pushLb = Math.max(pushLb, Math.abs(held.xLb()));
         liftLb = Math.max(liftLb, -held.yLb());

@@ -23,9 +23,17 @@ record BracedLoads(
     List<FrameLoad> own,
     List<FrameLoad> vines,
     List<FrameLoad> live,
-    List<List<FrameLoad>> people,
+    List<Person> people,
     List<FrameLoad> snow,
     List<FrameLoad> windDown,
     List<FrameLoad> windUp,
     List<FrameLoad> push,
-    ToDoubleFunction<LoadCombination> onPostLb) {}
+    ToDoubleFunction<LoadCombination> onPostLb) {
+
+  /**
+   * One person on the beam.
+   *
+   * @param atIn from the first post
+   */
+  record Person(double atIn, FrameLoad load) {}
+}

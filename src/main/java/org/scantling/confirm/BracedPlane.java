@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.scantling.mechanics.Axes;
 import org.scantling.mechanics.Frame;
 import org.scantling.mechanics.FrameLoad;
@@ -23,12 +24,14 @@ import org.scantling.mechanics.Support;
  * little shorter, and its force a little greater, than built.
  */
 final class BracedPlane {
+  private static final int NEAR_POSTS = 3;
+
   private final Outline outline;
   private final BracedLine beam;
   private final List<FrameNode> nodes = new ArrayList<>();
   private final List<FrameMember> members = new ArrayList<>();
-  private final List<String> braces = new ArrayList<>();
   private final Frame frame;
+  private final BracedReach whole;
 
   /**
    * @param postsAtIn centres of the posts, from left to right
@@ -69,6 +72,7 @@ final class BracedPlane {
       brace(post, stiffness(timbers.brace()));
     }
     this.frame = new Frame(nodes, members);
+    this.whole = reach(0, postCount() - 1);
   }
 
   Frame frame() {
@@ -79,8 +83,38 @@ final class BracedPlane {
     return beam;
   }
 
-  List<String> braces() {
-    return List.copyOf(braces);
+  /** All of it. */
+  BracedReach whole() {
+    return whole;
+  }
+
+  /**
+   * The part that something at one place works on by itself: three bays to either side. What it
+   * does to posts farther on is less than what it does, from a nearer place, to their like.
+   */
+  BracedReach near(double atIn) {
+    List<Double> posts = outline.postsAtIn();
+    int first = 0;
+    while (first + NEAR_POSTS < posts.size() && posts.get(first + NEAR_POSTS) < atIn) {
+      first++;
+    }
+    int last = posts.size() - 1;
+    while (last - NEAR_POSTS >= 0 && posts.get(last - NEAR_POSTS) > atIn) {
+      last--;
+    }
+    return reach(first, last);
+  }
+
+  private BracedReach reach(int first, int last) {
+    int from = first == 0 ? 0 : markOver(first);
+    int to = last == postCount() - 1 ? beam.pieceCount() : markOver(last);
+    List<String> pieces = beam.pieces().subList(from, to);
+    List<Integer> posts = IntStream.rangeClosed(first, last).boxed().toList();
+    return new BracedReach(
+        posts,
+        posts.stream().flatMap(post -> braces(post).stream()).toList(),
+        pieces,
+        beam.betweenTails().stream().filter(pieces::contains).toList());
   }
 
   int postCount() {
@@ -198,19 +232,45 @@ final class BracedPlane {
     members.add(new FrameMember(neck(post), knee(post), top(post), stiffness, Hinges.END));
   }
 
+  /** The braces of a post, by name: an end post has one. */
+  private List<String> braces(int post) {
+    List<String> names = new ArrayList<>();
+    if (hasLeft(post)) {
+      names.add(left(post));
+    }
+    if (hasRight(post)) {
+      names.add(right(post));
+    }
+    return names;
+  }
+
+  boolean hasLeft(int post) {
+    return post > 0;
+  }
+
+  boolean hasRight(int post) {
+    return post < postCount() - 1;
+  }
+
+  static String left(int post) {
+    return "brace." + post + ".left";
+  }
+
+  static String right(int post) {
+    return "brace." + post + ".right";
+  }
+
   private void brace(int post, MemberStiffness stiffness) {
     double atIn = outline.postsAtIn().get(post);
-    if (post > 0) {
-      brace(post, "left", atIn - outline.legIn(), stiffness);
+    if (hasLeft(post)) {
+      brace(post, left(post), atIn - outline.legIn(), stiffness);
     }
-    if (post < postCount() - 1) {
-      brace(post, "right", atIn + outline.legIn(), stiffness);
+    if (hasRight(post)) {
+      brace(post, right(post), atIn + outline.legIn(), stiffness);
     }
   }
 
-  private void brace(int post, String side, double headIn, MemberStiffness stiffness) {
-    String name = "brace." + post + "." + side;
-    braces.add(name);
+  private void brace(int post, String name, double headIn, MemberStiffness stiffness) {
     members.add(FrameMember.brace(name, knee(post), BracedLine.node(beam.mark(headIn)), stiffness));
   }
 

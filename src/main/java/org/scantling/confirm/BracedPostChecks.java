@@ -47,8 +47,8 @@ public final class BracedPostChecks {
     this.rules = rules;
     this.post = new WorstChecks("post", limits, sources);
     this.brace = new WorstChecks("brace", limits, sources);
-    check(walk.across(), walk.acrossCases(), stillMoments(walk.along(), walk.alongCases()));
-    check(walk.along(), walk.alongCases(), stillMoments(walk.across(), walk.acrossCases()));
+    check(walk.across(), stillMoments(walk.along()));
+    check(walk.along(), stillMoments(walk.across()));
   }
 
   /** Every check of the post as tried, each with its worst combination. */
@@ -59,24 +59,23 @@ public final class BracedPostChecks {
   }
 
   /** Bending from weight alone in the plane that the wind leaves in peace. */
-  private static Map<LoadCombination, Double> stillMoments(
-      BracedPlane plane, List<BracedCase> cases) {
+  private static Map<LoadCombination, Double> stillMoments(BracedWay way) {
     Map<LoadCombination, Double> moments = new EnumMap<>(LoadCombination.class);
-    for (BracedCase each : cases) {
-      for (int i = 0; i < plane.postCount(); i++) {
-        double momentInLb = BracedPostForces.of(each.still(), i).momentInLb();
+    for (BracedCase each : way.cases()) {
+      for (int i : each.reach().posts()) {
+        double momentInLb = each.stillOn(i).momentInLb();
         moments.merge(each.combination(), momentInLb, Math::max);
       }
     }
     return moments;
   }
 
-  private void check(
-      BracedPlane plane, List<BracedCase> cases, Map<LoadCombination, Double> crossInLb) {
-    for (BracedCase each : cases) {
-      for (int i = 0; i < plane.postCount(); i++) {
+  private void check(BracedWay way, Map<LoadCombination, Double> crossInLb) {
+    BracedPlane plane = way.plane();
+    for (BracedCase each : way.cases()) {
+      for (int i : each.reach().posts()) {
         double cross = crossInLb.getOrDefault(each.combination(), 0.0);
-        member(plane, each, BracedPostForces.of(each.all(), i), cross);
+        member(plane, each, each.on(i), cross);
         housing(plane, each, i);
       }
       sway(plane, each);
@@ -125,7 +124,7 @@ public final class BracedPostChecks {
 
   /** Pressed, or pulled, and bent on what the housing of a rail leaves. */
   private Check atHousing(BracedPlane plane, BracedCase each, int index, int faces) {
-    boolean along = plane == walk.along();
+    boolean along = plane == walk.along().plane();
     BracedMember member = member(plane, each.combination());
     Rectangle left = standing.left(member.section(), faces, along);
     BracedMember net =
@@ -133,7 +132,7 @@ public final class BracedPostChecks {
     // A housing at the knee, or over it, is bent no harder than the post is at the knee.
     MemberResult shaft = each.all().member(BracedPlane.shaft(index));
     double momentInLb = shaft.momentInLb(Math.min(standing.housingAtIn(), shaft.lengthIn()));
-    BracedPostForces forces = BracedPostForces.of(each.all(), index);
+    BracedPostForces forces = each.on(index);
     NotchScene.Offsets offsets =
         NotchScene.Offsets.of(
             standing, faces, along, rules.eccentricityRatio() * member.section().depthIn());

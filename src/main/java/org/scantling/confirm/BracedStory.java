@@ -36,12 +36,11 @@ public final class BracedStory {
   }
 
   private void look(List<BracedScene> scenes, LoadCombination combination, boolean along) {
-    BracedPlane plane = along ? walk.along() : walk.across();
-    List<BracedCase> cases = along ? walk.alongCases() : walk.acrossCases();
+    BracedPlane plane = way(along).plane();
     double crossInLb = stillMoment(combination, !along);
-    for (BracedCase each : cases) {
+    for (BracedCase each : way(along).cases()) {
       if (each.combination() == combination) {
-        for (int post = 0; post < plane.postCount(); post++) {
+        for (int post : each.reach().posts()) {
           scenes.add(new View(plane, each, post, along).scene(crossInLb));
         }
       }
@@ -49,14 +48,19 @@ public final class BracedStory {
   }
 
   private double stillMoment(LoadCombination combination, boolean along) {
-    BracedPlane plane = along ? walk.along() : walk.across();
     double mostInLb = 0;
-    for (BracedCase each : along ? walk.alongCases() : walk.acrossCases()) {
-      for (int post = 0; each.combination() == combination && post < plane.postCount(); post++) {
-        mostInLb = Math.max(mostInLb, BracedPostForces.of(each.still(), post).momentInLb());
+    for (BracedCase each : way(along).cases()) {
+      if (each.combination() == combination) {
+        for (int post : each.reach().posts()) {
+          mostInLb = Math.max(mostInLb, each.stillOn(post).momentInLb());
+        }
       }
     }
     return mostInLb;
+  }
+
+  private BracedWay way(boolean along) {
+    return along ? walk.along() : walk.across();
   }
 
   /** One post in one case, seen with the wind from the front. */
@@ -93,9 +97,11 @@ public final class BracedStory {
       }
       MemberResult shaft = all.member(BracedPlane.shaft(index));
       MemberResult neck = all.member(BracedPlane.neck(index));
-      double leftLb = -side * brace("left");
-      double rightLb = side * brace("right");
-      boolean byLeft = has("left") && (!has("right") || leftLb >= rightLb);
+      double left = plane.hasLeft(index) ? brace(BracedPlane.left(index)) : 0;
+      double right = plane.hasRight(index) ? brace(BracedPlane.right(index)) : 0;
+      double leftLb = -side * left;
+      double rightLb = side * right;
+      boolean byLeft = plane.hasLeft(index) && (!plane.hasRight(index) || leftLb >= rightLb);
       return new BracedScene(
           post(crossInLb),
           index,
@@ -114,8 +120,8 @@ public final class BracedStory {
           mostAt(shaft, neck),
           byLeft ? leftLb : rightLb,
           byLeft ? rightLb : leftLb,
-          brace(byLeft ? "left" : "right") > 0,
-          (brace("left") + brace("right")) / Math.sqrt(2),
+          (byLeft ? left : right) > 0,
+          (left + right) / Math.sqrt(2),
           -shaft.mostCompression().amount() >= -neck.mostCompression().amount());
     }
 
@@ -127,20 +133,13 @@ public final class BracedStory {
           : shaft.lengthIn() + above.atIn();
     }
 
-    private boolean has(String where) {
-      return plane.braces().contains("brace." + index + "." + where);
-    }
-
-    private double brace(String where) {
-      if (!has(where)) {
-        return 0;
-      }
-      MemberResult brace = all.member("brace." + index + "." + where);
+    private double brace(String name) {
+      MemberResult brace = all.member(name);
       return brace.axialLb(brace.lengthIn() / 2);
     }
 
     private PostScene post(double crossInLb) {
-      BracedPostForces forces = BracedPostForces.of(all, index);
+      BracedPostForces forces = laid.on(index);
       Rectangle section = walk.timbers().post().section();
       AdjustedValues values =
           walk.timbers().post().lasting(limits.duration().of(laid.combination()));

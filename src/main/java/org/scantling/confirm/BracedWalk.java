@@ -3,8 +3,10 @@ package org.scantling.confirm;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.scantling.design.Geometry;
 import org.scantling.loads.LoadCombination;
+import org.scantling.meanwhile.Once;
 import org.scantling.mechanics.FrameLoad;
 import org.scantling.timber.AdjustedValues;
 
@@ -24,10 +26,8 @@ public final class BracedWalk {
   private final BracedTimbers timbers;
   private final HeaderChecks headers;
   private final HeaderRun row;
-  private final BracedPlane across;
-  private final BracedPlane along;
-  private final List<BracedCase> acrossCases;
-  private final List<BracedCase> alongCases;
+  private final Once<BracedWay> across;
+  private final Once<BracedWay> along;
 
   /**
    * @param timbers sizes and legs as tried
@@ -45,11 +45,8 @@ public final class BracedWalk {
     this.timbers = timbers;
     this.headers = headers;
     this.row = headers.run().inFrame();
-    this.across = new BracedPlane(acrossOutline(), timbers, timbers.crossbeam());
-    this.along = new BracedPlane(alongOutline(), timbers, timbers.header());
-    double stability = stabilityRatio();
-    this.acrossCases = new BracedCases(across, acrossLoads(top, wind.across()), stability).all();
-    this.alongCases = new BracedCases(along, alongLoads(wind.along()), stability).all();
+    this.across = new Once<>(() -> across(top, wind.across()));
+    this.along = new Once<>(() -> along(wind.along()));
   }
 
   /**
@@ -71,20 +68,24 @@ public final class BracedWalk {
     return timbers;
   }
 
-  BracedPlane across() {
-    return across;
+  /** Two posts under a crossbeam; solved when it is first asked for. */
+  BracedWay across() {
+    return across.get();
   }
 
-  BracedPlane along() {
-    return along;
+  /** A row of posts under its header; solved when it is first asked for. */
+  BracedWay along() {
+    return along.get();
   }
 
-  List<BracedCase> acrossCases() {
-    return acrossCases;
+  private BracedWay across(TopLoads top, SidePush push) {
+    BracedPlane plane = new BracedPlane(acrossOutline(), timbers, timbers.crossbeam());
+    return BracedWay.of(plane, acrossLoads(plane, top, push), stabilityRatio());
   }
 
-  List<BracedCase> alongCases() {
-    return alongCases;
+  private BracedWay along(SidePush push) {
+    BracedPlane plane = new BracedPlane(alongOutline(), timbers, timbers.header());
+    return BracedWay.of(plane, alongLoads(plane, push), stabilityRatio());
   }
 
   private BracedPlane.Outline acrossOutline() {
@@ -107,16 +108,16 @@ public final class BracedWalk {
         posts, geometry.headerTailIn(), heightIn, timbers.legIn(), row.splice().cuts());
   }
 
-  private BracedLoads acrossLoads(TopLoads top, SidePush push) {
+  private BracedLoads acrossLoads(BracedPlane across, TopLoads top, SidePush push) {
     double strip = geometry.crossbeamSpacingIn();
     BracedLine beam = across.beam();
     List<FrameLoad> own = new ArrayList<>(across.postWeight(timbers.post().weightLbPerIn()));
     own.addAll(beam.everywhere(timbers.crossbeam().weightLbPerIn()));
     Map<LoadCombination, Double> besides = headers.besidesCrossbeamLb(timbers.header());
-    List<List<FrameLoad>> people = new ArrayList<>();
-    people.add(List.of(beam.point(geometry.plan().rowSpacingIn() / 2, top.personLb())));
-    people.add(List.of(beam.point(timbers.legIn(), top.personLb())));
-    people.add(List.of(beam.point(-geometry.crossbeamTailIn(), top.personLb())));
+    List<BracedLoads.Person> people =
+        Stream.of(geometry.plan().rowSpacingIn() / 2, timbers.legIn(), -geometry.crossbeamTailIn())
+            .map(atIn -> new BracedLoads.Person(atIn, beam.point(atIn, top.personLb())))
+            .toList();
     return new BracedLoads(
         own,
         beam.everywhere(TopLoads.lbPerIn(top.vinePsf(), strip)),
@@ -129,36 +130,44 @@ public final class BracedWalk {
         besides::get);
   }
 
-  private BracedLoads alongLoads(SidePush push) {
+  private BracedLoads alongLoads(BracedPlane along, SidePush push) {
     HeaderLoad each = headers.eachCrossbeam();
     BracedLine beam = along.beam();
     List<FrameLoad> own = new ArrayList<>(along.postWeight(timbers.post().weightLbPerIn()));
     own.addAll(beam.everywhere(timbers.header().weightLbPerIn()));
-    own.addAll(crossbeams(each.deadLb()));
-    List<List<FrameLoad>> people = new ArrayList<>();
-    for (double fromTipIn : row.peopleOnFrameFromTipIn()) {
-      double fromPostIn = fromTipIn - geometry.headerTailIn();
-      people.add(List.of(beam.point(fromPostIn, each.personLb())));
-      if (!row.mirrored()) {
-        people.add(List.of(beam.point(row.geometry().lengthIn() - fromPostIn, each.personLb())));
-      }
-    }
+    own.addAll(crossbeams(beam, each.deadLb()));
+    List<BracedLoads.Person> people =
+        peopleAlongIn().stream()
+            .map(atIn -> new BracedLoads.Person(atIn, beam.point(atIn, each.personLb())))
+            .toList();
     return new BracedLoads(
         own,
-        crossbeams(each.vinesLb()),
-        crossbeams(each.liveLb()),
+        crossbeams(beam, each.vinesLb()),
+        crossbeams(beam, each.liveLb()),
         people,
-        crossbeams(each.snowLb()),
-        crossbeams(each.windDownLb()),
-        crossbeams(-each.postUpLb()),
+        crossbeams(beam, each.snowLb()),
+        crossbeams(beam, each.windDownLb()),
+        crossbeams(beam, -each.postUpLb()),
         along.push(push),
         combination -> 0);
   }
 
-  private List<FrameLoad> crossbeams(double downLb) {
+  private List<Double> peopleAlongIn() {
+    List<Double> people = new ArrayList<>();
+    for (double fromTipIn : row.peopleOnFrameFromTipIn()) {
+      double fromPostIn = fromTipIn - geometry.headerTailIn();
+      people.add(fromPostIn);
+      if (!row.mirrored()) {
+        people.add(row.geometry().lengthIn() - fromPostIn);
+      }
+    }
+    return people;
+  }
+
+  private List<FrameLoad> crossbeams(BracedLine beam, double downLb) {
     List<FrameLoad> loads = new ArrayList<>();
     for (double atIn : row.geometry().crossbeamsAtIn()) {
-      loads.add(along.beam().point(atIn, downLb));
+      loads.add(beam.point(atIn, downLb));
     }
     return loads;
   }

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.scantling.loads.LoadCombination;
+import org.scantling.meanwhile.Once;
 import org.scantling.mechanics.MemberResult;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Checked;
@@ -36,14 +38,14 @@ public final class JointBraceChecks {
 
   private final BracedWalk walk;
   private final JointRules rules;
-  private final Map<LoadCombination, Force> across;
-  private final Map<LoadCombination, Force> along;
+  private final Once<Map<LoadCombination, Force>> across;
+  private final Once<Map<LoadCombination, Force>> along;
 
   public JointBraceChecks(BracedWalk walk, JointRules rules) {
     this.walk = walk;
     this.rules = rules;
-    this.across = forces(walk.across(), walk.acrossCases());
-    this.along = forces(walk.along(), walk.alongCases());
+    this.across = new Once<>(() -> forces(walk.across()));
+    this.along = new Once<>(() -> forces(walk.along()));
   }
 
   /** What a brace is bolted to. */
@@ -116,14 +118,14 @@ public final class JointBraceChecks {
   private record Lap(
       Timber timber,
       Material other,
-      Map<LoadCombination, Force> forces,
+      Supplier<Map<LoadCombination, Force>> forces,
       double gapIn,
       double shortIn) {}
 
-  private static Map<LoadCombination, Force> forces(BracedPlane plane, List<BracedCase> cases) {
+  private static Map<LoadCombination, Force> forces(BracedWay way) {
     Map<LoadCombination, Force> most = new EnumMap<>(LoadCombination.class);
-    for (BracedCase each : cases) {
-      for (String name : plane.braces()) {
+    for (BracedCase each : way.cases()) {
+      for (String name : each.reach().braces()) {
         MemberResult member = each.all().member(name);
         double pullLb = Math.max(0, member.mostTension().amount());
         double pressLb = Math.max(0, -member.mostCompression().amount());
@@ -137,6 +139,7 @@ public final class JointBraceChecks {
     GeometryFactor pulled = geometry(lap, fix, rules.factors().bolts().endPulled());
     GeometryFactor pressed = geometry(lap, fix, rules.factors().bolts().endPressed());
     lap.forces()
+        .get()
         .forEach(
             (combination, force) -> {
               AdjustedForce one = one(lap, fix, rules.limits().duration().of(combination));

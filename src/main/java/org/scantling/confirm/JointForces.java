@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.scantling.design.Geometry;
 import org.scantling.loads.LoadCombination;
 import org.scantling.loads.LoadKind;
+import org.scantling.meanwhile.Once;
 
 /** What the joints of a walk must hold, with posts in the ground or on brackets. */
 public final class JointForces {
@@ -17,6 +18,8 @@ public final class JointForces {
   private final double windOnCrossbeamLb;
   private final double hungLb;
   private final Optional<BracedWalk> braced;
+  private final Once<List<JointForce>> onPost = new Once<>(this::worstOnPost);
+  private final Once<Map<LoadCombination, Double>> headerShear = new Once<>(this::worstShear);
 
   /**
    * @param headers the headers with their loads
@@ -77,9 +80,9 @@ public final class JointForces {
 
   /** Crossbeams that stand over posts hold the braces too. */
   private static void braced(List<JointForce> forces, BracedWalk walk) {
-    for (BracedCase each : walk.acrossCases()) {
-      for (int post = 0; post < walk.across().postCount(); post++) {
-        BracedPostForces head = BracedPostForces.of(each.all(), post);
+    for (BracedCase each : walk.across().cases()) {
+      for (int post : each.reach().posts()) {
+        BracedPostForces head = each.on(post);
         double upLb = head.headPullLb() + each.onPostLb();
         forces.add(JointForce.of(each.combination(), upLb, head.headSideLb()));
       }
@@ -91,6 +94,10 @@ public final class JointForces {
    * the walk presses paired boards flat on it.
    */
   List<JointForce> onPost() {
+    return onPost.get();
+  }
+
+  private List<JointForce> worstOnPost() {
     boolean paired = headers.geometry().headers().paired();
     double alongLb = wind.along().topLb();
     double share = headers.boardShareRatio();
@@ -103,8 +110,8 @@ public final class JointForces {
     }
     braced.ifPresent(
         walk -> {
-          heads(forces, walk.along(), walk.alongCases(), share, 1, 0);
-          heads(forces, walk.across(), walk.acrossCases(), share, paired ? 0 : 1, hungLb);
+          heads(forces, walk.along(), share, 1, 0);
+          heads(forces, walk.across(), share, paired ? 0 : 1, hungLb);
         });
     return forces;
   }
@@ -139,15 +146,10 @@ public final class JointForces {
 
   /** The frame has what leans on the header spread along its posts, so it is added here. */
   private static void heads(
-      List<JointForce> forces,
-      BracedPlane plane,
-      List<BracedCase> cases,
-      double share,
-      double sideShare,
-      double leansLb) {
-    for (BracedCase each : cases) {
-      for (int post = 0; post < plane.postCount(); post++) {
-        BracedPostForces head = BracedPostForces.of(each.all(), post);
+      List<JointForce> forces, BracedWay way, double share, double sideShare, double leansLb) {
+    for (BracedCase each : way.cases()) {
+      for (int post : each.reach().posts()) {
+        BracedPostForces head = each.on(post);
         double leaningLb = each.combination().factor(LoadKind.WIND) * leansLb;
         forces.add(
             JointForce.of(
@@ -160,14 +162,18 @@ public final class JointForces {
 
   /** Shear in the header beside a post, of a pair in its harder worked board. */
   Map<LoadCombination, Double> headerShear() {
+    return headerShear.get();
+  }
+
+  private Map<LoadCombination, Double> worstShear() {
     Map<LoadCombination, Double> shear = new EnumMap<>(headers.shearLb(header));
     braced.ifPresent(walk -> braced(shear, walk, headers.boardShareRatio()));
     return shear;
   }
 
   private static void braced(Map<LoadCombination, Double> shear, BracedWalk walk, double share) {
-    for (BracedCase each : walk.alongCases()) {
-      for (String piece : walk.along().beam().pieces()) {
+    for (BracedCase each : walk.along().cases()) {
+      for (String piece : each.reach().pieces()) {
         double shearLb = share * Math.abs(each.all().member(piece).largestShear().amount());
         shear.merge(each.combination(), shearLb, Math::max);
       }

@@ -25,6 +25,7 @@ import org.scantling.design.WayOfBuilding;
 import org.scantling.ground.BallastWeights;
 import org.scantling.ground.PresumptiveSoil;
 import org.scantling.loads.DurationFactors;
+import org.scantling.meanwhile.Once;
 import org.scantling.reasons.Answer;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Question;

@@ -61,7 +61,7 @@ final class BraceBench {
     given.add(boltIn(bench));
     return bench
         .ledger()
-        .checks(given, () -> new BraceBench(bench, bench.braced().orElseThrow()).checks(question));
+        .framed(given, () -> new BraceBench(bench, bench.braced().orElseThrow()).checks(question));
   }
 
   /** All that the frames depend on; the headers follow from it. */

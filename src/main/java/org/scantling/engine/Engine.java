@@ -13,6 +13,7 @@ import org.scantling.design.BaseDesign;
 import org.scantling.design.Misfit;
 import org.scantling.design.Site;
 import org.scantling.meanwhile.Ahead;
+import org.scantling.meanwhile.Once;
 import org.scantling.reasons.BayTrial;
 import org.scantling.reasons.DeadEnd;
 import org.scantling.reasons.Finding;
@@ -110,22 +111,33 @@ public final class Engine {
     }
     job = job.withTrials(trials(job));
     Sheets sheets = sheets(job, telling);
+    Pass first = settle(job, sheets, List.of());
+    return told(job, wayOut(job, sheets, first), assumptions, telling).proposal();
+  }
+
+  /**
+   * The pass itself where it ended well or cannot be helped by another number of bays, else that of
+   * the first number that leads to an answer, else the pass itself again. While numbers are tried
+   * nobody reads what larger sizes would do, so only the number that serves is worked in full.
+   */
+  private Pass wayOut(Job job, Sheets sheets, Pass first) {
+    Sheets trying = sheets(job, Telling.ANSWERS);
     List<DeadEnd> deadEnds = new ArrayList<>();
-    Pass first = settle(job, sheets, deadEnds);
     Pass last = first;
     // Each dead end takes one number of bays away, so this ends.
-    while (true) {
-      boolean ended = last.broken().isEmpty() || last.refused();
-      if (ended || !last.answered(BAYS)) {
-        return told(job, ended ? last : first, assumptions, telling).proposal();
-      }
+    while (!ended(last) && last.answered(BAYS)) {
       DeadEnd end = deadEnd(last);
       if (deadEnds.contains(end)) {
         throw new RuleBaseFault("no rule stops " + end.reference() + " from being tried again");
       }
       deadEnds.add(end);
-      last = settle(job, sheets, deadEnds);
+      last = settle(job, trying, deadEnds);
     }
+    return last == first || !ended(last) ? first : settle(job, sheets, deadEnds);
+  }
+
+  private static boolean ended(Pass pass) {
+    return pass.broken().isEmpty() || pass.refused();
   }
 
   /**

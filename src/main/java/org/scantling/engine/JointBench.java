@@ -17,6 +17,7 @@ import org.scantling.confirm.JointStepChecks;
 import org.scantling.confirm.Material;
 import org.scantling.confirm.TopLoads;
 import org.scantling.design.Structure;
+import org.scantling.meanwhile.Once;
 import org.scantling.quantity.Check;
 import org.scantling.reasons.Checked;
 import org.scantling.tables.JointRow;
@@ -44,7 +45,9 @@ final class JointBench {
   List<Checked> checks(JointRow row) {
     return switch (row.question()) {
       case CROSSBEAM_JOINT, HEADER_JOINT, BRACE_JOINT, HEADER_STEP ->
-          bench.ledger().checks(given(row), () -> worked(row));
+          BraceBench.stands(bench)
+              ? bench.ledger().framed(given(row), () -> worked(row))
+              : bench.ledger().checks(given(row), () -> worked(row));
       case RAIL_JOINT -> rail(row);
       default -> List.of();
     };

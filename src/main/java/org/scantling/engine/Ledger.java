@@ -33,8 +33,8 @@ final class Ledger {
     NOTHING,
 
     /**
-     * What several checks of one run share. A run seldom asks for the same checks and findings
-     * again, since a phase for which nothing changed is not worked again.
+     * What several checks of one run share, and what frames are solved for. A run seldom asks for
+     * other checks and findings again, since a phase for which nothing changed is not worked again.
      */
     ONE_RUN,
 
@@ -68,6 +68,14 @@ final class Ledger {
   /** The checks of one candidate, by all that they were given. */
   List<Checked> checks(List<Object> given, Supplier<List<Checked>> work) {
     return keeps == Keeps.MANY_RUNS ? checks.of(given, work) : work.get();
+  }
+
+  /**
+   * The checks of one candidate for which frames are solved: worth keeping within one run too,
+   * which asks for the same again wherever its passes swing between few states.
+   */
+  List<Checked> framed(List<Object> given, Supplier<List<Checked>> work) {
+    return keeps == Keeps.NOTHING ? work.get() : checks.of(given, work);
   }
 
   /** The findings of a phase, by the facts that its rules read. */

@@ -3,6 +3,7 @@ package org.scantling.engine;
 import java.util.AbstractList;
 import java.util.List;
 import java.util.function.Supplier;
+import org.scantling.meanwhile.Once;
 
 /**
  * A list that is worked out when it is first read: what only few readers want costs the others

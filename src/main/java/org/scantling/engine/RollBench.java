@@ -10,6 +10,7 @@ import org.scantling.confirm.CrossbeamRoll;
 import org.scantling.confirm.JointFix;
 import org.scantling.confirm.JointRules;
 import org.scantling.confirm.Material;
+import org.scantling.meanwhile.Once;
 import org.scantling.quantity.Check;
 import org.scantling.reasons.Checked;
 import org.scantling.tables.JointRow;

@@ -1,2 +1,2 @@
-/** Work that goes on meanwhile, on another core. */
+/** Work put off until somebody asks for it, or begun before that on another core. */
 package org.scantling.meanwhile;

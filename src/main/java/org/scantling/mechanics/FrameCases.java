@@ -10,6 +10,7 @@ final class FrameCases {
 
   private final Frame frame;
   private final List<Stations> stations;
+  private final List<LineLoad> blanks;
 
   FrameCases(Frame frame, List<List<FrameLoad>> cases) {
     this.frame = frame;
@@ -28,6 +29,7 @@ final class FrameCases {
       made[member] = Stations.of(anchors, places);
     }
     this.stations = Arrays.asList(made);
+    this.blanks = stations.stream().map(LineLoad::new).toList();
   }
 
   private void addBreaks(List<List<Double>> breaks, FrameLoad load) {
@@ -64,11 +66,14 @@ final class FrameCases {
     return Math.max(0, Math.min(placeIn, element.lengthIn));
   }
 
+  /** No load on a member; the same one for all cases, never to be added to. */
   LineLoad blank(int member) {
-    return new LineLoad(stations.get(member));
+    return blanks.get(member);
   }
 
-  /** Lays a member's load as two: along it and across it. */
+  /**
+   * Lays a member's load as two: along it and across it, in place of a blank where it is the first.
+   */
   void lay(FrameLoad load, LineLoad[] along, LineLoad[] across) {
     if (load instanceof FrameLoad.Uniform uniform) {
       int member = frame.member(uniform.member());
@@ -77,15 +82,24 @@ final class FrameCases {
       double toIn = end(member, uniform);
       double x = uniform.xLbPerIn();
       double y = uniform.yLbPerIn();
-      along[member].add(new BeamLoad.Uniform(fromIn, toIn, element.along(uniform.axes(), x, y)));
-      across[member].add(new BeamLoad.Uniform(fromIn, toIn, element.across(uniform.axes(), x, y)));
+      own(along, member)
+          .add(new BeamLoad.Uniform(fromIn, toIn, element.along(uniform.axes(), x, y)));
+      own(across, member)
+          .add(new BeamLoad.Uniform(fromIn, toIn, element.across(uniform.axes(), x, y)));
     } else if (load instanceof FrameLoad.Point point) {
       int member = frame.member(point.member());
       FrameElement element = frame.elements().get(member);
       double x = point.xLb();
       double y = point.yLb();
-      along[member].add(new BeamLoad.Point(point.atIn(), element.along(point.axes(), x, y)));
-      across[member].add(new BeamLoad.Point(point.atIn(), element.across(point.axes(), x, y)));
+      own(along, member).add(new BeamLoad.Point(point.atIn(), element.along(point.axes(), x, y)));
+      own(across, member).add(new BeamLoad.Point(point.atIn(), element.across(point.axes(), x, y)));
     }
+  }
+
+  private LineLoad own(LineLoad[] loads, int member) {
+    if (!loads[member].laden()) {
+      loads[member] = new LineLoad(stations.get(member));
+    }
+    return loads[member];
   }
 }

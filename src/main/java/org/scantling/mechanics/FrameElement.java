@@ -54,18 +54,27 @@ final class FrameElement {
     return columns;
   }
 
+  /** The six end forces, in global axes, of a load on the member while its ends are held. */
+  double[] held(LineLoad along, LineLoad across) {
+    return along.laden() || across.laden()
+        ? toGlobal(solve(new double[6], along, across).endForceArray())
+        : new double[6];
+  }
+
   /** The result of one load case, from the movements of the ends in global axes. */
   MemberResult solve(double[] movements, LineLoad along, LineLoad across) {
     double[] local = toMember(movements);
     Stations stations = across.stations();
     LineCurve curve = new LineCurve(stations, ends.shearFlexibility());
     LineState state = LineState.zero();
-    curve.walk(across, 0, stations.last(), state);
+    if (across.laden()) {
+      curve.walk(across, 0, stations.last(), state);
+    }
     LineState start = startState(local, state);
     LineState end = new LineState(start.shear, start.moment, start.slope, start.deflection);
     curve.walk(across, 0, stations.last(), end);
     AxialCurve axial = new AxialCurve(stations);
-    double free = axial.walk(along, 0);
+    double free = along.laden() ? axial.walk(along, 0) : 0;
     double stretch = member.stiffness().axialLb() * (local[3] - local[0]);
     axial.walk(along, (stretch - free) / lengthIn);
     double[] forces = {

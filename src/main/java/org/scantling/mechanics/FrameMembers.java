@@ -2,32 +2,51 @@ package org.scantling.mechanics;
 
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.function.IntFunction;
 
 /** What the members of a frame do, by their place in the frame. */
 sealed interface FrameMembers {
   MemberResult of(int member);
 
-  int size();
+  /** The cases that were solved together, with the same places along each member. */
+  FrameCases together();
 
-  /** True for results of one call of solve, which keeps the same places along each member. */
+  /** True for results of one call of solve. */
   default boolean fits(FrameMembers other) {
-    return size() == other.size() && of(0).fits(other.of(0));
+    return together() == other.together();
   }
 
-  /** Solved, and all kept. */
-  record Solved(List<MemberResult> members) implements FrameMembers {
-    public Solved {
-      members = List.copyOf(members);
+  /**
+   * Solved, and kept. A member is worked out when it is asked for: who looks for the worst of a
+   * person at many places looks only at what stands near each.
+   */
+  final class Solved implements FrameMembers {
+    private final FrameCases together;
+    private final IntFunction<MemberResult> work;
+    private final MemberResult[] members;
+
+    /**
+     * @param work a pure function, so that two threads that ask at once find the same
+     */
+    Solved(FrameCases together, int size, IntFunction<MemberResult> work) {
+      this.together = together;
+      this.work = work;
+      this.members = new MemberResult[size];
     }
 
     @Override
     public MemberResult of(int member) {
-      return members.get(member);
+      MemberResult known = members[member];
+      if (known == null) {
+        known = work.apply(member);
+        members[member] = known;
+      }
+      return known;
     }
 
     @Override
-    public int size() {
-      return members.size();
+    public FrameCases together() {
+      return together;
     }
   }
 
@@ -73,8 +92,8 @@ sealed interface FrameMembers {
     }
 
     @Override
-    public int size() {
-      return cases.get(0).size();
+    public FrameCases together() {
+      return cases.get(0).together();
     }
   }
 }

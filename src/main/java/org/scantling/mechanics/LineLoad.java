@@ -5,6 +5,7 @@ final class LineLoad {
   private final Stations stations;
   private final double[] perIn;
   private final double[] point;
+  private boolean laden;
 
   LineLoad(Stations stations) {
     this.stations = stations;
@@ -12,7 +13,13 @@ final class LineLoad {
     this.point = new double[stations.count()];
   }
 
+  /** True where anything was laid on it. */
+  boolean laden() {
+    return laden;
+  }
+
   void add(BeamLoad load) {
+    laden = true;
     if (load instanceof BeamLoad.Uniform uniform) {
       int to = stations.nearest(uniform.toIn());
       for (int step = stations.nearest(uniform.fromIn()); step < to; step++) {

@@ -32,11 +32,6 @@ public final class MemberResult {
     }
   }
 
-  /** True for results over the same stations. */
-  boolean fits(MemberResult other) {
-    return curve.stations() == other.curve.stations();
-  }
-
   /** A fresh copy of the six end forces, in the member's axes, as the nodes act on the member. */
   double[] endForceArray() {
     return endForces.clone();

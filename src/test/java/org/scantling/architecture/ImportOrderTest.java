@@ -36,7 +36,8 @@ class ImportOrderTest {
         "timber",
         "loads",
         "ground",
-        "tables");
+        "tables",
+        "meanwhile");
     may("intake", "quantity", "design", "reasons", "tables");
     may("rulebase", "quantity", "design", "reasons");
     may("rules", "quantity", "reasons", "tables");

@@ -37,9 +37,9 @@ class BracedChecksTest {
     BracedWalk walk = BracedExample.walk(1, 200);
     // Post 84 and header 7.5 in, less two seats of 0.5 in, and half of the crossbeam's 7.25 in.
     double heightIn = 84 + 7.5 - 1 + 3.625;
-    assertThat(walk.across().heightIn()).isCloseTo(heightIn, within(1e-9));
+    assertThat(walk.across().plane().heightIn()).isCloseTo(heightIn, within(1e-9));
     BracedCase lifted =
-        walk.acrossCases().stream()
+        walk.across().cases().stream()
             .filter(each -> each.combination() == LoadCombination.UPLIFT)
             .findFirst()
             .orElseThrow();
@@ -54,7 +54,7 @@ class BracedChecksTest {
   void all_weight_and_load_ends_in_the_feet() {
     BracedWalk walk = BracedExample.walk(2, CALM_LB);
     BracedCase snow =
-        walk.alongCases().stream()
+        walk.along().cases().stream()
             .filter(each -> each.combination() == LoadCombination.DEAD_SNOW)
             .findFirst()
             .orElseThrow();
@@ -67,7 +67,7 @@ class BracedChecksTest {
     double crossbeamLb = halfIn * 1.5 * 7.25 * 35 / 1728;
     double onEachLb = crossbeamLb + (2 + 8) * 16 * halfIn / 144;
     double headerLb = (2 * 96 + 2 * 14.75) * 5.5 * 7.5 * 35 / 1728;
-    double postsLb = 3 * walk.along().heightIn() * 5.5 * 5.5 * 35 / 1728;
+    double postsLb = 3 * walk.along().plane().heightIn() * 5.5 * 5.5 * 35 / 1728;
     assertThat(feetLb).isCloseTo(13 * onEachLb + headerLb + postsLb, within(1e-6 * feetLb));
   }
 
@@ -109,7 +109,7 @@ class BracedChecksTest {
   @Test
   void
       a_person_at_the_far_tip_works_a_row_as_one_at_the_near_tip_does_in_wind_from_the_other_end() {
-    BracedPlane row = BracedExample.walk(3, 300).along();
+    BracedPlane row = BracedExample.walk(3, 300).along().plane();
     double tailIn = BracedExample.geometry(3).headerTailIn();
     List<FrameResult> solved =
         row.frame()
@@ -143,11 +143,11 @@ class BracedChecksTest {
   void a_bored_post_is_bent_by_the_moment_over_what_the_bolt_hole_leaves() {
     BracedWalk walk = BracedExample.walk(1, 200);
     double mostInLb = 0;
-    for (BracedCase each : walk.acrossCases()) {
+    for (BracedCase each : walk.across().cases()) {
       mostInLb = Math.max(mostInLb, BracedPostForces.of(each.all(), 0).kneeMomentInLb());
       mostInLb = Math.max(mostInLb, BracedPostForces.of(each.all(), 1).kneeMomentInLb());
     }
-    for (BracedCase each : walk.alongCases()) {
+    for (BracedCase each : walk.along().cases()) {
       mostInLb = Math.max(mostInLb, BracedPostForces.of(each.all(), 0).kneeMomentInLb());
       mostInLb = Math.max(mostInLb, BracedPostForces.of(each.all(), 1).kneeMomentInLb());
     }

@@ -118,7 +118,7 @@ class BracedPlaneTest {
 
   @Test
   void a_row_has_a_brace_on_every_side_of_a_post_that_has_a_bay() {
-    assertThat(portal(List.of(0.0, 60.0, 120.0)).braces())
+    assertThat(portal(List.of(0.0, 60.0, 120.0)).whole().braces())
         .containsExactly("brace.0.right", "brace.1.left", "brace.1.right", "brace.2.left");
   }
 

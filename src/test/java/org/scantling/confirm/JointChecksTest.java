@@ -362,7 +362,7 @@ class JointChecksTest {
     BracedWalk walk = BracedExample.walk(1, 300);
     List<Checked> checks = new JointBraceChecks(walk, RULES).of(bolts(1, 0.5));
     double mostLb = 0;
-    for (BracedCase each : walk.acrossCases()) {
+    for (BracedCase each : walk.across().cases()) {
       mostLb = Math.max(mostLb, -each.all().member("brace.0.right").mostCompression().amount());
       mostLb = Math.max(mostLb, each.all().member("brace.0.right").mostTension().amount());
     }

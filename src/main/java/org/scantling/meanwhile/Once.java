@@ -1,4 +1,4 @@
-package org.scantling.engine;
+package org.scantling.meanwhile;
 
 import java.util.function.Supplier;
 
@@ -6,11 +6,11 @@ import java.util.function.Supplier;
  * A value that is worked out when it is first asked for, and only then; the work must be a pure
  * function of what does not change. Not safe to share between threads.
  */
-final class Once<T> implements Supplier<T> {
+public final class Once<T> implements Supplier<T> {
   private final Supplier<T> work;
   private T value;
 
-  Once(Supplier<T> work) {
+  public Once(Supplier<T> work) {
     this.work = work;
   }
 
