@@ -4,6 +4,7 @@ import static org.scantling.reasons.Question.*;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -107,24 +108,26 @@ final class Assembly {
     String demand =
         closest.finding() instanceof Finding.Refuse refuse
             ? refuse.demand()
-            : new Blame(job, pass.answers(), movers()).demand(broken.question(), closest);
+            : new Blame(job, pass.answers(), movers(pass.answers()))
+                .demand(broken.question(), closest);
     return new Proposal.Result.NeedsEngineer(
         demand, Optional.ofNullable(broken.question()), closest, broken.against());
   }
 
   private List<Decision> decisions() {
-    Movers movers = movers();
+    Map<Answers, Movers> movers = new HashMap<>();
     List<Decision> decisions = new ArrayList<>();
     pass.verdicts()
         .forEach((question, verdict) -> decisions.add(decision(question, verdict, movers)));
     return decisions;
   }
 
-  private Movers movers() {
-    return new Movers(job, pass.answers(), changes.before(pass.answers()), pass::loaded);
+  private Movers movers(Answers answers) {
+    return new Movers(job, answers, changes.before(answers), pass::loaded);
   }
 
-  private Decision decision(Question question, Verdict.Answered verdict, Movers movers) {
+  private Decision decision(
+      Question question, Verdict.Answered verdict, Map<Answers, Movers> movers) {
     Optional<Outcome> base = changes.base(question);
     boolean changed = changes.is(verdict.answer());
     Reason governing = verdict.reasons().get(0);
@@ -137,7 +140,9 @@ final class Assembly {
         changed,
         verdict.reasons(),
         verdict.rejected(),
-        explained ? movers.of(question, governing) : List.of());
+        explained
+            ? movers.computeIfAbsent(pass.among(question), this::movers).of(question, governing)
+            : List.of());
   }
 
   /** Gravest first, then in the order of their rows; each text once. */

@@ -34,6 +34,8 @@ final class Pass {
   private final List<Reason> cautions = new ArrayList<>();
   private final Easing easing;
   private final Map<Question, Heard> heard = new EnumMap<>(Question.class);
+  private final Map<Question, Answers> asked = new EnumMap<>(Question.class);
+  private final Map<Question, Answers> stopped = new EnumMap<>(Question.class);
   private Answers answers;
   private Verdict.Unanswerable broken;
   private Reason refusal;
@@ -123,6 +125,15 @@ final class Pass {
 
   Map<Question, Verdict.Answered> verdicts() {
     return verdicts;
+  }
+
+  /**
+   * The answers among which what governs one was found. A size that a check stopped in an earlier
+   * run stood among other timbers then, and what those became since is its consequence, not its
+   * cause.
+   */
+  Answers among(Question question) {
+    return stopped.getOrDefault(question, answers);
   }
 
   /**
@@ -217,12 +228,22 @@ final class Pass {
     Verdict verdict = resolve(question, desk, findings);
     if (verdict instanceof Verdict.Answered answered) {
       verdicts.put(question, answered);
+      asked.put(question, answers);
+      noteStopped(question, answered.reasons().get(0));
       answers = answers.with(answered.answer());
     } else if (job.fixed().any()) {
       // A given design is not tried otherwise: what comes closest shows by how much it fails.
       hold(((Verdict.Unanswerable) verdict).closestAnswer(), findings);
     } else {
       broken = (Verdict.Unanswerable) verdict;
+    }
+  }
+
+  /** What was told in the run before was found among the answers of that time. */
+  private void noteStopped(Question question, Reason governing) {
+    if (left(question).stream().anyMatch(each -> each.finding() == governing.finding())) {
+      Answers then = before.stopped.getOrDefault(question, before.asked.get(question));
+      stopped.put(question, then);
     }
   }
 
