@@ -43,17 +43,23 @@ final class Misfits {
     misfits.notches();
     misfits.sinks(tables);
     misfits.sides();
-    misfits.timber(stated(design.materials().orElse(site.materials()), tables));
+    misfits.timber(stated(design, site, tables));
     return misfits.found;
   }
 
-  /** The timber as far as files say it, else what is usual. */
-  private static Answers stated(Site.Materials said, Tables tables) {
+  /**
+   * The timber as far as files say it, else what is usual. What the site asks for one role alone
+   * holds in a design that does not speak of that role.
+   */
+  private static Answers stated(BaseDesign design, Site site, Tables tables) {
+    Site.Materials said = design.materials().orElse(site.materials());
     Map<Question, Answer> answers = new EnumMap<>(Question.class);
     answer(answers, Question.SPECIES, Optional.of(said.species().orElse(usual(tables, "species"))));
     answer(answers, Question.GRADE, Optional.of(said.grade().orElse(usual(tables, "grade"))));
     for (TimberRole role : TimberRole.values()) {
-      Optional<Site.Timber> own = Optional.ofNullable(said.byRole().get(role.key()));
+      Optional<Site.Timber> own =
+          Optional.ofNullable(said.byRole().get(role.key()))
+              .or(() -> Optional.ofNullable(site.materials().byRole().get(role.key())));
       answer(answers, role.species(), own.flatMap(Site.Timber::species));
       answer(answers, role.grade(), own.flatMap(Site.Timber::grade));
     }
