@@ -147,7 +147,9 @@ final class BuyingPage {
     BuyingLine.Kind kind = line.kind();
     // Where a job has several timbers the item names its own.
     String timber = line.item().contains(kind.timber()) ? "" : kind.timber();
-    return Stream.of(line.item(), timber, kind.treatment(), kind.finish())
+    // The item of a stick for the ground says heartwood already.
+    String treatment = line.item().contains(", " + kind.treatment()) ? "" : kind.treatment();
+    return Stream.of(line.item(), timber, treatment, kind.finish())
         .filter(each -> !each.isEmpty())
         .collect(Collectors.joining(", "));
   }

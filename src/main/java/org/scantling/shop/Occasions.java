@@ -17,7 +17,8 @@ final class Occasions {
           "fill=concrete",
           "pads",
           "dig=deep",
-          "headers=on-top",
+          "headers=notched",
+          "headers=plain",
           "headers=paired",
           "headers=lagged",
           "headers=rated",
@@ -75,7 +76,8 @@ final class Occasions {
 
   private void frame() {
     here.add("always");
-    here.add(built.paired() ? "headers=paired" : "headers=on-top");
+    boolean notched = built.geometry().headers().notchIn() > 0;
+    here.add(built.paired() ? "headers=paired" : notched ? "headers=notched" : "headers=plain");
     boolean lagged = built.joint(Question.HEADER_JOINT).way().equals("lagged");
     when(!built.paired() && lagged, "headers=lagged");
     when(!built.paired() && !lagged, "headers=rated");

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.scantling.design.Geometry;
 import org.scantling.design.HeaderPiece;
+import org.scantling.design.KneeBraces;
 import org.scantling.design.Point;
 import org.scantling.reasons.Question;
 import org.scantling.tables.SizeRow;
@@ -37,6 +38,35 @@ final class Pickets {
     return (int) Math.round(built.find(Question.PICKETS).orElse(0));
   }
 
+  /**
+   * Middles of the pickets of a bay, from its first post, between the two ends of what they divide
+   * evenly: the bay from post to post, or where a picket would stand in the brace across the walk
+   * beside a post, what posts and brace leave open.
+   */
+  List<Double> dividing() {
+    int count = inABay(built);
+    double bayIn = geometry.plan().bayIn();
+    if (!built.has("brace")) {
+      return evenly(count, 0, bayIn);
+    }
+    double postIn = geometry.posts().breadthIn() / 2;
+    double braceIn = built.member("brace").breadthIn();
+    if (bayIn / (count + 1) - size.thicknessIn() / 2 >= postIn + braceIn) {
+      return evenly(count, 0, bayIn);
+    }
+    return KneeBraces.side(built.top()) > 0
+        ? evenly(count, postIn + braceIn, bayIn - postIn)
+        : evenly(count, postIn, bayIn - postIn - braceIn);
+  }
+
+  private static List<Double> evenly(int count, double fromIn, double toIn) {
+    List<Double> places = new ArrayList<>();
+    for (int i = 0; i <= count + 1; i++) {
+      places.add(fromIn + (toIn - fromIn) * i / (count + 1));
+    }
+    return places;
+  }
+
   List<Placed> pickets() {
     List<Placed> pickets = new ArrayList<>();
     each((row, bay, alongIn) -> pickets.add(picket(row, bay, alongIn)));
@@ -55,13 +85,12 @@ final class Pickets {
     void at(int row, int bay, double alongIn);
   }
 
-  /** Every picket divides its bay evenly with the others. */
   private void each(Spot spot) {
-    int count = inABay(built);
+    List<Double> places = dividing();
     for (int row = 0; row < 2; row++) {
       for (int bay = 0; bay < geometry.plan().bays(); bay++) {
-        for (int picket = 1; picket <= count; picket++) {
-          spot.at(row, bay, geometry.plan().bayIn() * (bay + picket / (count + 1.0)));
+        for (double placeIn : places.subList(1, places.size() - 1)) {
+          spot.at(row, bay, geometry.plan().bayIn() * bay + placeIn);
         }
       }
     }

@@ -128,12 +128,17 @@ final class Posts {
     return tape.nearest(railIn >= postIn ? postIn : (postIn + railIn) / 2);
   }
 
+  /** True where a post between two bays is that of the other row, turned half round. */
+  private boolean turns(int row) {
+    return row == 1 && built.slopeRatio() == 0;
+  }
+
   private String face(int row, int side, boolean only) {
     String face = "rail side";
     if (top.follows() || top.stepped()) {
       face = side > 0 ? "side toward the last post" : "side toward the first post";
     } else if (!only) {
-      face = side > 0 ? "rail side" : "opposite rail side";
+      face = (side > 0) == turns(row) ? "opposite rail side" : "rail side";
     }
     if (acrossIn() >= tape.nearest(geometry.posts().breadthIn())) {
       return face;

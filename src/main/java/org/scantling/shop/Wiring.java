@@ -66,14 +66,14 @@ final class Wiring {
   }
 
   private List<Double> uprightPlaces(ClimberRow way, int bay) {
-    int pickets = Pickets.inABay(built);
-    double gapIn = geometry.plan().bayIn() / (pickets + 1);
+    List<Double> ends = new Pickets(built).dividing();
+    double gapIn = ends.get(1) - ends.get(0);
     int inAGap = (int) Math.ceil(gapIn / way.apartIn() - 1e-9) - 1;
     List<Double> places = new ArrayList<>();
-    for (int gap = 0; gap <= pickets; gap++) {
+    for (int gap = 0; gap < ends.size() - 1; gap++) {
       for (int wire = 1; wire <= inAGap; wire++) {
-        double wantedIn = gapIn * (gap + (double) wire / (inAGap + 1));
-        places.add(clear(wantedIn, headsIn(bay), gap * gapIn, (gap + 1) * gapIn));
+        double wantedIn = ends.get(gap) + gapIn * wire / (inAGap + 1);
+        places.add(clear(wantedIn, headsIn(bay), ends.get(gap), ends.get(gap + 1)));
       }
     }
     return places;
