@@ -47,7 +47,7 @@ final class ClientWhy {
     Question question = decision.question();
     String now = Sentence.capital(voice.described(question, decision.proposed()));
     if (decision.base().isEmpty()) {
-      return now + ".";
+      return now + " here.";
     }
     String at = " at the " + told.proposal().baseTitle() + ".";
     if (!decision.changed()) {

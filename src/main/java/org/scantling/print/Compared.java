@@ -30,12 +30,15 @@ record Compared(
     return joint ? "not in its file" : "none";
   }
 
-  /** Name and value as one says them: no braces, or posts in the ground without "standing". */
+  /**
+   * Name and value as one says them: no braces, posts in the ground without "standing", and knee
+   * braces without "braces".
+   */
   static String said(String name, String value) {
     if (value.equals("none")) {
       return "no " + name;
     }
-    return value.startsWith("posts ") ? value : name + " " + value;
+    return value.startsWith("posts ") || value.contains(name) ? value : name + " " + value;
   }
 
   /** What is here now, in a word where it has gone. */

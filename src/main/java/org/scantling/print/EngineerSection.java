@@ -14,7 +14,7 @@ import org.scantling.words.Voice;
 /** What is said where no structure fits: what breaks it, by how much, and what would help. */
 final class EngineerSection {
   private static final String TAKE_ALONG =
-      "Take along this page and the base design, with pictures of it where it stands.";
+      "Take along this page, the base design and, if it has been built, pictures of it.";
 
   private final Voice voice;
   private final String baseTitle;

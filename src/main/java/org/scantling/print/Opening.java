@@ -68,7 +68,7 @@ final class Opening {
   /** Everything that is not as in the base is counted; what carries is named. */
   private String changes(List<Compared> novel) {
     if (novel.isEmpty()) {
-      return "Nothing changes: every timber, every hole and every joint stays as in the base.";
+      return "Nothing changes: every size, every hole and every joint stays as in the base.";
     }
     List<Compared> lead = novel.stream().filter(Compared::lead).toList();
     String count = novel.size() == 1 ? "One thing changes" : novel.size() + " things change";

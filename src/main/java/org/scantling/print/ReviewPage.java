@@ -3,6 +3,7 @@ package org.scantling.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Checked;
@@ -110,9 +111,29 @@ final class ReviewPage {
 
   private void all() {
     boolean beside = review.yardstick().record().isPresent();
+    Predicate<Checked> measured =
+        each -> voice.prescribed(each.id()) && !review.failing().contains(each);
+    page.heading("All checks, the worst first")
+        .add(grid(review.checks().stream().filter(measured.negate()).toList(), beside));
+    List<Checked> prescribed = review.checks().stream().filter(measured).toList();
+    if (!prescribed.isEmpty()) {
+      page.heading("Measures that are prescribed, the nearest to its limit first")
+          .add(grid(prescribed, beside));
+    }
+    if (beside) {
+      page.paragraph(
+          "\"base\" is how close the "
+              + review.baseTitle()
+              + " itself comes to its limits on its own site, where it has stood since "
+              + review.yardstick().record().get().sinceYear()
+              + ".");
+    }
+  }
+
+  private Block grid(List<Checked> checks, boolean beside) {
     List<List<String>> rows = new ArrayList<>();
     rows.add(row(beside, "used", "base", "check", "needs or moves", "has or allows"));
-    for (Checked each : review.checks()) {
+    for (Checked each : checks) {
       rows.add(
           row(
               beside,
@@ -122,15 +143,7 @@ final class ReviewPage {
               line.asked(each),
               line.there(each)));
     }
-    page.heading("All checks, the worst first").add(new Block.Grid(rows));
-    if (beside) {
-      page.paragraph(
-          "\"base\" is how close the "
-              + review.baseTitle()
-              + " itself comes to its limits on its own site, where it has stood since "
-              + review.yardstick().record().get().sinceYear()
-              + ".");
-    }
+    return new Block.Grid(rows);
   }
 
   private static List<String> row(boolean beside, String used, String base, String... rest) {

@@ -55,16 +55,24 @@ final class WhatToBuild {
   private List<List<String>> members() {
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("", "pieces", "size", "length of each", "together"));
+    Map<List<String>, List<Member>> alike = new LinkedHashMap<>();
     for (Member member : structure.members()) {
-      rows.add(
-          List.of(
-              Sentence.capital(voice.role(member.role())),
-              Integer.toString(member.count()),
-              member.size(),
-              inches(member.lengthIn()),
-              inches(member.lengthIn() * member.count())));
+      List<String> told = List.of(member.role(), member.size(), inches(member.lengthIn()));
+      alike.computeIfAbsent(told, it -> new ArrayList<>()).add(member);
     }
+    alike.values().forEach(each -> rows.add(row(each)));
     return rows;
+  }
+
+  /** Pieces that read alike, whatever is cut into them. */
+  private List<String> row(List<Member> alike) {
+    Member first = alike.get(0);
+    return List.of(
+        Sentence.capital(voice.role(first.role())),
+        Integer.toString(alike.stream().mapToInt(Member::count).sum()),
+        first.size(),
+        inches(first.lengthIn()),
+        inches(alike.stream().mapToDouble(each -> each.lengthIn() * each.count()).sum()));
   }
 
   private String timber() {
