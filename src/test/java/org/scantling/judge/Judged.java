@@ -13,7 +13,7 @@ import tools.jackson.databind.JsonNode;
  * @param findings the judge's worst of each check
  */
 record Judged(Design design, Set<String> tags, Map<String, Findings.Worst> findings) {
-  private static final double SLACK_RATIO = 0.2;
+  private static final double SLACK_RATIO = 0.3;
 
   static Judged of(JsonNode proposal, Asked asked) {
     Design design = new Design(proposal);
@@ -54,8 +54,8 @@ record Judged(Design design, Set<String> tags, Map<String, Findings.Worst> findi
   }
 
   /**
-   * What kind of structure it is, whether live load or lift governs what is printed, and whether it
-   * is far from its limit.
+   * What kind of structure it is, whether live load, lift or snow governs what is printed, and
+   * whether it is far from its limit.
    */
   Set<String> tags(String check) {
     Set<String> all = new TreeSet<>(tags);
@@ -65,7 +65,9 @@ record Judged(Design design, Set<String> tags, Map<String, Findings.Worst> findi
         all.add(
             combination.contains("Lr")
                 ? "printed-live"
-                : combination.startsWith("0.6D") ? "printed-lift" : "printed-other");
+                : combination.startsWith("0.6D")
+                    ? "printed-lift"
+                    : combination.endsWith("S") ? "printed-snow" : "printed-other");
       }
     }
     if (printed(check) < SLACK_RATIO) {

@@ -144,8 +144,10 @@ final class ListJudge {
         }
       }
       for (JsonNode special : size.path("special")) {
-        for (JsonNode mark : special.path("pieces")) {
-          wanted.merge(mark.asString(), -special.path("count").asInt(1), Integer::sum);
+        String mark = special.path("mark").asString();
+        wanted.merge(mark, -special.path("count").asInt(), Integer::sum);
+        if (special.path("lengthIn").asDouble() < lengths.getOrDefault(mark, 0.0) - CLOSE_IN) {
+          faults.add("a special order for " + mark + " is too short: " + special);
         }
       }
     }

@@ -11,7 +11,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * A site that a builder could meet, with a base of its own or one of the two that ship.
+ * A site that a builder could meet, with a base of its own or one of those that ship.
  *
  * @param seed what it was drawn from
  * @param site the site file's text
@@ -19,6 +19,13 @@ import tools.jackson.databind.json.JsonMapper;
  */
 record RandomSite(long seed, String site, String base) {
   private static final JsonNode SCHEMA = schema();
+  private static final List<String> SHIPPED =
+      List.of(
+          "rose-gate.yaml",
+          "hop-walk.yaml",
+          "kiwi-court.yaml",
+          "station-yard.yaml",
+          "vineyard-porch.yaml");
   private static final List<String> SPECIES =
       List.of(
           "southern-pine",
@@ -45,16 +52,14 @@ record RandomSite(long seed, String site, String base) {
   static RandomSite of(long seed) {
     Random random = new Random(seed * 7919 + 17);
     boolean metric = random.nextInt(8) == 0;
-    int shipped = metric ? 9 : random.nextInt(5);
-    String base =
-        shipped == 0
-            ? "herb-garden-arbour.yaml"
-            : shipped == 1 ? "cider-yard-arbour.yaml" : "base.yaml";
+    int shipped = random.nextInt(2 * SHIPPED.size());
+    boolean ours = !metric && shipped < SHIPPED.size();
+    String base = ours ? SHIPPED.get(shipped) : "base.yaml";
     boolean gathered = random.nextInt(6) == 0;
     return new RandomSite(
         seed,
         site(random, new Random(seed + 71), base, metric, gathered),
-        shipped > 1 ? base(random, metric) : "");
+        ours ? "" : base(random, metric));
   }
 
   private static String site(
@@ -120,7 +125,7 @@ record RandomSite(long seed, String site, String base) {
           built: 2014
           climate: { frost-depth: 36 in, ground-snow: 25 psf, wind-speed: 110 mph, exposure: B }
           soil: sandy-gravel
-          vine: clematis
+          vine: honeysuckle
         posts:
           size: %s
           row-spacing: %d in
@@ -191,7 +196,7 @@ record RandomSite(long seed, String site, String base) {
   Path writtenTo(Path folder) {
     try {
       Path file = folder.resolve("site.yaml");
-      for (String name : List.of("herb-garden-arbour.yaml", "cider-yard-arbour.yaml")) {
+      for (String name : SHIPPED) {
         if (!Files.exists(folder.resolve(name))) {
           Files.copy(Path.of("scenarios", "base", name), folder.resolve(name));
         }
