@@ -23,7 +23,7 @@ class EveryBaseTest {
       "{ frost-depth: 30 in, ground-snow: 20 psf, wind-speed: 110 mph, exposure: B }";
 
   /** Stands shallower than published, which is what its scenario is about. */
-  private static final String BY_ITS_RECORD = "cider-yard-arbour.yaml";
+  private static final String BY_ITS_RECORD = "station-yard.yaml";
 
   /** Every one of them moves one or two demands away from the base's own. */
   private static final List<List<String>> DEMANDS =

@@ -28,7 +28,7 @@ class ListOptionsTest {
   @ValueSource(strings = {"cut-list", "CUT-LIST", "buying", "set-out", "order", "climbers"})
   void a_list_goes_by_its_name(String name) {
     assertThat(Run.of("propose", SITE, "--list", name).endedWith(ExitStatus.ANSWERED).out())
-        .contains(": Another arbour beside the first\n");
+        .contains(": A second gate in the same wall\n");
   }
 
   @Test
@@ -73,14 +73,16 @@ class ListOptionsTest {
   @Test
   void a_yard_with_prices_gives_the_cost_and_one_without_gives_none() throws IOException {
     Path yard = folder.resolve("yard.csv");
-    Files.writeString(yard, "size,length,price\n4x4,8 ft,10.00\n4x4,12 ft,16.00\n2x4,8 ft,5.50\n");
+    Files.writeString(
+        yard,
+        "size,length,price\n4x4,12 ft,16.00\n4x6,10 ft,21.00\n2x6,8 ft,8.50\n2x4,8 ft,5.50\n");
     String[] asked = {"propose", SITE, "--list", "buying", "--yard", yard.toString()};
 
     // The line that says it is longer by "delivered, with all bags", so it may break anywhere.
     assertThat(Run.of(asked).endedWith(ExitStatus.ANSWERED).out().replaceAll("\\s+", " "))
         .contains("by the yard's list")
         .doesNotContain("no prices given");
-    Files.writeString(yard, "size,length\n4x4,8 ft\n4x4,12 ft\n2x4,8 ft\n");
+    Files.writeString(yard, "size,length\n4x4,12 ft\n4x6,10 ft\n2x6,8 ft\n2x4,8 ft\n");
     assertThat(Run.of(asked).endedWith(ExitStatus.ANSWERED).out().replaceAll("\\s+", " "))
         .contains("no prices given");
   }

@@ -41,15 +41,15 @@ class PlainWordsTest {
   @Test
   void whoever_asked_for_bays_that_cannot_be_is_told_so_first() {
     String[] two = {"walkway.length=30ft", "walkway.bays=2"};
-    assertThat(why("mower-lane", "bays", "client", two))
+    assertThat(why("bean-row", "bays", "client", two))
         .contains(
             "You asked for 2; over a walk 30 ft long that puts the posts 15 ft apart. With only 2,"
                 + " the posts would stand 15 ft apart, farther than builders set them.");
-    assertThat(why("mower-lane", "bays", "builder", two))
+    assertThat(why("bean-row", "bays", "builder", two))
         .contains("2 bays are asked for: 30'-0\" in 2 of 15'-0\". [layout.bays.asked;")
         .containsOnlyOnce("layout.bays.asked");
-    assertThat(site("mower-lane", "--set", two[0], "--set", two[1]))
-        .contains("Number of bays: 3, was 1. 2 bays are asked for: 30'-0\" in 2 of 15'-0\".");
+    assertThat(site("bean-row", "--set", two[0], "--set", two[1]))
+        .contains("Number of bays: 3, was 2. 2 bays are asked for: 30'-0\" in 2 of 15'-0\".");
   }
 
   @Test
@@ -60,18 +60,23 @@ class PlainWordsTest {
 
   @Test
   void what_was_asked_for_is_told_beside_the_chief_answer_too() {
+    // The base: posts 100 in tall with boards 7 1/4 in deep at their sides, so 92 3/4 in below
+    // them.
     assertThat(why("everything-at-once", "layout", "client"))
-        .contains("8 ft 2 in, instead of 7 ft 1/2 in. You asked for 8 ft of height. The wisteria");
+        .contains(
+            "8 ft 2 in, instead of about 7 ft 9 in. You asked for 8 ft of height. The wisteria");
     assertThat(why("everything-at-once", "layout", "builder"))
         .contains("The site file asks for 8'-0\". [clearance.headroom.asked;");
   }
 
   @Test
   void the_weight_on_a_middle_post_is_no_cause_of_how_many_pickets_there_are() {
-    assertThat(why("everything-at-once", "picket", "client"))
-        .contains("the number of gaps from post to post, 10 instead of 1.")
+    // 74 in is two bays of 37: four bars, set for bays of 34, would leave wider gaps there.
+    String longer = "walkway.length=74 in";
+    assertThat(why("windy-hill", "picket", "client", longer))
+        .contains("the number of gaps from post to post, 2 instead of 1.")
         .doesNotContain("takes the wind");
-    assertThat(why("everything-at-once", "footing.depth", "client")).contains("takes the wind");
+    assertThat(why("windy-hill", "footing.depth", "client", longer)).contains("takes the wind");
   }
 
   @Test
@@ -88,8 +93,8 @@ class PlainWordsTest {
         .contains("stays clear below the timbers at their sides, which reach about 7 1/2 in down");
     assertThat(why("same-place", "post.height", "builder", paired))
         .contains("under headers that reach 7 1/4\" down the post");
-    assertThat(why("mower-lane", "post.height", "builder", "walkway.headroom=87 in"))
-        .contains("For 7'-3\" of headroom, with the headers")
+    assertThat(why("bean-row", "post.height", "builder", "walkway.headroom=102 in"))
+        .contains("For 8'-6\" of headroom, with the headers")
         .doesNotContain("headers that reach");
   }
 
@@ -98,7 +103,7 @@ class PlainWordsTest {
     assertThat(site("same-place", "--set", "planting=[]"))
         .contains(
             "does not say -------------------------------------- - Climber: No climber is named;"
-                + " the base carries clematis.");
+                + " the base carries climbing rose.");
     assertThat(site("same-place")).doesNotContain("No climber is named");
   }
 
@@ -114,9 +119,13 @@ class PlainWordsTest {
         Run.of("limits", "scenarios/everything-at-once.yaml", "bays").out().replaceAll("\\s+", " ");
     assertThat(told)
         .contains(
-            "it becomes 11. With 10, no header size works: bending over the post, cuts taken off,"
-                + " 2 % over.")
-        .contains("With 10, no header joint works: end of a header piece on its post, 1 % over.")
+            "it becomes 8. With 7, no post size works: sway at the header in service wind, its foot"
+                + " turning, 16 % over.")
+        .contains("With 9, no header joint works: end of a header piece on its post, 4 % over.");
+    assertThat(Run.of("limits", "scenarios/long-walk.yaml", "bays").out().replaceAll("\\s+", " "))
+        .contains(
+            "it becomes 10. With 9, no header joint works: end of a header piece on its post, 11 %"
+                + " over.")
         .doesNotContain("just over");
   }
 
@@ -130,10 +139,13 @@ class PlainWordsTest {
 
   @Test
   void a_way_too_high_is_told_how_long_the_post_would_be_and_how_long_it_may_be() {
-    assertThat(site("bean-row", "--set", "walkway.headroom=11ft6in"))
+    // 138 in and boards 9 1/4 in deep: 147 1/4 in. 2x8 crossbeams with seats cut 1 in deep stand
+    // 7 1/4 - 1 = 6 1/4 in above it: 144 - 6 1/4 = 137 3/4 in.
+    String[] paired = {"--set", "walkway.headroom=11ft6in", "--set", "preferences.header=paired"};
+    assertThat(site("bean-row", paired))
         .contains(
             "For 11'-6\" of headroom under headers that reach 9 1/4\" down the post, with the headers and notches counted, the post is 12'-3 1/4\"."
-                + " (geometry) The whole structure may be 12'-0\" tall, which leaves 11'-9\" for"
+                + " (geometry) The whole structure may be 12'-0\" tall, which leaves 11'-5 3/4\" for"
                 + " the post.");
   }
 
@@ -165,19 +177,23 @@ class PlainWordsTest {
 
   @Test
   void timber_on_brackets_is_told_what_treatment_it_wants() {
-    assertThat(site("stone-terrace", "--list", "buying"))
+    String[] pine = {"--set", "materials.species=southern-pine", "--list", "buying"};
+    assertThat(site("stone-terrace", pine))
         .contains("All of it is clear of the ground", "treated for that (UC3B)")
         .doesNotContain("UC4B");
     assertThat(site("bean-row", "--list", "buying"))
         .contains("All other timber is clear of the ground", "treated for that (UC3B)")
         .contains("posts, for use in the southern pine No.2, UC4B ground (UC4B)");
     assertThat(site("bean-row", "--list", "buying", "--format", "csv"))
-        .contains("pickets\",,UC3B", "(UC4B)\",,UC4B");
+        .contains(",pickets,,UC3B", "(UC4B)\",,UC4B");
   }
 
   @Test
   void a_bag_is_told_by_its_size() {
-    assertThat(site("bean-row", "--list", "buying")).contains("20 x 50 lb bag gravel");
+    // Eight holes 20 in wide and 56 + 8 in deep, less 2 in of pad and 56 in of a post 5 1/2 in
+    // square: 62 * 314.16 - 1694 = 17,784 in3, 8 of which are 82.3 cu ft, a tenth more 90.6, and
+    // half a cubic foot is in a bag.
+    assertThat(site("bean-row", "--list", "buying")).contains("182 x 50 lb bag gravel");
     assertThat(site("metric-country", "--list", "buying")).contains(" x 25 kg bag gravel");
   }
 

@@ -2,6 +2,7 @@ package org.scantling.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -11,6 +12,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Sentences that a builder acts on say what is so, and ask nothing of him that hurts. */
 class SaidTrulyTest {
   private static final String STICKS = "src/test/resources/designs/sticks.yaml";
+  private static final String PLAIN =
+      Path.of("src/test/resources/rulecases/sites/base/plain-gate.yaml")
+          .toAbsolutePath()
+          .toString();
   private static final String UNBRACED = "src/test/resources/designs/unbraced-on-brackets.yaml";
 
   /** 2 ft 6 in are dug where the doubled soil asks for about 7 ft. */
@@ -76,7 +81,9 @@ class SaidTrulyTest {
         .contains("Nobody holds more than 50 lb alone")
         .contains("Working alone: Not a one-person job: a post weighs")
         .contains("enough people that nobody lifts over 50 lb")
-        .doesNotContain("Three people or more")
+        .doesNotContain("Three people or more");
+    // Soil is piled for backfill where backfill is soil.
+    assertThat(order("same-place", "--set", "base=" + PLAIN))
         .contains("at least 2'-0\" back from the hole");
   }
 

@@ -17,15 +17,20 @@ import tools.jackson.databind.json.JsonMapper;
 /** Species and grade of single roles: asked for, needed for a size, listed, weighed, checked. */
 class TimberByRoleTest {
   private static final String LANE = "scenarios/mower-lane.yaml";
+  private static final String GATE = "scenarios/same-place.yaml";
+
+  /** Pine for the whole, where the base is of cedar. */
+  private static final String PINE = "materials.species=southern-pine";
 
   @Test
   void posts_without_strength_in_the_grade_of_the_rest_are_bought_in_the_next_better_one() {
     // NDS Supplement, Table 4D: no values for No.3 in timbers 5 in and thicker.
-    JsonNode proposal = json("propose", LANE, "--set", "materials.grade=No.3");
+    String[] third = {"propose", LANE, "--set", PINE, "--set", "materials.grade=No.3"};
+    JsonNode proposal = json(third);
     assertThat(member(proposal, "post").get("size").asString()).isEqualTo("6x6");
     assertThat(member(proposal, "post").get("grade").asString()).isEqualTo("No.2");
     assertThat(member(proposal, "crossbeam").get("grade").asString()).isEqualTo("No.3");
-    assertThat(text("propose", LANE, "--set", "materials.grade=No.3"))
+    assertThat(text(third))
         .contains(
             "Posts of southern pine No.2; headers, crossbeams and side rails of southern pine")
         .contains(
@@ -34,18 +39,16 @@ class TimberByRoleTest {
 
   @Test
   void a_grade_asked_for_the_posts_is_kept_to_and_never_bettered_in_silence() {
-    JsonNode proposal = json("propose", LANE, "--set", "materials.posts.grade=No.3");
+    String[] third = {"propose", GATE, "--set", PINE, "--set", "materials.posts.grade=No.3"};
+    JsonNode proposal = json(third);
     assertThat(member(proposal, "post").get("grade").asString()).isEqualTo("No.3");
     Run refused =
         Run.of(
-            "propose",
-            LANE,
-            "--set",
-            "materials.posts.grade=No.3",
-            "--set",
-            "walkway.headroom=10 ft",
-            "--set",
-            "site.climate.wind-speed=130 mph");
+            with(
+                new String[] {
+                  "--set", "walkway.headroom=10 ft", "--set", "site.climate.wind-speed=130 mph"
+                },
+                third));
     assertThat(oneLine(refused.endedWith(ExitStatus.NEEDS_ENGINEER).out()))
         .contains("No strength is published for 6x6 in southern pine No.3")
         .contains("materials.posts.grade");
@@ -57,6 +60,8 @@ class TimberByRoleTest {
         json(
             "propose",
             LANE,
+            "--set",
+            PINE,
             "--set",
             "materials.posts.grade=No.1",
             "--set",
@@ -71,15 +76,18 @@ class TimberByRoleTest {
     // The crossbeams are screwed, since toe-nails let them roll over in the wind. NDS 2018, 12.2.2:
     // W = 2850 G² D, so the withdrawal of a wood screw goes with the square of G; G 0.36 of western
     // cedars, 0.55 of southern pine (Table 12.3.3A).
-    double pine = check(json("propose", LANE), "joint.crossbeam").get("capacity").asDouble();
-    JsonNode cedar = json("propose", LANE, "--set", "materials.headers.species=western-cedars");
+    String[] all = {"propose", LANE, "--set", PINE};
+    double pine = check(json(all), "joint.crossbeam").get("capacity").asDouble();
+    JsonNode cedar =
+        json(with(new String[] {"--set", "materials.headers.species=western-cedars"}, all));
     assertThat(check(cedar, "joint.crossbeam").get("capacity").asDouble() / pine)
         .isCloseTo(Math.pow(0.36 / 0.55, 2), within(1e-3));
   }
 
   @Test
   void the_lists_say_the_timber_of_every_piece_and_weigh_it_by_its_own() {
-    String[] cedar = {"--set", "materials.crossbeams.species=western-cedars"};
+    String[] all = {"--set", PINE};
+    String[] cedar = with(all, "--set", "materials.crossbeams.species=western-cedars");
     JsonNode list = json(with(cedar, "propose", LANE, "--list", "cut-list"));
     for (JsonNode piece : list.get("pieces")) {
       assertThat(piece.get("species").asString())
@@ -88,7 +96,7 @@ class TimberByRoleTest {
                   ? "western-cedars"
                   : "southern-pine");
     }
-    JsonNode pine = json("propose", LANE, "--list", "buying");
+    JsonNode pine = json(with(all, "propose", LANE, "--list", "buying"));
     JsonNode mixed = json(with(cedar, "propose", LANE, "--list", "buying"));
     assertThat(text(with(cedar, "propose", LANE, "--list", "buying")))
         .contains("2x6 western cedars");

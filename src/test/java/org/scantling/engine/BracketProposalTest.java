@@ -58,10 +58,9 @@ class BracketProposalTest {
   @Test
   void thick_crossbeams_hold_the_bolts_that_split_thin_ones() {
     Proposal proposal =
-        BracketScenario.propose(
-            TERRACE,
-            "site.climate.wind-speed=98 mph",
-            "planting[0].vine=wisteria",
+        BracketScenario.plain(
+            "site.climate.wind-speed=95 mph",
+            "planting=[{ vine: wisteria }]",
             "walkway.clear-width=8 ft",
             "walkway.length=12 ft");
     assertThat(word(proposal, Question.CROSSBEAM_SIZE)).contains("4x6");
@@ -177,7 +176,7 @@ class BracketProposalTest {
 
   @Test
   void timbers_that_no_bolt_of_a_brace_holds_in_give_way_to_larger_ones() {
-    Proposal proposal = BracketScenario.propose(TERRACE, ROSES);
+    Proposal proposal = BracketScenario.plain(ROSES);
     structure(proposal);
     assertThat(proposal.checks()).allMatch(each -> each.check().passes());
     assertThat(stopped(proposal, Question.CROSSBEAM_SIZE, "2x4")).isEqualTo("crossbeam.brace-bolt");
@@ -194,7 +193,13 @@ class BracketProposalTest {
   @Test
   void a_header_too_shallow_for_the_bolt_that_its_crossbeams_need_gives_way_to_a_deeper_one() {
     Proposal proposal =
-        BracketScenario.propose(TERRACE, "site.climate.wind-speed=92 mph", ROSES[1], ROSES[2]);
+        BracketScenario.plain(
+            "site.climate.wind-speed=84 mph",
+            "site.climate.ground-snow=25 psf",
+            "site.climate.frost-depth=36 in",
+            "site.soil=sandy-gravel",
+            ROSES[1],
+            ROSES[2]);
     assertThat(structure(proposal).geometry().plan().bays()).isEqualTo(4);
     assertThat(stopped(proposal, Question.HEADER_SIZE, "4x4")).isEqualTo("header.brace-bolt");
     assertThat(word(proposal, Question.HEADER_SIZE)).contains("4x6");
@@ -226,8 +231,7 @@ class BracketProposalTest {
     int proposed = 0;
     for (int mph = 88; mph <= 128; mph += 4) {
       Proposal proposal =
-          BracketScenario.propose(
-              TERRACE, "site.climate.wind-speed=" + mph + " mph", ROSES[1], ROSES[2]);
+          BracketScenario.plain("site.climate.wind-speed=" + mph + " mph", ROSES[1], ROSES[2]);
       if (proposal.result() instanceof Proposal.Result.NeedsEngineer) {
         break;
       }
@@ -251,7 +255,7 @@ class BracketProposalTest {
         "same-place",
         "deep-frost",
         "windy-hill",
-        "heavy-snow",
+        "step-free",
         "wisteria-court",
         "long-walk",
         "everything-at-once"

@@ -19,8 +19,17 @@ final class BracketScenario {
   private BracketScenario() {}
 
   static Proposal propose(String name, String... settings) {
+    return proposed(Path.of("scenarios", name + ".yaml"), settings);
+  }
+
+  /** A plain gate of thin crossbeams and 4x4 headers, on brackets. */
+  static Proposal plain(String... settings) {
+    return proposed(Path.of("src/test/resources/rulecases/sites/brackets-asked.yaml"), settings);
+  }
+
+  private static Proposal proposed(Path site, String... settings) {
     List<Setting> laid = List.of(settings).stream().map(Setting::parse).toList();
-    Intake intake = READER.read(Path.of("scenarios", name + ".yaml"), laid);
+    Intake intake = READER.read(site, laid);
     return ENGINE.propose(intake.site(), intake.defaulted());
   }
 }

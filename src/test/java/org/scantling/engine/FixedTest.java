@@ -23,8 +23,8 @@ class FixedTest {
   void a_design_fixes_the_structure_and_nothing_that_only_the_site_can_say() {
     Job job =
         new Job(
-            Wish.plain().over(House.herbGarden()), House.TABLES, new Ledger(Ledger.Keeps.ONE_RUN));
-    Job fixed = job.withDesign(House.herbGarden());
+            Wish.plain().over(House.roseGate()), House.TABLES, new Ledger(Ledger.Keeps.ONE_RUN));
+    Job fixed = job.withDesign(House.roseGate());
     assertThat(fixed.fixed().any()).isTrue();
     assertThat(fixed.fixed().has(Question.POST_SIZE)).isTrue();
     assertThat(fixed.fixed().has(Question.CLEAR_WIDTH)).isTrue();
@@ -39,16 +39,14 @@ class FixedTest {
   @Test
   void where_the_top_is_stepped_the_fall_of_a_bay_is_lost_from_the_headroom() {
     Job job =
-        new Job(
-                Wish.plain().over(House.herbGarden()),
-                House.TABLES,
-                new Ledger(Ledger.Keeps.ONE_RUN))
-            .withDesign(House.herbGarden());
+        new Job(Wish.plain().over(House.roseGate()), House.TABLES, new Ledger(Ledger.Keeps.ONE_RUN))
+            .withDesign(House.roseGate());
     Answers level = job.start().with(Answer.option(Question.TOP_LINE, "level"));
     Answers stepped = job.start().with(Answer.option(Question.TOP_LINE, "stepped"));
-    assertThat(headroom(job, level)).isEqualTo(84.5);
-    assertThat(headroom(job, stepped)).isEqualTo(80);
-    assertThat(headroom(job, job.start())).isEqualTo(84.5);
+    // Posts of 83 in and a header of 5.5 in, less a seat of 0.75 in at each.
+    assertThat(headroom(job, level)).isEqualTo(87);
+    assertThat(headroom(job, stepped)).isEqualTo(82.5);
+    assertThat(headroom(job, job.start())).isEqualTo(87);
   }
 
   @Test
@@ -68,9 +66,9 @@ class FixedTest {
         new BaseDesign(
             "Sketch",
             Optional.empty(),
-            House.herbGarden().posts(),
-            House.herbGarden().headers(),
-            House.herbGarden().crossbeams(),
+            House.roseGate().posts(),
+            House.roseGate().headers(),
+            House.roseGate().crossbeams(),
             Optional.empty(),
             Optional.empty());
     Review unsaid = ENGINE.check(site("auto"), sketch, List.of("side-panels"), NONE);
@@ -81,17 +79,18 @@ class FixedTest {
 
   @Test
   void crossbeams_that_do_not_divide_evenly_are_laid_out_and_told() {
-    BaseDesign herb = House.herbGarden();
-    BaseDesign six =
+    BaseDesign gate = House.roseGate();
+    // 34 in at 11 1/3 in apart leaves room for four and none on the tails of 9 in.
+    BaseDesign five =
         new BaseDesign(
-            herb.title(),
-            herb.proven(),
-            herb.posts(),
-            herb.headers(),
-            new BaseDesign.Crossbeams("2x4", 6, 10.25, 0.5, Optional.empty()),
-            herb.sidePanels(),
-            herb.braces());
-    Review review = ENGINE.check(site("auto"), six, NONE, NONE);
+            gate.title(),
+            gate.proven(),
+            gate.posts(),
+            gate.headers(),
+            new BaseDesign.Crossbeams("2x6", 5, 13, 0.75, Optional.empty()),
+            gate.sidePanels(),
+            gate.braces());
+    Review review = ENGINE.check(site("auto"), five, NONE, NONE);
     assertThat(review.limits(Shortfall.Kind.TAKEN_OTHERWISE))
         .extracting(Shortfall::question)
         .containsExactly(Question.CROSSBEAM_COUNT);
@@ -106,7 +105,7 @@ class FixedTest {
             .climate(new Wish.Climate(36, 25, 140, "D"))
             .vine("wisteria")
             .choices(new Wish.Choices("bracket", "auto", "code", "I", "open"))
-            .over(House.herbGarden());
+            .over(House.roseGate());
     Review review = ENGINE.check(stormy, standing("bracket", 36), NONE, NONE);
     assertThat(review.refusal()).isEmpty();
     assertThat(review.failing()).extracting("id").contains("brace.joint");
@@ -124,26 +123,28 @@ class FixedTest {
   }
 
   private static Site site(String footing) {
-    return site(footing, House.herbGarden());
+    return site(footing, House.roseGate());
   }
 
   private static Site site(String footing, BaseDesign base) {
     return Wish.plain()
-        .length(45)
+        .length(34)
+        .climate(new Wish.Climate(30, 25, 105, "B"))
+        .vine("climbing-rose")
         .choices(new Wish.Choices(footing, "auto", "code", "I", "open"))
         .over(base);
   }
 
   private static BaseDesign standing(String footing, double embedmentIn) {
-    BaseDesign herb = House.herbGarden();
+    BaseDesign gate = House.roseGate();
     return new BaseDesign(
-        herb.title(),
-        herb.proven(),
+        gate.title(),
+        gate.proven(),
         new BaseDesign.Posts(
             "4x4", 60, 45, 1, 82, embedmentIn, footing, Optional.empty(), OptionalDouble.empty()),
-        herb.headers(),
-        herb.crossbeams(),
-        herb.sidePanels(),
+        gate.headers(),
+        gate.crossbeams(),
+        gate.sidePanels(),
         Optional.of(new BaseDesign.Braces("4x4", 11)));
   }
 }

@@ -1,10 +1,13 @@
 package org.scantling.faults;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.dataformat.yaml.YAMLMapper;
 
 /** Values that a site or a base may have, from one end of what the reader takes to the other. */
 final class AnyValue {
@@ -19,10 +22,12 @@ final class AnyValue {
       site.soil = sandy-gravel
       walkway.length = 15 ft
       walkway.users = [ two-abreast ]
-      planting = [ { vine: clematis } ]
+      planting = [ { vine: honeysuckle } ]
       """;
-  static final String HERB = base("herb", 60, 45, 36, 12, 7, "10 1/4 in");
-  static final String CIDER = base("cider", 64, 54, 30, 10, 5, "10 in");
+  static final List<String> SHIPPED =
+      List.of("rose-gate", "hop-walk", "kiwi-court", "station-yard", "vineyard-porch");
+  private static final Path BASES = Path.of("scenarios", "base");
+  private static final YAMLMapper YAML = new YAMLMapper();
   private static final String LENGTHS = "in|ft|m|mm";
 
   /** By path: the kinds of value, each {@code from..to unit}, or words with bars between them. */
@@ -100,47 +105,25 @@ final class AnyValue {
     this.random = random;
   }
 
-  private static String base(
-      String name, int rowIn, int bayIn, int deepIn, int overIn, int count, String tail) {
-    return String.format(
-        Locale.ROOT,
-        """
-        title = Arbour in the %s garden
-        proven.built = 2012
-        proven.climate.frost-depth = 36 in
-        proven.climate.ground-snow = 25 psf
-        proven.climate.wind-speed = 110 mph
-        proven.climate.exposure = B
-        proven.soil = sandy-gravel
-        proven.vine = clematis
-        posts.size = 4x4
-        posts.row-spacing = %d in
-        posts.bay = %d in
-        posts.bays = 1
-        posts.height = 82 in
-        posts.embedment = %d in
-        posts.footing = embedded
-        posts.backfill = tamped-soil
-        posts.hole-diameter = 18 in
-        headers.style = on-top
-        headers.size = 4x4
-        headers.overhang = %d in
-        headers.notch = 0.5 in
-        crossbeams.size = 2x4
-        crossbeams.count = %d
-        crossbeams.overhang = %s
-        crossbeams.notch = 0.5 in
-        crossbeams.end-cut = { kind: slant, drop: 2 in, run: 3 in }
-        side-panels = { rail: 4x4, rail-height: 24 in, pickets: 1 }
-        braces = none
-        """,
-        name,
-        rowIn,
-        bayIn,
-        deepIn,
-        overIn,
-        count,
-        tail);
+  /** A base that ships, one value a line by its path. */
+  static String base(String name) {
+    StringBuilder lines = new StringBuilder();
+    lay(YAML.readTree(Trials.text(BASES.resolve(name + ".yaml"))), "", lines);
+    return lines.toString();
+  }
+
+  private static void lay(JsonNode node, String path, StringBuilder lines) {
+    if (node.isObject() && !OF_BASE.containsKey(path)) {
+      node.propertyStream()
+          .forEach(each -> lay(each.getValue(), below(path, each.getKey()), lines));
+    } else {
+      lines.append(path).append(" = ");
+      lines.append(node.isString() ? node.asString() : node.toString()).append('\n');
+    }
+  }
+
+  private static String below(String path, String key) {
+    return path.isEmpty() ? key : path + "." + key;
   }
 
   Leaf leaf(String file, boolean ofBase) {

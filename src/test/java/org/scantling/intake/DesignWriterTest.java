@@ -25,7 +25,7 @@ class DesignWriterTest {
                 ground-snow: 25 psf
                 wind-speed: 110 mph
                 exposure: B
-              vine: clematis
+              vine: honeysuckle
             posts:
               size: 4x4
               row-spacing: 74 in
@@ -41,17 +41,17 @@ class DesignWriterTest {
               notch: 0.5 in
             crossbeams:
               size: 2x4
-              count: 7
+              count: 6
               overhang: 12 in
               notch: 0.5 in
               end-cut:
-                kind: slant
+                kind: curve
                 drop: 2 in
                 run: 3 in
             side-panels:
               rail: 4x4
               rail-height: 24 in
-              pickets: 1
+              pickets: 3
             braces: none
             """);
   }

@@ -12,7 +12,7 @@ final class Example {
           Set.of("southern-pine", "douglas-fir-larch", "hem-fir", "spruce-pine-fir"),
           Set.of("Select-Structural", "No.1", "No.2", "No.3"),
           Set.of("bedrock", "foliated-rock", "sandy-gravel", "sand", "clay"),
-          Set.of("clematis", "climbing-rose", "grape", "wisteria", "none"),
+          Set.of("honeysuckle", "climbing-rose", "grape", "wisteria", "none"),
           Set.of("one", "two-abreast", "wheelbarrow", "wheelchair"),
           Set.of("2x4", "2x6", "2x8", "4x4", "6x6"));
 

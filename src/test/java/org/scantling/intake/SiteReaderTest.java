@@ -75,7 +75,7 @@ class SiteReaderTest {
                     OptionalDouble.empty(),
                     OptionalDouble.empty()),
                 Optional.empty(),
-                Optional.of("clematis")));
+                Optional.of("honeysuckle")));
     assertThat(base.posts())
         .isEqualTo(
             new BaseDesign.Posts(
@@ -84,8 +84,8 @@ class SiteReaderTest {
     assertThat(base.crossbeams())
         .isEqualTo(
             new BaseDesign.Crossbeams(
-                "2x4", 7, 12, 0.5, Optional.of(new BaseDesign.EndCut("slant", 2, 3))));
-    assertThat(base.sidePanels()).contains(new BaseDesign.SidePanels("4x4", 24, 1));
+                "2x4", 6, 12, 0.5, Optional.of(new BaseDesign.EndCut("curve", 2, 3))));
+    assertThat(base.sidePanels()).contains(new BaseDesign.SidePanels("4x4", 24, 3));
     assertThat(base.braces()).isEmpty();
   }
 

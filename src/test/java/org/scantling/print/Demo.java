@@ -24,6 +24,7 @@ import org.scantling.words.Words;
 /** The scenarios, and some of them with a wish more, as proposals; worked once. */
 final class Demo {
   private static final Path FOLDER = Path.of("scenarios");
+  private static final Path CALMER = Path.of("src/test/resources/print/calmer.yaml");
   private static final Path RARE_FOLDER = Path.of("src/test/resources/rulecases/sites");
   private static final List<Proposal> RARE = new ArrayList<>();
   private static final Tables TABLES = Tables.load();
@@ -47,14 +48,23 @@ final class Demo {
     if (WORKED.isEmpty()) {
       names().forEach(name -> work(name, name));
       work("on brackets", "stone-terrace");
-      work("stepped", "sloping-path", "site.slope=12 %");
+      work("stepped", "sloping-path", "site.slope=12 %", "walkway.headroom=102 in");
       work("in concrete", "windy-hill", "preferences.footing=concrete");
       work("paired headers", "same-place", "preferences.header=paired");
       work("by experience", "deep-frost", "preferences.embedment-basis=experience");
       work("by freezing index", "sloping-path", "site.climate.air-freezing-index=1500 F-days");
       work("poor timber", "long-walk", "materials.species=western-cedars", "materials.grade=No.3");
-      work("no header joint serves", "heavy-snow", "walkway.clear-width=178 in");
-      work("calmer", "same-place", "site.climate.wind-speed=100 mph");
+      work(
+          "no header joint serves",
+          "mower-lane",
+          "site.climate.ground-snow=70 psf",
+          "preferences.snow-share=full");
+      work("calmer", CALMER);
+      work(
+          "metric yard",
+          "same-place",
+          "materials.market=metric",
+          "materials.species=spruce-pine-fir");
       work("too windy", "windy-hill", "site.climate.wind-speed=150 mph");
       work("too steep", "sloping-path", "site.slope=30 %");
       work("too wide", "step-free", "walkway.clear-width=16 ft");
@@ -109,13 +119,16 @@ final class Demo {
   }
 
   private static void work(String name, String scenario, String... wishes) {
+    work(name, FOLDER.resolve(scenario + ".yaml"), wishes);
+  }
+
+  private static void work(String name, Path file, String... wishes) {
     List<Setting> settings = new ArrayList<>();
     for (String wish : wishes) {
       settings.add(
           new Setting(wish.substring(0, wish.indexOf('=')), wish.substring(wish.indexOf('=') + 1)));
     }
-    Intake intake =
-        new SiteReader(Vocabulary.of(TABLES)).read(FOLDER.resolve(scenario + ".yaml"), settings);
+    Intake intake = new SiteReader(Vocabulary.of(TABLES)).read(file, settings);
     READ.put(name, intake);
     WORKED.put(name, ENGINE.propose(intake.site(), intake.defaulted()));
   }

@@ -24,8 +24,8 @@ class ProposedDesignTest {
   void paired_headers_are_written_by_the_size_of_one_board() {
     BaseDesign design = design("wisteria-court");
     assertThat(design.headers().style()).isEqualTo("paired");
-    assertThat(design.headers().size()).isEqualTo("2x8");
-    assertThat(DesignWriter.yaml(design)).contains("style: paired", "size: 2x8", "size: 6x6");
+    assertThat(design.headers().size()).isEqualTo("2x10");
+    assertThat(DesignWriter.yaml(design)).contains("style: paired", "size: 2x10", "size: 8x8");
   }
 
   @Test
@@ -38,7 +38,7 @@ class ProposedDesignTest {
   void a_site_that_needs_an_engineer_has_no_design() {
     assertThatThrownBy(() -> design("too-much-snow"))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessage("'Arbour at Storm Saddle' needs an engineer, so there is no design to write");
+        .hasMessage("'Court at Storm Saddle' needs an engineer, so there is no design to write");
   }
 
   private static BaseDesign design(String name) {

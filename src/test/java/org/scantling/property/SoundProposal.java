@@ -21,7 +21,7 @@ import org.scantling.reasons.Reason;
 import org.scantling.tables.SizeRow;
 
 /** What must hold of every proposal, whatever the site. */
-final class SoundProposal {
+public final class SoundProposal {
   private static final double HAIR = 1e-6;
 
   /** Lengths of members are told to so much. */
@@ -38,7 +38,7 @@ final class SoundProposal {
     this.proposal = proposal;
   }
 
-  static void check(Wish wish, Proposal proposal) {
+  public static void check(Wish wish, Proposal proposal) {
     new SoundProposal(wish, proposal).check();
   }
 

@@ -36,38 +36,40 @@ class EndCutTest {
     assertThat(WORDS.of(new EndCut.Shaped("slant", List.of()))).isEqualTo("shaped by the template");
   }
 
-  /** The base's tail is drawn on a 2x4: 3 1/2 in deep, a nose of 2 in, back 3 in. */
+  /** The base's tail is drawn on a 2x6: 5 1/2 in deep, a nose of 2 in, back 3 in. */
   @Test
   void on_a_timber_of_the_same_depth_the_tail_is_as_it_was() {
     assertThat(tail("same-place", new BaseDesign.EndCut("slant", 2, 3)))
-        .containsExactly(corner(0, 0), corner(0, 2), corner(3, 3.5));
+        .containsExactly(corner(0, 0), corner(0, 2), corner(3, 5.5));
   }
 
-  /** On a 2x6, 5 1/2 / 3 1/2 as deep: a nose of 3.143 and back 4.714, to the nearest sixteenth. */
+  /** On a 2x8, 7 1/4 / 5 1/2 as deep: a nose of 2.636 and back 3.955, to the nearest sixteenth. */
   @Test
   void on_a_deeper_timber_every_point_goes_with_the_depth() {
-    assertThat(tail("mower-lane", new BaseDesign.EndCut("slant", 2, 3)))
-        .containsExactly(corner(0, 0), corner(0, 3.125), corner(4.6875, 5.5));
+    EndCut.Shaped tail = (EndCut.Shaped) cut("step-free", slant(2, 3), "walkway.clear-width=8 ft");
+    assertThat(tail.outline())
+        .containsExactly(corner(0, 0), corner(0, 2.625), corner(3.9375, 7.25));
   }
 
   /**
    * A quarter of an ellipse from the nose, 2 in down, to the underside, 3 in back: a sixth of the
-   * quarter turn on, it is 3 (1 - cos 15°) = 0.102 back and 2 + 1.5 sin 15° = 2.388 down.
+   * quarter turn on, it is 3 (1 - cos 15°) = 0.102 back and 2 + 3.5 sin 15° = 2.906 down, at half
+   * of it 3 (1 - cos 45°) = 0.879 back and 2 + 3.5 sin 45° = 4.475 down.
    */
   @Test
   void a_curved_tail_begins_upright_and_ends_level() {
     List<EndCut.Corner> outline = tail("same-place", new BaseDesign.EndCut("curve", 2, 3));
 
-    assertThat(outline).hasSize(8).startsWith(corner(0, 0), corner(0, 2), corner(0.125, 2.375));
-    assertThat(outline.get(4)).isEqualTo(corner(0.875, 3.0625));
-    assertThat(outline.get(7)).isEqualTo(corner(3, 3.5));
+    assertThat(outline).hasSize(8).startsWith(corner(0, 0), corner(0, 2), corner(0.125, 2.875));
+    assertThat(outline.get(4)).isEqualTo(corner(0.875, 4.5));
+    assertThat(outline.get(7)).isEqualTo(corner(3, 5.5));
   }
 
   @Test
   void a_plumb_end_and_a_nose_as_deep_as_the_timber_are_square() {
     assertThat(cut("same-place", Optional.of(new BaseDesign.EndCut("plumb", 0, 0))))
         .isEqualTo(EndCut.square());
-    assertThat(cut("same-place", Optional.of(new BaseDesign.EndCut("slant", 3.5, 3))))
+    assertThat(cut("same-place", Optional.of(new BaseDesign.EndCut("slant", 5.5, 3))))
         .isEqualTo(EndCut.square());
     assertThat(cut("same-place", Optional.empty())).isEqualTo(EndCut.square());
   }
@@ -80,7 +82,11 @@ class EndCutTest {
     return ((EndCut.Shaped) cut(scenario, Optional.of(proven))).outline();
   }
 
-  private static EndCut cut(String scenario, Optional<BaseDesign.EndCut> proven) {
-    return new TailTemplate(Jobs.scenario(scenario, proven)).cut();
+  private static Optional<BaseDesign.EndCut> slant(double dropIn, double runIn) {
+    return Optional.of(new BaseDesign.EndCut("slant", dropIn, runIn));
+  }
+
+  private static EndCut cut(String scenario, Optional<BaseDesign.EndCut> proven, String... wishes) {
+    return new TailTemplate(Jobs.ended(scenario, proven, wishes)).cut();
   }
 }

@@ -119,9 +119,13 @@ final class Fitting {
         .isCloseTo(piece.shape().lengthIn(), TAPE);
   }
 
-  /** Every post carries a header: in a notch, or between bolted boards. */
+  /** Every post carries a header: in a notch, under its plain underside, or between boards. */
   private void headerOnPosts(Piece piece, Place place) {
     if (built.paired()) {
+      return;
+    }
+    if (geometry.headers().notchIn() == 0) {
+      layOnPosts(piece, place);
       return;
     }
     assertThat(piece.shape().recesses()).isNotEmpty();
@@ -147,15 +151,41 @@ final class Fitting {
       assertThat(notch.widthIn() - notch.seat().widthIn()).isBetween(-1.0 / 16, fit + 1.0 / 16);
       assertThat(notch.seat().widthIn())
           .isGreaterThanOrEqualTo(geometry.posts().breadthIn() * stretch / 2 - 1e-6);
-      double overIn =
-          (middle.upIn() - topOf(post).upIn()) / stretch
-              + (middle.alongIn() - topOf(post).alongIn())
-                  * built.top().headerFallRatio()
-                  / stretch;
-      assertThat(overIn)
+      assertThat(overIn(middle, post))
           .as("%s over its post", piece.mark())
           .isCloseTo(piece.shape().depthIn() / 2 - notch.depthIn(), within(1.0 / 8));
     }
+  }
+
+  /** Without notches a header lies on the tops of its posts, at least by half of each. */
+  private void layOnPosts(Piece piece, Place place) {
+    assertThat(piece.shape().recesses()).isEmpty();
+    double halfIn = geometry.posts().breadthIn() / 2 * built.top().stretchRatio();
+    int carried = 0;
+    for (Piece posts : pieces.of("post")) {
+      for (Place post : posts.places()) {
+        double onLineIn = onLineIn(topOf(post), place);
+        double coveredIn =
+            Math.min(onLineIn + halfIn, piece.shape().lengthIn()) - Math.max(onLineIn - halfIn, 0);
+        boolean under = Math.abs(post.last().acrossIn() - place.first().acrossIn()) < 1e-9;
+        if (under && coveredIn > 1.0 / 8) {
+          carried++;
+          assertThat(coveredIn).as("%s on its post", piece.mark()).isGreaterThan(halfIn - 1.0 / 16);
+          assertThat(overIn(place.at(onLineIn), post))
+              .as("%s over its post", piece.mark())
+              .isCloseTo(piece.shape().depthIn() / 2, within(1.0 / 8));
+        }
+      }
+    }
+    assertThat(carried).as("posts under %s", piece.mark()).isPositive();
+  }
+
+  /** How far a point of a header lies over the line of the top of its post. */
+  private double overIn(Point middle, Place post) {
+    double fall = built.top().headerFallRatio();
+    Point top = topOf(post);
+    return (middle.upIn() - top.upIn() + (middle.alongIn() - top.alongIn()) * fall)
+        / built.top().stretchRatio();
   }
 
   /** The middle of a post's top, without the long edge of a sloping cut. */

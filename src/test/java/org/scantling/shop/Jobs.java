@@ -33,9 +33,9 @@ final class Jobs {
     return built(site(name), Optional.of(yard));
   }
 
-  /** The same with other tails on the crossbeams of its base. */
-  static Built scenario(String name, Optional<BaseDesign.EndCut> endCut) {
-    Site site = site(name);
+  /** The same with other tails on the crossbeams of its base, and some things set otherwise. */
+  static Built ended(String name, Optional<BaseDesign.EndCut> endCut, String... wishes) {
+    Site site = site(name, wishes);
     BaseDesign base = site.base();
     BaseDesign.Crossbeams proven = base.crossbeams();
     BaseDesign.Crossbeams other =
@@ -63,12 +63,7 @@ final class Jobs {
 
   /** A scenario with some things set otherwise. */
   static Built wish(String name, String... wishes) {
-    List<Setting> settings = Stream.of(wishes).map(Setting::parse).toList();
-    Site site =
-        new SiteReader(Vocabulary.of(House.TABLES))
-            .read(Path.of("scenarios", name + ".yaml"), settings)
-            .site();
-    return built(site, Optional.empty());
+    return built(site(name, wishes), Optional.empty());
   }
 
   /** A scenario with other climbers. */
@@ -101,9 +96,10 @@ final class Jobs {
     return House.propose(site(name), Optional.of(yard));
   }
 
-  private static Site site(String name) {
+  private static Site site(String name, String... wishes) {
+    List<Setting> settings = Stream.of(wishes).map(Setting::parse).toList();
     return new SiteReader(Vocabulary.of(House.TABLES))
-        .read(Path.of("scenarios", name + ".yaml"))
+        .read(Path.of("scenarios", name + ".yaml"), settings)
         .site();
   }
 
@@ -126,10 +122,9 @@ final class Jobs {
   }
 
   /** A random site, its base, and how its ground falls. */
-  record Random(Wish wish, boolean small, double slopePercent, String market) {
+  record Random(Wish wish, String base, double slopePercent, String market) {
     Site site() {
-      BaseDesign base = small ? House.smallArbour() : House.herbGarden();
-      Site flat = wish.over(base);
+      Site flat = wish.over(House.base(base));
       return flat.with(new Site.Ground(flat.ground().soil(), slopePercent))
           .with(
               new Site.Materials(
@@ -153,17 +148,17 @@ final class Jobs {
             wish.headroomIn(),
             new Wish.Climate(wish.climate().frostIn(), wish.climate().snowPsf() / 3, 90, "B"),
             wish.soil(),
-            "clematis",
+            "honeysuckle",
             new Wish.Timber("southern-pine", "No.2"),
             new Wish.Choices(
                 "bracket", how.header(), how.embedmentBasis(), how.risk(), how.snowShare()));
-    return new Random(mild, one.small(), one.slopePercent(), one.market());
+    return new Random(mild, one.base(), one.slopePercent(), one.market());
   }
 
   static Arbitrary<Random> any() {
     return Combinators.combine(
             RandomWish.any(),
-            Arbitraries.of(true, false),
+            Arbitraries.of(House.BASES),
             Arbitraries.of(0.0, 0.0, 0.4, 2.0, 4.5, 7.9, 8.0, 12.0, 20.0),
             Arbitraries.of("north-america", "north-america", "metric"))
         .as(Random::new);

@@ -52,7 +52,7 @@ class MetricYardTest {
 
   @Test
   void use_categories_come_from_the_table() {
-    Buying buying = buying("mower-lane");
+    Buying buying = buying("bean-row");
     assertThat(buying.aboveGround()).isEqualTo("UC3B");
     assertThat(buying.lines()).anyMatch(line -> line.use().contains("(UC4B)"));
   }
@@ -61,12 +61,12 @@ class MetricYardTest {
     return Lists.of(Jobs.scenario(scenario));
   }
 
-  /** 25.4 mm to the inch: a header of 95 mm is told in millimetres beside its inches. */
+  /** 25.4 mm to the inch: a post of 145 mm is told in millimetres beside its 5.709 inches. */
   @Test
   void programs_read_millimetres_beside_inches_in_a_metric_job() {
     String json = ListJson.of(lists("metric-country"), ListKind.CUT_LIST, UnitSystem.METRIC);
-    assertThat(json).contains("\"thicknessMm\" : 95.0").contains("\"lengthMm\"");
-    assertThat(json).contains("\"thicknessIn\" : 3.74").contains("\"linesMm\"");
+    assertThat(json).contains("\"thicknessMm\" : 145.0").contains("\"lengthMm\"");
+    assertThat(json).contains("\"thicknessIn\" : 5.709").contains("\"linesMm\"");
     String csv = ListCsv.of(lists("metric-country"), ListKind.CUT_LIST, UnitSystem.METRIC);
     assertThat(csv.lines().findFirst().orElseThrow())
         .contains("length_in", ",thickness_mm,depth_mm,length_mm,");
@@ -82,11 +82,15 @@ class MetricYardTest {
     assertThat(json).doesNotContainPattern("[0-9]'-[0-9]").contains("\"weightKg\"");
   }
 
-  /** A 95 mm post carries two pieces of header, each on half of it. */
+  /**
+   * The porch for a metric yard, 6.6 m long in four bays: no 145x195 is longer than 4.8 m, so a 145
+   * mm post carries two pieces of header, each on half of it, 72 1/2 mm.
+   */
   @Test
   void a_header_that_ends_over_a_post_is_notched_for_half_of_it_and_not_for_a_thin_post() {
-    assertThat(ListCsv.of(lists("metric-country"), ListKind.CUT_LIST, UnitSystem.METRIC))
-        .contains("for half of a post of 95 mm")
-        .doesNotContain("a post of 48 mm");
+    Built built = Jobs.wish("bean-row", "materials.market=metric", "walkway.length=6.6 m");
+    assertThat(ListCsv.of(Lists.of(built), ListKind.CUT_LIST, UnitSystem.METRIC))
+        .contains("for half of a post of 145 mm")
+        .doesNotContain("a post of 72 mm", "a post of 73 mm");
   }
 }

@@ -57,10 +57,36 @@ class PiecesFitPropertyTest {
         Jobs.wish(
             "stone-terrace",
             "site.climate.wind-speed=100 mph",
+            "materials.species=southern-pine",
             "planting[0].vine=wisteria",
             "walkway.clear-width=8 ft",
             "walkway.length=12 ft");
     assertThat(built.member("crossbeam").size()).isEqualTo("4x6");
+    new Fitting(built).check();
+  }
+
+  /**
+   * Rows 37 1/2 in apart under crossbeams 9 1/4 in deep: with legs of 12 1/4 in two braces of 3 1/2
+   * in reached 12 1/4 + 9 1/4 / 2 + 3 1/2 / sqrt 2 = 19.35 in from their posts, past the middle.
+   */
+  @Example
+  void braces_across_a_narrow_way_do_not_meet_under_a_deep_crossbeam() {
+    Built built =
+        Jobs.wish(
+            "heavy-snow",
+            "site.climate.ground-snow=12 psf",
+            "site.climate.wind-speed=104 mph",
+            "site.climate.exposure=D",
+            "site.soil=bedrock",
+            "walkway.length=92 in",
+            "walkway.clear-width=30 in",
+            "walkway.headroom=90.5 in",
+            "planting=[{ vine: none }]",
+            "materials.species=douglas-fir-larch",
+            "materials.grade=No.1",
+            "preferences.header=paired",
+            "preferences.snow-share=open");
+    assertThat(built.member("crossbeam").depthIn()).isGreaterThan(9);
     new Fitting(built).check();
   }
 

@@ -32,31 +32,31 @@ class SavingsTest {
   }
 
   /**
-   * Posts of 129, 47 of them in the ground since their feet are counted as turning and the leafy
-   * edge of the top as catching wind. With 12 of spare they take 144; with 7 they come out of 136,
-   * and 6 is the least. Ten posts and one stick to spare: 11 x 8.
+   * Posts of 147 1/4, 94 1/4 of them up to the tops of the boards and 53 in the ground. With 12 of
+   * spare they are 159 1/4 and take 168; with 8 3/4 they come out of 156, and 6 is the least. Six
+   * posts and one stick to spare: 7 x 12.
    */
   @Test
   void less_is_left_on_posts_where_that_spares_a_longer_stick() {
-    Built built = Jobs.scenario("mower-lane", yard(offer("4x4", 136), offer("4x4", 144)));
+    Built built = Jobs.scenario("windy-hill", yard(offer("6x6", 156), offer("6x6", 168)));
 
-    assertThat(spareIn(built)).isEqualTo(7);
+    assertThat(spareIn(built)).isEqualTo(8.75);
     assertThat(buying(built).savings())
         .containsExactly(
             new Saving(
                 "posts, before their tops are cut",
-                "4x4",
-                141,
-                136,
-                11 * 8,
+                "6x6",
+                159.25,
+                156,
+                7 * 12,
                 false,
                 OptionalLong.empty()));
   }
 
-  /** 134 leaves no more than 5 on a post of 129. */
+  /** 153 leaves no more than 5 3/4 on a post of 147 1/4. */
   @Test
   void never_less_than_the_least_is_left_on_a_post() {
-    Built built = Jobs.scenario("mower-lane", yard(offer("4x4", 134), offer("4x4", 144)));
+    Built built = Jobs.scenario("windy-hill", yard(offer("6x6", 153), offer("6x6", 168)));
 
     assertThat(spareIn(built)).isEqualTo(12);
     assertThat(buying(built).savings()).isEmpty();
@@ -64,24 +64,26 @@ class SavingsTest {
 
   @Test
   void the_usual_is_left_on_where_less_spares_nothing() {
-    assertThat(spareIn(Jobs.scenario("mower-lane"))).isEqualTo(12);
+    assertThat(spareIn(Jobs.scenario("windy-hill"))).isEqualTo(12);
   }
 
   /**
-   * 27 crossbeams were wanted 3/8 over 96. In a yard with 96 and 120 alone each would take a stick
-   * of 120, and the three to spare with them: 30 x 24 = 720 more, and 30 x 3.00 = 90.00 more to
-   * pay.
+   * Rows 60 + 5 1/2 = 65 1/2 apart want tails of 13 / 54 of that, 15.77. Outside the posts lie
+   * boards of 1 1/2, so a crossbeam is wanted 65 1/2 + 5 1/2 + 3 + 31 1/2 = 105 1/2 long. In a yard
+   * with 102 and 120 alone each of 25 would take a stick of 120, and the three to spare with them:
+   * 28 x 18 = 504 more, and 28 x 3.00 = 84.00 more to pay.
    */
   @Test
   void a_shorter_overhang_spares_length_and_money() {
-    Built built = Jobs.scenario("step-free", yard(offer("2x6", 96, 1000), offer("2x6", 120, 1300)));
+    Built built =
+        Jobs.scenario("step-free", yard(offer("2x6", 102, 1000), offer("2x6", 120, 1300)));
 
     Saving saving = only(buying(built).savings());
     assertThat(saving.what()).isEqualTo("crossbeams");
-    assertThat(saving.toIn()).isEqualTo(96);
-    assertThat(saving.fromIn()).isBetween(96.25, 96.5);
-    assertThat(saving.lengthIn()).isEqualTo(720);
-    assertThat(saving.cents()).hasValue(9000);
+    assertThat(saving.toIn()).isEqualTo(102);
+    assertThat(saving.fromIn()).isBetween(105.5, 105.5625);
+    assertThat(saving.lengthIn()).isEqualTo(504);
+    assertThat(saving.cents()).hasValue(8400);
   }
 
   @Test

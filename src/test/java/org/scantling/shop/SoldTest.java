@@ -26,18 +26,18 @@ class SoldTest {
 
   private static String told(Yard yard) {
     return ProposalText.of(
-            Jobs.proposal("sloping-path", yard),
+            Jobs.proposal("long-walk", yard),
             Words.load(House.TABLES).at(Optional.of(yard)),
             PrintOptions.plain(UnitSystem.IMPERIAL))
         .replaceAll("\\s+", " ");
   }
 
   private static List<Piece> headers(Yard yard) {
-    return Pieces.of(Jobs.scenario("sloping-path", yard)).of("header");
+    return Pieces.of(Jobs.scenario("long-walk", yard)).of("header");
   }
 
   private static Buying buying(Yard yard) {
-    Built built = Jobs.scenario("sloping-path", yard);
+    Built built = Jobs.scenario("long-walk", yard);
     return new Purchase(built, Pieces.of(built), new Planting(built).climbers()).buying();
   }
 
@@ -55,14 +55,17 @@ class SoldTest {
     assertThat(specials(yard)).isZero();
   }
 
+  /**
+   * 60 ft of walk, a post and two tails of 14 in are 753 1/2 in: four boards, each in one piece.
+   */
   @Test
   void a_yard_with_longer_timber_than_others_spares_the_joint() {
-    Yard yard = yard(432);
+    Yard yard = yard(768);
     assertThat(headers(yard).stream().mapToInt(Piece::count).sum()).isEqualTo(4);
     assertThat(told(yard)).doesNotContain("yard sells no 2x8");
   }
 
-  /** Bays of 48 in and more: a yard with nothing over 3 ft has no header of any kind. */
+  /** Bays of 90 in: a yard with nothing over 3 ft has no header of any kind. */
   @Test
   void headers_that_this_yard_does_not_sell_are_counted_as_special_orders() {
     Yard yard = yard(36);

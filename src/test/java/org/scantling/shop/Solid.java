@@ -20,7 +20,10 @@ record Solid(String name, List<double[]> corners, List<double[]> edges) {
     double[] up = upward(shape, along, fallRatio);
     double[] aside = cross(along, up);
     double lengthIn = place.first().toIn(place.last());
-    double halfIn = shape.depthIn() / 2;
+    // A picket stands edge on: its thickness lies along the walk, its width across it.
+    boolean edgeOn = shape.role().equals("picket");
+    double halfIn = (edgeOn ? shape.breadthIn() : shape.depthIn()) / 2;
+    double asideIn = (edgeOn ? shape.depthIn() : shape.breadthIn()) / 2;
     List<double[]> corners = new ArrayList<>();
     for (int side = -1; side <= 1; side += 2) {
       for (int edge = -1; edge <= 1; edge += 2) {
@@ -32,7 +35,7 @@ record Solid(String name, List<double[]> corners, List<double[]> edges) {
                   of(place.first()),
                   plus(
                       times(along, atIn),
-                      plus(times(up, edge * halfIn), times(aside, side * shape.breadthIn() / 2)))));
+                      plus(times(up, edge * halfIn), times(aside, side * asideIn)))));
         }
       }
     }
@@ -95,7 +98,7 @@ record Solid(String name, List<double[]> corners, List<double[]> edges) {
     boolean longLower =
         sloping.longEdge().equals("the lower edge")
             || sloping.longEdge().equals("the edge away from the corner")
-            || sloping.longEdge().equals("the side toward the first post");
+            || sloping.longEdge().endsWith("toward the first post");
     return longLower == edge > 0 ? sloping.setBackIn() : 0;
   }
 

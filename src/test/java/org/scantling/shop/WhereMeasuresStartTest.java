@@ -21,17 +21,17 @@ class WhereMeasuresStartTest {
         .replaceAll("\\s+", " ");
   }
 
-  /** Middles of the rails 24 in over the ground, the level line 12 in over it: 12 in over that. */
+  /** Middles of the rails 28 in over the ground, the level line 12 in over it: 16 in over that. */
   @Test
   void housings_are_marked_from_the_level_line_once_the_posts_stand() {
-    Built built = Jobs.wish("long-walk");
+    Built built = Jobs.wish("bean-row");
 
     assertThat(order(built))
         .doesNotContain("Cut the rail housings while")
         .containsSubsequence(
-            "Stand the four end posts", "Mark every top", "centers 1'-0\" above the line");
+            "Stand the four end posts", "Mark every top", "centers 1'-4\" above the line");
     assertThat(page(built, ListKind.CUT_LIST))
-        .contains("marked from the level line once the posts stand, centers 1'-0\" above it");
+        .contains("marked from the level line once the posts stand, centers 1'-4\" above it");
     assertThat(Lists.of(built).gangs())
         .isNotEmpty()
         .noneMatch(gang -> gang.marks().stream().anyMatch(mark -> mark.startsWith("P")));

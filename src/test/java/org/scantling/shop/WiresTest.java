@@ -101,7 +101,7 @@ class WiresTest {
 
   @Test
   void one_climber_is_wired_as_ever_along_the_whole_row() {
-    Climbers climbers = new Planting(Jobs.scenario("long-walk")).climbers();
+    Climbers climbers = new Planting(Jobs.scenario("mower-lane")).climbers();
     assertThat(climbers.runs()).hasSize(1);
     assertThat(climbers.runs().get(0).where()).isEqualTo("each row");
   }

@@ -28,7 +28,7 @@ import tools.jackson.databind.json.JsonMapper;
 class NorthernPlacesTest {
   private static final JsonMapper JSON = new JsonMapper();
   private static final Path BASE =
-      Path.of("src/test/resources/rulecases/sites/base/herb-garden-arbour.yaml");
+      Path.of("src/test/resources/rulecases/sites/base/plain-gate.yaml");
 
   private static final double HALF_A_MPH = 0.5;
   private static final double A_TENTH_PSF = 0.1;
