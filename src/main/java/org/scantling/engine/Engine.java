@@ -112,16 +112,19 @@ public final class Engine {
     job = job.withTrials(trials(job));
     Sheets sheets = sheets(job, telling);
     Pass first = settle(job, sheets, List.of());
-    return told(job, wayOut(job, sheets, first), assumptions, telling).proposal();
+    Sheets trying = telling == Telling.WHOLE ? sheets(job, Telling.ANSWERS) : sheets;
+    return told(job, wayOut(job, sheets, trying, first), assumptions, telling).proposal();
   }
 
   /**
    * The pass itself where it ended well or cannot be helped by another number of bays, else that of
    * the first number that leads to an answer, else the pass itself again. While numbers are tried
    * nobody reads what larger sizes would do, so only the number that serves is worked in full.
+   *
+   * @param trying for the numbers that are tried; the same as {@code sheets} where nobody reads
+   *     more
    */
-  private Pass wayOut(Job job, Sheets sheets, Pass first) {
-    Sheets trying = sheets(job, Telling.ANSWERS);
+  private Pass wayOut(Job job, Sheets sheets, Sheets trying, Pass first) {
     List<DeadEnd> deadEnds = new ArrayList<>();
     Pass last = first;
     // Each dead end takes one number of bays away, so this ends.
@@ -133,7 +136,10 @@ public final class Engine {
       deadEnds.add(end);
       last = settle(job, trying, deadEnds);
     }
-    return last == first || !ended(last) ? first : settle(job, sheets, deadEnds);
+    if (last == first || !ended(last)) {
+      return first;
+    }
+    return trying == sheets ? last : settle(job, sheets, deadEnds);
   }
 
   private static boolean ended(Pass pass) {
