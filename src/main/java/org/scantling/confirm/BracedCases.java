@@ -112,7 +112,7 @@ final class BracedCases {
     all.add(new Still(with(base, LIVE, liveFactor), plane.whole()));
     if (liveFactor > 0) {
       for (int person = 0; person < loads.people().size(); person++) {
-        BracedReach near = plane.near(loads.people().get(person).atIn());
+        BracedReach near = BracedReach.near(plane, loads.people().get(person).atIn());
         all.add(new Still(with(base, PEOPLE + person, liveFactor), near));
       }
     }

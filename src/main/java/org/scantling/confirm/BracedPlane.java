@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import java.util.stream.IntStream;
 import org.scantling.mechanics.Axes;
 import org.scantling.mechanics.Frame;
 import org.scantling.mechanics.FrameLoad;
@@ -24,8 +23,6 @@ import org.scantling.mechanics.Support;
  * little shorter, and its force a little greater, than built.
  */
 final class BracedPlane {
-  private static final int NEAR_POSTS = 3;
-
   private final Outline outline;
   private final BracedLine beam;
   private final List<FrameNode> nodes = new ArrayList<>();
@@ -72,7 +69,7 @@ final class BracedPlane {
       brace(post, stiffness(timbers.brace()));
     }
     this.frame = new Frame(nodes, members);
-    this.whole = reach(0, postCount() - 1);
+    this.whole = BracedReach.whole(this);
   }
 
   Frame frame() {
@@ -86,35 +83,6 @@ final class BracedPlane {
   /** All of it. */
   BracedReach whole() {
     return whole;
-  }
-
-  /**
-   * The part that something at one place works on by itself: three bays to either side. What it
-   * does to posts farther on is less than what it does, from a nearer place, to their like.
-   */
-  BracedReach near(double atIn) {
-    List<Double> posts = outline.postsAtIn();
-    int first = 0;
-    while (first + NEAR_POSTS < posts.size() && posts.get(first + NEAR_POSTS) < atIn) {
-      first++;
-    }
-    int last = posts.size() - 1;
-    while (last - NEAR_POSTS >= 0 && posts.get(last - NEAR_POSTS) > atIn) {
-      last--;
-    }
-    return reach(first, last);
-  }
-
-  private BracedReach reach(int first, int last) {
-    int from = first == 0 ? 0 : markOver(first);
-    int to = last == postCount() - 1 ? beam.pieceCount() : markOver(last);
-    List<String> pieces = beam.pieces().subList(from, to);
-    List<Integer> posts = IntStream.rangeClosed(first, last).boxed().toList();
-    return new BracedReach(
-        posts,
-        posts.stream().flatMap(post -> braces(post).stream()).toList(),
-        pieces,
-        beam.betweenTails().stream().filter(pieces::contains).toList());
   }
 
   int postCount() {
@@ -141,12 +109,12 @@ final class BracedPlane {
 
   /** The node of the beam over a post. */
   String top(int post) {
-    return BracedLine.node(beam.mark(outline.postsAtIn().get(post)));
+    return BracedLine.node(beam.mark(postAtIn(post)));
   }
 
   /** The piece of the beam that begins over a post and runs to the right. */
   String beyond(int post) {
-    return BracedLine.piece(beam.mark(outline.postsAtIn().get(post)));
+    return BracedLine.piece(beam.mark(postAtIn(post)));
   }
 
   /** The weight of every post. */
@@ -215,8 +183,13 @@ final class BracedPlane {
     }
   }
 
-  private int markOver(int post) {
-    return beam.mark(outline.postsAtIn().get(post));
+  double postAtIn(int post) {
+    return outline.postsAtIn().get(post);
+  }
+
+  /** The mark of the beam over a post. */
+  int markOver(int post) {
+    return beam.mark(postAtIn(post));
   }
 
   /** True where two pieces of the beam meet over a post. */
@@ -233,7 +206,7 @@ final class BracedPlane {
   }
 
   /** The braces of a post, by name: an end post has one. */
-  private List<String> braces(int post) {
+  List<String> braces(int post) {
     List<String> names = new ArrayList<>();
     if (hasLeft(post)) {
       names.add(left(post));
