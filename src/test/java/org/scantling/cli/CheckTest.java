@@ -183,18 +183,7 @@ class CheckTest {
   @Test
   void a_grade_that_the_site_asks_of_the_posts_holds_in_a_design_with_timber_of_its_own()
       throws IOException {
-    Path design = folder.resolve("stout.yaml");
-    Files.writeString(design, Files.readString(Path.of(BASE)).replace("size: 4x4", "size: 6x6"));
-    assertThat(
-            Run.of(
-                    "check",
-                    "scenarios/same-place.yaml",
-                    "--design",
-                    design.toString(),
-                    "--set",
-                    "materials.posts.grade=No.3")
-                .endedWith(ExitStatus.WRONG_INPUT)
-                .err())
+    assertThat(refusedWithStoutPosts(BASE, "materials.posts.grade=No.3"))
         .containsIgnoringWhitespaces(
             "posts.size: 6x6 must be a size that has design values in western-cedars No.3, the"
                 + " timber of the site.");
@@ -202,24 +191,25 @@ class CheckTest {
 
   @Test
   void timber_without_design_values_is_refused_with_the_line_of_its_size() throws IOException {
-    Path design = folder.resolve("stout.yaml");
-    Files.writeString(design, Files.readString(Path.of(PLAIN)).replace("size: 4x4", "size: 6x6"));
     // A grade for the whole would be bettered for the posts alone; one for the posts is kept to.
     assertThat(
-            Run.of(
-                    "check",
-                    "scenarios/same-place.yaml",
-                    "--design",
-                    design.toString(),
-                    "--set",
-                    "materials.species=southern-pine",
-                    "--set",
-                    "materials.posts.grade=No.3")
-                .endedWith(ExitStatus.WRONG_INPUT)
-                .err())
+            refusedWithStoutPosts(
+                PLAIN, "materials.species=southern-pine", "materials.posts.grade=No.3"))
         .containsIgnoringWhitespaces(
             "stout.yaml:9: posts.size: 6x6 must be a size that has design values in southern-pine"
                 + " No.3, the timber of the site.");
+  }
+
+  private String refusedWithStoutPosts(String base, String... settings) throws IOException {
+    Path design = folder.resolve("stout.yaml");
+    Files.writeString(design, Files.readString(Path.of(base)).replace("size: 4x4", "size: 6x6"));
+    List<String> line =
+        new ArrayList<>(
+            List.of("check", "scenarios/same-place.yaml", "--design", design.toString()));
+    for (String setting : settings) {
+      line.addAll(List.of("--set", setting));
+    }
+    return Run.of(line.toArray(String[]::new)).endedWith(ExitStatus.WRONG_INPUT).err();
   }
 
   @Test
