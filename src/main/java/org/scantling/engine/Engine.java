@@ -1,6 +1,7 @@
 package org.scantling.engine;
 
 import static org.scantling.reasons.Question.BAYS;
+import static org.scantling.reasons.Question.FOOTING_KIND;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.function.Supplier;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.Misfit;
 import org.scantling.design.Site;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.meanwhile.Ahead;
 import org.scantling.meanwhile.Once;
 import org.scantling.reasons.BayTrial;
@@ -105,15 +107,38 @@ public final class Engine {
   }
 
   private Proposal propose(Site site, List<String> assumptions, Ledger ledger, Telling telling) {
-    Job job = new Job(site, tables, ledger).withYard(yard);
-    if (telling == Telling.WHOLE || job.readsRecord()) {
-      job = job.withRecord(recordMeanwhile(site, ledger));
-    }
-    job = job.withTrials(trials(job));
+    Job plain = new Job(site, tables, ledger).withYard(yard);
+    Job job =
+        telling == Telling.WHOLE || plain.readsRecord()
+            ? plain.withRecord(recordMeanwhile(site, ledger))
+            : plain;
+    Tried hinged = tried(job, telling, List.of());
+    Tried best = nowhere(hinged.pass()).map(end -> tried(job, telling, List.of(end))).orElse(hinged);
+    Tried tried = ended(best.pass()) ? best : hinged;
+    return told(tried.job(), tried.pass(), assumptions, telling).proposal();
+  }
+
+  /** What became of a job, and the job with what was tried beforehand. */
+  private record Tried(Job job, Pass pass) {}
+
+  /**
+   * @param standing ways of standing that led nowhere
+   */
+  private Tried tried(Job asked, Telling telling, List<DeadEnd> standing) {
+    Job job = asked.withTrials(trials(asked, standing));
     Sheets sheets = sheets(job, telling);
-    Pass first = settle(job, sheets, List.of());
+    Pass first = settle(job, sheets, standing);
     Sheets trying = telling == Telling.WHOLE ? sheets(job, Telling.ANSWERS) : sheets;
-    return told(job, wayOut(job, sheets, trying, first), assumptions, telling).proposal();
+    return new Tried(job, wayOut(job, sheets, trying, first, standing));
+  }
+
+  /** Posts on brackets that no number of bays and no brace holds up. */
+  private static Optional<DeadEnd> nowhere(Pass pass) {
+    boolean hinged =
+        !ended(pass)
+            && pass.answers().has(FOOTING_KIND)
+            && pass.answers().option(FOOTING_KIND).equals(WayOfBuilding.BRACKET);
+    return hinged ? Optional.of(deadEnd(pass, FOOTING_KIND)) : Optional.empty();
   }
 
   /**
@@ -124,12 +149,13 @@ public final class Engine {
    * @param trying for the numbers that are tried; the same as {@code sheets} where nobody reads
    *     more
    */
-  private Pass wayOut(Job job, Sheets sheets, Sheets trying, Pass first) {
-    List<DeadEnd> deadEnds = new ArrayList<>();
+  private Pass wayOut(
+      Job job, Sheets sheets, Sheets trying, Pass first, List<DeadEnd> standing) {
+    List<DeadEnd> deadEnds = new ArrayList<>(standing);
     Pass last = first;
     // Each dead end takes one number of bays away, so this ends.
     while (!ended(last) && last.answered(BAYS)) {
-      DeadEnd end = deadEnd(last);
+      DeadEnd end = deadEnd(last, BAYS);
       if (deadEnds.contains(end)) {
         throw new RuleBaseFault("no rule stops " + end.reference() + " from being tried again");
       }
@@ -220,14 +246,14 @@ public final class Engine {
    * The whole structure for every number of bays that is tried, where the site asks for more than
    * the proven look.
    */
-  private List<BayTrial> trials(Job job) {
+  private List<BayTrial> trials(Job job, List<DeadEnd> standing) {
     List<BayTrial> trials = new ArrayList<>();
     if (job.site().preferences().keep().equals(Job.KEEP_LOOK)) {
       return trials;
     }
     for (int bays : job.triedWhole()) {
       Job only = job.withBays(bays);
-      Pass pass = settle(only, sheets(only, Telling.ANSWERS), List.of());
+      Pass pass = settle(only, sheets(only, Telling.ANSWERS), standing);
       if (pass.broken().isEmpty()) {
         trials.add(new Parts(only, pass.answers()).trial());
       }
@@ -295,11 +321,12 @@ public final class Engine {
     return new Sheets(rules, allowed, rows, job, telling);
   }
 
-  private static DeadEnd deadEnd(Pass pass) {
+  private static DeadEnd deadEnd(Pass pass, Question question) {
     Verdict.Unanswerable broken = pass.broken().orElseThrow();
     Finding closest = broken.closest().finding();
     String check = closest instanceof Finding.Reject reject ? reject.check() : closest.rule();
     double ratio = closest instanceof Finding.Reject reject ? reject.ratio() : 1;
-    return new DeadEnd(BAYS, pass.answers().option(BAYS), broken.question().id(), check, ratio);
+    return new DeadEnd(
+        question, pass.answers().option(question), broken.question().id(), check, ratio);
   }
 }

@@ -304,7 +304,8 @@ final class Job {
       case CROSSBEAM_BLOCKING -> List.of(WayOfBuilding.NO_BLOCKS, WayOfBuilding.OVER_HEADERS);
       case TOP_LINE ->
           List.of(WayOfBuilding.LEVEL, WayOfBuilding.FOLLOWS_GROUND, WayOfBuilding.STEPPED);
-      case FOOTING_KIND -> List.of(WayOfBuilding.EMBEDDED, WayOfBuilding.BRACKET);
+      case FOOTING_KIND ->
+          List.of(WayOfBuilding.EMBEDDED, WayOfBuilding.BRACKET, WayOfBuilding.MOMENT_BASE);
       case FOOTING_BACKFILL ->
           List.of(WayOfBuilding.TAMPED_SOIL, WayOfBuilding.GRAVEL, WayOfBuilding.CONCRETE);
       case FOOTING_SIDE -> List.of(WayOfBuilding.AS_TABLED, WayOfBuilding.DOUBLED);
