@@ -275,7 +275,7 @@ public final class Engine {
    * each other, the first stays: what the second shrank to would be for a cause that is gone.
    */
   private Pass settle(Job job, Sheets sheets, List<DeadEnd> deadEnds) {
-    Pass first = settle(job, sheets, job.start(), deadEnds);
+    Pass first = settle(job, sheets, job.start(deadEnds), deadEnds);
     Pass pass = first;
     for (int count = 1; count <= MOST_SHRINKINGS && pass.broken().isEmpty(); count++) {
       Pass again = settle(job, sheets, pass.answers(), deadEnds);

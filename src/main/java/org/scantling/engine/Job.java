@@ -11,6 +11,7 @@ import org.scantling.design.Site;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Answer;
 import org.scantling.reasons.BayTrial;
+import org.scantling.reasons.DeadEnd;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Proven;
 import org.scantling.reasons.Question;
@@ -175,9 +176,25 @@ final class Job {
     return terms.record().get();
   }
 
-  /** Where the first pass starts: the given design, else the base. */
-  Answers start() {
-    return terms.fixed().any() ? terms.fixed().start() : base.answers();
+  /**
+   * Where the first pass starts: the given design, else the base. Brackets of the base that are not
+   * to be are left out: their braces would ask for bolts before it is decided how the posts stand.
+   */
+  Answers start(List<DeadEnd> deadEnds) {
+    if (terms.fixed().any()) {
+      return terms.fixed().start();
+    }
+    Answers all = base.answers();
+    boolean hinged =
+        all.has(Question.FOOTING_KIND)
+            && all.option(Question.FOOTING_KIND).equals(WayOfBuilding.BRACKET);
+    return hinged && otherwise(deadEnds) ? all.without(Question.FOOTING_KIND) : all;
+  }
+
+  /** True where posts are asked for that stand by themselves, or brackets have led nowhere. */
+  private boolean otherwise(List<DeadEnd> deadEnds) {
+    return !List.of("auto", WayOfBuilding.BRACKET).contains(site.preferences().footing())
+        || deadEnds.stream().anyMatch(each -> each.question() == Question.FOOTING_KIND);
   }
 
   /** What the ground falls along one bay. */
