@@ -149,14 +149,18 @@ public final class PostChecks {
         .toList();
   }
 
-  /** Wind, and the load that stands off the middle and leans with the post. */
+  /**
+   * Wind, and the load that stands off the middle and leans with the post: as far as a post may
+   * sway, so that the base does not depend on how deep the pier goes.
+   */
   private BaseForce onItsBase(HeaderChecks.PostLoad load, Material material, SidePush push) {
     PostScene scene = scene(load, material, push);
     PostSway sway = sway(load, material, push);
-    double swayIn =
+    double foundIn =
         sway.stands()
             ? sway.leaningIn() + ground.turnIn(push, sway.windFactor())
             : push.heightIn();
+    double swayIn = Math.max(mostSwayIn(), foundIn);
     return new BaseForce(
         load.combination(),
         sway.windFactor() * push.momentAtInLb(0) + scene.pressedLb() * (scene.offsetIn() + swayIn),

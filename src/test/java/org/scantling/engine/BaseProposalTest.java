@@ -104,10 +104,7 @@ class BaseProposalTest {
     assertThat(post.lengthIn()).isEqualTo(walk.geometry().posts().heightIn() - 1);
   }
 
-  /**
-   * A weaker base turns farther: of 3000 lb-ft at 1 in 200 it is 7.2e6 in-lb to a turn of one, and
-   * the demand printed over it is what the head moves by it alone.
-   */
+  /** The wind's part of the moment over how hard the base is to turn, at the height of the head. */
   @Test
   void the_turning_of_the_base_counts_in_the_sway() {
     Proposal bases = BracketScenario.shown(NO_BRACE);
@@ -118,8 +115,8 @@ class BaseProposalTest {
         BracketScenario.TABLES.joints().row(word(bases, Question.BASE_JOINT)).turningInLb();
     double baseIn = check(bases, "post.drift").orElseThrow().check().demand();
     double buriedIn = check(buried, "post.drift").orElseThrow().check().demand();
-    // Grown a little by the load that leans; part of the moment is that load's own.
-    assertThat(baseIn - buriedIn).isGreaterThan(0.8 * momentInLb / turningInLb * heightIn);
+    // Of the moment a tenth or so is that of the load which leans as far as it may.
+    assertThat(baseIn - buriedIn).isGreaterThan(0.7 * momentInLb / turningInLb * heightIn);
   }
 
   @Test

@@ -103,21 +103,16 @@ final class PostJudge {
       findings.add("post.drift", load, bow + turned(load, push, upIn), heightIn / 60);
     }
     if (base.there()) {
-      onBase(findings, load, post, axial, push, upIn);
+      onBase(findings, load, post, axial, push);
     }
   }
 
-  /** The load stands a sixth of the breadth off the middle and goes with the head. */
-  private void onBase(
-      Findings findings, Combination load, int post, double axial, Push push, double upIn) {
-    double stiff = wood.elasticityPsi() * stock.inertiaIn4();
-    double grown = 1 / (1 - axial / stock.areaIn2() / wood.eulerPsi(effectiveIn, side()));
-    double lean = push.headSag() / stiff + base.turned(push.momentInLb()) * heightIn;
-    double head = load.wind() * lean * grown + turned(load, push, upIn);
+  /** The load stands a sixth of the breadth off the middle and goes as far as the head may. */
+  private void onBase(Findings findings, Combination load, int post, double axial, Push push) {
     base.judge(
         findings,
         load,
-        load.wind() * push.momentInLb() + axial * (side() / 6 + head),
+        load.wind() * push.momentInLb() + axial * (side() / 6 + heightIn / 60),
         Math.max(0, header.edgeLiftLb(post, load)),
         load.wind() * push.totalLb());
   }
