@@ -117,29 +117,65 @@ public final class Engine {
   }
 
   /**
-   * The pass itself where it ended well or cannot be helped by another number of bays, else that of
-   * the first number that leads to an answer, else the pass itself again. While numbers are tried
-   * nobody reads what larger sizes would do, so only the number that serves is worked in full.
+   * The pass itself where it ended well, else that of another number of bays, else of larger
+   * timbers where a joint found no room in what there was, else the pass itself again. While these
+   * are tried nobody reads what larger sizes would do, so only what serves is worked in full.
    *
-   * @param trying for the numbers that are tried; the same as {@code sheets} where nobody reads
-   *     more
+   * @param trying for what is tried; the same as {@code sheets} where nobody reads more
    */
   private Pass wayOut(Job job, Sheets sheets, Sheets trying, Pass first) {
+    if (ended(first)) {
+      return first;
+    }
     List<DeadEnd> deadEnds = new ArrayList<>();
+    List<DeadEnd> cramped = new ArrayList<>();
+    Pass found = otherBays(job, trying, first, deadEnds);
+    Optional<DeadEnd> small = crampedJoint(first);
+    while (!ended(found) && small.isPresent()) {
+      cramped.add(small.get());
+      deadEnds = new ArrayList<>(cramped);
+      Pass larger = settle(job, trying, deadEnds);
+      found = otherBays(job, trying, larger, deadEnds);
+      small = crampedJoint(larger);
+    }
+    if (!ended(found)) {
+      return first;
+    }
+    return trying == sheets ? found : settle(job, sheets, deadEnds);
+  }
+
+  /**
+   * That pass where it ended, else that of the first number of bays that leads to an answer, else
+   * the last that was tried.
+   *
+   * @param deadEnds what led nowhere so far; what leads nowhere here is added
+   */
+  private Pass otherBays(Job job, Sheets trying, Pass first, List<DeadEnd> deadEnds) {
     Pass last = first;
     // Each dead end takes one number of bays away, so this ends.
     while (!ended(last) && last.answered(BAYS)) {
-      DeadEnd end = deadEnd(last);
+      DeadEnd end = deadEnd(BAYS, last);
       if (deadEnds.contains(end)) {
         throw new RuleBaseFault("no rule stops " + end.reference() + " from being tried again");
       }
       deadEnds.add(end);
       last = settle(job, trying, deadEnds);
     }
-    if (last == first || !ended(last)) {
-      return first;
-    }
-    return trying == sheets ? last : settle(job, sheets, deadEnds);
+    return last;
+  }
+
+  /** The size that leaves a joint no room, where the table of checks says that a larger one may. */
+  private Optional<DeadEnd> crampedJoint(Pass pass) {
+    return pass.broken()
+        .filter(broken -> pass.brokenAtJoints())
+        .map(broken -> broken.closest().finding())
+        .flatMap(stop -> stop instanceof Finding.Reject reject ? larger(reject) : Optional.empty())
+        .filter(pass::answered)
+        .map(size -> deadEnd(size, pass));
+  }
+
+  private Optional<Question> larger(Finding.Reject reject) {
+    return tables.check(reject.check()).larger();
   }
 
   private static boolean ended(Pass pass) {
@@ -246,7 +282,8 @@ public final class Engine {
    * something else asked for. So what has settled is settled once more from there, free to shrink,
    * until nothing does. Where nothing shrinks, the first settling tells which check stopped a size:
    * it was worked before the larger one brought other timbers with it. Where two answers lead to
-   * each other, the first stays: what the second shrank to would be for a cause that is gone.
+   * each other, the first stays: what the second shrank to would be for a cause that is gone;
+   * unless the first is the one that tells such a cause.
    */
   private Pass settle(Job job, Sheets sheets, List<DeadEnd> deadEnds) {
     Pass first = settle(job, sheets, job.start(), deadEnds);
@@ -261,7 +298,7 @@ public final class Engine {
         return pass;
       }
       if (again.answers().equals(first.answers())) {
-        return first;
+        return first.tellsWhatIsGone() && !pass.tellsWhatIsGone() ? pass : first;
       }
       pass = again;
     }
@@ -295,11 +332,12 @@ public final class Engine {
     return new Sheets(rules, allowed, rows, job, telling);
   }
 
-  private static DeadEnd deadEnd(Pass pass) {
+  private static DeadEnd deadEnd(Question question, Pass pass) {
     Verdict.Unanswerable broken = pass.broken().orElseThrow();
     Finding closest = broken.closest().finding();
     String check = closest instanceof Finding.Reject reject ? reject.check() : closest.rule();
     double ratio = closest instanceof Finding.Reject reject ? reject.ratio() : 1;
-    return new DeadEnd(BAYS, pass.answers().option(BAYS), broken.question().id(), check, ratio);
+    return new DeadEnd(
+        question, pass.answers().option(question), broken.question().id(), check, ratio);
   }
 }

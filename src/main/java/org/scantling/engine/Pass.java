@@ -123,6 +123,15 @@ final class Pass {
     verdicts.replaceAll((question, told) -> told.amongTimbersOf(last.verdicts.get(question)));
   }
 
+  /**
+   * True where a stop of look or proportion is told that an earlier run found and this one does
+   * not: the timbers that it names are gone.
+   */
+  boolean tellsWhatIsGone() {
+    return verdicts.entrySet().stream()
+        .anyMatch(each -> each.getValue().tellsMoreThan(heard.get(each.getKey()).findings()));
+  }
+
   Map<Question, Verdict.Answered> verdicts() {
     return verdicts;
   }

@@ -32,6 +32,7 @@ import org.scantling.reasons.SourceKind;
 import org.scantling.reasons.StockMatch;
 import org.scantling.reasons.StyleMatch;
 import org.scantling.reasons.Worked;
+import org.scantling.tables.DefaultWord;
 import org.scantling.tables.NumberRow;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.TableRow;
@@ -50,6 +51,7 @@ final class FactReader {
     this.cells = cells;
     this.nudge = nudge;
     kinds.put("row", this::row);
+    kinds.put("default", this::defaultWord);
     kinds.put("given", e -> new Given(demand(e, "given"), e.number("number")));
     kinds.put("chosen", e -> new Chosen(demand(e, "chosen"), e.word("word")));
     kinds.put("proven", FactReader::proven);
@@ -101,6 +103,11 @@ final class FactReader {
       throw new CaseFault(entry.where() + ": row " + row.id() + " holds no single number");
     }
     return TableCells.with(number, entry.number("value"));
+  }
+
+  private Fact defaultWord(Entry entry) {
+    DefaultWord row = (DefaultWord) cells.row("defaults:" + entry.word("default"));
+    return new DefaultWord(row.id(), entry.word("word"), row.statement(), row.source(), row.note());
   }
 
   private static Fact proven(Entry entry) {
