@@ -16,7 +16,9 @@ import org.scantling.meanwhile.Ahead;
 import org.scantling.meanwhile.Once;
 import org.scantling.reasons.BayTrial;
 import org.scantling.reasons.DeadEnd;
+import org.scantling.reasons.Fact;
 import org.scantling.reasons.Finding;
+import org.scantling.reasons.GoneBackTo;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.ProvenCheck;
 import org.scantling.reasons.Question;
@@ -127,41 +129,66 @@ public final class Engine {
     if (ended(first)) {
       return first;
     }
-    List<DeadEnd> deadEnds = new ArrayList<>();
+    List<Fact> tried = new ArrayList<>();
     List<DeadEnd> cramped = new ArrayList<>();
-    Pass found = otherBays(job, trying, first, deadEnds);
+    Pass found = otherBays(job, trying, first, tried);
     Optional<DeadEnd> small = crampedJoint(first);
     while (!ended(found) && small.isPresent()) {
-      cramped.add(small.get());
-      deadEnds = new ArrayList<>(cramped);
-      Pass larger = settle(job, trying, deadEnds);
-      found = otherBays(job, trying, larger, deadEnds);
+      add(small.get(), cramped);
+      tried = new ArrayList<>(cramped);
+      Pass larger = settle(job, trying, tried);
+      found = otherBays(job, trying, larger, tried);
       small = crampedJoint(larger);
     }
     if (!ended(found)) {
       return first;
     }
-    return trying == sheets ? found : settle(job, sheets, deadEnds);
+    return trying == sheets ? found : settle(job, sheets, tried);
   }
 
   /**
-   * That pass where it ended, else that of the first number of bays that leads to an answer, else
-   * the last that was tried.
+   * That pass where it ended, else that of the least number of bays above it that leads to an
+   * answer, else the last that was tried.
    *
-   * @param deadEnds what led nowhere so far; what leads nowhere here is added
+   * @param tried what led nowhere so far; what comes of this is added
    */
-  private Pass otherBays(Job job, Sheets trying, Pass first, List<DeadEnd> deadEnds) {
+  private Pass otherBays(Job job, Sheets trying, Pass first, List<Fact> tried) {
     Pass last = first;
     // Each dead end takes one number of bays away, so this ends.
     while (!ended(last) && last.answered(BAYS)) {
-      DeadEnd end = deadEnd(BAYS, last);
-      if (deadEnds.contains(end)) {
-        throw new RuleBaseFault("no rule stops " + end.reference() + " from being tried again");
-      }
-      deadEnds.add(end);
-      last = settle(job, trying, deadEnds);
+      Engine.<Fact>add(deadEnd(BAYS, last), tried);
+      last = settle(job, trying, tried);
     }
-    return last;
+    return ended(last) && last != first && last.answered(BAYS)
+        ? goneBack(job, trying, last, tried)
+        : last;
+  }
+
+  private static <T extends Fact> void add(T end, List<T> tried) {
+    if (tried.contains(end)) {
+      throw new RuleBaseFault("no rule stops " + end.reference() + " from being tried again");
+    }
+    tried.add(end);
+  }
+
+  /** The least of the numbers of bays that serves, among those passed over just before that one. */
+  private Pass goneBack(Job job, Sheets trying, Pass serves, List<Fact> tried) {
+    int last = Integer.parseInt(((DeadEnd) tried.get(tried.size() - 1)).option());
+    int found = Integer.parseInt(serves.answers().option(BAYS));
+    for (int bays : job.bayCounts()) {
+      if (last < bays && bays < found) {
+        String option = Integer.toString(bays);
+        tried.add(new GoneBackTo(BAYS, option));
+        Pass pass = settle(job, trying, tried);
+        if (pass.answered(BAYS) && pass.answers().option(BAYS).equals(option)) {
+          if (ended(pass)) {
+            return pass;
+          }
+          tried.add(deadEnd(BAYS, pass));
+        }
+      }
+    }
+    return serves;
   }
 
   /** The size that leaves a joint no room, where the table of checks says that a larger one may. */
@@ -285,11 +312,11 @@ public final class Engine {
    * each other, the first stays: what the second shrank to would be for a cause that is gone;
    * unless the first is the one that tells such a cause.
    */
-  private Pass settle(Job job, Sheets sheets, List<DeadEnd> deadEnds) {
-    Pass first = settle(job, sheets, job.start(), deadEnds);
+  private Pass settle(Job job, Sheets sheets, List<Fact> tried) {
+    Pass first = settle(job, sheets, job.start(), tried);
     Pass pass = first;
     for (int count = 1; count <= MOST_SHRINKINGS && pass.broken().isEmpty(); count++) {
-      Pass again = settle(job, sheets, pass.answers(), deadEnds);
+      Pass again = settle(job, sheets, pass.answers(), tried);
       if (again.broken().isPresent()) {
         return pass;
       }
@@ -311,11 +338,11 @@ public final class Engine {
    * <p>What the braces ask of the timbers is known only after the first pass. So a joint that
    * nothing holds is given up only once the timbers stay as they are.
    */
-  private Pass settle(Job job, Sheets sheets, Answers start, List<DeadEnd> deadEnds) {
+  private Pass settle(Job job, Sheets sheets, Answers start, List<Fact> tried) {
     Answers answers = start;
     Pass before = null;
     for (int count = 1; count <= MOST_PASSES; count++) {
-      Pass pass = new Pass(job, sheets, answers, before, deadEnds);
+      Pass pass = new Pass(job, sheets, answers, before, tried);
       pass.run();
       boolean stays = pass.answers().equals(answers);
       if (stays || pass.broken().isPresent() && !pass.brokenAtJoints()) {

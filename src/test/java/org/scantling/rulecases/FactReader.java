@@ -18,6 +18,7 @@ import org.scantling.reasons.Eased;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Given;
+import org.scantling.reasons.GoneBackTo;
 import org.scantling.reasons.GradeByRole;
 import org.scantling.reasons.OptionCheck;
 import org.scantling.reasons.Proven;
@@ -64,6 +65,7 @@ final class FactReader {
     kinds.put("size", this::size);
     kinds.put("check", FactReader::check);
     kinds.put("dead-end", FactReader::deadEnd);
+    kinds.put("gone-back-to", e -> new GoneBackTo(question(e, "gone-back-to"), e.word("option")));
     kinds.put("stock-match", FactReader::stockMatch);
     kinds.put("style-match", FactReader::styleMatch);
     kinds.put("ungraded", FactReader::ungraded);
