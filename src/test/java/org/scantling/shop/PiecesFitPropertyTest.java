@@ -113,6 +113,31 @@ class PiecesFitPropertyTest {
         .ifPresent(built -> new Fitting(built).check());
   }
 
+  /**
+   * Ten bays of 51.4 in, one board cut over the fifth and ninth post, its fellow over the third and
+   * seventh: each rounded from ends of its own, two holes came to lie 0.1 in apart.
+   */
+  @Example
+  void boards_cut_over_different_posts_have_their_holes_on_one_place() {
+    Built built =
+        Jobs.wish(
+            "long-walk",
+            "base=base/hop-walk.yaml",
+            "walkway.length=514 in",
+            "walkway.clear-width=94 in",
+            "walkway.headroom=104.5 in",
+            "materials.species=hem-fir",
+            "materials.grade=Select-Structural",
+            "site.climate.ground-snow=23 psf",
+            "site.climate.wind-speed=94 mph",
+            "site.climate.exposure=B",
+            "planting=[{ vine: grape }]",
+            "preferences.risk-category=I",
+            "preferences.snow-share=full");
+    assertThat(built.geometry().plan().bayIn()).isEqualTo(51.4);
+    new Fitting(built).check();
+  }
+
   static List<String> scenarios() throws IOException {
     try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
       return files
