@@ -87,7 +87,10 @@ final class Job {
     this.offer = new Offer(stock, madeOf(base.facts(), tables));
     facts.addAll(SiteFacts.of(site, tables));
     facts.addAll(base.facts());
-    site.base().proven().ifPresent(stood -> facts.add(new ServiceRecord(stood.builtYear())));
+    site.base()
+        .proven()
+        .map(stood -> new ServiceRecord(stood.builtYear(), stood.slopePercent()))
+        .ifPresent(facts::add);
     facts.addAll(offer.matches());
     facts.addAll(roleTimbers(site));
     facts.addAll(terms.trials());
@@ -180,7 +183,7 @@ final class Job {
    * Where the first pass starts: the given design, else the base. Brackets of the base that are not
    * to be are left out: their braces would ask for bolts before it is decided how the posts stand.
    */
-  Answers start(List<DeadEnd> deadEnds) {
+  Answers start(List<Fact> tried) {
     if (terms.fixed().any()) {
       return terms.fixed().start();
     }
@@ -188,13 +191,15 @@ final class Job {
     boolean hinged =
         all.has(Question.FOOTING_KIND)
             && all.option(Question.FOOTING_KIND).equals(WayOfBuilding.BRACKET);
-    return hinged && otherwise(deadEnds) ? all.without(Question.FOOTING_KIND) : all;
+    return hinged && otherwise(tried) ? all.without(Question.FOOTING_KIND) : all;
   }
 
   /** True where posts are asked for that stand by themselves, or brackets have led nowhere. */
-  private boolean otherwise(List<DeadEnd> deadEnds) {
+  private boolean otherwise(List<Fact> tried) {
     return !List.of("auto", WayOfBuilding.BRACKET).contains(site.preferences().footing())
-        || deadEnds.stream().anyMatch(each -> each.question() == Question.FOOTING_KIND);
+        || tried.stream()
+            .anyMatch(
+                each -> each instanceof DeadEnd end && end.question() == Question.FOOTING_KIND);
   }
 
   /** What the ground falls along one bay. */
