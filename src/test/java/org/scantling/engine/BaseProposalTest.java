@@ -108,7 +108,13 @@ class BaseProposalTest {
   @Test
   void the_turning_of_the_base_counts_in_the_sway() {
     Proposal bases = BracketScenario.shown(NO_BRACE);
-    Proposal buried = BracketScenario.shown(NO_BRACE, "preferences.footing=concrete");
+    int bays = structure(bases).geometry().plan().bays();
+    Proposal buried =
+        BracketScenario.shown(
+            NO_BRACE, "preferences.footing=concrete", "walkway.bays=" + bays);
+    assertThat(structure(buried).geometry().plan()).isEqualTo(structure(bases).geometry().plan());
+    assertThat(structure(buried).footings().depthIn())
+        .isEqualTo(structure(bases).footings().depthIn());
     double momentInLb = check(bases, "joint.base").orElseThrow().check().demand();
     double heightIn = structure(bases).geometry().posts().heightIn();
     double turningInLb =
