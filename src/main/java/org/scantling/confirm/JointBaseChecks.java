@@ -8,8 +8,8 @@ import org.scantling.quantity.Unit;
 import org.scantling.reasons.Checked;
 
 /**
- * The metal base that holds a post upright on its pier: what it must be rated for, and what the post
- * does when it turns as much as that base may.
+ * The metal base that holds a post upright on its pier: what it must be rated for, and what the
+ * post does when it turns as much as that base may.
  */
 public final class JointBaseChecks {
   private final PostChecks posts;
@@ -35,16 +35,15 @@ public final class JointBaseChecks {
   }
 
   /**
-   * The maker's values are for wind, but for the weight, which is for normal duration: less for what
-   * lasts longer. What bends, lifts and pushes at once adds up along a straight line.
+   * The maker's values are for wind, but for the weight, which is for normal duration: less for
+   * what lasts longer. What bends, lifts and pushes at once adds up along a straight line.
    */
   private void add(WorstChecks worst, BaseForce force, JointFix.Rated rated) {
     LoadCombination combination = force.combination();
     double duration = rules.limits().duration().of(combination);
     double lasting = Math.min(1, duration / rules.limits().duration().of(LoadCombination.UPLIFT));
     double momentInLb = rated.momentInLb() * lasting;
-    worst.add(
-        "base", combination, new Check(force.momentInLb(), momentInLb), Unit.INCH_POUND);
+    worst.add("base", combination, new Check(force.momentInLb(), momentInLb), Unit.INCH_POUND);
     double together =
         force.momentInLb() / momentInLb
             + force.liftLb() / (rated.liftLb() * lasting)

@@ -44,7 +44,7 @@ class BaseProposalTest {
   }
 
   @Test
-  void where_no_brace_holds_on_brackets_posts_stand_on_bases_rated_for_moment_and_the_reason_is_told() {
+  void where_no_brace_holds_on_brackets_posts_stand_on_bases_rated_for_moment_and_it_is_told() {
     Proposal proposal = BracketScenario.shown(NO_BRACE);
     Structure walk = structure(proposal);
     assertThat(walk.footings().kind()).isEqualTo("moment-base");
@@ -83,7 +83,9 @@ class BaseProposalTest {
     Proposal proposal = BracketScenario.shown(ASKED);
     assertThat(structure(proposal).footings().kind()).isEqualTo("moment-base");
     assertThat(word(proposal, Question.BRACING)).isEqualTo("none");
-    assertThat(structure(proposal).members()).extracting(Structure.Member::role).doesNotContain("brace");
+    assertThat(structure(proposal).members())
+        .extracting(Structure.Member::role)
+        .doesNotContain("brace");
     passes(proposal);
   }
 
