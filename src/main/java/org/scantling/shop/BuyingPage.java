@@ -25,6 +25,7 @@ final class BuyingPage {
     BuyingPage list = new BuyingPage(buying, said, page);
     list.totals();
     list.section("timber", "Timber");
+    list.forOthersOnly();
     list.treatment();
     list.savings();
     list.section("fixings", "Fixings");
@@ -67,11 +68,26 @@ final class BuyingPage {
     return buying.timber().stream().anyMatch(each -> each.result().cents().isPresent());
   }
 
+  private void forOthersOnly() {
+    if (!buying.forOthersOnly().isEmpty()) {
+      page.paragraph(
+          "The yard's list has the size but not the kind of "
+              + String.join("; ", buying.forOthersOnly())
+              + ": its lengths here are those that yards usually have, and it has no price.");
+    }
+  }
+
   private void treatment() {
-    if (buying.lasting()) {
+    if (buying.lasting() == Buying.Lasting.ALL) {
       page.paragraph(
           "This is a species whose heartwood lasts untreated and whose sapwood does not:"
               + " buy heartwood, without sapwood.");
+      return;
+    }
+    if (buying.lasting() == Buying.Lasting.SOME) {
+      page.paragraph(
+          "Where a line says heartwood, the species lasts untreated but for its sapwood: buy it"
+              + " without sapwood. Where it says a use category, buy it treated for that.");
       return;
     }
     boolean inTheGround = buying.timber().stream().anyMatch(each -> each.stock().forTheGround());

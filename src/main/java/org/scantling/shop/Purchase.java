@@ -12,7 +12,6 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.scantling.quantity.Length;
 import org.scantling.quantity.UnitSystem;
-import org.scantling.tables.DefaultWord;
 import org.scantling.tables.PackRow;
 
 /** Writes the buying list. */
@@ -42,10 +41,17 @@ final class Purchase {
     sundries.packed().forEach((each, unit) -> counted("work", each, unit));
     wires();
     List<Saving> savings = new Savings(built, pieces).of(timber);
-    String aboveGround = treatment("above-ground");
+    String aboveGround = built.tables().defaults().row("treatment.above-ground").word();
     boolean metricYard = built.tape() == Tape.MILLIMETRES;
-    boolean lasts = lasting().isPresent();
-    return new Buying(lines, timber, savings, totals(timber), aboveGround, lasts, metricYard);
+    return new Buying(
+        lines,
+        timber,
+        forOthersOnly(timber),
+        savings,
+        totals(timber),
+        aboveGround,
+        lasting(timber),
+        metricYard);
   }
 
   private void timber(TimberPlan plan) {
@@ -87,7 +93,7 @@ final class Purchase {
 
   private void stick(TimberPlan plan, Map.Entry<Double, Integer> each, int needed) {
     OptionalLong price =
-        built.sold(plan.stock().size()).holding(each.getKey()).orElseThrow().cents();
+        built.sold(plan.stock()).holding(each.getKey()).orElseThrow().cents();
     lines.add(
         new BuyingLine(
                 "timber",
@@ -106,7 +112,7 @@ final class Purchase {
   /** What to ask for: the same size for the ground and above it are two different things. */
   private String item(TimberPlan plan, double lengthIn) {
     String stick = plan.stock().called() + " x " + length(lengthIn);
-    String kind = lasting().orElse("treated");
+    String kind = lasts(plan) ? treatment(plan) : "treated";
     return plan.stock().forTheGround() ? stick + ", " + kind : stick;
   }
 
@@ -118,20 +124,25 @@ final class Purchase {
   }
 
   private String treatment(TimberPlan plan) {
-    return treatment(plan.stock().forTheGround() ? "in-ground" : "above-ground");
+    return plan.stock().use().treatment(built.tables());
   }
 
-  /** The use category of treated timber there, or what is taken of a kind that lasts untreated. */
-  private String treatment(String where) {
-    return lasting().orElseGet(() -> built.tables().defaults().row("treatment." + where).word());
+  private List<String> forOthersOnly(List<TimberPlan> timber) {
+    return timber.stream()
+        .filter(plan -> built.listedForOthersOnly(plan.stock()))
+        .map(plan -> plan.stock().size() + " of " + wood(plan).words())
+        .toList();
   }
 
-  private Optional<String> lasting() {
-    return built
-        .tables()
-        .defaults()
-        .find("lasting." + built.member("post").species())
-        .map(DefaultWord::word);
+  private Buying.Lasting lasting(List<TimberPlan> timber) {
+    if (timber.stream().allMatch(this::lasts)) {
+      return Buying.Lasting.ALL;
+    }
+    return timber.stream().anyMatch(this::lasts) ? Buying.Lasting.SOME : Buying.Lasting.NONE;
+  }
+
+  private boolean lasts(TimberPlan plan) {
+    return built.tables().defaults().find("lasting." + plan.stock().timber().species()).isPresent();
   }
 
   private BuyingLine.Kind wood(TimberPlan plan) {
