@@ -163,7 +163,7 @@ final class Braces {
               built.tape().nearest(atIn + offIn),
               0,
               holeIn(),
-              Length.inches(bolt().diameterIn()) + " bolt"));
+              new InchSizes(built).told(bolt().diameterIn()) + " bolt"));
     }
     return bores;
   }

@@ -14,6 +14,7 @@ import java.util.OptionalLong;
  * @param aboveGround use category of treated timber that stands clear of the ground
  * @param lasting whether its timber lasts untreated
  * @param metricYard true where the yard thinks in millimetres
+ * @param metricBolts which metric bolts stand in for those of the job; empty where it has none
  */
 public record Buying(
     List<BuyingLine> lines,
@@ -23,7 +24,8 @@ public record Buying(
     Totals totals,
     String aboveGround,
     Lasting lasting,
-    boolean metricYard) {
+    boolean metricYard,
+    String metricBolts) {
   public Buying {
     lines = List.copyOf(lines);
     timber = List.copyOf(timber);

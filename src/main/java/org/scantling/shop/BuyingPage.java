@@ -102,9 +102,9 @@ final class BuyingPage {
     if (buying.metricYard()) {
       page.paragraph(
           "The fasteners are inch sizes, as they were worked out, with their millimeters. Where"
-              + " only metric ones are sold, take none that is thinner or shorter, such as a 14 mm"
-              + " bolt for 12.7 mm; a thicker one needs its edge and end distances increased to"
-              + " match.");
+              + " only metric ones are sold, take none that is thinner or shorter"
+              + (buying.metricBolts().isEmpty() ? "" : ": " + buying.metricBolts())
+              + ".");
     }
   }
 

@@ -10,8 +10,11 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.scantling.quantity.Length;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.reasons.Question;
+import org.scantling.tables.FastenerRow;
 import org.scantling.tables.PackRow;
 
 /** Writes the buying list. */
@@ -51,7 +54,8 @@ final class Purchase {
         totals(timber),
         aboveGround,
         lasting(timber),
-        metricYard);
+        metricYard,
+        new MetricBolts(built, boltsIn()).told());
   }
 
   private void timber(TimberPlan plan) {
@@ -125,6 +129,19 @@ final class Purchase {
 
   private String treatment(TimberPlan plan) {
     return plan.stock().use().treatment(built.tables());
+  }
+
+  /** Thickness of the bolts of headers and braces. */
+  private List<Double> boltsIn() {
+    return Stream.of(Question.HEADER_JOINT, Question.BRACE_JOINT)
+        .map(built::findJoint)
+        .flatMap(Optional::stream)
+        .map(built::fastener)
+        .flatMap(Optional::stream)
+        .filter(each -> each.type().equals("bolt"))
+        .map(FastenerRow::diameterIn)
+        .distinct()
+        .toList();
   }
 
   private List<String> forOthersOnly(List<TimberPlan> timber) {
