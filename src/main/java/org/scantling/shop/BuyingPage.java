@@ -178,10 +178,15 @@ final class BuyingPage {
         page.add(new Block.Grid(rows(plan)));
       }
     }
-    if (buying.timber().stream().anyMatch(TimberPlan::usesWholeSticks)) {
+    if (buying.timber().stream().anyMatch(each -> each.cuts(StickCut.Ends.NEITHER))) {
       page.paragraph(
-          "A piece as long as its stick is not cut to length: pick sticks that are that long and"
-              + " square at both ends.");
+          "A piece as long as its stick, or shorter by less than a saw takes off, is not cut to"
+              + " length: pick sticks that are that long and square at both ends.");
+    }
+    if (buying.timber().stream().anyMatch(each -> each.cuts(StickCut.Ends.ONE))) {
+      page.paragraph(
+          "A piece that leaves too little of its stick to square both ends is cut at one: pick"
+              + " sticks whose other end is square.");
     }
   }
 

@@ -53,6 +53,7 @@ final class CutListPage {
               new EndWords(said).both(shape)));
     }
     page.heading("Pieces").add(new Block.Grid(rows));
+    new Uncut(lists, said).told().forEach(page::paragraph);
   }
 
   /** A block is as deep as a crossbeam over its seat: the timber of the crossbeams, ripped. */

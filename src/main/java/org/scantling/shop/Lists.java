@@ -83,6 +83,12 @@ public final class Lists {
     return built.mixed() ? ", " + built.timber(role).words() : "";
   }
 
+  /** True where both ends of a piece run out into the open, not over a post to meet another. */
+  boolean endsFree(Piece piece) {
+    return !piece.shape().role().equals("header")
+        || (built.headerBays().size() == 1 && !built.top().stepped());
+  }
+
   /** Breadth of the posts. */
   double postIn() {
     return built.geometry().posts().breadthIn();

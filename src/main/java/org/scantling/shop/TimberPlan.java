@@ -86,9 +86,9 @@ public record TimberPlan(
     }
   }
 
-  /** True where a stick becomes one piece with nothing left to cut off. */
-  boolean usesWholeSticks() {
-    return cuts.stream().anyMatch(StickCut::whole);
+  /** True where some stick is cut so. */
+  boolean cuts(StickCut.Ends ends) {
+    return cuts.stream().anyMatch(each -> each.ends() == ends);
   }
 
   /** Length of everything that is bought, spare sticks too. */

@@ -71,6 +71,22 @@ class MetricYardTest {
     assertThat(page("metric-country", ListKind.CUT_LIST)).contains("for 5/8 in (15.9 mm) bolt");
   }
 
+  /**
+   * By hand: three bays of 1.600 m and a post of 145 mm are 4.945 m; what is left of 5.400 m is 455
+   * mm, an odd number, so 227 mm of tail at either end and one millimetre over.
+   */
+  @Test
+  void a_piece_that_no_saw_can_cut_from_its_stick_is_left_as_long_as_the_stick() {
+    assertThat(page("proven-ground", ListKind.CUT_LIST))
+        .contains(
+            "H1 is 5.399 m out of a stick of 5.400 m, and no saw takes off so little: leave it as"
+                + " it comes, measure from the first end, and let the rest stand over at the last"
+                + " end.");
+    assertThat(page("proven-ground", ListKind.BUYING))
+        .contains("or shorter by less than a saw takes off, is not cut to length");
+    assertThat(page("metric-country", ListKind.CUT_LIST)).doesNotContain("no saw takes off");
+  }
+
   private static String page(String scenario, ListKind kind) {
     return TextPage.print(
             ListPages.of(lists(scenario), kind, UnitSystem.METRIC),
