@@ -121,11 +121,16 @@ final class Built {
   }
 
   /**
-   * True where the posts stand in the ground and all rails at one level: a foot may stand a little
-   * high or low, so the housings are marked from the level line.
+   * True where the posts stand in the ground: a foot may stand a little high or low, so the
+   * housings are marked from the level line.
    */
   boolean railsFromLine() {
-    return inTheGround() && has("rail") && !top().follows() && !top().stepped();
+    return inTheGround() && has("rail");
+  }
+
+  /** True where all rails lie at one level, so that every post has its housings as high. */
+  boolean railsLevel() {
+    return !top().follows() && !top().stepped();
   }
 
   boolean inTheGround() {

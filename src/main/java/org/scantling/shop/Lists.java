@@ -112,9 +112,14 @@ public final class Lists {
         && pieces.of("post").stream().anyMatch(post -> gang.marks().contains(post.mark()));
   }
 
-  /** How far the rails stand over the level line, where their housings are marked from it. */
+  /** True where housings are marked from the level line, on every post at another height. */
+  boolean railsByThePost() {
+    return built.railsFromLine() && !built.railsLevel();
+  }
+
+  /** How far all rails stand over the level line, where their housings are marked from it. */
   OptionalDouble railsOverLineIn() {
-    return built.railsFromLine()
+    return built.railsFromLine() && built.railsLevel()
         ? OptionalDouble.of(new RailLine(built, 0).overLineIn(built))
         : OptionalDouble.empty();
   }

@@ -104,7 +104,7 @@ final class StepWords {
     words.put("crossbeams", Integer.toString(geometry.crossbeamCount()));
     words.put("over-posts", String.join(" and ", pieces.overPosts()));
     built.find(Question.RAIL_HEIGHT).ifPresent(height -> length("rail-height", height));
-    if (built.railsFromLine()) {
+    if (built.railsFromLine() && built.railsLevel()) {
       double overIn = new RailLine(built, 0).overLineIn(built);
       words.put("rail-line", length(Math.abs(overIn)) + (overIn < 0 ? " below" : " above"));
     }
