@@ -6,14 +6,18 @@ import java.util.Random;
 
 /** Jobs of 200 pieces at prices that do not go by the foot. */
 final class UnevenPrices {
+  private static final int CENTS_A_FOOT = 90;
+
   private UnevenPrices() {}
 
-  /** The pieces of the benchmark's job, from sticks of 8 to 16 ft at 90 to 130 cents a foot. */
+  /** The benchmark's pieces; sticks at 90 to 130 cents a foot, to the cent. */
   static CuttingProblem job(Random random) {
     CuttingProblem even = CuttingStockBenchmark.job(random);
     List<Stick> sticks = new ArrayList<>();
     for (Stick each : even.sticks()) {
-      sticks.add(new Stick(each.lengthTicks(), each.cost() * (90 + random.nextInt(41))));
+      int feet = (int) each.cost();
+      long cents = (long) feet * CENTS_A_FOOT + random.nextInt(40 * feet);
+      sticks.add(new Stick(each.lengthTicks(), cents));
     }
     return new CuttingProblem(even.demands(), sticks, even.allowance());
   }
