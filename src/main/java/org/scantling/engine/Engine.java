@@ -16,7 +16,9 @@ import org.scantling.meanwhile.Ahead;
 import org.scantling.meanwhile.Once;
 import org.scantling.reasons.BayTrial;
 import org.scantling.reasons.DeadEnd;
+import org.scantling.reasons.Fact;
 import org.scantling.reasons.Finding;
+import org.scantling.reasons.GoneBackTo;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.ProvenCheck;
 import org.scantling.reasons.Question;
@@ -117,29 +119,90 @@ public final class Engine {
   }
 
   /**
-   * The pass itself where it ended well or cannot be helped by another number of bays, else that of
-   * the first number that leads to an answer, else the pass itself again. While numbers are tried
-   * nobody reads what larger sizes would do, so only the number that serves is worked in full.
+   * The pass itself where it ended well, else that of another number of bays, else of larger
+   * timbers where a joint found no room in what there was, else the pass itself again. While these
+   * are tried nobody reads what larger sizes would do, so only what serves is worked in full.
    *
-   * @param trying for the numbers that are tried; the same as {@code sheets} where nobody reads
-   *     more
+   * @param trying for what is tried; the same as {@code sheets} where nobody reads more
    */
   private Pass wayOut(Job job, Sheets sheets, Sheets trying, Pass first) {
-    List<DeadEnd> deadEnds = new ArrayList<>();
+    if (ended(first)) {
+      return first;
+    }
+    List<Fact> tried = new ArrayList<>();
+    List<DeadEnd> cramped = new ArrayList<>();
+    Pass found = otherBays(job, trying, first, tried);
+    Optional<DeadEnd> small = crampedJoint(first);
+    while (!ended(found) && small.isPresent()) {
+      add(small.get(), cramped);
+      tried = new ArrayList<>(cramped);
+      Pass larger = settle(job, trying, tried);
+      found = otherBays(job, trying, larger, tried);
+      small = crampedJoint(larger);
+    }
+    if (!ended(found)) {
+      return first;
+    }
+    return trying == sheets ? found : settle(job, sheets, tried);
+  }
+
+  /**
+   * That pass where it ended, else that of the least number of bays above it that leads to an
+   * answer, else the last that was tried.
+   *
+   * @param tried what led nowhere so far; what comes of this is added
+   */
+  private Pass otherBays(Job job, Sheets trying, Pass first, List<Fact> tried) {
     Pass last = first;
     // Each dead end takes one number of bays away, so this ends.
     while (!ended(last) && last.answered(BAYS)) {
-      DeadEnd end = deadEnd(last);
-      if (deadEnds.contains(end)) {
-        throw new RuleBaseFault("no rule stops " + end.reference() + " from being tried again");
+      Engine.<Fact>add(deadEnd(BAYS, last), tried);
+      last = settle(job, trying, tried);
+    }
+    return ended(last) && last != first && last.answered(BAYS)
+        ? goneBack(job, trying, last, tried)
+        : last;
+  }
+
+  private static <T extends Fact> void add(T end, List<T> tried) {
+    if (tried.contains(end)) {
+      throw new RuleBaseFault("no rule stops " + end.reference() + " from being tried again");
+    }
+    tried.add(end);
+  }
+
+  /** The least of the numbers of bays that serves, among those passed over just before that one. */
+  private Pass goneBack(Job job, Sheets trying, Pass serves, List<Fact> tried) {
+    int last = Integer.parseInt(((DeadEnd) tried.get(tried.size() - 1)).option());
+    int found = Integer.parseInt(serves.answers().option(BAYS));
+    for (int bays : job.bayCounts()) {
+      if (last < bays && bays < found) {
+        String option = Integer.toString(bays);
+        tried.add(new GoneBackTo(BAYS, option));
+        Pass pass = settle(job, trying, tried);
+        if (pass.answered(BAYS) && pass.answers().option(BAYS).equals(option)) {
+          if (ended(pass)) {
+            return pass;
+          }
+          tried.add(deadEnd(BAYS, pass));
+        }
       }
-      deadEnds.add(end);
-      last = settle(job, trying, deadEnds);
     }
-    if (last == first || !ended(last)) {
-      return first;
-    }
-    return trying == sheets ? last : settle(job, sheets, deadEnds);
+    return serves;
+  }
+
+  /** The size that leaves a joint no room, where the table of checks says that a larger one may. */
+  private Optional<DeadEnd> crampedJoint(Pass pass) {
+    return pass.broken()
+        .filter(broken -> pass.brokenAtJoints())
+        .map(broken -> broken.closest().finding())
+        .flatMap(stop -> stop instanceof Finding.Reject reject ? larger(reject) : Optional.empty())
+        .filter(pass::answered)
+        .map(size -> deadEnd(size, pass));
+  }
+
+  private Optional<Question> larger(Finding.Reject reject) {
+    return tables.check(reject.check()).larger();
   }
 
   private static boolean ended(Pass pass) {
@@ -246,13 +309,14 @@ public final class Engine {
    * something else asked for. So what has settled is settled once more from there, free to shrink,
    * until nothing does. Where nothing shrinks, the first settling tells which check stopped a size:
    * it was worked before the larger one brought other timbers with it. Where two answers lead to
-   * each other, the first stays: what the second shrank to would be for a cause that is gone.
+   * each other, the first stays: what the second shrank to would be for a cause that is gone;
+   * unless the first is the one that tells such a cause.
    */
-  private Pass settle(Job job, Sheets sheets, List<DeadEnd> deadEnds) {
-    Pass first = settle(job, sheets, job.start(), deadEnds);
+  private Pass settle(Job job, Sheets sheets, List<Fact> tried) {
+    Pass first = settle(job, sheets, job.start(), tried);
     Pass pass = first;
     for (int count = 1; count <= MOST_SHRINKINGS && pass.broken().isEmpty(); count++) {
-      Pass again = settle(job, sheets, pass.answers(), deadEnds);
+      Pass again = settle(job, sheets, pass.answers(), tried);
       if (again.broken().isPresent()) {
         return pass;
       }
@@ -261,7 +325,7 @@ public final class Engine {
         return pass;
       }
       if (again.answers().equals(first.answers())) {
-        return first;
+        return first.tellsWhatIsGone() && !pass.tellsWhatIsGone() ? pass : first;
       }
       pass = again;
     }
@@ -274,11 +338,11 @@ public final class Engine {
    * <p>What the braces ask of the timbers is known only after the first pass. So a joint that
    * nothing holds is given up only once the timbers stay as they are.
    */
-  private Pass settle(Job job, Sheets sheets, Answers start, List<DeadEnd> deadEnds) {
+  private Pass settle(Job job, Sheets sheets, Answers start, List<Fact> tried) {
     Answers answers = start;
     Pass before = null;
     for (int count = 1; count <= MOST_PASSES; count++) {
-      Pass pass = new Pass(job, sheets, answers, before, deadEnds);
+      Pass pass = new Pass(job, sheets, answers, before, tried);
       pass.run();
       boolean stays = pass.answers().equals(answers);
       if (stays || pass.broken().isPresent() && !pass.brokenAtJoints()) {
@@ -295,11 +359,12 @@ public final class Engine {
     return new Sheets(rules, allowed, rows, job, telling);
   }
 
-  private static DeadEnd deadEnd(Pass pass) {
+  private static DeadEnd deadEnd(Question question, Pass pass) {
     Verdict.Unanswerable broken = pass.broken().orElseThrow();
     Finding closest = broken.closest().finding();
     String check = closest instanceof Finding.Reject reject ? reject.check() : closest.rule();
     double ratio = closest instanceof Finding.Reject reject ? reject.ratio() : 1;
-    return new DeadEnd(BAYS, pass.answers().option(BAYS), broken.question().id(), check, ratio);
+    return new DeadEnd(
+        question, pass.answers().option(question), broken.question().id(), check, ratio);
   }
 }

@@ -11,6 +11,7 @@ import org.scantling.reasons.Answer;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
+import org.scantling.reasons.Weight;
 import org.scantling.rulebase.Fired;
 import org.scantling.rulebase.RuleBaseFault;
 
@@ -84,7 +85,10 @@ final class OptionResolver {
     return OptionalInt.empty();
   }
 
-  /** What moved the answer off the wish, else the wish, else what stopped the option below. */
+  /**
+   * What moved the answer off the wish, else the wish, else what stopped the option that the site
+   * asks for, else what stopped the option below.
+   */
   private Reason governing(int chosen, int wanted, Optional<Fired> wish) {
     if (chosen < wanted) {
       return reason(worst.get(options.get(chosen + 1)), true);
@@ -92,10 +96,15 @@ final class OptionResolver {
     if (wish.isPresent() && options.indexOf(preference(wish.get()).option()) == chosen) {
       return reason(wish.get(), true);
     }
-    return Optional.ofNullable(chosen > 0 ? options.get(chosen - 1) : null)
-        .flatMap(below -> stopped(below, true))
+    return wish.filter(each -> preference(each).weight() == Weight.ASKED)
+        .flatMap(asked -> stopped(preference(asked).option(), true))
+        .or(() -> below(chosen).flatMap(each -> stopped(each, true)))
         .or(() -> wish.map(each -> reason(each, true)))
         .orElseThrow(() -> new RuleBaseFault(unfounded(options.get(chosen))));
+  }
+
+  private Optional<String> below(int chosen) {
+    return chosen > 0 ? Optional.of(options.get(chosen - 1)) : Optional.empty();
   }
 
   /**

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.scantling.reasons.Answer;
-import org.scantling.reasons.DeadEnd;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Phase;
@@ -28,7 +27,7 @@ final class Pass {
   private final Job job;
   private final Sheets sheets;
   private final Pass before;
-  private final List<DeadEnd> deadEnds;
+  private final List<Fact> tried;
   private final Map<Question, Verdict.Answered> verdicts = new EnumMap<>(Question.class);
   private final Map<Question, List<Shortfall>> held = new EnumMap<>(Question.class);
   private final List<Reason> cautions = new ArrayList<>();
@@ -42,14 +41,14 @@ final class Pass {
 
   /**
    * @param before the run before, below whose sizes this one does not go; null for the first
-   * @param deadEnds options that were tried and led nowhere
+   * @param tried what came of options that were tried before
    */
-  Pass(Job job, Sheets sheets, Answers start, Pass before, List<DeadEnd> deadEnds) {
+  Pass(Job job, Sheets sheets, Answers start, Pass before, List<Fact> tried) {
     this.job = job;
     this.sheets = sheets;
     this.answers = start;
     this.before = before;
-    this.deadEnds = deadEnds;
+    this.tried = tried;
     this.easing = new Easing(job);
   }
 
@@ -123,6 +122,15 @@ final class Pass {
     verdicts.replaceAll((question, told) -> told.amongTimbersOf(last.verdicts.get(question)));
   }
 
+  /**
+   * True where a stop of look or proportion is told that an earlier run found and this one does
+   * not: the timbers that it names are gone.
+   */
+  boolean tellsWhatIsGone() {
+    return verdicts.entrySet().stream()
+        .anyMatch(each -> each.getValue().tellsMoreThan(heard.get(each.getKey()).findings()));
+  }
+
   Map<Question, Verdict.Answered> verdicts() {
     return verdicts;
   }
@@ -191,7 +199,7 @@ final class Pass {
       told.add(answer);
       job.stock().behind(answer).ifPresent(told::add);
     }
-    told.addAll(deadEnds);
+    told.addAll(tried);
     told.addAll(easing.facts());
     if (phase == Phase.CAUTIONS) {
       told.addAll(relied());

@@ -6,6 +6,7 @@ import org.scantling.reasons.Answer;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
+import org.scantling.rulebase.Fired;
 
 /** What the resolver makes of the findings on one question. */
 sealed interface Verdict {
@@ -21,6 +22,18 @@ sealed interface Verdict {
           answer,
           reasons.stream().map(told -> last.found(told).orElse(told)).toList(),
           rejected.stream().flatMap(told -> last.found(told).stream()).toList());
+    }
+
+    /** True where an option is stopped by look or proportion, and by none of these findings. */
+    boolean tellsMoreThan(List<Fired> findings) {
+      return rejected.stream()
+          .map(told -> (Finding.Reject) told.finding())
+          .filter(told -> !told.calculated())
+          .anyMatch(told -> findings.stream().noneMatch(each -> stops(each, told.option())));
+    }
+
+    private static boolean stops(Fired fired, String option) {
+      return fired.finding() instanceof Finding.Reject reject && reject.option().equals(option);
     }
 
     /** What is told of the same option here; what a check stopped stays as it was told. */

@@ -88,7 +88,8 @@ final class Opening {
       return "no " + line.name() + " any more";
     }
     if (line.joint()) {
-      return "stronger " + line.name() + ", " + line.now();
+      // A base does not tell its joints, so nothing can be said to have changed in them.
+      return line.name() + " stronger than usual, " + line.now();
     }
     return line.then().isEmpty() || line.then().equals("none")
         ? added(line)

@@ -1,6 +1,9 @@
 package org.scantling.tables;
 
+import java.util.List;
+import java.util.Optional;
 import org.scantling.quantity.Unit;
+import org.scantling.reasons.Question;
 import org.scantling.reasons.Source;
 
 /**
@@ -12,6 +15,8 @@ import org.scantling.reasons.Source;
  *     member
  * @param unit of demand and capacity
  * @param nature what it keeps from happening
+ * @param larger of a joint that nothing holds: the size that is tried larger, where that gives its
+ *     fasteners room
  * @param clientWords what passing means to the client
  * @param builderWords what is checked, for the builder
  */
@@ -21,11 +26,13 @@ public record CheckRow(
     boolean easedByRecord,
     Unit unit,
     CheckNature nature,
+    Optional<Question> larger,
     String clientWords,
     String builderWords,
     Source source,
     String note)
     implements TableRow {
+  private static final List<Question> LARGER = List.of(Question.HEADER_SIZE, Question.POST_SIZE);
 
   static CheckRow read(Row row) {
     if (row.positive("limit_ratio") > 1) {
@@ -37,10 +44,24 @@ public record CheckRow(
         eased(row),
         row.unit(),
         CheckNature.read(row),
+        larger(row),
         row.text("client_words"),
         row.text("builder_words"),
         row.source(),
         row.optional("note"));
+  }
+
+  private static Optional<Question> larger(Row row) {
+    String id = row.optional("larger");
+    if (id.isEmpty()) {
+      return Optional.empty();
+    }
+    for (Question size : LARGER) {
+      if (size.id().equals(id)) {
+        return Optional.of(size);
+      }
+    }
+    throw row.refuse("larger", "empty, header.size or post.size");
   }
 
   /** Depths and sways are in inches; strength is a stress, a force or a share. */

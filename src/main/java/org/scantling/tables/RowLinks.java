@@ -236,6 +236,7 @@ final class RowLinks {
     word("vine", ids(tables.vines(), all()));
     word("species", texts(DesignValueRow::species));
     word("grade", texts(DesignValueRow::grade));
+    ranked(texts(DesignValueRow::grade));
     word("market", MARKETS);
     word("backfill", List.of("tamped-soil", "gravel", "concrete"));
     word(
@@ -243,14 +244,31 @@ final class RowLinks {
         ids(
             tables.joints(),
             each -> each.question() == Question.CROSSBEAM_JOINT && each.way().startsWith("toe-")));
+    word("isolated-posts", List.of("yes", "no"));
     word("picket.screw", ids(tables.fasteners(), each -> each.type().equals("screw")));
+    word("brace.temporary-screw", ids(tables.fasteners(), each -> each.type().equals("screw")));
     // A word that every market has its own for is matched like a base's size.
     word("brace", ids(tables.sizes(), each -> each.serves("brace")));
     for (String market : MARKETS) {
       word("picket." + market, ids(tables.sizes(), each -> each.market().equals(market)));
+      word("brace.temporary." + market, ids(tables.sizes(), each -> each.market().equals(market)));
     }
     for (String species : texts(DesignValueRow::species)) {
       word("incised." + species, List.of("yes", "no"));
+    }
+  }
+
+  /** Every grade once, in whatever order a house ranks them. */
+  private void ranked(List<String> grades) {
+    String ranked = tables.defaults().row("grades-upward").word();
+    List<String> each = List.of(ranked.split(";", -1));
+    if (each.size() != grades.size() || !each.containsAll(grades)) {
+      throw lines.refuse(
+          TableFile.DEFAULTS,
+          "grades-upward",
+          "word",
+          ranked,
+          "each of " + String.join(", ", grades) + " once, with ; between them");
     }
   }
 

@@ -79,7 +79,7 @@ enum TableFile {
       "checks.csv",
       CheckRow.class,
       false,
-      "id,limit_ratio,eased_by_record,unit,nature,client_words,builder_words"),
+      "id,limit_ratio,eased_by_record,unit,nature,larger,client_words,builder_words"),
   DEFAULTS("defaults.csv", DefaultWord.class, false, "id,word,statement"),
   JOINTS(
       "joints.csv",

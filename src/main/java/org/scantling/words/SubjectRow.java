@@ -63,9 +63,9 @@ public record SubjectRow(
     return GIVEN.contains(section);
   }
 
-  /** True for what a site file may state and nobody can measure off the structure. */
+  /** True for what belongs to the place and is not built. */
   public boolean place() {
-    return given() && !section.equals(WAY);
+    return site() || load();
   }
 
   /**

@@ -30,6 +30,17 @@ class OptionResolverTest {
   }
 
   @Test
+  void what_stopped_the_option_that_was_asked_for_governs() {
+    is(
+        "6x6",
+        "tall",
+        0,
+        wish("asked", Weight.ASKED, "4x4"),
+        reject("tall", "4x4", 1.2),
+        reject("crowded", "4x6", 1.1));
+  }
+
+  @Test
   void where_nothing_above_is_left_the_next_below_is_taken() {
     is(
         "4x6",

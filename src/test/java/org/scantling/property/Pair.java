@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Outcome;
-import org.scantling.reasons.Phase;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
 import org.scantling.tables.SizeRow;
@@ -31,13 +30,6 @@ record Pair(Proposal less, Proposal more) {
   /** True where a refusal is cured by asking for more. */
   boolean rescued() {
     return !less.proposed() && more.proposed();
-  }
-
-  /** True where that refusal was of a joint: what a small post cannot take tries no larger one. */
-  boolean rescuedAtJoint() {
-    return rescued()
-        && less.result() instanceof Proposal.Result.NeedsEngineer refused
-        && refused.broken().filter(each -> each.phase() == Phase.JOINTS).isPresent();
   }
 
   boolean sameLayout() {

@@ -99,10 +99,8 @@ class RandomSitesPropertyTest {
   }
 
   private static void compare(MoreAsked demand, Pair pair, Wish less, Wish more, boolean braced) {
-    if (braced && pair.rescued() || pair.rescuedAtJoint()) {
-      // A joint that a small post cannot take is no reason to try a larger one, but a heavy climber
-      // asks for a larger post in any case.
-      TALLY.add("cured at a joint or on brackets by more " + demand);
+    if (braced && pair.rescued()) {
+      TALLY.add("cured on brackets by more " + demand);
       return;
     }
     if (demand == MoreAsked.CLEAR_WIDTH && pair.rescued()) {

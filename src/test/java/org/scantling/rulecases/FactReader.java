@@ -18,6 +18,7 @@ import org.scantling.reasons.Eased;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Given;
+import org.scantling.reasons.GoneBackTo;
 import org.scantling.reasons.GradeByRole;
 import org.scantling.reasons.OptionCheck;
 import org.scantling.reasons.Proven;
@@ -32,6 +33,7 @@ import org.scantling.reasons.SourceKind;
 import org.scantling.reasons.StockMatch;
 import org.scantling.reasons.StyleMatch;
 import org.scantling.reasons.Worked;
+import org.scantling.tables.DefaultWord;
 import org.scantling.tables.NumberRow;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.TableRow;
@@ -50,6 +52,7 @@ final class FactReader {
     this.cells = cells;
     this.nudge = nudge;
     kinds.put("row", this::row);
+    kinds.put("default", this::defaultWord);
     kinds.put("given", e -> new Given(demand(e, "given"), e.number("number")));
     kinds.put("chosen", e -> new Chosen(demand(e, "chosen"), e.word("word")));
     kinds.put("proven", FactReader::proven);
@@ -62,6 +65,7 @@ final class FactReader {
     kinds.put("size", this::size);
     kinds.put("check", FactReader::check);
     kinds.put("dead-end", FactReader::deadEnd);
+    kinds.put("gone-back-to", e -> new GoneBackTo(question(e, "gone-back-to"), e.word("option")));
     kinds.put("stock-match", FactReader::stockMatch);
     kinds.put("style-match", FactReader::styleMatch);
     kinds.put("ungraded", FactReader::ungraded);
@@ -101,6 +105,11 @@ final class FactReader {
       throw new CaseFault(entry.where() + ": row " + row.id() + " holds no single number");
     }
     return TableCells.with(number, entry.number("value"));
+  }
+
+  private Fact defaultWord(Entry entry) {
+    DefaultWord row = (DefaultWord) cells.row("defaults:" + entry.word("default"));
+    return new DefaultWord(row.id(), entry.word("word"), row.statement(), row.source(), row.note());
   }
 
   private static Fact proven(Entry entry) {

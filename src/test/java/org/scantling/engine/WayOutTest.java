@@ -1,0 +1,122 @@
+package org.scantling.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.scantling.design.Site;
+import org.scantling.property.House;
+import org.scantling.property.SoundProposal;
+import org.scantling.property.Wish;
+import org.scantling.reasons.Decision;
+import org.scantling.reasons.Finding;
+import org.scantling.reasons.Outcome;
+import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Question;
+
+/** What is tried otherwise where the first answers lead nowhere, or to each other. */
+class WayOutTest {
+
+  /**
+   * Two rows of 34 bays of 3'-6": the first number that serves. Every number is tried where none is
+   * passed over.
+   */
+  @Test
+  void the_fewest_bays_that_serve_are_found_though_numbers_were_passed_over() {
+    Wish hops =
+        new Wish(
+            1440,
+            0,
+            List.of(),
+            0,
+            new Wish.Climate(40, 42, 110, "B"),
+            "sandy-gravel",
+            "hops",
+            new Wish.Timber("douglas-fir-larch", "No.2"),
+            new Wish.Choices("auto", "auto", "code", "I", "full"));
+    Site site = hops.over(House.base("hop-walk"));
+    String passing = "layout.bays.next-to-dead-end";
+
+    Outcome fewest = without(passing, site).decision(Question.BAYS).orElseThrow().proposed();
+    assertThat(propose(site).decision(Question.BAYS).orElseThrow().proposed()).isEqualTo(fewest);
+  }
+
+  /** Of boards that are cut over a 6x6, no bolt that holds keeps its distance to their ends. */
+  @Test
+  void a_larger_post_is_tried_where_no_bolt_finds_room_and_no_number_of_bays_helps() {
+    Wish wish =
+        new Wish(
+            49,
+            0,
+            List.of(),
+            0,
+            new Wish.Climate(64, 57, 118, "B"),
+            "clay",
+            "honeysuckle",
+            new Wish.Timber("southern-pine", "No.2"),
+            new Wish.Choices("embedded", "paired", "code", "II", "full"));
+    Proposal proposal = propose(wish.over(House.base("kiwi-court")));
+
+    SoundProposal.check(wish, proposal);
+    assertThat(word(proposal, Question.POST_SIZE)).isEqualTo("8x8");
+    Finding governing =
+        proposal.decision(Question.POST_SIZE).orElseThrow().reasons().get(0).finding();
+    assertThat(governing).isInstanceOf(Finding.Reject.class);
+    assertThat(((Finding.Reject) governing).option()).isEqualTo("6x6");
+    assertThat(((Finding.Reject) governing).check()).isEqualTo("joint.geometry");
+  }
+
+  /**
+   * A 2x8 crossbeam wants a 6x8 header under it and gives way to a 4x6, under which a 6x6 does: no
+   * header is left that was made for a crossbeam which is gone.
+   */
+  @Test
+  void a_header_is_not_left_deeper_for_a_crossbeam_that_is_gone() {
+    Wish hops =
+        new Wish(
+            194,
+            0,
+            List.of(new Site.User.Known("wheelchair-companion"), new Site.User.Machine(25)),
+            85.5,
+            new Wish.Climate(47, 58, 114, "C"),
+            "foliated-rock",
+            "clematis",
+            new Wish.Timber("douglas-fir-larch", "No.1"),
+            new Wish.Choices("bracket", "on-top", "code", "II", "open"));
+    Wish rose =
+        new Wish(
+            99,
+            0,
+            List.of(new Site.User.Machine(76), new Site.User.Machine(73)),
+            0,
+            new Wish.Climate(61, 34, 103, "B"),
+            "sand",
+            "jasmine",
+            new Wish.Timber("redwood", "No.2"),
+            new Wish.Choices("bracket", "on-top", "code", "II", "full"));
+
+    leavesNoStaleHeader(hops, "hop-walk");
+    leavesNoStaleHeader(rose, "rose-gate");
+  }
+
+  private static void leavesNoStaleHeader(Wish wish, String base) {
+    Proposal proposal = propose(wish.over(House.base(base)));
+
+    SoundProposal.check(wish, proposal);
+    assertThat(word(proposal, Question.CROSSBEAM_SIZE)).isEqualTo("4x6");
+    assertThat(word(proposal, Question.HEADER_SIZE)).isEqualTo("6x6");
+  }
+
+  private static Proposal propose(Site site) {
+    return House.propose(site);
+  }
+
+  private static Proposal without(String rule, Site site) {
+    return new Engine(House.RULES, House.TABLES, id -> !id.equals(rule)).propose(site, List.of());
+  }
+
+  private static String word(Proposal proposal, Question question) {
+    Decision decision = proposal.decision(question).orElseThrow();
+    return ((Outcome.Word) decision.proposed()).text();
+  }
+}
