@@ -52,12 +52,12 @@ public final class BracedWalk {
   /**
    * True where braces of that leg find room both ways; a leg left over from other bays may not.
    *
-   * @param legIn above 0
+   * @param legIn 0 where posts stand too close for any
    */
   public static boolean fits(Geometry geometry, double legIn) {
     double apartIn = Math.min(geometry.plan().bayIn(), geometry.plan().rowSpacingIn());
     double heightIn = geometry.headerTopIn() - geometry.headers().depthIn() / 2;
-    return 2 * legIn < apartIn && legIn < heightIn;
+    return legIn > 0 && 2 * legIn < apartIn && legIn < heightIn;
   }
 
   Geometry geometry() {

@@ -63,9 +63,20 @@ public record BaseDesign(
    * @param climate the climate of that place
    * @param soil soil class of that place
    * @param vine the climber it has carried
+   * @param slopePercent fall of the ground there, from the first post to the last
    */
   public record Proven(
-      int builtYear, Site.Climate climate, Optional<String> soil, Optional<String> vine) {}
+      int builtYear,
+      Site.Climate climate,
+      Optional<String> soil,
+      Optional<String> vine,
+      double slopePercent) {
+    /** On level ground. */
+    public Proven(
+        int builtYear, Site.Climate climate, Optional<String> soil, Optional<String> vine) {
+      this(builtYear, climate, soil, vine, 0);
+    }
+  }
 
   /**
    * @param size nominal size, such as 4x4

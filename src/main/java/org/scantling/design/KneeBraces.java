@@ -61,6 +61,37 @@ public record KneeBraces(TopLine top, double legIn, double depthIn, double feetA
     return braces;
   }
 
+  /**
+   * The longest leg, whatever the leg of these, at which no brace along the walk reaches into the
+   * one across it at the next post. In every bay that one lies on the face of its post towards the
+   * bay and crosses the walk side of the row, on which the inner brace of the other post rises up
+   * to it. It may be below 0 where posts stand close.
+   *
+   * @param braceIn thickness of the brace across
+   */
+  public double longestLegIn(double braceIn) {
+    Geometry geometry = top.geometry();
+    double freeIn = geometry.plan().bayIn() - geometry.posts().breadthIn() / 2 - braceIn;
+    double reachIn = freeIn - aboveAlongIn() - depthIn * SINE;
+    int side = side(top);
+    double longestIn = Double.POSITIVE_INFINITY;
+    for (int post = 0; post < top.posts(); post++) {
+      if (bay(post, -side)) {
+        longestIn = Math.min(longestIn, bay(post, side) ? legForIn(post, reachIn) : reachIn);
+      }
+    }
+    return longestIn;
+  }
+
+  /** The leg of the outer brace of a post whose inner one, its foot below, has one of that much. */
+  private double legForIn(int post, double innerIn) {
+    int side = side(top);
+    double fall = side * top.headerFallRatio();
+    double footUpIn = headerMiddleUpIn(post, -side) - innerIn * (1 - fall);
+    double outerIn = (headerMiddleUpIn(post, side) - feetApartIn - footUpIn) / (1 + fall);
+    return Math.min(innerIn, outerIn);
+  }
+
   /** True where a bay lies on that side of the post. */
   private boolean bay(int post, int towards) {
     return post + towards >= 0 && post + towards < top.posts();

@@ -255,12 +255,14 @@ public final class Engine {
         .map(place -> new Job(place, tables, ledger).withDesign(site.base()))
         .map(job -> settle(job))
         .filter(pass -> pass.broken().isEmpty())
-        .map(pass -> record(site.base().proven().orElseThrow().builtYear(), pass));
+        .map(pass -> record(site.base().proven().orElseThrow(), pass));
   }
 
-  private static TrackRecord record(int sinceYear, Pass pass) {
+  private static TrackRecord record(BaseDesign.Proven stood, Pass pass) {
+    int sinceYear = stood.builtYear();
     return new TrackRecord(
         sinceYear,
+        stood.slopePercent(),
         pass.confirmation().checks().stream()
             .map(each -> new ProvenCheck(each.id(), each.check().ratio(), sinceYear))
             .toList());

@@ -85,7 +85,10 @@ final class Job {
     this.offer = new Offer(stock, madeOf(base.facts(), tables));
     facts.addAll(SiteFacts.of(site, tables));
     facts.addAll(base.facts());
-    site.base().proven().ifPresent(stood -> facts.add(new ServiceRecord(stood.builtYear())));
+    site.base()
+        .proven()
+        .map(stood -> new ServiceRecord(stood.builtYear(), stood.slopePercent()))
+        .ifPresent(facts::add);
     facts.addAll(offer.matches());
     facts.addAll(roleTimbers(site));
     facts.addAll(terms.trials());

@@ -29,7 +29,7 @@ final class OwnPlace {
         here.base().title(),
         here.base(),
         climate(here.climate(), stood.climate()),
-        new Site.Ground(stood.soil().or(() -> here.ground().soil()), 0),
+        new Site.Ground(stood.soil().or(() -> here.ground().soil()), stood.slopePercent()),
         new Site.Walkway(
             posts.bayIn() * posts.bays(),
             OptionalDouble.empty(),

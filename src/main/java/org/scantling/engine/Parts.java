@@ -297,25 +297,9 @@ final class Parts {
   }
 
   private Optional<KneeBraces> braces() {
-    if (!braced()) {
-      return Optional.empty();
-    }
-    double depthIn = job.stock().row(answers.option(BRACE_SIZE)).widthIn();
-    return Optional.of(new KneeBraces(top, answers.number(BRACE_LEG), depthIn, feetApartIn()));
-  }
-
-  /** As far apart as the bolts of one row, whatever their number. */
-  private double feetApartIn() {
-    double apartIn = job.tables().factor("bolt-geometry.row.parallel.full").amount();
-    return answers
-        .find(BRACE_JOINT)
-        .map(answer -> job.tables().joints().row(answer.option()))
-        .map(
-            joint ->
-                apartIn
-                    * job.tables().fastener(joint.fastener()).diameterIn()
-                    * (1 + (joint.count() - 1) * Math.sqrt(0.5)))
-        .orElse(0.0);
+    return braced()
+        ? Optional.of(BraceRoom.braces(job.bench(answers), answers.number(BRACE_LEG)))
+        : Optional.empty();
   }
 
   /** Two across the walk at every pair of posts, and those along it in each row by length. */

@@ -138,7 +138,7 @@ final class Works {
 
   private List<Fact> sides() {
     List<Fact> facts = new ArrayList<>(job.tables().checks().rows());
-    facts.add(braceRoom());
+    facts.add(new BraceRoom(bench).leg());
     if (job.railed()) {
       facts.add(railRoom());
     }
@@ -178,33 +178,6 @@ final class Works {
         Evidence.saw("free", Measure.inches(freeIn))
             .and("under", Measure.inches(underIn))
             .and("rail", Measure.inches(railIn)));
-  }
-
-  /**
-   * The leg at which two braces meet, or one reaches the ground. Two in a bay lie on two faces of
-   * the row and pass each other; two across the walk lie on one face of their crossbeam, up to the
-   * far edge of it.
-   */
-  private Worked braceRoom() {
-    Geometry geometry = geometry();
-    double bayIn = geometry.plan().bayIn();
-    double rowsIn = geometry.plan().rowSpacingIn();
-    double headIn = geometry.crossbeams().depthIn() / 2 + braceDepthIn() * Math.sqrt(0.5);
-    double heightIn = geometry.headerTopIn() - geometry.headers().depthIn() / 2;
-    double roomIn = Math.min(Math.min(bayIn / 2, rowsIn / 2 - headIn), heightIn);
-    return geometry(
-        "brace.leg-room",
-        BRACE_LEG,
-        Math.max(0, roomIn),
-        Evidence.saw("bay", Measure.inches(bayIn))
-            .and("rows", Measure.inches(rowsIn))
-            .and("head", Measure.inches(headIn))
-            .and("height", Measure.inches(heightIn)));
-  }
-
-  /** Not known in the first pass; the leg is then worked out again. */
-  private double braceDepthIn() {
-    return answers.has(BRACE_SIZE) ? job.stock().row(answers.option(BRACE_SIZE)).widthIn() : 0;
   }
 
   private List<Fact> cautions() {

@@ -34,7 +34,8 @@ final class DesignAssembly {
         said.count("proven.built"),
         ClimateAssembly.climate(said, "proven.climate"),
         said.maybeWord("proven.soil"),
-        said.maybeWord("proven.vine"));
+        said.maybeWord("proven.vine"),
+        said.maybeNumber("proven.slope").orElse(0));
   }
 
   private BaseDesign.Posts posts() {

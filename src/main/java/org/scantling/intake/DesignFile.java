@@ -29,7 +29,14 @@ record DesignFile(
       @Entry(says = "soil class of that place", kind = EntryKind.WORD, table = TableWords.SOILS)
           String soil,
       @Entry(says = "the climber it carried", kind = EntryKind.WORD, table = TableWords.VINES)
-          String vine) {}
+          String vine,
+      @Entry(
+              says =
+                  "fall of the ground along the walk there; the height of the posts is then that"
+                      + " of the upper end under a level top, of the lower post of a bay under one"
+                      + " that goes down in steps",
+              kind = EntryKind.PERCENT)
+          String slope) {}
 
   @JsonInclude(JsonInclude.Include.NON_NULL)
   record Posts(

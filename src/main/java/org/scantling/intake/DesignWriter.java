@@ -91,7 +91,8 @@ public final class DesignWriter {
             amount(climate.freezingIndexFDays(), QuantityKind.DEGREE_DAYS),
             amount(climate.meanAnnualF(), QuantityKind.TEMPERATURE)),
         proven.soil().orElse(null),
-        proven.vine().orElse(null));
+        proven.vine().orElse(null),
+        slope(proven.slopePercent()));
   }
 
   private static DesignFile.Posts posts(BaseDesign.Posts posts) {
@@ -131,6 +132,11 @@ public final class DesignWriter {
 
   private static String amount(OptionalDouble amount, QuantityKind kind) {
     return amount.isPresent() ? WrittenAmount.of(amount.getAsDouble(), kind) : null;
+  }
+
+  /** Level ground is not spoken of. */
+  private static String slope(double percent) {
+    return percent > 0 ? WrittenAmount.plain(percent) + " %" : null;
   }
 
   /** A zone is known to the half: the upper half is marked b. */

@@ -38,7 +38,7 @@ final class BesideBase {
             .filter(each -> more(each) > SEEN_RATIO)
             .sorted(Comparator.comparingDouble(this::more).reversed())
             .toList();
-    page.heading("Compared with the " + base + ", which has stood since " + record.sinceYear());
+    page.heading("Compared with the " + base + ", which " + Standing.of(record, voice));
     if (harder.isEmpty()) {
       page.paragraph("No check is closer to its limit here than there, on its own site.");
       return;

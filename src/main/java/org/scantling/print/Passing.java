@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.scantling.reasons.Checked;
-import org.scantling.reasons.TrackRecord;
 import org.scantling.reasons.Yardstick;
 import org.scantling.words.Voice;
 
@@ -47,8 +46,8 @@ final class Passing {
   private String only(List<Checked> byRecord) {
     String count = byRecord.size() == 1 ? "one" : Integer.toString(byRecord.size());
     return count
-        + " of them only by the record of the base, which has stood since "
-        + yardstick.record().map(TrackRecord::sinceYear).orElseThrow()
+        + " of them only by the record of the base, which "
+        + Standing.of(yardstick.record().orElseThrow(), voice)
         + ": "
         + String.join("; ", byRecord.stream().map(this::byRecord).toList())
         + ".";

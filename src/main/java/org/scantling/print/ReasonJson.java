@@ -14,6 +14,7 @@ import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal.Result;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Source;
+import org.scantling.reasons.TrackRecord;
 import org.scantling.reasons.Working;
 import org.scantling.reasons.Yardstick;
 import org.scantling.words.Reader;
@@ -100,12 +101,19 @@ final class ReasonJson {
     node.put("unit", symbol.isEmpty() ? "ratio" : symbol);
   }
 
-  /** The base design and since when it has stood. */
+  /** The base design, since when it has stood and on what fall. */
   ObjectNode base(String title, Yardstick yardstick) {
     ObjectNode node = JsonText.object();
     node.put("title", title);
-    yardstick.record().ifPresent(record -> node.put("sinceYear", record.sinceYear()));
+    yardstick.record().ifPresent(record -> stood(node, record));
     return node;
+  }
+
+  private static void stood(ObjectNode node, TrackRecord record) {
+    node.put("sinceYear", record.sinceYear());
+    if (record.slopePercent() > 0) {
+      node.put("slopePercent", JsonText.rounded(record.slopePercent()));
+    }
   }
 
   ArrayNode cautions(List<Reason> cautions) {

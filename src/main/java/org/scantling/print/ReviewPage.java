@@ -124,8 +124,8 @@ final class ReviewPage {
       page.paragraph(
           "\"base\" is how close the "
               + review.baseTitle()
-              + " itself comes to its limits on its own site, where it has stood since "
-              + review.yardstick().record().get().sinceYear()
+              + " itself comes to its limits on its own site, where it "
+              + Standing.of(review.yardstick().record().get(), voice)
               + ".");
     }
   }

@@ -7,9 +7,10 @@ import java.util.OptionalDouble;
  * How the base design has stood: its own checks at its own place.
  *
  * @param sinceYear first year of its service
+ * @param slopePercent fall of the ground there along the walk
  * @param checks one entry a check
  */
-public record TrackRecord(int sinceYear, List<ProvenCheck> checks) {
+public record TrackRecord(int sinceYear, double slopePercent, List<ProvenCheck> checks) {
   public TrackRecord {
     checks = List.copyOf(checks);
   }

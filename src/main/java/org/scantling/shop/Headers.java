@@ -51,11 +51,20 @@ final class Headers {
   private void line(List<Placed> headers, List<HeaderPiece> runs, int row, int side) {
     double offIn = side * (geometry.posts().breadthIn() + member.breadthIn()) / 2;
     double acrossIn = row * geometry.plan().rowSpacingIn() + (row == 0 ? offIn : -offIn);
+    LineMarks marks = new LineMarks(tape, runs);
     for (HeaderPiece run : runs) {
-      Point first = run.at(run.firstIn(), middleOverIn(), acrossIn);
-      Point last = run.at(run.lastIn(), middleOverIn(), acrossIn);
-      headers.add(new Placed(shape(run), new Place(first, last)));
+      boolean one = inOneLine(run);
+      double firstIn = one ? marks.liesIn(run, run.firstIn()) : run.firstIn();
+      double lastIn = one ? marks.liesIn(run, run.lastIn()) : run.lastIn();
+      Point first = run.at(firstIn, middleOverIn(), acrossIn);
+      Point last = run.at(lastIn, middleOverIn(), acrossIn);
+      headers.add(new Placed(shape(run, marks), new Place(first, last)));
     }
+  }
+
+  /** True for a board of a pair that is cut elsewhere than its fellow; at a step both are alike. */
+  private boolean inOneLine(HeaderPiece run) {
+    return built.paired() && !top.stepped() && (run.cutFirst() || run.cutLast());
   }
 
   /** Middle of the header over the line of the post tops. */
@@ -65,19 +74,19 @@ final class Headers {
         : member.depthIn() / 2 - geometry.headers().notchIn();
   }
 
-  private Shape shape(HeaderPiece run) {
+  private Shape shape(HeaderPiece run, LineMarks marks) {
     return new Shape(
         "header",
         member.size(),
         member.breadthIn(),
         member.depthIn(),
-        tape.nearest(run.lengthIn()),
+        inOneLine(run) ? marks.lengthIn(run) : tape.nearest(run.lengthIn()),
         0,
         ENDS,
         run.cutFirst() ? cut("the upper edge") : EndCut.square(),
         run.cutLast() ? cut("the lower edge") : EndCut.square(),
         built.paired() ? List.of() : notches(run),
-        built.paired() ? bolts(run) : lags(run));
+        built.paired() ? bolts(run, marks) : lags(run));
   }
 
   /** Boards meet plumb over the middle of a post, so that each keeps its bolts clear of the cut. */
@@ -155,7 +164,7 @@ final class Headers {
     return !beyondFirst && !beyondLast;
   }
 
-  private List<Bore> bolts(HeaderPiece run) {
+  private List<Bore> bolts(HeaderPiece run, LineMarks marks) {
     List<Bore> bores = new ArrayList<>();
     HeaderBolts bolts = new HeaderBolts(built);
     for (int post = run.fromPost(); post <= run.toPost(); post++) {
@@ -165,7 +174,9 @@ final class Headers {
           bores.add(
               new Bore(
                   "side",
-                  new Marking(tape, run.lengthIn()).at(atIn - run.firstIn()),
+                  inOneLine(run)
+                      ? marks.at(run, atIn)
+                      : new Marking(tape, run.lengthIn()).at(atIn - run.firstIn()),
                   tape.nearest(member.depthIn() / 2 - spot.belowIn()),
                   bolts.holeIn(),
                   bolts.name()));

@@ -120,6 +120,7 @@ class EveryBaseTest {
         site:
           climate: %s
           soil: %s
+          slope: %s
         walkway: { length: %s %s }
         planting: [ { vine: %s } ]
         materials: { market: %s }
@@ -128,6 +129,7 @@ class EveryBaseTest {
                 base.toAbsolutePath(),
                 proven.isMissingNode() ? ANYWHERE : proven.get("climate").toString(),
                 proven.path("soil").asString("sandy-gravel"),
+                proven.path("slope").asString("0 %"),
                 Double.parseDouble(bay[0]) * bays,
                 bay[1],
                 proven.path("vine").asString("grape"),

@@ -203,6 +203,79 @@ class TrackRecordTest {
     assertThat(ENGINE.propose(shallow(base), NONE).yardstick().record()).isPresent();
   }
 
+  @Test
+  void a_base_stands_at_its_own_place_on_the_fall_that_its_file_gives() {
+    assertThat(OwnPlace.of(shallow(base())).orElseThrow().ground().slopePercent()).isZero();
+    Site.Ground own = OwnPlace.of(shallow(onFall(base(), 3))).orElseThrow().ground();
+    assertThat(own.slopePercent()).isEqualTo(3);
+    assertThat(own.soil()).isEqualTo(base().proven().orElseThrow().soil());
+  }
+
+  @Test
+  void the_record_on_a_fall_is_the_check_of_the_base_on_that_fall() {
+    for (double percent : new double[] {3, 12}) {
+      BaseDesign sloped = onFall(base(), percent);
+      Site own =
+          Wish.plain()
+              .length(52)
+              .climate(new Wish.Climate(30, 25, 105, "B"))
+              .vine("climbing-rose")
+              .over(sloped);
+      Site falling = own.with(new Site.Ground(own.ground().soil(), percent));
+      Review review = ENGINE.check(falling, sloped, NONE, NONE);
+      TrackRecord record = review.yardstick().record().orElseThrow();
+      assertThat(record.slopePercent()).isEqualTo(percent);
+      assertThat(record.checks()).hasSameSizeAs(review.checks());
+      for (Checked each : review.checks()) {
+        assertThat(record.ratio(each.id())).as(each.id()).hasValue(each.check().ratio());
+      }
+    }
+  }
+
+  /**
+   * The boards of the hop walk are cut over posts. Where they follow a fall they are cut plumb,
+   * which leaves the bolt more wood; in level steps each bay has boards of its own, which bend as
+   * single spans, more than boards over two bays with tails beside them.
+   */
+  @Test
+  void a_walk_of_four_bays_is_worked_otherwise_on_a_fall() {
+    TrackRecord level = recordOf(shallow(onFall(House.base("hop-walk"), 0)));
+    TrackRecord follows = recordOf(shallow(onFall(House.base("hop-walk"), 2)));
+    TrackRecord steps = recordOf(shallow(onFall(House.base("hop-walk"), 12)));
+    assertThat(follows.slopePercent()).isEqualTo(2);
+    assertThat(follows.ratio("joint.header-cut").orElseThrow())
+        .isLessThan(level.ratio("joint.header-cut").orElseThrow());
+    assertThat(follows.ratio("header.bending")).isEqualTo(level.ratio("header.bending"));
+    assertThat(steps.ratio("header.bending").orElseThrow())
+        .isGreaterThan(1.2 * level.ratio("header.bending").orElseThrow());
+  }
+
+  @Test
+  void a_fall_steeper_than_where_the_base_stands_is_outside_its_record_and_told() {
+    assertThat(cautions(ENGINE.propose(falling(base(), 0), NONE)))
+        .contains("cautions.record")
+        .doesNotContain("cautions.record-slope");
+    assertThat(cautions(ENGINE.propose(falling(base(), 3), NONE)))
+        .contains("cautions.record", "cautions.record-slope");
+    assertThat(cautions(ENGINE.propose(falling(onFall(base(), 3), 3), NONE)))
+        .contains("cautions.record")
+        .doesNotContain("cautions.record-slope");
+  }
+
+  private static Site falling(BaseDesign base, double percent) {
+    Site site = proven(shallow(base));
+    return site.with(new Site.Ground(site.ground().soil(), percent));
+  }
+
+  private static BaseDesign onFall(BaseDesign base, double percent) {
+    BaseDesign.Proven stood = base.proven().orElseThrow();
+    return with(
+        base,
+        Optional.of(
+            new BaseDesign.Proven(
+                stood.builtYear(), stood.climate(), stood.soil(), stood.vine(), percent)));
+  }
+
   /** Little frost, so that the wind decides the depth. */
   private static Site shallow(BaseDesign base) {
     return Wish.plain().length(162).climate(new Wish.Climate(10, 25, 110, "B")).over(base);

@@ -68,6 +68,7 @@ final class AnyValue {
     OF_SITE.put("preferences.snow-share", "open|full|");
     String sizes =
         "2x4|2x6|2x8|2x10|2x12|4x4|4x6|4x8|6x6|8x8|45x95|45x145|45x195|95x95|45x220|120x120|95x145";
+    OF_BASE.put("proven.slope", "0..30 %");
     OF_BASE.put("posts.size", sizes);
     OF_BASE.put("posts.row-spacing", "20..300 in");
     OF_BASE.put("posts.bay", "12..300 in");

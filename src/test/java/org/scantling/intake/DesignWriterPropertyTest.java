@@ -85,7 +85,8 @@ class DesignWriterPropertyTest {
             Arbitraries.integers().between(1800, 2200),
             climate,
             words("sand", "clay").optional(),
-            words("grape", "none").optional())
+            words("grape", "none").optional(),
+            inches(0, 50))
         .as(BaseDesign.Proven::new);
   }
 

@@ -57,6 +57,15 @@ class DesignWriterTest {
   }
 
   @Test
+  void the_fall_of_the_ground_where_it_stands_is_read_and_written() {
+    String level = DesignWriter.yaml(READER.read(Example.good("base/gate-arbour.yaml")).design());
+    String sloped = level.replace("  vine: honeysuckle\n", "  vine: honeysuckle\n  slope: 2.5 %\n");
+    BaseDesign design = READER.read(new SourceText("gate.yaml", 1, sloped, Path.of(""))).design();
+    assertThat(design.proven().orElseThrow().slopePercent()).isEqualTo(2.5);
+    assertThat(DesignWriter.yaml(design)).isEqualTo(sloped.replace("2.5 %", "\"2.5 %\""));
+  }
+
+  @Test
   void what_is_whole_millimetres_is_no_long_decimal_of_an_inch() {
     // 1200 mm is 47.244094... in; 1.9 kPa is 39.68... psf.
     String text =

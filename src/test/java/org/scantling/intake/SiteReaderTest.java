@@ -135,6 +135,7 @@ class SiteReaderTest {
             "base.proven.climate.ground-snow",
             "base.proven.climate.wind-speed",
             "base.proven.climate.exposure",
+            "base.proven.slope",
             "base.crossbeams.end-cut");
   }
 

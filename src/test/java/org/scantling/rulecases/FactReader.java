@@ -80,7 +80,8 @@ final class FactReader {
     kinds.put(
         "proven-check",
         e -> new ProvenCheck(e.word("proven-check"), e.number("ratio"), e.count("since")));
-    kinds.put("service-record", e -> new ServiceRecord(e.count("service-record")));
+    kinds.put(
+        "service-record", e -> new ServiceRecord(e.count("service-record"), e.number("slope", 0)));
     kinds.put("eased", e -> new Eased(e.word("eased"), e.number("ratio")));
     kinds.put("confirmed", e -> new Confirmed(checked(e, "confirmed")));
   }

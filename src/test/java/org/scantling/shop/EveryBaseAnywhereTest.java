@@ -141,7 +141,7 @@ class EveryBaseAnywhereTest {
                     "Home",
                     built,
                     stood.climate(),
-                    new Site.Ground(stood.soil(), 0),
+                    new Site.Ground(stood.soil(), stood.slopePercent()),
                     new Site.Walkway(
                         posts.bayIn() * posts.bays(),
                         OptionalDouble.empty(),

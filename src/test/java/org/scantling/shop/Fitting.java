@@ -400,7 +400,7 @@ final class Fitting {
 
   private static boolean fellows(Point one, Point other, double gapIn) {
     return Math.abs(Math.abs(one.acrossIn() - other.acrossIn()) - gapIn) < 1e-6
-        && Math.hypot(one.alongIn() - other.alongIn(), one.upIn() - other.upIn()) < 0.1;
+        && Math.hypot(one.alongIn() - other.alongIn(), one.upIn() - other.upIn()) < 1.0 / 64;
   }
 
   private double nearestPostIn(Point hole) {

@@ -66,6 +66,11 @@ final class Jobs {
     return built(site(name, wishes), Optional.empty());
   }
 
+  /** The same, where it comes to anything. */
+  static Optional<Built> ifProposed(String name, String... wishes) {
+    return ifProposed(site(name, wishes), Optional.empty());
+  }
+
   /** A scenario with other climbers. */
   static Built planted(String name, String... vines) {
     Site site = site(name);
@@ -114,7 +119,10 @@ final class Jobs {
 
   /** The same, bought from a yard with a list of its own. */
   static Optional<Built> of(Random one, Optional<Yard> yard) {
-    Site site = one.site();
+    return ifProposed(one.site(), yard);
+  }
+
+  private static Optional<Built> ifProposed(Site site, Optional<Yard> yard) {
     Proposal proposal = House.propose(site);
     return proposal.proposed()
         ? Optional.of(new Built(proposal, site, House.TABLES, yard))

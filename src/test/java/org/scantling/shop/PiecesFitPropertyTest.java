@@ -90,6 +90,54 @@ class PiecesFitPropertyTest {
     new Fitting(built).check();
   }
 
+  /**
+   * Posts 30 1/7 in apart: with legs of 12 in the inner brace of a middle post, its foot a bolt
+   * spacing lower, went 0.8 in into the brace across the walk at the next post.
+   */
+  @Example
+  void braces_of_two_planes_do_not_meet_where_posts_stand_close() {
+    Jobs.ifProposed(
+            "heavy-snow",
+            "site.climate.frost-depth=17 in",
+            "site.climate.ground-snow=3 psf",
+            "site.climate.wind-speed=105 mph",
+            "site.climate.exposure=C",
+            "site.soil=sand",
+            "walkway.length=211 in",
+            "walkway.clear-width=46 in",
+            "planting=[{ vine: none }]",
+            "materials.species=douglas-fir-larch",
+            "materials.grade=No.2",
+            "preferences.header=paired",
+            "preferences.snow-share=open")
+        .ifPresent(built -> new Fitting(built).check());
+  }
+
+  /**
+   * Ten bays of 51.4 in, one board cut over the fifth and ninth post, its fellow over the third and
+   * seventh: each rounded from ends of its own, two holes came to lie 0.1 in apart.
+   */
+  @Example
+  void boards_cut_over_different_posts_have_their_holes_on_one_place() {
+    Built built =
+        Jobs.wish(
+            "long-walk",
+            "base=base/hop-walk.yaml",
+            "walkway.length=514 in",
+            "walkway.clear-width=94 in",
+            "walkway.headroom=104.5 in",
+            "materials.species=hem-fir",
+            "materials.grade=Select-Structural",
+            "site.climate.ground-snow=23 psf",
+            "site.climate.wind-speed=94 mph",
+            "site.climate.exposure=B",
+            "planting=[{ vine: grape }]",
+            "preferences.risk-category=I",
+            "preferences.snow-share=full");
+    assertThat(built.geometry().plan().bayIn()).isEqualTo(51.4);
+    new Fitting(built).check();
+  }
+
   static List<String> scenarios() throws IOException {
     try (Stream<Path> files = Files.list(Path.of("scenarios"))) {
       return files
