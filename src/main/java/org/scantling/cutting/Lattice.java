@@ -89,8 +89,7 @@ final class Lattice {
     int column = -1;
     for (int i = step; i < size; i++) {
       for (int j = step; j < size; j++) {
-        boolean less =
-            row < 0 || matrix[i][j].abs().compareTo(matrix[row][column].abs()) < 0;
+        boolean less = row < 0 || matrix[i][j].abs().compareTo(matrix[row][column].abs()) < 0;
         if (matrix[i][j].signum() != 0 && less) {
           row = i;
           column = j;

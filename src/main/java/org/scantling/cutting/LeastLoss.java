@@ -3,7 +3,9 @@ package org.scantling.cutting;
 import java.util.Arrays;
 import java.util.PriorityQueue;
 
-/** The least loss with which heaps of every kind are made up, out of patterns that lose something. */
+/**
+ * The least loss with which heaps of every kind are made up, out of patterns that lose something.
+ */
 final class LeastLoss {
   private final int[] moduli;
   private final double[] least;

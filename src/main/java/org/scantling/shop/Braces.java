@@ -7,7 +7,6 @@ import org.scantling.design.KneeBraces;
 import org.scantling.design.Point;
 import org.scantling.design.Structure;
 import org.scantling.design.TopLine;
-import org.scantling.quantity.Length;
 import org.scantling.reasons.Question;
 import org.scantling.tables.FastenerRow;
 import org.scantling.tables.JointRow;

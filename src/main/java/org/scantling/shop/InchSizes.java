@@ -39,7 +39,9 @@ final class InchSizes {
                 found ->
                     found.group()
                         + " ("
-                        + (found.group(1) == null ? "" : millimetres(inches(found.group(1))) + " x ")
+                        + (found.group(1) == null
+                            ? ""
+                            : millimetres(inches(found.group(1))) + " x ")
                         + millimetres(inches(found.group(2)))
                         + " mm)")
         : text;

@@ -96,8 +96,7 @@ final class Purchase {
   }
 
   private void stick(TimberPlan plan, Map.Entry<Double, Integer> each, int needed) {
-    OptionalLong price =
-        built.sold(plan.stock()).holding(each.getKey()).orElseThrow().cents();
+    OptionalLong price = built.sold(plan.stock()).holding(each.getKey()).orElseThrow().cents();
     lines.add(
         new BuyingLine(
                 "timber",

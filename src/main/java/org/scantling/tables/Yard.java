@@ -38,8 +38,7 @@ public record Yard(String name, List<Offer> offers) {
    * @param species species group of the design values
    * @param grade visual grade
    */
-  public record Made(
-      Optional<String> treatment, Optional<String> species, Optional<String> grade) {
+  public record Made(Optional<String> treatment, Optional<String> species, Optional<String> grade) {
     public static final Made ANY = new Made(Optional.empty(), Optional.empty(), Optional.empty());
 
     /** How much of it the list says: what says more is meant where both would serve. */

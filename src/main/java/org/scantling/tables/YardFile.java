@@ -16,11 +16,13 @@ import org.scantling.quantity.QuantityException;
 
 /**
  * Reads a yard's list: a CSV file with the columns size, length and, where it has prices, price;
- * where it tells several of one size apart, treatment, species and grade.
- * Everything wrong with it is told at once.
+ * where it tells several of one size apart, treatment, species and grade. Everything wrong with it
+ * is told at once.
  */
 public final class YardFile {
-  private static final String[] COLUMNS = {"size", "length", "price", "treatment", "species", "grade"};
+  private static final String[] COLUMNS = {
+    "size", "length", "price", "treatment", "species", "grade"
+  };
   private static final BigDecimal DEAREST = BigDecimal.valueOf(100_000);
   private static final double SHORTEST_IN = 12;
   private static final double LONGEST_IN = 720;

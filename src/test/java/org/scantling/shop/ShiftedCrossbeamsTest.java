@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Where a crossbeam does not lie where its spacing would have it, the set-out says where and why. */
+/**
+ * Where a crossbeam does not lie where its spacing would have it, the set-out says where and why.
+ */
 class ShiftedCrossbeamsTest {
   private static List<SetOut.Spot> spots(Built built) {
     return new Spots(built).all();

@@ -2,7 +2,6 @@ package org.scantling.shop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.scantling.print.PrintOptions;
 import org.scantling.print.TextPage;
