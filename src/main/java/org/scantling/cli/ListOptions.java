@@ -27,8 +27,8 @@ final class ListOptions {
       names = "--yard",
       paramLabel = "FILE",
       description =
-          "The yard's own list, CSV with the columns size, length and, where known, price; the"
-              + " timber is bought from it.")
+          "The yard's own list, CSV with the columns size, length and, where known, price,"
+              + " treatment, species, grade; the timber is bought from it.")
   private Path yard;
 
   @Option(

@@ -12,26 +12,29 @@ import java.util.Optional;
  * <p>Patterns to which another piece could be added are left out: the fuller ones do as well.
  */
 final class CheapPatterns {
-  private static final int MOST = 1_500;
   private static final double HAIR = 1e-6;
 
   private final CuttingProblem problem;
   private final double[] values;
   private final double loss;
+  private final int most;
   private final List<Pattern> found = new ArrayList<>();
 
-  private CheapPatterns(CuttingProblem problem, double[] values, double loss) {
+  private CheapPatterns(CuttingProblem problem, double[] values, double loss, int most) {
     this.problem = problem;
     this.values = values;
     this.loss = loss;
+    this.most = most;
   }
 
   /**
    * @param loss the most that a pattern may lose
+   * @param most the most patterns that are of use
    * @return the patterns, or nothing when they are too many to be of use
    */
-  static Optional<List<Pattern>> of(CuttingProblem problem, double[] values, double loss) {
-    CheapPatterns cheap = new CheapPatterns(problem, values, loss);
+  static Optional<List<Pattern>> of(
+      CuttingProblem problem, double[] values, double loss, int most) {
+    CheapPatterns cheap = new CheapPatterns(problem, values, loss, most);
     for (int stick = 0; stick < problem.sticks().size() && !cheap.full(); stick++) {
       cheap.singles(stick);
       cheap.several(stick);
@@ -40,7 +43,7 @@ final class CheapPatterns {
   }
 
   private boolean full() {
-    return found.size() > MOST;
+    return found.size() > most;
   }
 
   private void singles(int stick) {

@@ -11,14 +11,18 @@ import java.util.Set;
  *
  * <p>Column generation gives prices, a lower bound and good patterns; an integer program over those
  * patterns gives a plan; where that plan does not meet the bound, a second integer program over
- * every pattern that a cheaper plan could hold either finds it or proves that there is none.
+ * every pattern that a cheaper plan could hold either finds it or proves that there is none. Before
+ * that, plans are looked through by what they lose at those prices ({@link LossSearch}).
  *
  * <p>Source: P. C. Gilmore and R. E. Gomory, A linear programming approach to the cutting-stock
  * problem, Operations Research 9, 1961, for the prices and the bound (from memory).
  */
 public final class CuttingStock {
   private static final int GREEDY_PLANS = 24;
+  private static final int MOST_BY_LOSS = 6_000;
+  private static final int MOST_IN_A_PROGRAM = 1_500;
   private static final double HAIR = 1e-6;
+  private static final double LAST_BITS = 1e-4;
 
   private final CuttingProblem problem;
   private final long unit;
@@ -56,11 +60,17 @@ public final class CuttingStock {
       }
       take(next);
     }
+    long atPrices = bound;
+    byLoss();
+    long before = cost();
     if (cost() > bound) {
       new StickProgram(problem, new ArrayList<>(pool), unit)
-          .solve(bound, cost() - unit)
+          .solve(atPrices, cost() - unit)
           .sticks()
           .ifPresent(this::take);
+    }
+    if (cost() < before) {
+      byLoss();
     }
     boolean open = true;
     while (open && cost() > bound) {
@@ -68,10 +78,27 @@ public final class CuttingStock {
     }
   }
 
+  /** Looks through the plans that lose less than the best one yet, as far as that goes. */
+  private void byLoss() {
+    double loss = cost() - unit - prices.bound();
+    Optional<List<Pattern>> cheap =
+        cost() > bound
+            ? CheapPatterns.of(problem, prices.values(), loss, MOST_BY_LOSS)
+            : Optional.empty();
+    if (cheap.isPresent()) {
+      LossSearch.Found found =
+          new LossSearch(problem, cheap.get(), prices.values(), loss, unit).found();
+      found.sticks().ifPresent(this::take);
+      long least = roundedUp(prices.bound() + found.leastLoss() - LAST_BITS);
+      bound = found.searched() ? cost() : Math.max(bound, Math.min(cost(), least));
+    }
+  }
+
   /** Looks for a cheaper plan among all that could be one; false when the search is over. */
   private boolean improve() {
     double loss = cost() - unit - prices.bound();
-    Optional<List<Pattern>> cheap = CheapPatterns.of(problem, prices.values(), loss);
+    Optional<List<Pattern>> cheap =
+        CheapPatterns.of(problem, prices.values(), loss, MOST_IN_A_PROGRAM);
     if (cheap.isEmpty()) {
       return false;
     }

@@ -37,6 +37,7 @@ import org.scantling.tables.SizeRow;
 import org.scantling.tables.SoilRow;
 import org.scantling.tables.Sold;
 import org.scantling.tables.Tables;
+import org.scantling.tables.TimberUse;
 import org.scantling.tables.VineRow;
 import org.scantling.tables.Yard;
 
@@ -108,9 +109,13 @@ final class Bench {
     return Frame.of(answers, stock, thumb("crossbeam.end-margin"));
   }
 
-  /** The lengths of the boards of an option that can be bought here, shortest first. */
-  List<Double> soldIn(String option) {
-    return Sold.of(stock.row(option).id(), tables, yard).lengthsIn();
+  /** The lengths that can be bought here of what was decided for a role, shortest first. */
+  List<Double> soldIn(Question size) {
+    String option = answers.option(size);
+    boolean inTheGround = size == POST_SIZE && !onBrackets();
+    TimberUse use =
+        new TimberUse(grading().species(size), grading().grade(size, option), inTheGround);
+    return Sold.of(stock.row(option).id(), use, tables, yard).lengthsIn();
   }
 
   /** The same bench for a structure whose seats are still to be decided. */

@@ -43,7 +43,7 @@ final class HeaderCuts {
     String size = answers.option(HEADER_SIZE);
     String decided = answers.find(HEADER_SPLICE).map(each -> each.option()).orElse("");
     TopLine top = TopLines.of(bench);
-    HeaderCuts here = new HeaderCuts(top, bench.soldIn(size), decided);
+    HeaderCuts here = new HeaderCuts(top, bench.soldIn(HEADER_SIZE), decided);
     return here.canBeCut()
         ? here
         : new HeaderCuts(

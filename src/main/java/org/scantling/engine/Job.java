@@ -19,7 +19,6 @@ import org.scantling.reasons.RoleTimber;
 import org.scantling.reasons.ServiceRecord;
 import org.scantling.reasons.TimberRole;
 import org.scantling.reasons.TrackRecord;
-import org.scantling.tables.Sold;
 import org.scantling.tables.Tables;
 import org.scantling.tables.VineRow;
 import org.scantling.tables.Yard;
@@ -132,11 +131,6 @@ final class Job {
     return yard.isEmpty()
         ? this
         : with(new Terms(terms.bayCounts(), terms.trials(), terms.fixed(), terms.record(), yard));
-  }
-
-  /** The lengths of the boards of an option that can be bought, shortest first. */
-  List<Double> soldIn(String option) {
-    return Sold.of(stock.row(option).id(), tables, terms.yard()).lengthsIn();
   }
 
   private Job with(Terms others) {

@@ -93,7 +93,7 @@ final class Parts {
     return switch (member.role()) {
       case "post" -> {
         yield new TopSpare(shopIn("setout.post-spare"), shopIn("setout.post-spare-least"))
-            .cutIn(member.lengthIn(), job.soldIn(member.size()));
+            .cutIn(member.lengthIn(), job.bench(answers).soldIn(POST_SIZE));
       }
       default -> member.lengthIn();
     };

@@ -31,7 +31,7 @@ final class StockOverhangs {
   /** The overhang, nearest to the wanted one, at which a crossbeam ends on a length sold. */
   Optional<Worked> crossbeam(double wantedIn) {
     double fixedIn = answers.number(ROW_SPACING) + geometry.seatBreadthIn();
-    List<Double> soldIn = job.soldIn(answers.option(CROSSBEAM_SIZE));
+    List<Double> soldIn = job.bench(answers).soldIn(CROSSBEAM_SIZE);
     return soldIn.stream()
         .map(length -> (length - fixedIn) / 2)
         .filter(overhang -> overhang > 0)
@@ -60,7 +60,7 @@ final class StockOverhangs {
         isTop(WayOfBuilding.FOLLOWS_GROUND) ? job.site().ground().slopePercent() / 100 : 0;
     double fixedIn =
         job.site().walkway().lengthIn() * Math.hypot(1, slopeRatio) + geometry.posts().breadthIn();
-    List<Double> soldIn = job.soldIn(answers.option(HEADER_SIZE));
+    List<Double> soldIn = job.bench(answers).soldIn(HEADER_SIZE);
     return soldIn.stream()
         .map(length -> (length - fixedIn) / 2)
         .filter(overhang -> overhang > 0 && overhang < wantedIn - LAST_BITS)

@@ -138,9 +138,9 @@ final class ReasonJson {
     if (result.reason().finding() instanceof Finding.Reject reject) {
       node.put("option", reject.option());
       node.put("check", reject.check());
-      node.put("ratio", JsonText.rounded(reject.ratio()));
+      JsonText.ratio(node, reject.ratio());
     } else if (result.reason().finding() instanceof Finding.Refuse refuse) {
-      node.put("ratio", JsonText.rounded(refuse.ratio()));
+      JsonText.ratio(node, refuse.ratio());
     }
     node.set("reason", reason(result.reason(), Optional.empty()));
     result.against().ifPresent(each -> node.set("against", reason(each, Optional.empty())));
@@ -156,7 +156,7 @@ final class ReasonJson {
     node.put("demand", JsonText.rounded(checked.check().demand()));
     node.put("capacity", JsonText.rounded(checked.check().capacity()));
     node.put("unit", unit(checked));
-    node.put("ratio", JsonText.rounded(checked.check().ratio()));
+    JsonText.ratio(node, checked.check().ratio());
     node.put("limitRatio", JsonText.rounded(yardstick.limitRatio(checked)));
     yardstick
         .baseRatio(checked)
@@ -190,7 +190,7 @@ final class ReasonJson {
     node.put("option", reject.option());
     node.put("rule", reject.rule());
     node.put("check", reject.check());
-    node.put("ratio", JsonText.rounded(reject.ratio()));
+    JsonText.ratio(node, reject.ratio());
     node.put("text", voice.sentence(reason, decision));
     return node;
   }

@@ -65,7 +65,7 @@ public final class ReviewJson {
       ObjectNode node = failures.addObject();
       node.put("kind", "check");
       node.put("id", each.id());
-      node.put("ratio", JsonText.rounded(each.check().ratio()));
+      JsonText.ratio(node, each.check().ratio());
       node.put("limitRatio", JsonText.rounded(review.yardstick().limitRatio(each)));
       node.put("text", Sentence.capital(each.role()) + ", " + line.failing(each));
       node.set("source", ReasonJson.source(each.source()));
@@ -88,7 +88,7 @@ public final class ReviewJson {
     node.put("attribute", limit.question().attribute());
     ReasonJson.put(node, "found", limit.found());
     node.put("unit", limit.question().unit().imperialSymbol());
-    limit.ratio().ifPresent(ratio -> node.put("ratio", JsonText.rounded(ratio)));
+    limit.ratio().ifPresent(ratio -> JsonText.ratio(node, ratio));
     node.put("rule", limit.reason().note().id());
     node.put("text", voice.sentence(limit.reason()));
     node.set("source", ReasonJson.source(limit.reason().source()));

@@ -16,6 +16,7 @@ import org.scantling.quantity.Measure;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
+import org.scantling.tables.TimberUse;
 import org.scantling.words.Voice;
 
 /** The pieces with their sizes and lengths, the holes, and what holds it together. */
@@ -118,7 +119,9 @@ final class WhatToBuild {
   private String pieced(List<String> bays) {
     String size = header().size();
     return " "
-        + (ordered(header()) ? voice.noneLongerAnywhere(size) : voice.noneLonger(size))
+        + (ordered(header())
+            ? voice.noneLongerAnywhere(size)
+            : voice.noneLonger(size, use(header())))
         + ": each header is in pieces over "
         + Sentence.list(bays)
         + " bays that meet over posts"
@@ -129,8 +132,18 @@ final class WhatToBuild {
 
   /** A piece that others sell, but not this yard. */
   private boolean ordered(Member member) {
-    return member.lengthIn() > voice.longest(member.size()).amount()
+    return longerThanSold(member)
         && member.lengthIn() <= voice.longestAnywhere(member.size()).amount();
+  }
+
+  private boolean longerThanSold(Member member) {
+    return member.lengthIn() > voice.longest(member.size(), use(member)).amount();
+  }
+
+  private TimberUse use(Member member) {
+    boolean inTheGround =
+        member.role().equals("post") && structure.footings().kind().equals(WayOfBuilding.EMBEDDED);
+    return new TimberUse(member.species(), member.grade(), inTheGround);
   }
 
   private Member header() {
@@ -143,11 +156,11 @@ final class WhatToBuild {
   /** A piece that no yard, or not this one, sells is not kept quiet about. */
   private String tooLong() {
     return structure.members().stream()
-        .filter(each -> each.lengthIn() > voice.longest(each.size()).amount())
+        .filter(this::longerThanSold)
         .map(
             each ->
                 " "
-                    + voice.noneLonger(each.size())
+                    + voice.noneLonger(each.size(), use(each))
                     + (ordered(each)
                         ? ": the " + voice.role(each.role()) + " are a special order."
                         : ": where the "

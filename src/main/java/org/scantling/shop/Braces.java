@@ -7,7 +7,6 @@ import org.scantling.design.KneeBraces;
 import org.scantling.design.Point;
 import org.scantling.design.Structure;
 import org.scantling.design.TopLine;
-import org.scantling.quantity.Length;
 import org.scantling.reasons.Question;
 import org.scantling.tables.FastenerRow;
 import org.scantling.tables.JointRow;
@@ -163,7 +162,7 @@ final class Braces {
               built.tape().nearest(atIn + offIn),
               0,
               holeIn(),
-              Length.inches(bolt().diameterIn()) + " bolt"));
+              new InchSizes(built).told(bolt().diameterIn()) + " bolt"));
     }
     return bores;
   }

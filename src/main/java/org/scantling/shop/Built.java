@@ -121,11 +121,16 @@ final class Built {
   }
 
   /**
-   * True where the posts stand in the ground and all rails at one level: a foot may stand a little
-   * high or low, so the housings are marked from the level line.
+   * True where the posts stand in the ground: a foot may stand a little high or low, so the
+   * housings are marked from the level line.
    */
   boolean railsFromLine() {
-    return inTheGround() && has("rail") && !top().follows() && !top().stepped();
+    return inTheGround() && has("rail");
+  }
+
+  /** True where all rails lie at one level, so that every post has its housings as high. */
+  boolean railsLevel() {
+    return !top().follows() && !top().stepped();
   }
 
   boolean inTheGround() {
@@ -205,9 +210,24 @@ final class Built {
     return new BracketLoads(proposal).rating();
   }
 
-  /** The lengths of a size that can be bought. */
+  /** The lengths of a size that can be bought, of any kind. */
   Sold sold(String size) {
     return Sold.of(size, tables, yard);
+  }
+
+  /** The lengths that can be bought of what pieces are cut from. */
+  Sold sold(TimberPlan.Stock stock) {
+    return Sold.of(stock.size(), stock.use(), tables, yard);
+  }
+
+  /** True where the yard's list has the size, but nothing of it that serves this use. */
+  boolean listedForOthersOnly(TimberPlan.Stock stock) {
+    return sold(stock.size()).byTheYard() && !sold(stock).byTheYard();
+  }
+
+  /** The lengths that can be bought for the posts. */
+  Sold soldForPosts() {
+    return Sold.of(member("post").size(), timber("post").use(inTheGround()), tables, yard);
   }
 
   /** A number of the shop table, its lengths rounded to what is read on the tape here. */

@@ -8,24 +8,36 @@ import java.util.OptionalLong;
  *
  * @param lines timber first, then fixings, what the ground takes, and the climbers' wires
  * @param timber how each size is sawn
+ * @param forOthersOnly stocks whose size the yard lists for other uses alone, as they are asked for
  * @param savings what small changes to lengths spare
  * @param totals sums
  * @param aboveGround use category of treated timber that stands clear of the ground
- * @param lasting true of timber that lasts untreated
+ * @param lasting whether its timber lasts untreated
  * @param metricYard true where the yard thinks in millimetres
+ * @param metricBolts which metric bolts stand in for those of the job; empty where it has none
  */
 public record Buying(
     List<BuyingLine> lines,
     List<TimberPlan> timber,
+    List<String> forOthersOnly,
     List<Saving> savings,
     Totals totals,
     String aboveGround,
-    boolean lasting,
-    boolean metricYard) {
+    Lasting lasting,
+    boolean metricYard,
+    String metricBolts) {
   public Buying {
     lines = List.copyOf(lines);
     timber = List.copyOf(timber);
+    forOthersOnly = List.copyOf(forOthersOnly);
     savings = List.copyOf(savings);
+  }
+
+  /** How much of the timber is of species that last untreated. */
+  public enum Lasting {
+    ALL,
+    SOME,
+    NONE
   }
 
   /**

@@ -65,6 +65,11 @@ public record BuyingLine(
       return new Kind(timber, treatment, "", Optional.empty());
     }
 
+    /** Of timber: what it is and what it is treated for. */
+    String words() {
+      return timber + ", " + treatment;
+    }
+
     static Kind steel(String finish, Optional<Rating> rating) {
       return new Kind("", "", finish, rating);
     }

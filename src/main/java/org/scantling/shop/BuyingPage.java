@@ -25,6 +25,7 @@ final class BuyingPage {
     BuyingPage list = new BuyingPage(buying, said, page);
     list.totals();
     list.section("timber", "Timber");
+    list.forOthersOnly();
     list.treatment();
     list.savings();
     list.section("fixings", "Fixings");
@@ -67,11 +68,26 @@ final class BuyingPage {
     return buying.timber().stream().anyMatch(each -> each.result().cents().isPresent());
   }
 
+  private void forOthersOnly() {
+    if (!buying.forOthersOnly().isEmpty()) {
+      page.paragraph(
+          "The yard's list has the size but not the kind of "
+              + String.join("; ", buying.forOthersOnly())
+              + ": its lengths here are those that yards usually have, and it has no price.");
+    }
+  }
+
   private void treatment() {
-    if (buying.lasting()) {
+    if (buying.lasting() == Buying.Lasting.ALL) {
       page.paragraph(
           "This is a species whose heartwood lasts untreated and whose sapwood does not:"
               + " buy heartwood, without sapwood.");
+      return;
+    }
+    if (buying.lasting() == Buying.Lasting.SOME) {
+      page.paragraph(
+          "Where a line says heartwood, the species lasts untreated but for its sapwood: buy it"
+              + " without sapwood. Where it says a use category, buy it treated for that.");
       return;
     }
     boolean inTheGround = buying.timber().stream().anyMatch(each -> each.stock().forTheGround());
@@ -86,9 +102,9 @@ final class BuyingPage {
     if (buying.metricYard()) {
       page.paragraph(
           "The fasteners are inch sizes, as they were worked out, with their millimeters. Where"
-              + " only metric ones are sold, take none that is thinner or shorter, such as a 14 mm"
-              + " bolt for 12.7 mm; a thicker one needs its edge and end distances increased to"
-              + " match.");
+              + " only metric ones are sold, take none that is thinner or shorter"
+              + (buying.metricBolts().isEmpty() ? "" : ": " + buying.metricBolts())
+              + ".");
     }
   }
 
@@ -162,10 +178,15 @@ final class BuyingPage {
         page.add(new Block.Grid(rows(plan)));
       }
     }
-    if (buying.timber().stream().anyMatch(TimberPlan::usesWholeSticks)) {
+    if (buying.timber().stream().anyMatch(each -> each.cuts(StickCut.Ends.NEITHER))) {
       page.paragraph(
-          "A piece as long as its stick is not cut to length: pick sticks that are that long and"
-              + " square at both ends.");
+          "A piece as long as its stick, or shorter by less than a saw takes off, is not cut to"
+              + " length: pick sticks that are that long and square at both ends.");
+    }
+    if (buying.timber().stream().anyMatch(each -> each.cuts(StickCut.Ends.ONE))) {
+      page.paragraph(
+          "A piece that leaves too little of its stick to square both ends is cut at one: pick"
+              + " sticks whose other end is square.");
     }
   }
 

@@ -53,6 +53,7 @@ final class CutListPage {
               new EndWords(said).both(shape)));
     }
     page.heading("Pieces").add(new Block.Grid(rows));
+    new Uncut(lists, said).told().forEach(page::paragraph);
   }
 
   /** A block is as deep as a crossbeam over its seat: the timber of the crossbeams, ripped. */
@@ -84,6 +85,7 @@ final class CutListPage {
     }
     page.heading("Notches and holes").items(items);
     origins();
+    railsByThePost();
     if (lists.pieces().of("header").stream().anyMatch(each -> bolted(each))) {
       page.paragraph("The posts are bored once they stand, through the holes in the boards.");
     }
@@ -116,6 +118,14 @@ final class CutListPage {
                         + said.length(Math.abs(overIn))
                         + (overIn < 0 ? " below" : " above")
                         + " it; use the distance from the foot only as a check."));
+  }
+
+  private void railsByThePost() {
+    if (lists.railsByThePost()) {
+      page.paragraph(
+          "Housings for rails are marked from the level line once the posts stand, on every post"
+              + " where the set-out has them; use the distance from the foot only as a check.");
+    }
   }
 
   private void sunk(Lists.SunkHeads heads) {

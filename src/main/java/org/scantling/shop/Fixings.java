@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.scantling.quantity.Inches;
 import org.scantling.reasons.Question;
 import org.scantling.tables.FastenerRow;
 import org.scantling.tables.JointRow;
@@ -13,11 +12,13 @@ import org.scantling.tables.JointRow;
 final class Fixings {
   private final Built built;
   private final Pieces pieces;
+  private final InchSizes sizes;
   private final Map<String, Fixing> found = new LinkedHashMap<>();
 
   private Fixings(Built built, Pieces pieces) {
     this.built = built;
     this.pieces = pieces;
+    this.sizes = new InchSizes(built);
   }
 
   static List<Fixing> of(Built built, Pieces pieces) {
@@ -190,7 +191,7 @@ final class Fixings {
             .min(java.util.Comparator.comparingDouble(FastenerRow::lengthIn))
             .orElse(null);
     if (bolt == null) {
-      String name = inches(named.diameterIn()) + " threaded rod cut to " + inches(neededIn);
+      String name = sizes.told(named.diameterIn()) + " threaded rod cut to " + sizes.told(neededIn);
       add(new Fixing("rod " + neededIn, name, count, use));
       nuts(named, 2 * count);
     } else {
@@ -200,30 +201,13 @@ final class Fixings {
     washers(named, 2 * count, "under heads and nuts");
   }
 
-  /** An inch size with what it measures, where the yard thinks in millimetres. */
-  private String inches(double inches) {
-    String named = org.scantling.quantity.Length.inches(inches);
-    return metric() ? named + " (" + millimetres(inches) + " mm)" : named;
-  }
-
-  private boolean metric() {
-    return built.tape() == Tape.MILLIMETRES;
-  }
-
-  /** Under an inch to the tenth: a bolt of 12.7 mm is not one of 13. */
-  private static String millimetres(double inches) {
-    return java.math.BigDecimal.valueOf(inches * Inches.IN_MILLIMETRES)
-        .setScale(inches < 1 ? 1 : 0, java.math.RoundingMode.HALF_UP)
-        .stripTrailingZeros()
-        .toPlainString();
-  }
-
   private void nuts(FastenerRow bolt, int count) {
-    add(new Fixing("nut " + bolt.diameterIn(), inches(bolt.diameterIn()) + " nut", count, "bolts"));
+    String name = sizes.told(bolt.diameterIn()) + " nut";
+    add(new Fixing("nut " + bolt.diameterIn(), name, count, "bolts"));
   }
 
   private void washers(FastenerRow bolt, int count, String use) {
-    String name = inches(bolt.diameterIn()) + " flat washer";
+    String name = sizes.told(bolt.diameterIn()) + " flat washer";
     add(new Fixing("washer " + bolt.diameterIn(), name, count, use));
   }
 
@@ -248,9 +232,7 @@ final class Fixings {
   }
 
   private void add(FastenerRow row, int count, String use) {
-    String metric =
-        " (" + millimetres(row.diameterIn()) + " x " + millimetres(row.lengthIn()) + " mm)";
-    add(new Fixing(row.id(), metric() ? row.name() + metric : row.name(), count, use));
+    add(new Fixing(row.id(), sizes.told(row), count, use));
   }
 
   /** The same thing for two uses is bought once. */

@@ -5,7 +5,6 @@ import java.util.List;
 import org.scantling.design.BoltPattern;
 import org.scantling.design.CutHeaders;
 import org.scantling.design.HeaderPiece;
-import org.scantling.quantity.Length;
 import org.scantling.reasons.Question;
 import org.scantling.tables.FastenerRow;
 import org.scantling.tables.JointRow;
@@ -16,6 +15,7 @@ final class HeaderBolts {
 
   private final JointRow joint;
   private final FastenerRow bolt;
+  private final InchSizes sizes;
   private final double holeIn;
   private final BoltPattern usual;
   private final BoltPattern overJoint;
@@ -27,6 +27,7 @@ final class HeaderBolts {
   HeaderBolts(Built built) {
     this.joint = built.joint(Question.HEADER_JOINT);
     this.bolt = built.fastener(joint).orElseThrow();
+    this.sizes = new InchSizes(built);
     this.runs = built.headerPieces();
     this.holeIn = bolt.diameterIn() + built.tables().factor("bolt-hole.over-most").amount();
     this.usual = pattern(built, joint.count());
@@ -46,7 +47,7 @@ final class HeaderBolts {
 
   /** Without a length: that goes by what the bolt passes through. */
   String name() {
-    return Length.inches(bolt.diameterIn()) + " bolt";
+    return sizes.told(bolt.diameterIn()) + " bolt";
   }
 
   double holeIn() {

@@ -140,6 +140,12 @@ public final class ListCsv {
           .set("name", each.line())
           .set("note", String.join(", ", each.pieces()));
     }
+    for (SetOut.Spot spot : setOut.spots()) {
+      for (SetOut.Named each : spot.measures()) {
+        length(table, "spot", spot.posts(), each.lengthIn())
+            .set("note", spot.what() + ": " + each.name());
+      }
+    }
     setOut.spacers().forEach(each -> length(table, "spacer", each.where(), each.lengthIn()));
     for (SetOut.Tolerance each : setOut.tolerances()) {
       length(table, "tolerance", each.what(), each.withinIn())

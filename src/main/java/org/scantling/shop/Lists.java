@@ -83,6 +83,12 @@ public final class Lists {
     return built.mixed() ? ", " + built.timber(role).words() : "";
   }
 
+  /** True where both ends of a piece run out into the open, not over a post to meet another. */
+  boolean endsFree(Piece piece) {
+    return !piece.shape().role().equals("header")
+        || (built.headerBays().size() == 1 && !built.top().stepped());
+  }
+
   /** Breadth of the posts. */
   double postIn() {
     return built.geometry().posts().breadthIn();
@@ -111,9 +117,14 @@ public final class Lists {
         && pieces.of("post").stream().anyMatch(post -> gang.marks().contains(post.mark()));
   }
 
-  /** How far the rails stand over the level line, where their housings are marked from it. */
+  /** True where housings are marked from the level line, on every post at another height. */
+  boolean railsByThePost() {
+    return built.railsFromLine() && !built.railsLevel();
+  }
+
+  /** How far all rails stand over the level line, where their housings are marked from it. */
   OptionalDouble railsOverLineIn() {
-    return built.railsFromLine()
+    return built.railsFromLine() && built.railsLevel()
         ? OptionalDouble.of(new RailLine(built, 0).overLineIn(built))
         : OptionalDouble.empty();
   }

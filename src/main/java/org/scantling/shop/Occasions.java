@@ -32,6 +32,8 @@ final class Occasions {
           "ground=falls",
           "rails",
           "rails=from-line",
+          "rails=by-the-post",
+          "posts=housed-standing",
           "posts=on-trestles",
           "pickets",
           "braces",
@@ -85,7 +87,8 @@ final class Occasions {
     when(built.headerBays().size() > 1 && !built.top().stepped(), "headers=cut");
     when(!pieces.overPosts().isEmpty(), "crossbeam=over-post");
     when(built.has("rail"), "rails");
-    here.add(built.railsFromLine() ? "rails=from-line" : "posts=on-trestles");
+    here.add(built.railsFromLine() ? "posts=housed-standing" : "posts=on-trestles");
+    when(built.railsFromLine(), built.railsLevel() ? "rails=from-line" : "rails=by-the-post");
     when(pieces.count("picket") > 0, "pickets");
     when(built.has("brace"), "braces");
     when(built.geometry().plan().bays() > 1, "middle-posts");

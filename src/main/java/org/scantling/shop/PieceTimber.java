@@ -1,6 +1,7 @@
 package org.scantling.shop;
 
 import org.scantling.design.Structure.Member;
+import org.scantling.tables.TimberUse;
 
 /**
  * Of what timber a piece is.
@@ -11,6 +12,11 @@ import org.scantling.design.Structure.Member;
 public record PieceTimber(String species, String grade) {
   static PieceTimber of(Member member) {
     return new PieceTimber(member.species(), member.grade());
+  }
+
+  /** What a stick of it is bought for. */
+  TimberUse use(boolean inTheGround) {
+    return new TimberUse(species, grade, inTheGround);
   }
 
   /** As a yard says it; groups of several firs keep their hyphens. */

@@ -19,7 +19,7 @@ final class PostSpare {
    * @param longestIn finished length of the longest post
    */
   double spareIn(double longestIn) {
-    List<Double> soldIn = built.sold(built.member("post").size()).lengthsIn();
+    List<Double> soldIn = built.soldForPosts().lengthsIn();
     OptionalDouble shorterIn =
         new TopSpare(usualIn(), built.shop("setout.post-spare-least"))
             .shorterStickIn(longestIn, soldIn);

@@ -3,6 +3,7 @@ package org.scantling.shop;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.scantling.design.Geometry;
 import org.scantling.design.Point;
 import org.scantling.design.TopLine;
@@ -89,14 +90,21 @@ final class Posts {
     if (!built.has("rail")) {
       return housings;
     }
-    if (post < top.posts() - 1) {
-      housings.add(housing(row, post, 1, post == 0));
-    }
-    if (post > 0) {
-      housings.add(housing(row, post, -1, post == top.posts() - 1));
-    }
+    housing(row, post, 1).ifPresent(housings::add);
+    housing(row, post, -1).ifPresent(housings::add);
     housings.sort(Comparator.comparingDouble(Recess::fromIn).thenComparing(Recess::face));
     return housings;
+  }
+
+  /** The same in both rows but for the face that it opens to; none where no rail ends. */
+  Optional<Recess> housing(int post, int side) {
+    return housing(0, post, side);
+  }
+
+  private Optional<Recess> housing(int row, int post, int side) {
+    boolean last = post == (side > 0 ? top.posts() - 1 : 0);
+    boolean only = post == (side > 0 ? 0 : top.posts() - 1);
+    return last ? Optional.empty() : Optional.of(housing(row, post, side, only));
   }
 
   /**

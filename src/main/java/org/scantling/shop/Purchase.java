@@ -10,9 +10,11 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.scantling.quantity.Length;
 import org.scantling.quantity.UnitSystem;
-import org.scantling.tables.DefaultWord;
+import org.scantling.reasons.Question;
+import org.scantling.tables.FastenerRow;
 import org.scantling.tables.PackRow;
 
 /** Writes the buying list. */
@@ -42,10 +44,18 @@ final class Purchase {
     sundries.packed().forEach((each, unit) -> counted("work", each, unit));
     wires();
     List<Saving> savings = new Savings(built, pieces).of(timber);
-    String aboveGround = treatment("above-ground");
+    String aboveGround = built.tables().defaults().row("treatment.above-ground").word();
     boolean metricYard = built.tape() == Tape.MILLIMETRES;
-    boolean lasts = lasting().isPresent();
-    return new Buying(lines, timber, savings, totals(timber), aboveGround, lasts, metricYard);
+    return new Buying(
+        lines,
+        timber,
+        forOthersOnly(timber),
+        savings,
+        totals(timber),
+        aboveGround,
+        lasting(timber),
+        metricYard,
+        new MetricBolts(built, boltsIn()).told());
   }
 
   private void timber(TimberPlan plan) {
@@ -86,8 +96,7 @@ final class Purchase {
   }
 
   private void stick(TimberPlan plan, Map.Entry<Double, Integer> each, int needed) {
-    OptionalLong price =
-        built.sold(plan.stock().size()).holding(each.getKey()).orElseThrow().cents();
+    OptionalLong price = built.sold(plan.stock()).holding(each.getKey()).orElseThrow().cents();
     lines.add(
         new BuyingLine(
                 "timber",
@@ -106,7 +115,7 @@ final class Purchase {
   /** What to ask for: the same size for the ground and above it are two different things. */
   private String item(TimberPlan plan, double lengthIn) {
     String stick = plan.stock().called() + " x " + length(lengthIn);
-    String kind = lasting().orElse("treated");
+    String kind = lasts(plan) ? treatment(plan) : "treated";
     return plan.stock().forTheGround() ? stick + ", " + kind : stick;
   }
 
@@ -118,20 +127,38 @@ final class Purchase {
   }
 
   private String treatment(TimberPlan plan) {
-    return treatment(plan.stock().forTheGround() ? "in-ground" : "above-ground");
+    return plan.stock().use().treatment(built.tables());
   }
 
-  /** The use category of treated timber there, or what is taken of a kind that lasts untreated. */
-  private String treatment(String where) {
-    return lasting().orElseGet(() -> built.tables().defaults().row("treatment." + where).word());
+  /** Thickness of the bolts of headers and braces. */
+  private List<Double> boltsIn() {
+    return Stream.of(Question.HEADER_JOINT, Question.BRACE_JOINT)
+        .map(built::findJoint)
+        .flatMap(Optional::stream)
+        .map(built::fastener)
+        .flatMap(Optional::stream)
+        .filter(each -> each.type().equals("bolt"))
+        .map(FastenerRow::diameterIn)
+        .distinct()
+        .toList();
   }
 
-  private Optional<String> lasting() {
-    return built
-        .tables()
-        .defaults()
-        .find("lasting." + built.member("post").species())
-        .map(DefaultWord::word);
+  private List<String> forOthersOnly(List<TimberPlan> timber) {
+    return timber.stream()
+        .filter(plan -> built.listedForOthersOnly(plan.stock()))
+        .map(plan -> plan.stock().size() + " of " + wood(plan).words())
+        .toList();
+  }
+
+  private Buying.Lasting lasting(List<TimberPlan> timber) {
+    if (timber.stream().allMatch(this::lasts)) {
+      return Buying.Lasting.ALL;
+    }
+    return timber.stream().anyMatch(this::lasts) ? Buying.Lasting.SOME : Buying.Lasting.NONE;
+  }
+
+  private boolean lasts(TimberPlan plan) {
+    return built.tables().defaults().find("lasting." + plan.stock().timber().species()).isPresent();
   }
 
   private BuyingLine.Kind wood(TimberPlan plan) {

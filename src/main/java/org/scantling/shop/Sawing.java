@@ -93,26 +93,27 @@ final class Sawing {
     for (Cut cut : plan.cuts()) {
       for (int stick = 0; stick < cut.times(); stick++) {
         StickCut one =
-            new StickCut(boughtIn(cut.stick()), 1, dealt(cut, waiting), whole(cut, ticks));
+            new StickCut(boughtIn(cut.stick()), 1, dealt(cut, waiting), ends(cut, ticks));
         times.merge(one, 1, Integer::sum);
       }
     }
     List<StickCut> cuts = new ArrayList<>();
     times.forEach(
-        (one, count) -> cuts.add(new StickCut(one.lengthIn(), count, one.marks(), one.whole())));
+        (one, count) -> cuts.add(new StickCut(one.lengthIn(), count, one.marks(), one.ends())));
     return cuts;
   }
 
-  /** One piece, and no room to square both ends of the stick. */
-  private boolean whole(Cut cut, List<Integer> ticks) {
-    int trimTicks = 2 * tape.ticksUp(built.shop("stock.end-trim"));
-    for (int i = 0; i < ticks.size(); i++) {
-      if (cut.counts().get(i) > 0) {
-        boolean only = cut.counts().stream().mapToInt(Integer::intValue).sum() == 1;
-        return only && cut.stick().lengthTicks() - ticks.get(i) < trimTicks;
-      }
+  private StickCut.Ends ends(Cut cut, List<Integer> ticks) {
+    if (cut.pieces() > 1) {
+      return StickCut.Ends.BOTH;
     }
-    return false;
+    int overTicks = cut.stick().lengthTicks() - ticks.get(cut.counts().indexOf(1));
+    if (overTicks < tape.ticksUp(built.shop("stock.kerf"))) {
+      return StickCut.Ends.NEITHER;
+    }
+    return overTicks < 2 * tape.ticksUp(built.shop("stock.end-trim"))
+        ? StickCut.Ends.ONE
+        : StickCut.Ends.BOTH;
   }
 
   private static List<String> dealt(Cut cut, List<List<String>> waiting) {

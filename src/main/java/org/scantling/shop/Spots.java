@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.IntFunction;
 import org.scantling.design.KneeBraces;
 import org.scantling.design.TopLine;
@@ -24,6 +25,9 @@ final class Spots {
     List<SetOut.Spot> spots = new ArrayList<>();
     together(spots, this::step);
     together(spots, this::shifted);
+    if (built.railsFromLine() && !built.railsLevel()) {
+      housings(spots);
+    }
     if (built.has("brace")) {
       together(spots, this::across);
       for (int towards = 1; towards >= -1; towards -= 2) {
@@ -35,15 +39,17 @@ final class Spots {
   }
 
   /** What is told of several posts alike is told once. */
-  private void together(List<SetOut.Spot> spots, IntFunction<SetOut.Spot> at) {
+  private void together(List<SetOut.Spot> spots, IntFunction<Optional<SetOut.Spot>> at) {
     Map<List<Object>, List<String>> posts = new LinkedHashMap<>();
     for (int post = 0; post < top.posts(); post++) {
-      SetOut.Spot spot = at.apply(post);
-      if (spot != null) {
-        posts
-            .computeIfAbsent(List.of(spot.what(), spot.measures()), key -> new ArrayList<>())
-            .add(Stakes.name(0, post) + ", " + Stakes.name(1, post));
-      }
+      String names = Stakes.name(0, post) + ", " + Stakes.name(1, post);
+      at.apply(post)
+          .ifPresent(
+              spot ->
+                  posts
+                      .computeIfAbsent(
+                          List.of(spot.what(), spot.measures()), key -> new ArrayList<>())
+                      .add(names));
     }
     posts.forEach(
         (key, names) -> {
@@ -57,9 +63,9 @@ final class Spots {
     return new SetOut.Named(name, tape.nearest(inches));
   }
 
-  private SetOut.Spot step(int post) {
+  private Optional<SetOut.Spot> step(int post) {
     if (!top.stepsAt(post)) {
-      return null;
+      return Optional.empty();
     }
     return built.paired()
         ? spot(
@@ -72,20 +78,45 @@ final class Spots {
                 top.stepIn() + built.geometry().headers().notchIn()));
   }
 
-  private SetOut.Spot shifted(int post) {
+  private Optional<SetOut.Spot> shifted(int post) {
     double shiftIn = new Crossbeams(built).shiftIn(post);
     boolean stands = built.geometry().crossbeams().perBay() > 0;
     if (shiftIn == 0 || !stands) {
-      return null;
+      return Optional.empty();
     }
     return spot(
-        "the crossbeam stands flush with the side of the post toward the "
+        "the crossbeam does not stand over the middle of the post but flush with its side toward"
+            + " the "
             + (shiftIn > 0 ? "last" : "first")
-            + " post",
+            + " post, so that "
+            + (built.has("brace")
+                ? "the brace across the walk lies flat on both"
+                : "it lies on the upper boards alone"),
         named("its center from the center of the post", Math.abs(shiftIn)));
   }
 
-  private SetOut.Spot across(int post) {
+  /** Where rails fall or step, the housings of every post are marked from the level line. */
+  private void housings(List<SetOut.Spot> spots) {
+    Posts posts = new Posts(built);
+    for (int towards = 1; towards >= -1; towards -= 2) {
+      int way = towards;
+      together(spots, post -> posts.housing(post, way).flatMap(each -> housing(post, way, each)));
+    }
+  }
+
+  private Optional<SetOut.Spot> housing(int post, int towards, Recess housing) {
+    double footIn = top.footIn(post) - built.shop("setout.level-line");
+    return spot(
+        "rail housing on the side toward the " + (towards > 0 ? "last" : "first") + " post",
+        overLine("lower edge", footIn + housing.fromIn()),
+        overLine("upper edge", footIn + housing.toIn()));
+  }
+
+  private SetOut.Named overLine(String what, double overIn) {
+    return named(what + (overIn < 0 ? " below" : " above") + " the level line", Math.abs(overIn));
+  }
+
+  private Optional<SetOut.Spot> across(int post) {
     KneeBraces braces = built.braces();
     double footUpIn = new Braces(built).headAcrossUpIn(post) - braces.legIn();
     return spot(
@@ -107,7 +138,7 @@ final class Spots {
     return upIn > top.topIn(post) - built.geometry().headers().depthIn();
   }
 
-  private SetOut.Spot along(int post, int towards) {
+  private Optional<SetOut.Spot> along(int post, int towards) {
     for (KneeBraces.Along each : built.braces().along()) {
       if (each.post() == post && each.towards() == towards) {
         return spot(
@@ -123,14 +154,14 @@ final class Spots {
                 "head below the top edge of the header", built.geometry().headers().depthIn() / 2));
       }
     }
-    return null;
+    return Optional.empty();
   }
 
   private String packed() {
     return Braces.packingIn(built) > 0 ? ", packed out from the post" : "";
   }
 
-  private static SetOut.Spot spot(String what, SetOut.Named... measures) {
-    return new SetOut.Spot("", what, List.of(measures));
+  private static Optional<SetOut.Spot> spot(String what, SetOut.Named... measures) {
+    return Optional.of(new SetOut.Spot("", what, List.of(measures)));
   }
 }

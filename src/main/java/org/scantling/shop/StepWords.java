@@ -11,7 +11,6 @@ import org.scantling.quantity.MeasureText;
 import org.scantling.quantity.Unit;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Question;
-import org.scantling.tables.FastenerRow;
 import org.scantling.tables.JointRow;
 import org.scantling.tables.StepRow;
 
@@ -22,12 +21,14 @@ final class StepWords {
   private final Built built;
   private final Pieces pieces;
   private final UnitSystem units;
+  private final InchSizes sizes;
   private final Map<String, String> words = new LinkedHashMap<>();
 
   StepWords(Built built, Pieces pieces, Climbers climbers, UnitSystem units) {
     this.built = built;
     this.pieces = pieces;
     this.units = units;
+    this.sizes = new InchSizes(built);
     ground();
     frame();
     weights();
@@ -103,7 +104,7 @@ final class StepWords {
     words.put("crossbeams", Integer.toString(geometry.crossbeamCount()));
     words.put("over-posts", String.join(" and ", pieces.overPosts()));
     built.find(Question.RAIL_HEIGHT).ifPresent(height -> length("rail-height", height));
-    if (built.railsFromLine()) {
+    if (built.railsFromLine() && built.railsLevel()) {
       double overIn = new RailLine(built, 0).overLineIn(built);
       words.put("rail-line", length(Math.abs(overIn)) + (overIn < 0 ? " below" : " above"));
     }
@@ -128,14 +129,14 @@ final class StepWords {
   }
 
   private void joints() {
-    words.put("crossbeam-fastening", built.joint(Question.CROSSBEAM_JOINT).fasteners());
+    words.put("crossbeam-fastening", fasteners(built.joint(Question.CROSSBEAM_JOINT)));
     JointRow block = built.blockJoint();
     words.put("block-screws", Integer.toString(block.count()));
-    words.put("block-screw", built.fastener(block).map(FastenerRow::name).orElse(block.id()));
+    words.put("block-screw", built.fastener(block).map(sizes::told).orElse(block.id()));
     words.put("header-fastening", fastening(Question.HEADER_JOINT));
     built
         .findJoint(Question.HEADER_STEP)
-        .ifPresent(joint -> words.put("step-fastening", joint.fasteners()));
+        .ifPresent(joint -> words.put("step-fastening", fasteners(joint)));
     length("step", built.top().stepIn());
     length("step-seat", built.top().stepIn() + built.geometry().headers().notchIn());
     boolean lagged = built.joint(Question.HEADER_JOINT).way().equals("lagged");
@@ -166,13 +167,17 @@ final class StepWords {
 
   private void braces() {
     Braces braces = new Braces(built);
-    words.put("brace-fastening", built.joint(Question.BRACE_JOINT).fasteners());
+    words.put("brace-fastening", fasteners(built.joint(Question.BRACE_JOINT)));
     length("brace-hole", braces.holeIn());
+  }
+
+  private String fasteners(JointRow joint) {
+    return sizes.beside(joint.fasteners());
   }
 
   /** The seat is told by the step itself. */
   private String fastening(Question question) {
-    String said = built.joint(question).fasteners();
+    String said = fasteners(built.joint(question));
     return said.startsWith("seat notched over the post, ")
         ? said.substring(said.indexOf(", ") + 2)
         : said;

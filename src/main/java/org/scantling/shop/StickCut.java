@@ -8,10 +8,20 @@ import java.util.List;
  * @param lengthIn as bought
  * @param times how many sticks
  * @param marks what each is cut into, in order
- * @param whole true where one piece takes all of it and leaves nothing to square the ends with
+ * @param ends how its two ends are cut
  */
-public record StickCut(double lengthIn, int times, List<String> marks, boolean whole) {
+public record StickCut(double lengthIn, int times, List<String> marks, Ends ends) {
   public StickCut {
     marks = List.copyOf(marks);
+  }
+
+  /** What is cut off the ends of a stick. */
+  public enum Ends {
+    /** Both are squared. */
+    BOTH,
+    /** One piece leaves too little to square both: one is cut, the other stays as it came. */
+    ONE,
+    /** One piece leaves less than a saw takes off, or nothing: neither is cut. */
+    NEITHER
   }
 }

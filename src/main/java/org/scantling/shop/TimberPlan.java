@@ -2,6 +2,7 @@ package org.scantling.shop;
 
 import java.util.List;
 import java.util.OptionalLong;
+import org.scantling.tables.TimberUse;
 
 /**
  * How the pieces of one size come out of the lengths sold.
@@ -44,6 +45,11 @@ public record TimberPlan(
       double depthIn,
       PieceTimber timber,
       double weightPcf) {
+    /** What its sticks are bought for. */
+    TimberUse use() {
+      return timber.use(forTheGround);
+    }
+
     double weightLb(double lengthIn) {
       return breadthIn * depthIn * lengthIn * weightPcf / (12 * 12 * 12);
     }
@@ -80,9 +86,9 @@ public record TimberPlan(
     }
   }
 
-  /** True where a stick becomes one piece with nothing left to cut off. */
-  boolean usesWholeSticks() {
-    return cuts.stream().anyMatch(StickCut::whole);
+  /** True where some stick is cut so. */
+  boolean cuts(StickCut.Ends ends) {
+    return cuts.stream().anyMatch(each -> each.ends() == ends);
   }
 
   /** Length of everything that is bought, spare sticks too. */

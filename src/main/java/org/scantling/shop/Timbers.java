@@ -44,7 +44,7 @@ final class Timbers {
 
   /** How pieces of one stock are sawn; those longer than anything sold are ordered specially. */
   static TimberPlan plan(Built built, TimberPlan.Stock stock, List<Piece> pieces) {
-    Sold sold = built.sold(stock.size());
+    Sold sold = built.sold(stock);
     List<TimberPlan.Special> special = new ArrayList<>();
     List<Piece> cut = new ArrayList<>();
     for (Piece piece : pieces) {

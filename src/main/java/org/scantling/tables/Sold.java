@@ -1,10 +1,14 @@
 package org.scantling.tables;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.BinaryOperator;
 
 /**
  * The lengths of a size that can be bought: by the yard's list if it has any, else by the stock
@@ -14,6 +18,8 @@ public final class Sold {
   /** A metric length written in inches is that much off its millimetre at most. */
   private static final double HAIR_IN = 0.002;
 
+  private static final double SIXTY_FOURTHS = 64;
+
   private final List<Yard.Offer> offers;
   private final boolean listed;
 
@@ -22,8 +28,25 @@ public final class Sold {
     this.listed = listed;
   }
 
+  /** Of any kind. */
   public static Sold of(String size, Tables tables, Optional<Yard> yard) {
-    List<Yard.Offer> listed = new ArrayList<>(yard.map(each -> each.of(size)).orElse(List.of()));
+    return of(size, yard.map(each -> each.of(size)).orElse(List.of()), tables);
+  }
+
+  /**
+   * For one use: what is treated for another, or is of another species or grade, is not sold for
+   * it, though it may be better.
+   */
+  public static Sold of(String size, TimberUse use, Tables tables, Optional<Yard> yard) {
+    List<Yard.Offer> serving =
+        yard.map(each -> each.of(size)).orElse(List.of()).stream()
+            .filter(offer -> use.served(offer.made(), tables))
+            .toList();
+    return of(size, serving, tables);
+  }
+
+  private static Sold of(String size, List<Yard.Offer> serving, Tables tables) {
+    List<Yard.Offer> listed = new ArrayList<>(oneOfEachLength(serving));
     boolean byTheYard = !listed.isEmpty();
     if (!byTheYard) {
       for (double lengthIn : tables.stockLengths(tables.size(size)).lengthsIn()) {
@@ -32,6 +55,19 @@ public final class Sold {
     }
     listed.sort(Comparator.comparingDouble(Yard.Offer::lengthIn));
     return new Sold(listed, byTheYard);
+  }
+
+  /** Of one length the offer whose line says most of it; of equals one with a price, the lowest. */
+  private static Collection<Yard.Offer> oneOfEachLength(List<Yard.Offer> serving) {
+    Comparator<Yard.Offer> best =
+        Comparator.<Yard.Offer>comparingInt(offer -> -offer.made().said())
+            .thenComparingLong(offer -> offer.cents().orElse(Long.MAX_VALUE));
+    Map<Long, Yard.Offer> byLength = new LinkedHashMap<>();
+    for (Yard.Offer offer : serving) {
+      byLength.merge(
+          Math.round(offer.lengthIn() * SIXTY_FOURTHS), offer, BinaryOperator.minBy(best));
+    }
+    return byLength.values();
   }
 
   /** Shortest first. */

@@ -8,36 +8,41 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.stream.Stream;
 import org.scantling.quantity.Length;
 import org.scantling.quantity.QuantityException;
 
 /**
- * Reads a yard's list: a CSV file with the columns size, length and, where it has prices, price.
- * Everything wrong with it is told at once.
+ * Reads a yard's list: a CSV file with the columns size, length and, where it has prices, price;
+ * where it tells several of one size apart, treatment, species and grade. Everything wrong with it
+ * is told at once.
  */
 public final class YardFile {
-  private static final String[] COLUMNS = {"size", "length", "price"};
+  private static final String[] COLUMNS = {
+    "size", "length", "price", "treatment", "species", "grade"
+  };
   private static final BigDecimal DEAREST = BigDecimal.valueOf(100_000);
   private static final double SHORTEST_IN = 12;
   private static final double LONGEST_IN = 720;
   private static final long LARGEST_BYTES = 1 << 20;
 
   private final String name;
-  private final Table<SizeRow> sizes;
+  private final Tables tables;
   private final List<TableException> problems = new ArrayList<>();
   private final Map<String, Integer> lines = new HashMap<>();
 
-  private YardFile(String name, Table<SizeRow> sizes) {
+  private YardFile(String name, Tables tables) {
     this.name = name;
-    this.sizes = sizes;
+    this.tables = tables;
   }
 
   /**
    * @throws YardException with every line that cannot be used
    */
   public static Yard read(Path file, Tables tables) {
-    return new YardFile(file.toString(), tables.sizes()).read(file);
+    return new YardFile(file.toString(), tables).read(file);
   }
 
   private Yard read(Path file) {
@@ -86,8 +91,9 @@ public final class YardFile {
       String size = size(line, cells[0]);
       double lengthIn = length(line, cells[1]);
       OptionalLong cents = price(line, cells[2]);
-      if (problems.size() == before && once(line, size, lengthIn)) {
-        offers.add(new Yard.Offer(size, lengthIn, cents));
+      Yard.Made made = made(line, cells[3], cells[4], cells[5]);
+      if (problems.size() == before && once(line, size, lengthIn, made)) {
+        offers.add(new Yard.Offer(size, lengthIn, cents, made));
       }
     } catch (TableException wrong) {
       problems.add(wrong);
@@ -95,8 +101,8 @@ public final class YardFile {
   }
 
   private String size(CsvFile.Line line, String cell) {
-    if (sizes.find(cell).isEmpty()) {
-      List<String> known = sizes.rows().stream().map(SizeRow::id).toList();
+    if (tables.sizes().find(cell).isEmpty()) {
+      List<String> known = tables.sizes().rows().stream().map(SizeRow::id).toList();
       wrong(line, "size", cell, "a size that the sizes table has: " + String.join(", ", known));
     }
     return cell;
@@ -131,8 +137,31 @@ public final class YardFile {
     return OptionalLong.of(price.movePointRight(2).longValueExact());
   }
 
-  private boolean once(CsvFile.Line line, String size, double lengthIn) {
-    Integer earlier = lines.putIfAbsent(size + " " + Math.round(lengthIn * 64), line.number());
+  private Yard.Made made(CsvFile.Line line, String treatment, String species, String grade) {
+    Stream<String> treatments =
+        tables.defaults().rows().stream()
+            .filter(row -> row.id().matches("(treatment|lasting)\\..*"))
+            .map(DefaultWord::word);
+    List<DesignValueRow> timbers = tables.designValues().rows();
+    return new Yard.Made(
+        oneOf(line, "treatment", treatment, treatments),
+        oneOf(line, "species", species, timbers.stream().map(DesignValueRow::species)),
+        oneOf(line, "grade", grade, timbers.stream().map(DesignValueRow::grade)));
+  }
+
+  /** Empty where the list leaves it open. */
+  private Optional<String> oneOf(
+      CsvFile.Line line, String column, String cell, Stream<String> words) {
+    List<String> known = words.distinct().toList();
+    if (!cell.isEmpty() && !known.contains(cell)) {
+      wrong(line, column, cell, "one of " + String.join(", ", known) + ", or nothing for any");
+    }
+    return Optional.of(cell).filter(known::contains);
+  }
+
+  private boolean once(CsvFile.Line line, String size, double lengthIn, Yard.Made made) {
+    String what = size + " " + Math.round(lengthIn * 64) + " " + made;
+    Integer earlier = lines.putIfAbsent(what, line.number());
     if (earlier != null) {
       wrong(
           line,

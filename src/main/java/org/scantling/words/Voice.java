@@ -23,6 +23,7 @@ import org.scantling.tables.CheckNature;
 import org.scantling.tables.CheckRow;
 import org.scantling.tables.JointRow;
 import org.scantling.tables.SizeRow;
+import org.scantling.tables.TimberUse;
 import org.scantling.tables.WorkingRow;
 
 /** How things are said to one reader, in one system of units. */
@@ -188,9 +189,9 @@ public final class Voice {
     return metric(row.fasteners()) + "; " + joints + " joints, " + joints * row.count() + " in all";
   }
 
-  /** The longest piece of a size that can be bought: of this yard, or of any. */
-  public Measure longest(String size) {
-    return Measure.inches(words.sold(size).longestIn());
+  /** The longest piece of a size that can be bought for a use: of this yard, or of any. */
+  public Measure longest(String size, TimberUse use) {
+    return Measure.inches(words.sold(size, use).longestIn());
   }
 
   /** The longest piece of a size that its market sells, whatever this yard has. */
@@ -199,9 +200,9 @@ public final class Voice {
   }
 
   /** That nothing longer is sold. */
-  public String noneLonger(String size) {
-    return words.sold(size).byTheYard()
-        ? "This yard sells no " + size + " longer than " + say(longest(size))
+  public String noneLonger(String size, TimberUse use) {
+    return words.sold(size, use).byTheYard()
+        ? "This yard sells no " + size + " longer than " + say(longest(size, use))
         : noneLongerAnywhere(size);
   }
 

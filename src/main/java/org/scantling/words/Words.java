@@ -7,6 +7,7 @@ import org.scantling.quantity.UnitSystem;
 import org.scantling.tables.NumberRow;
 import org.scantling.tables.Sold;
 import org.scantling.tables.Tables;
+import org.scantling.tables.TimberUse;
 import org.scantling.tables.Yard;
 
 /** All words, read once; safe to share between threads. */
@@ -46,9 +47,9 @@ public final class Words {
     return place.isEmpty() ? this : new Words(this, place);
   }
 
-  /** The lengths of a size that can be bought. */
-  Sold sold(String size) {
-    return Sold.of(size, tables, yard);
+  /** The lengths of a size that can be bought for a use. */
+  Sold sold(String size, TimberUse use) {
+    return Sold.of(size, use, tables, yard);
   }
 
   public Subjects subjects() {

@@ -29,6 +29,8 @@ class UnitNamesTest {
   private static final Map<String, String> EXCEPTIONS =
       Map.ofEntries(
           entry("confirm.WindOnWalk$Sides.pickets", "a count that reads as one"),
+          entry("cutting.LeastLoss$1At.loss", "in the unit of the costs, whatever that is"),
+          entry("cutting.LossSearch$Found.leastLoss", "in the unit of the costs, whatever that is"),
           entry("intake.Bounds$Range.high", "in the unit of the field it bounds"),
           entry("intake.Bounds$Range.low", "in the unit of the field it bounds"),
           entry("mechanics.ElementEnds.shearFlexibility", "a share of the bending flexibility"),

@@ -136,4 +136,18 @@ class GivenWindTest {
     Run plain = Run.of("propose", LANE, "--set", "site.climate.ground-snow=40 psf").endedWith(0);
     assertThat(plain.out().replaceAll("\\s+", " ")).contains("Snow on the ground 40 psf.");
   }
+
+  /** 95 mph is 42.47 m/s. */
+  @Test
+  void the_caution_about_older_maps_counts_wind_as_its_page_does() {
+    String metric = "scenarios/proven-ground.yaml";
+    assertThat(Run.of("propose", metric).out().replaceAll("\\s+", " "))
+        .contains("A wind of 42 m/s looks like", "speeds from about 42.5 m/s up")
+        .doesNotContain("mph");
+    assertThat(
+            Run.of("propose", LANE, "--set", "site.climate.wind-speed=94 mph")
+                .out()
+                .replaceAll("\\s+", " "))
+        .contains("speeds from about 95 mph up");
+  }
 }

@@ -246,7 +246,8 @@ class HandWorkedTest {
             org.assertj.core.groups.Tuple.tuple(168.0, 4, List.of("P2")),
             org.assertj.core.groups.Tuple.tuple(168.0, 2, List.of("P3")));
     assertThat(timber.get(0).spare()).containsExactly(new TimberPlan.Spare(168, 1));
-    assertThat(timber.get(1).cuts()).containsExactly(new StickCut(240, 2, List.of("H1"), true));
+    assertThat(timber.get(1).cuts())
+        .containsExactly(new StickCut(240, 2, List.of("H1"), StickCut.Ends.NEITHER));
     cut(timber.get(1), 480, 480, 240, 2, List.of("H1"));
     cut(timber.get(2), 1200, 1135, 120, 10, List.of("C1"));
     cut(timber.get(3), 432, 396, 144, 3, List.of("R1", "R1"));

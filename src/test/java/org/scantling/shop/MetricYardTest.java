@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.scantling.print.PrintOptions;
+import org.scantling.print.TextPage;
 import org.scantling.property.House;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.tables.PackRow;
@@ -48,6 +50,48 @@ class MetricYardTest {
     assertThat(buying("mower-lane").lines())
         .filteredOn(line -> line.section().equals("fixings"))
         .noneMatch(line -> line.item().contains(" mm)"));
+  }
+
+  /** By hand: 5/8 in is 15.875 mm; 1/2 in is 12.7 mm, of which 16 is 1.26 times. */
+  @Test
+  void the_metric_bolt_that_is_told_stands_in_for_the_bolt_of_the_job() {
+    assertThat(buying("metric-country").metricBolts()).isEqualTo("M16 for 5/8 in (15.9 mm)");
+    assertThat(buying("proven-ground").metricBolts())
+        .startsWith("M16 for 1/2 in (12.7 mm)")
+        .endsWith("1.26 times those given");
+    assertThat(page("metric-country", ListKind.BUYING))
+        .contains("none that is thinner or shorter: M16 for 5/8 in (15.9 mm).")
+        .doesNotContain("12.7 mm");
+  }
+
+  @Test
+  void the_order_of_work_and_the_cut_list_tell_inch_sizes_with_their_millimetres_too() {
+    assertThat(page("metric-country", ListKind.ORDER))
+        .contains("two 5/8 in (15.9 mm) through bolts", "No. 14 x 4 in (102 mm) structural screws");
+    assertThat(page("metric-country", ListKind.CUT_LIST)).contains("for 5/8 in (15.9 mm) bolt");
+  }
+
+  /**
+   * By hand: three bays of 1.600 m and a post of 145 mm are 4.945 m; what is left of 5.400 m is 455
+   * mm, an odd number, so 227 mm of tail at either end and one millimetre over.
+   */
+  @Test
+  void a_piece_that_no_saw_can_cut_from_its_stick_is_left_as_long_as_the_stick() {
+    assertThat(page("proven-ground", ListKind.CUT_LIST))
+        .contains(
+            "H1 is 5.399 m out of a stick of 5.400 m, and no saw takes off so little: leave it as"
+                + " it comes, measure from the first end, and let the rest stand over at the last"
+                + " end.");
+    assertThat(page("proven-ground", ListKind.BUYING))
+        .contains("or shorter by less than a saw takes off, is not cut to length");
+    assertThat(page("metric-country", ListKind.CUT_LIST)).doesNotContain("no saw takes off");
+  }
+
+  private static String page(String scenario, ListKind kind) {
+    return TextPage.print(
+            ListPages.of(lists(scenario), kind, UnitSystem.METRIC),
+            PrintOptions.plain(UnitSystem.METRIC))
+        .replaceAll("\\s+", " ");
   }
 
   @Test

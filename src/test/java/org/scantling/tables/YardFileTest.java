@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -102,6 +103,47 @@ class YardFileTest {
   @Test
   void a_length_that_stands_twice_is_told_with_its_first_line() throws IOException {
     assertThatThrownBy(() -> read("size,length\n4x4,10 ft\n2x4,10 ft\n4x4,120 in\n"))
+        .hasMessageContaining(":4: length")
+        .hasMessageContaining("each length of a size once; line 2 has it");
+  }
+
+  @Test
+  void lines_of_one_size_and_length_are_told_apart_by_treatment_species_and_grade()
+      throws IOException {
+    Yard yard =
+        read(
+            "size,length,price,treatment,species,grade\n"
+                + "6x6,10 ft,60,UC4B,,\n6x6,10 ft,40,UC3B,hem-fir,No.1\n6x6,10 ft,30,,,\n");
+
+    assertThat(yard.of("6x6"))
+        .extracting(Yard.Offer::made)
+        .containsExactly(
+            new Yard.Made(Optional.of("UC4B"), Optional.empty(), Optional.empty()),
+            new Yard.Made(Optional.of("UC3B"), Optional.of("hem-fir"), Optional.of("No.1")),
+            Yard.Made.ANY);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "UC5A,,     | treatment | UC5A   | one of UC4B, UC3B, heartwood, or nothing for any",
+        ",oak,      | species   | oak    | one of",
+        ",,Premium  | grade     | Premium| one of"
+      })
+  void a_kind_that_nobody_asks_for_is_told_with_its_line_and_field(
+      String kind, String field, String found, String accepted) throws IOException {
+    Path file = file("size,length,treatment,species,grade\n4x4,10 ft," + kind + "\n");
+    assertThatThrownBy(() -> YardFile.read(file, TABLES))
+        .isInstanceOf(YardException.class)
+        .hasMessageStartingWith(
+            file + ":2: " + field + ": found '" + found + "', accepted is " + accepted);
+  }
+
+  @Test
+  void a_length_of_one_kind_that_stands_twice_is_told_with_its_first_line() throws IOException {
+    assertThatThrownBy(
+            () -> read("size,length,treatment\n4x4,10 ft,UC4B\n4x4,10 ft,\n4x4,120 in,UC4B\n"))
         .hasMessageContaining(":4: length")
         .hasMessageContaining("each length of a size once; line 2 has it");
   }
