@@ -157,9 +157,7 @@ public final class PostChecks {
     PostScene scene = scene(load, material, push);
     PostSway sway = sway(load, material, push);
     double foundIn =
-        sway.stands()
-            ? sway.leaningIn() + ground.turnIn(push, sway.windFactor())
-            : push.heightIn();
+        sway.stands() ? sway.leaningIn() + ground.turnIn(push, sway.windFactor()) : push.heightIn();
     double swayIn = Math.max(mostSwayIn(), foundIn);
     return new BaseForce(
         load.combination(),

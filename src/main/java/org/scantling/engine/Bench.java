@@ -268,9 +268,7 @@ final class Bench {
   /** How far the posts sway, and how deep they must stand for it, on the base that is decided. */
   FootSway sway() {
     PostChecks posts =
-        onMomentBases()
-            ? posts().onBase(decidedBase().orElseThrow().turningInLb())
-            : posts();
+        onMomentBases() ? posts().onBase(decidedBase().orElseThrow().turningInLb()) : posts();
     return new FootSway(foot(), posts, timber(POST_SIZE));
   }
 

@@ -152,8 +152,7 @@ public final class Engine {
    * @param trying for what is tried; the same as {@code sheets} where nobody reads more
    * @param standing ways of standing that led nowhere before
    */
-  private Pass wayOut(
-      Job job, Sheets sheets, Sheets trying, Pass first, List<Fact> standing) {
+  private Pass wayOut(Job job, Sheets sheets, Sheets trying, Pass first, List<Fact> standing) {
     if (ended(first)) {
       return first;
     }

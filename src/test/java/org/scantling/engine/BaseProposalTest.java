@@ -102,7 +102,10 @@ class BaseProposalTest {
   void posts_on_bases_end_an_inch_above_the_ground_and_their_piers_are_of_whole_concrete() {
     Structure walk = structure(BracketScenario.shown(NO_BRACE));
     Structure.Member post =
-        walk.members().stream().filter(each -> each.role().equals("post")).findFirst().orElseThrow();
+        walk.members().stream()
+            .filter(each -> each.role().equals("post"))
+            .findFirst()
+            .orElseThrow();
     assertThat(post.lengthIn()).isEqualTo(walk.geometry().posts().heightIn() - 1);
   }
 
@@ -112,8 +115,7 @@ class BaseProposalTest {
     Proposal bases = BracketScenario.shown(NO_BRACE);
     int bays = structure(bases).geometry().plan().bays();
     Proposal buried =
-        BracketScenario.shown(
-            NO_BRACE, "preferences.footing=concrete", "walkway.bays=" + bays);
+        BracketScenario.shown(NO_BRACE, "preferences.footing=concrete", "walkway.bays=" + bays);
     assertThat(structure(buried).geometry().plan()).isEqualTo(structure(bases).geometry().plan());
     assertThat(structure(buried).footings().depthIn())
         .isEqualTo(structure(bases).footings().depthIn());

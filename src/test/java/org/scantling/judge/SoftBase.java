@@ -43,8 +43,7 @@ record SoftBase(Map<String, String> row) {
   }
 
   /** Moment by itself, and with lift and push on a straight line; ratings are for wind, 1.6. */
-  void judge(
-      Findings findings, Combination load, double momentInLb, double liftLb, double sideLb) {
+  void judge(Findings findings, Combination load, double momentInLb, double liftLb, double sideLb) {
     double lasting = Math.min(1, load.duration() / 1.6);
     double bent = momentInLb / ratedInLb() / lasting;
     findings.add("joint.base", load, bent, 1);
