@@ -114,11 +114,21 @@ public final class Engine {
         telling == Telling.WHOLE || plain.readsRecord()
             ? plain.withRecord(recordMeanwhile(site, ledger))
             : plain;
-    Tried hinged = tried(job, telling, List.of());
-    Tried best =
-        nowhere(hinged.pass()).map(end -> tried(job, telling, List.<Fact>of(end))).orElse(hinged);
-    Tried tried = ended(best.pass()) ? best : hinged;
+    Tried tried = standing(job, telling);
     return told(tried.job(), tried.pass(), assumptions, telling).proposal();
+  }
+
+  /** On brackets as far as that serves, else on bases rated for moment, else on brackets anyhow. */
+  private Tried standing(Job job, Telling telling) {
+    Tried hinged = tried(job, telling, List.of());
+    Optional<DeadEnd> nowhere = nowhere(hinged.pass());
+    if (nowhere.isEmpty()) {
+      return hinged;
+    }
+    Tried stiff = tried(job, telling, List.of(nowhere.get()));
+    return ended(stiff.pass())
+        ? stiff
+        : tried(job, telling, List.of(new GoneBackTo(FOOTING_KIND, WayOfBuilding.BRACKET)));
   }
 
   /** What became of a job, and the job with what was tried beforehand. */

@@ -7,18 +7,20 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.scantling.quantity.Unit;
 
-/**
- * The inches and pounds of a text that a table holds as it stands, in millimetres and kilonewtons.
- */
+/** The inches, pounds and pound-feet of a text that a table holds as it stands, in metric units. */
 final class MetricText {
   private static final Pattern LENGTH =
       Pattern.compile("(?:(\\d+/\\d+) x )?((?:\\d+ )?\\d+(?:/\\d+)?) in\\b");
   private static final Pattern FORCE = Pattern.compile("(\\d+) lb\\b");
+  private static final Pattern MOMENT = Pattern.compile("(\\d+) lb-ft\\b");
+  private static final double INCHES_OF_A_FOOT = 12;
 
   private MetricText() {}
 
   static String of(String text) {
-    return replaced(replaced(text, LENGTH, MetricText::length), FORCE, MetricText::force);
+    String lengths = replaced(text, LENGTH, MetricText::length);
+    String moments = replaced(lengths, MOMENT, MetricText::moment);
+    return replaced(moments, FORCE, MetricText::force);
   }
 
   private static String replaced(
@@ -33,13 +35,23 @@ final class MetricText {
   }
 
   private static String force(MatchResult found) {
-    return rounded(Unit.POUND.toMetric(Double.parseDouble(found.group(1))), 1) + " kN";
+    return rating(Unit.POUND, Double.parseDouble(found.group(1))) + " kN";
+  }
+
+  private static String moment(MatchResult found) {
+    double inchPounds = Double.parseDouble(found.group(1)) * INCHES_OF_A_FOOT;
+    return rating(Unit.INCH_POUND, inchPounds) + " kN·m";
+  }
+
+  /** What a part must be rated for at least is never rounded down. */
+  private static String rating(Unit unit, double amount) {
+    return rounded(unit.toMetric(amount), 1, RoundingMode.CEILING);
   }
 
   /** Under an inch to the tenth: a bolt of 12.7 mm is not one of 13. */
   private static String millimetres(String inches) {
     double amount = inches(inches);
-    return rounded(Unit.INCH.toMetric(amount), amount < 1 ? 1 : 0);
+    return rounded(Unit.INCH.toMetric(amount), amount < 1 ? 1 : 0, RoundingMode.HALF_UP);
   }
 
   private static double inches(String written) {
@@ -55,10 +67,7 @@ final class MetricText {
     return sum;
   }
 
-  private static String rounded(double amount, int places) {
-    return BigDecimal.valueOf(amount)
-        .setScale(places, RoundingMode.HALF_UP)
-        .stripTrailingZeros()
-        .toPlainString();
+  private static String rounded(double amount, int places, RoundingMode mode) {
+    return BigDecimal.valueOf(amount).setScale(places, mode).stripTrailingZeros().toPlainString();
   }
 }
