@@ -41,12 +41,18 @@ public record JointFix(Way way, int count, Dowel dowel, Reach reach, Rated rated
   /**
    * Allowable forces in wind, in pounds; 0 for what is not rated.
    *
-   * @param downLb what hangs in it, at normal load duration
+   * @param downLb what hangs in it or stands on it, at normal load duration
+   * @param momentInLb what bends it over
    */
-  public record Rated(double liftLb, double sideLb, double downLb) {
+  public record Rated(double liftLb, double sideLb, double downLb, double momentInLb) {
     /** Of parts in which nothing hangs. */
     public Rated(double liftLb, double sideLb) {
       this(liftLb, sideLb, 0);
+    }
+
+    /** Of parts that nothing bends over. */
+    public Rated(double liftLb, double sideLb, double downLb) {
+      this(liftLb, sideLb, downLb, 0);
     }
   }
 }

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.scantling.loads.LoadCombination;
 import org.scantling.loads.LoadKind;
+import org.scantling.mechanics.SpringFoot;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Source;
@@ -26,6 +27,7 @@ import org.scantling.timber.Rectangle;
  */
 public final class PostChecks {
   private static final String ROLE = "post";
+  private static final double FIRM_INLB = Double.POSITIVE_INFINITY;
 
   private final List<HeaderChecks.PostLoad> loads;
   private final Standing standing;
@@ -33,6 +35,7 @@ public final class PostChecks {
   private final Limits limits;
   private final Function<String, Source> sources;
   private final double alongOffIn;
+  private final double turningInLb;
 
   /**
    * @param across wind square to the walk
@@ -64,7 +67,7 @@ public final class PostChecks {
       Standing standing,
       Limits limits,
       Function<String, Source> sources) {
-    this(headers.onPosts(header), standing, Ground.FIRM, limits, sources, 0);
+    this(headers.onPosts(header), standing, Ground.FIRM, limits, sources, 0, FIRM_INLB);
   }
 
   private PostChecks(
@@ -73,7 +76,9 @@ public final class PostChecks {
       Ground ground,
       Limits limits,
       Function<String, Source> sources,
-      double alongOffIn) {
+      double alongOffIn,
+      double turningInLb) {
+    this.turningInLb = turningInLb;
     this.alongOffIn = alongOffIn;
     this.ground = ground;
     this.loads = loads;
@@ -104,17 +109,62 @@ public final class PostChecks {
                             + each.factor(LoadKind.ROOF_LIVE) * liveLb,
                         0))
             .toList();
-    return new PostChecks(loads, standing, Ground.FIRM, limits, sources, 0);
+    return new PostChecks(loads, standing, Ground.FIRM, limits, sources, 0, FIRM_INLB);
   }
 
   /** The same post where the ground that holds it bends it harder and lets its foot turn. */
   public PostChecks heldBy(PostInGround inGround) {
-    return new PostChecks(loads, standing, inGround, limits, sources, alongOffIn);
+    return new PostChecks(loads, standing, inGround, limits, sources, alongOffIn, turningInLb);
   }
 
   /** The same post where its load acts that far off its middle, along the walk. */
   public PostChecks loadedOffIn(double offIn) {
-    return new PostChecks(loads, standing, ground, limits, sources, offIn);
+    return new PostChecks(loads, standing, ground, limits, sources, offIn, turningInLb);
+  }
+
+  /**
+   * The same post on a base that turns as it is bent.
+   *
+   * @param inLb moment that would turn it by one, in in-lb; endless for a foot that does not turn
+   */
+  public PostChecks onBase(double inLb) {
+    return new PostChecks(loads, standing, ground, limits, sources, alongOffIn, inLb);
+  }
+
+  /** K_e of the post: that of a flagpole, the more the softer the base is on which it stands. */
+  public double endFactor(Material material) {
+    return endFactor(material.section(), material.lasting(1), standing.across().heightIn());
+  }
+
+  private double endFactor(Rectangle section, AdjustedValues values, double heightIn) {
+    double stiffnessLbIn2 = values.elasticityMinimum().psi() * section.secondMomentIn4();
+    return limits.cantileverFactor()
+        * new SpringFoot(turningInLb, stiffnessLbIn2, heightIn).softeningFactor();
+  }
+
+  /** What the foot of a post hands to the base that holds it, by combination and direction. */
+  List<BaseForce> onItsBase(Material material) {
+    return loads.stream()
+        .flatMap(load -> pushes().map(push -> onItsBase(load, material, push)))
+        .toList();
+  }
+
+  /**
+   * Wind, and the load that stands off the middle and leans with the post: as far as a post may
+   * sway, so that the base does not depend on how deep the pier goes.
+   */
+  private BaseForce onItsBase(HeaderChecks.PostLoad load, Material material, SidePush push) {
+    PostScene scene = scene(load, material, push);
+    PostSway sway = sway(load, material, push);
+    double foundIn =
+        sway.stands() ? sway.leaningIn() + ground.turnIn(push, sway.windFactor()) : push.heightIn();
+    double swayIn = Math.max(mostSwayIn(), foundIn);
+    return new BaseForce(
+        load.combination(),
+        sway.windFactor() * push.momentAtInLb(0) + scene.pressedLb() * (scene.offsetIn() + swayIn),
+        load.upLb(),
+        sway.windFactor() * push.forceLb(),
+        scene.pressedLb());
   }
 
   /** The load and the push that work pressure and bending together hardest in a combination. */
@@ -139,7 +189,7 @@ public final class PostChecks {
         push == standing.along(),
         column(downLb, push.heightIn(), section, values),
         push.heightIn(),
-        limits.cantileverFactor(),
+        endFactor(section, values, push.heightIn()),
         limits.straightnessFactor(),
         push.heightIn(),
         stability(section, push, values),
@@ -197,7 +247,7 @@ public final class PostChecks {
         load.combination(),
         push,
         windFactor,
-        windFactor * push.swayIn(stiffness),
+        windFactor * (push.swayIn(stiffness) + push.turnedIn(turningInLb)),
         1 - column.stressPsi() / column.governing().criticalStressPsi());
   }
 
@@ -206,7 +256,7 @@ public final class PostChecks {
   }
 
   private Column column(double downLb, double heightIn, Rectangle section, AdjustedValues values) {
-    double lengthIn = limits.cantileverFactor() * heightIn;
+    double lengthIn = endFactor(section, values, heightIn) * heightIn;
     return Column.of(
         downLb,
         section,

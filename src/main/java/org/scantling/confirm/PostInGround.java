@@ -46,6 +46,11 @@ public final class PostInGround implements Ground {
     this.sources = sources;
   }
 
+  /** Depth of the hole, in which the foot turns. */
+  public double dugIn() {
+    return dugIn;
+  }
+
   private static double neededIn(FootingWork.Foot foot, PostChecks.Standing standing) {
     return FootingWork.sideways(foot, standing).embedment(foot.postBreadthIn()).depthIn();
   }

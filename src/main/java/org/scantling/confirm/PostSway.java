@@ -10,7 +10,7 @@ import org.scantling.quantity.Check;
  *
  * @param push from one direction, strength level
  * @param windFactor share of that push in the combination
- * @param bentIn sway by bending alone
+ * @param bentIn sway by bending alone, and by the turning of a base on which the post stands
  * @param reserveRatio 1 − fc/FcE, what is left of the post's stiffness under its load; little or
  *     nothing where it leans over by itself
  */

@@ -40,4 +40,13 @@ public record SidePush(double topLb, double topAtIn, double spreadLb, double hei
     return (topLb * cube / 3 + topLb * (topAtIn - heightIn) * square / 2 + spreadLb * cube / 8)
         / stiffnessLbIn2;
   }
+
+  /**
+   * How far the top moves because the base under the post turns.
+   *
+   * @param turningInLb moment that would turn it by one; endless where it does not turn
+   */
+  double turnedIn(double turningInLb) {
+    return momentAtInLb(0) / turningInLb * heightIn;
+  }
 }

@@ -23,6 +23,9 @@ public final class WayOfBuilding {
   /** Posts on brackets. */
   public static final String BRACKET = "bracket";
 
+  /** Posts on metal bases over piers, which hold them upright by themselves. */
+  public static final String MOMENT_BASE = "moment-base";
+
   /** Holes that are filled with concrete. */
   public static final String CONCRETE = "concrete";
 

@@ -32,7 +32,7 @@ public final class AnswerOptions {
           BRACING ->
           job.words(question);
       case BAYS -> job.bayCounts().stream().map(String::valueOf).toList();
-      case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT, HEADER_STEP ->
+      case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT, HEADER_STEP, BASE_JOINT ->
           tables.joints().rows().stream()
               .filter(row -> row.question() == question)
               .map(JointRow::id)

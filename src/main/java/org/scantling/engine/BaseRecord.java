@@ -103,9 +103,9 @@ final class BaseRecord {
   private void ground() {
     option(
         FOOTING_KIND,
-        base.posts().footing().equals(WayOfBuilding.BRACKET)
-            ? WayOfBuilding.BRACKET
-            : WayOfBuilding.EMBEDDED);
+        base.posts().footing().equals(WayOfBuilding.CONCRETE)
+            ? WayOfBuilding.EMBEDDED
+            : base.posts().footing());
     if (base.posts().footing().equals(WayOfBuilding.CONCRETE)) {
       option(FOOTING_BACKFILL, WayOfBuilding.CONCRETE);
     } else {

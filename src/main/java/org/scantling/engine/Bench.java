@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.scantling.confirm.BracedFeet;
 import org.scantling.confirm.BracedWalk;
 import org.scantling.confirm.CrossbeamChecks;
@@ -228,6 +229,7 @@ final class Bench {
             standing(),
             foot(),
             dugIn(),
+            turningInLb(),
             material),
         () -> {
           PostInGround ground = ground();
@@ -263,9 +265,11 @@ final class Bench {
     return stock.row(answers.option(POST_SIZE)).thicknessIn() * thumb("hole.width-in-posts");
   }
 
-  /** How far the posts sway, and how deep they must stand for it. */
+  /** How far the posts sway, and how deep they must stand for it, on the base that is decided. */
   FootSway sway() {
-    return new FootSway(foot(), posts(), timber(POST_SIZE));
+    PostChecks posts =
+        onMomentBases() ? posts().onBase(decidedBase().orElseThrow().turningInLb()) : posts();
+    return new FootSway(foot(), posts, timber(POST_SIZE));
   }
 
   /** The walk as frames with knee braces, where it stands on brackets. */
@@ -279,7 +283,51 @@ final class Bench {
   }
 
   boolean onBrackets() {
-    return answers.has(FOOTING_KIND) && answers.option(FOOTING_KIND).equals(WayOfBuilding.BRACKET);
+    return stands(WayOfBuilding.BRACKET);
+  }
+
+  /** True where a metal base over a pier holds each post upright. */
+  boolean onMomentBases() {
+    return stands(WayOfBuilding.MOMENT_BASE);
+  }
+
+  private boolean stands(String kind) {
+    return answers.has(FOOTING_KIND) && answers.option(FOOTING_KIND).equals(kind);
+  }
+
+  /** True where no post reaches into its pier of concrete. */
+  private boolean onPiers() {
+    return onBrackets() || onMomentBases();
+  }
+
+  /**
+   * How hard the base under a post is to turn; endless where the post stands in the ground. While a
+   * size is tried it is the strongest base that there is: which one does is decided with the
+   * joints.
+   */
+  private double turningInLb() {
+    return onMomentBases()
+        ? (open.asDug() ? decidedBase() : bases().reduce((weaker, stronger) -> stronger))
+            .map(JointRow::turningInLb)
+            .orElse(Double.POSITIVE_INFINITY)
+        : Double.POSITIVE_INFINITY;
+  }
+
+  /** The base under the posts; before it is decided the weakest there is. */
+  private Optional<JointRow> decidedBase() {
+    return answers
+        .find(BASE_JOINT)
+        .map(each -> tables.joints().row(each.option()))
+        .or(() -> bases().findFirst());
+  }
+
+  private Stream<JointRow> bases() {
+    return tables.joints().rows().stream().filter(row -> row.question() == BASE_JOINT);
+  }
+
+  /** The ground in which the pier of a base stands: a given hole, or as deep as one may be dug. */
+  PostInGround pierGround() {
+    return (open.seatsOpen() ? this : asDug()).ground();
   }
 
   List<Checked> footingChecks(double depthIn, double diameterIn) {
@@ -341,7 +389,8 @@ final class Bench {
 
   PostChecks posts() {
     return new PostChecks(headers(), timber(HEADER_SIZE), standing(), limits(), sources())
-        .loadedOffIn(stepOffIn());
+        .loadedOffIn(stepOffIn())
+        .onBase(turningInLb());
   }
 
   FootingWork footing() {
@@ -432,8 +481,8 @@ final class Bench {
   FootingWork.Foot foot() {
     SoilRow soil = tables.soil(answers.option(SOIL));
     return new FootingWork.Foot(
-        onBrackets() || answers.option(FOOTING_BACKFILL).equals(WayOfBuilding.CONCRETE),
-        onBrackets() ? 0 : stock.row(answers.option(POST_SIZE)).thicknessIn(),
+        onPiers() || answers.option(FOOTING_BACKFILL).equals(WayOfBuilding.CONCRETE),
+        onPiers() ? 0 : stock.row(answers.option(POST_SIZE)).thicknessIn(),
         new PresumptiveSoil(
             soil.verticalBearingPsf(),
             soil.lateralBearingPsfPerFt(),

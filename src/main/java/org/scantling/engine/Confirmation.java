@@ -53,7 +53,7 @@ final class Confirmation {
     JointBench joints = new JointBench(bench);
     List<Checked> checks = new ArrayList<>();
     for (Question question :
-        List.of(CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT, HEADER_STEP)) {
+        List.of(CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT, HEADER_STEP, BASE_JOINT)) {
       if (asked.contains(question)) {
         checks.addAll(joints.checks(job.tables().joints().row(answers.option(question))));
       }

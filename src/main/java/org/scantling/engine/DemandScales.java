@@ -38,7 +38,11 @@ final class DemandScales {
     List<String> words =
         switch (demand) {
           case FOOTING ->
-              List.of(WayOfBuilding.EMBEDDED, WayOfBuilding.CONCRETE, WayOfBuilding.BRACKET);
+              List.of(
+                  WayOfBuilding.EMBEDDED,
+                  WayOfBuilding.CONCRETE,
+                  WayOfBuilding.BRACKET,
+                  WayOfBuilding.MOMENT_BASE);
           case KEEP -> List.of("look", "cost", "members");
           case BASIS ->
               site.base().proven().isPresent()

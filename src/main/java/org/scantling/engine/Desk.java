@@ -78,6 +78,7 @@ final class Desk {
           TopLines.stepped(answers)
               && answers.has(HEADER_STYLE)
               && answers.option(HEADER_STYLE).equals(WayOfBuilding.ON_TOP);
+      case BASE_JOINT -> bench.onMomentBases();
       case HEADER_SPLICE -> HeaderCuts.of(job.bench(answers)).needed();
       case POST_SPECIES, HEADER_SPECIES, CROSSBEAM_SPECIES, RAIL_SPECIES, BRACE_SPECIES ->
           ofItsOwn(question);
@@ -101,7 +102,8 @@ final class Desk {
       case BAYS -> parts(question, new Divisions(job, answers).bays());
       case CROSSBEAMS_PER_BAY -> parts(question, new Divisions(job, answers).crossbeamsPerBay());
       case CROSSBEAM_SIZE, HEADER_SIZE, POST_SIZE, RAIL_SIZE, BRACE_SIZE -> sizes(question);
-      case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT, HEADER_STEP -> joints(question);
+      case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT, HEADER_STEP, BASE_JOINT ->
+          joints(question);
       case HEADER_SPLICE -> cuts(question);
       case CROSSBEAM_BLOCKING -> blocking(question);
       case POST_GRADE, HEADER_GRADE, CROSSBEAM_GRADE, RAIL_GRADE, BRACE_GRADE -> grades(question);

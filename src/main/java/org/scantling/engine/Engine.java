@@ -1,6 +1,7 @@
 package org.scantling.engine;
 
 import static org.scantling.reasons.Question.BAYS;
+import static org.scantling.reasons.Question.FOOTING_KIND;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.function.Supplier;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.Misfit;
 import org.scantling.design.Site;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.meanwhile.Ahead;
 import org.scantling.meanwhile.Once;
 import org.scantling.reasons.BayTrial;
@@ -107,15 +109,39 @@ public final class Engine {
   }
 
   private Proposal propose(Site site, List<String> assumptions, Ledger ledger, Telling telling) {
-    Job job = new Job(site, tables, ledger).withYard(yard);
-    if (telling == Telling.WHOLE || job.readsRecord()) {
-      job = job.withRecord(recordMeanwhile(site, ledger));
-    }
-    job = job.withTrials(trials(job));
+    Job plain = new Job(site, tables, ledger).withYard(yard);
+    Job job =
+        telling == Telling.WHOLE || plain.readsRecord()
+            ? plain.withRecord(recordMeanwhile(site, ledger))
+            : plain;
+    Tried hinged = tried(job, telling, List.of());
+    Tried best =
+        nowhere(hinged.pass()).map(end -> tried(job, telling, List.<Fact>of(end))).orElse(hinged);
+    Tried tried = ended(best.pass()) ? best : hinged;
+    return told(tried.job(), tried.pass(), assumptions, telling).proposal();
+  }
+
+  /** What became of a job, and the job with what was tried beforehand. */
+  private record Tried(Job job, Pass pass) {}
+
+  /**
+   * @param standing ways of standing that led nowhere
+   */
+  private Tried tried(Job asked, Telling telling, List<Fact> standing) {
+    Job job = asked.withTrials(trials(asked, standing));
     Sheets sheets = sheets(job, telling);
-    Pass first = settle(job, sheets, List.of());
+    Pass first = settle(job, sheets, standing);
     Sheets trying = telling == Telling.WHOLE ? sheets(job, Telling.ANSWERS) : sheets;
-    return told(job, wayOut(job, sheets, trying, first), assumptions, telling).proposal();
+    return new Tried(job, wayOut(job, sheets, trying, first, standing));
+  }
+
+  /** Posts on brackets that no number of bays and no brace holds up. */
+  private static Optional<DeadEnd> nowhere(Pass pass) {
+    boolean hinged =
+        !ended(pass)
+            && pass.answers().has(FOOTING_KIND)
+            && pass.answers().option(FOOTING_KIND).equals(WayOfBuilding.BRACKET);
+    return hinged ? Optional.of(deadEnd(FOOTING_KIND, pass)) : Optional.empty();
   }
 
   /**
@@ -124,13 +150,14 @@ public final class Engine {
    * are tried nobody reads what larger sizes would do, so only what serves is worked in full.
    *
    * @param trying for what is tried; the same as {@code sheets} where nobody reads more
+   * @param standing ways of standing that led nowhere before
    */
-  private Pass wayOut(Job job, Sheets sheets, Sheets trying, Pass first) {
+  private Pass wayOut(Job job, Sheets sheets, Sheets trying, Pass first, List<Fact> standing) {
     if (ended(first)) {
       return first;
     }
-    List<Fact> tried = new ArrayList<>();
-    List<DeadEnd> cramped = new ArrayList<>();
+    List<Fact> tried = new ArrayList<>(standing);
+    List<Fact> cramped = new ArrayList<>(standing);
     Pass found = otherBays(job, trying, first, tried);
     Optional<DeadEnd> small = crampedJoint(first);
     while (!ended(found) && small.isPresent()) {
@@ -156,7 +183,7 @@ public final class Engine {
     Pass last = first;
     // Each dead end takes one number of bays away, so this ends.
     while (!ended(last) && last.answered(BAYS)) {
-      Engine.<Fact>add(deadEnd(BAYS, last), tried);
+      add(deadEnd(BAYS, last), tried);
       last = settle(job, trying, tried);
     }
     return ended(last) && last != first && last.answered(BAYS)
@@ -164,7 +191,7 @@ public final class Engine {
         : last;
   }
 
-  private static <T extends Fact> void add(T end, List<T> tried) {
+  private static void add(Fact end, List<Fact> tried) {
     if (tried.contains(end)) {
       throw new RuleBaseFault("no rule stops " + end.reference() + " from being tried again");
     }
@@ -285,14 +312,14 @@ public final class Engine {
    * The whole structure for every number of bays that is tried, where the site asks for more than
    * the proven look.
    */
-  private List<BayTrial> trials(Job job) {
+  private List<BayTrial> trials(Job job, List<Fact> standing) {
     List<BayTrial> trials = new ArrayList<>();
     if (job.site().preferences().keep().equals(Job.KEEP_LOOK)) {
       return trials;
     }
     for (int bays : job.triedWhole()) {
       Job only = job.withBays(bays);
-      Pass pass = settle(only, sheets(only, Telling.ANSWERS), List.of());
+      Pass pass = settle(only, sheets(only, Telling.ANSWERS), standing);
       if (pass.broken().isEmpty()) {
         trials.add(new Parts(only, pass.answers()).trial());
       }
@@ -315,7 +342,7 @@ public final class Engine {
    * unless the first is the one that tells such a cause.
    */
   private Pass settle(Job job, Sheets sheets, List<Fact> tried) {
-    Pass first = settle(job, sheets, job.start(), tried);
+    Pass first = settle(job, sheets, job.start(tried), tried);
     Pass pass = first;
     for (int count = 1; count <= MOST_SHRINKINGS && pass.broken().isEmpty(); count++) {
       Pass again = settle(job, sheets, pass.answers(), tried);

@@ -11,6 +11,7 @@ import org.scantling.design.Site;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Answer;
 import org.scantling.reasons.BayTrial;
+import org.scantling.reasons.DeadEnd;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Proven;
 import org.scantling.reasons.Question;
@@ -172,9 +173,27 @@ final class Job {
     return terms.record().get();
   }
 
-  /** Where the first pass starts: the given design, else the base. */
-  Answers start() {
-    return terms.fixed().any() ? terms.fixed().start() : base.answers();
+  /**
+   * Where the first pass starts: the given design, else the base. Brackets of the base that are not
+   * to be are left out: their braces would ask for bolts before it is decided how the posts stand.
+   */
+  Answers start(List<Fact> tried) {
+    if (terms.fixed().any()) {
+      return terms.fixed().start();
+    }
+    Answers all = base.answers();
+    boolean hinged =
+        all.has(Question.FOOTING_KIND)
+            && all.option(Question.FOOTING_KIND).equals(WayOfBuilding.BRACKET);
+    return hinged && otherwise(tried) ? all.without(Question.FOOTING_KIND) : all;
+  }
+
+  /** True where posts are asked for that stand by themselves, or brackets have led nowhere. */
+  private boolean otherwise(List<Fact> tried) {
+    return !List.of("auto", WayOfBuilding.BRACKET).contains(site.preferences().footing())
+        || tried.stream()
+            .anyMatch(
+                each -> each instanceof DeadEnd end && end.question() == Question.FOOTING_KIND);
   }
 
   /** What the ground falls along one bay. */
@@ -301,7 +320,8 @@ final class Job {
       case CROSSBEAM_BLOCKING -> List.of(WayOfBuilding.NO_BLOCKS, WayOfBuilding.OVER_HEADERS);
       case TOP_LINE ->
           List.of(WayOfBuilding.LEVEL, WayOfBuilding.FOLLOWS_GROUND, WayOfBuilding.STEPPED);
-      case FOOTING_KIND -> List.of(WayOfBuilding.EMBEDDED, WayOfBuilding.BRACKET);
+      case FOOTING_KIND ->
+          List.of(WayOfBuilding.EMBEDDED, WayOfBuilding.BRACKET, WayOfBuilding.MOMENT_BASE);
       case FOOTING_BACKFILL ->
           List.of(WayOfBuilding.TAMPED_SOIL, WayOfBuilding.GRAVEL, WayOfBuilding.CONCRETE);
       case FOOTING_SIDE -> List.of(WayOfBuilding.AS_TABLED, WayOfBuilding.DOUBLED);

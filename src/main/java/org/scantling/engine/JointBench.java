@@ -5,6 +5,7 @@ import static org.scantling.reasons.Question.*;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.scantling.confirm.JointBaseChecks;
 import org.scantling.confirm.JointBoltChecks;
 import org.scantling.confirm.JointBraceChecks;
 import org.scantling.confirm.JointCrossing;
@@ -15,6 +16,7 @@ import org.scantling.confirm.JointRules;
 import org.scantling.confirm.JointSeatChecks;
 import org.scantling.confirm.JointStepChecks;
 import org.scantling.confirm.Material;
+import org.scantling.confirm.PostInGround;
 import org.scantling.confirm.TopLoads;
 import org.scantling.design.Structure;
 import org.scantling.meanwhile.Once;
@@ -49,6 +51,7 @@ final class JointBench {
               ? bench.ledger().framed(given(row), () -> worked(row))
               : bench.ledger().checks(given(row), () -> worked(row));
       case RAIL_JOINT -> rail(row);
+      case BASE_JOINT -> base(row);
       default -> List.of();
     };
   }
@@ -82,6 +85,28 @@ final class JointBench {
         .checks(
             List.of(row, rail, loads),
             () -> new JointRailChecks(rail, loads, rules.get()).of(table.fix(row)));
+  }
+
+  /**
+   * The base of a post, and the post on it. Like a post, a base may be given a deeper hole before a
+   * stiffer one is taken.
+   */
+  private List<Checked> base(JointRow row) {
+    PostInGround ground = bench.pierGround();
+    List<Object> given = new ArrayList<>(given(row));
+    given.add(bench.foot());
+    given.add(ground.dugIn());
+    given.add(bench.stepOffIn());
+    return bench
+        .ledger()
+        .checks(
+            given,
+            () ->
+                new JointBaseChecks(
+                        bench.posts().onBase(row.turningInLb()).heldBy(ground),
+                        bench.timber(POST_SIZE),
+                        rules.get())
+                    .of(table.fix(row).rated()));
   }
 
   /** All that a joint depends on; the headers and the braced frames follow from it. */

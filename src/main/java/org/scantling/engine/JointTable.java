@@ -23,7 +23,10 @@ final class JointTable {
   JointFix fix(JointRow row) {
     JointFix.Rated rated =
         new JointFix.Rated(
-            row.ratedLiftLb().orElse(0), row.ratedSideLb().orElse(0), row.ratedDownLb().orElse(0));
+            row.ratedLiftLb().orElse(0),
+            row.ratedSideLb().orElse(0),
+            row.ratedDownLb().orElse(0),
+            row.ratedMomentInLb());
     JointFix.Way way = JointFix.Way.valueOf(row.way().replace('-', '_').toUpperCase(Locale.ROOT));
     if (way == JointFix.Way.RATED) {
       return new JointFix(way, row.count(), NO_DOWEL, new JointFix.Reach(0, 0, 0), rated);

@@ -28,7 +28,7 @@ final class LoadWorkings {
 
   LoadWorkings(Job job, Answers answers) {
     this.job = job;
-    this.bench = job.bench(answers);
+    this.bench = job.bench(answers).asDug();
     this.steps = new WorkingSteps(job.tables());
   }
 

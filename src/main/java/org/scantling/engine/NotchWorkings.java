@@ -70,7 +70,7 @@ final class NotchWorkings {
         scene.along(),
         scene.column(),
         heightIn(scene),
-        bench.limits().cantileverFactor(),
+        bench.posts().endFactor(post),
         bench.limits().straightnessFactor(),
         heightIn(scene),
         scene.stability(),

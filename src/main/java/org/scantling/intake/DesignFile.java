@@ -70,7 +70,12 @@ record DesignFile(
       @Entry(
               says = "how the posts stand",
               kind = EntryKind.WORD,
-              words = {WayOfBuilding.EMBEDDED, WayOfBuilding.CONCRETE, WayOfBuilding.BRACKET},
+              words = {
+                WayOfBuilding.EMBEDDED,
+                WayOfBuilding.CONCRETE,
+                WayOfBuilding.BRACKET,
+                WayOfBuilding.MOMENT_BASE
+              },
               required = true)
           String footing,
       @Entry(

@@ -83,7 +83,8 @@ record SiteFile(
                 "auto",
                 WayOfBuilding.EMBEDDED,
                 WayOfBuilding.CONCRETE,
-                WayOfBuilding.BRACKET
+                WayOfBuilding.BRACKET,
+                WayOfBuilding.MOMENT_BASE
               })
           String footing,
       @Entry(

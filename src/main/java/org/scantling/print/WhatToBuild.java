@@ -29,6 +29,7 @@ final class WhatToBuild {
     JOINTS.put(Question.RAIL_JOINT, "rail");
     JOINTS.put(Question.BRACE_JOINT, "brace");
     JOINTS.put(Question.HEADER_STEP, "header");
+    JOINTS.put(Question.BASE_JOINT, "post");
   }
 
   private final Proposal proposal;
@@ -80,7 +81,7 @@ final class WhatToBuild {
     Footings footings = structure.footings();
     return Sentence.capital(ofWhat())
         + "; lengths are as built."
-        + (brackets() ? "" : " " + inches(footings.depthIn()) + " of each post is in the ground.")
+        + (piers() ? "" : " " + inches(footings.depthIn()) + " of each post is in the ground.")
         + headersCut()
         + tooLong();
   }
@@ -250,9 +251,11 @@ final class WhatToBuild {
     String hole =
         inches(footings.depthIn()) + " deep and " + inches(footings.diameterIn()) + " wide";
     String fill = voice.option(Question.FOOTING_BACKFILL, footings.backfill());
-    if (brackets()) {
+    if (piers()) {
+      String part =
+          footings.kind().equals(WayOfBuilding.BRACKET) ? "a post bracket" : "a post base";
       return new Block.Item(
-          "Piers", footings.count() + ", " + hole + ", of " + fill + ", a post bracket on each.");
+          "Piers", footings.count() + ", " + hole + ", of " + fill + ", " + part + " on each.");
     }
     String bed = voice.say(voice.bed(footings.backfill().equals(WayOfBuilding.CONCRETE)));
     return new Block.Item(
@@ -267,8 +270,8 @@ final class WhatToBuild {
             + " deeper for the bed under them.");
   }
 
-  private boolean brackets() {
-    return structure.footings().kind().equals(WayOfBuilding.BRACKET);
+  private boolean piers() {
+    return !structure.footings().kind().equals(WayOfBuilding.EMBEDDED);
   }
 
   private void joints(List<Block.Item> items) {
@@ -287,6 +290,7 @@ final class WhatToBuild {
     int joints =
         switch (question) {
           case HEADER_JOINT -> headerJoints();
+          case BASE_JOINT -> structure.geometry().postCount();
           case HEADER_STEP -> 2 * (structure.geometry().plan().bays() - 1);
           default -> 2 * count(role);
         };

@@ -81,6 +81,7 @@ public enum Question {
   RAIL_JOINT(JOINTS, "joint.rail"),
   BRACE_JOINT(JOINTS, "joint.brace"),
   HEADER_STEP(JOINTS, "joint.step"),
+  BASE_JOINT(JOINTS, "joint.base"),
   HEADER_SPLICE(JOINTS, "joint.splice");
 
   private final Phase phase;

@@ -137,6 +137,10 @@ final class Built {
     return footings().kind().equals(WayOfBuilding.EMBEDDED);
   }
 
+  boolean onBrackets() {
+    return footings().kind().equals(WayOfBuilding.BRACKET);
+  }
+
   boolean paired() {
     return geometry().headers().paired();
   }

@@ -97,8 +97,9 @@ final class CutListPage {
                 page.paragraph(
                     "The foot of a post is assumed to be "
                         + said.length(footIn)
-                        + " above the ground. Where bracket and crown hold it higher, cut the housings"
-                        + " lower by as much."));
+                        + " above the ground. Where "
+                        + lists.underFoot()
+                        + " and crown hold it higher, cut the housings lower by as much."));
   }
 
   /** Where every measure of the list starts. */

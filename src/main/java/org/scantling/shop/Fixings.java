@@ -148,7 +148,14 @@ final class Fixings {
 
   private void feet() {
     int posts = built.geometry().postCount();
-    if (!built.inTheGround()) {
+    built
+        .findJoint(Question.BASE_JOINT)
+        .ifPresent(
+            joint ->
+                add(
+                    new Fixing(joint.id(), joint.fasteners(), posts, "feet of the posts")
+                        .rated(rating(joint))));
+    if (built.onBrackets()) {
       Rating rating = built.bracketRating();
       add(
           new Fixing(

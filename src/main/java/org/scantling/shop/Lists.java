@@ -94,11 +94,16 @@ public final class Lists {
     return built.geometry().posts().breadthIn();
   }
 
-  /** Where posts stand on brackets: how high over the ground their feet are. */
+  /** Where posts stand on piers: how high over the ground their feet are. */
   OptionalDouble footOverGroundIn() {
     return built.inTheGround()
         ? OptionalDouble.empty()
         : OptionalDouble.of(-built.top().belowGroundIn(0));
+  }
+
+  /** What a post stands on that does not reach into the ground. */
+  String underFoot() {
+    return built.onBrackets() ? "bracket" : "post base";
   }
 
   /** Pieces that are marked and cut together. */

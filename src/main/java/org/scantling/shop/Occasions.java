@@ -12,6 +12,7 @@ final class Occasions {
           "always",
           "standing=embedded",
           "standing=bracket",
+          "standing=moment-base",
           "fill=tamped-soil",
           "fill=gravel",
           "fill=concrete",
@@ -106,7 +107,7 @@ final class Occasions {
   }
 
   private void ground() {
-    here.add(built.inTheGround() ? "standing=embedded" : "standing=bracket");
+    here.add("standing=" + built.footings().kind());
     here.add("fill=" + built.footings().backfill());
     when(new Holes(built).padded(), "pads");
     when(new Holes(built).fromAbove(), "dig=deep");

@@ -2,6 +2,7 @@ package org.scantling.tables;
 
 import java.util.OptionalDouble;
 import org.scantling.design.WayOfBuilding;
+import org.scantling.quantity.Inches;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Source;
 
@@ -19,7 +20,9 @@ import org.scantling.reasons.Source;
  * @param tipIn tapered end of a screw
  * @param ratedLiftLb what the maker of steel parts vouches for against lift, in wind
  * @param ratedSideLb the same sideways
- * @param ratedDownLb the same for a load that hangs in them
+ * @param ratedDownLb the same for a load that hangs in them or stands on them
+ * @param ratedMomentLbFt the same against being bent over, in wind
+ * @param ratedTurnRatio how far they turn at most under that moment, in over in
  */
 public record JointRow(
     String id,
@@ -35,6 +38,8 @@ public record JointRow(
     OptionalDouble ratedLiftLb,
     OptionalDouble ratedSideLb,
     OptionalDouble ratedDownLb,
+    OptionalDouble ratedMomentLbFt,
+    OptionalDouble ratedTurnRatio,
     Source source,
     String note)
     implements TableRow {
@@ -48,7 +53,8 @@ public record JointRow(
                 "joint.header",
                 "joint.rail",
                 "joint.brace",
-                "joint.step")),
+                "joint.step",
+                "joint.base")),
         row.oneOf("style", "any", WayOfBuilding.ON_TOP, WayOfBuilding.PAIRED),
         row.text("fasteners"),
         row.yes("usual"),
@@ -60,8 +66,25 @@ public record JointRow(
         row.optionalNumber("rated_lift_lb"),
         row.optionalNumber("rated_side_lb"),
         row.optionalNumber("rated_down_lb"),
+        row.optionalNumber("rated_moment_lb_ft"),
+        row.optionalNumber("rated_turn_ratio"),
         row.source(),
         row.optional("note"));
+  }
+
+  /**
+   * How hard it is to turn, in-lb over in per in: its moment over how far that turns it. Endless
+   * for parts of which no turning is spoken.
+   */
+  public double turningInLb() {
+    return ratedTurnRatio.isPresent()
+        ? ratedMomentInLb() / ratedTurnRatio.getAsDouble()
+        : Double.POSITIVE_INFINITY;
+  }
+
+  /** The moment that its maker vouches for, in in-lb; 0 for none. */
+  public double ratedMomentInLb() {
+    return ratedMomentLbFt.orElse(0) * Inches.PER_FOOT;
   }
 
   /** True where it goes with headers of that style. */

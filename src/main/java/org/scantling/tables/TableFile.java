@@ -86,7 +86,7 @@ enum TableFile {
       JointRow.class,
       true,
       "id,question,style,fasteners,usual,way,fastener,count,thread_in,tip_in,rated_lift_lb,"
-          + "rated_side_lb,rated_down_lb"),
+          + "rated_side_lb,rated_down_lb,rated_moment_lb_ft,rated_turn_ratio"),
   CAUTIONS("cautions.csv", CautionRow.class, true, "id,occasion,severity,text"),
   SHOP("shop.csv", NumberRow.class, false, "id,value,unit,statement"),
   CLIMBERS(

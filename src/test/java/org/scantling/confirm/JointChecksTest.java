@@ -16,7 +16,7 @@ import org.scantling.timber.PlacementRule;
 
 class JointChecksTest {
   /** NDS 2018, Tables 11.3.3, 12.5.1A to D, 12.5.2.2, 12.5.4 (all from memory). */
-  private static final JointFactors FACTORS =
+  static final JointFactors FACTORS =
       new JointFactors(
           new JointFactors.Wet(0.7, 0.7, 0.25),
           new JointFactors.Pair(0.67, 0.75),

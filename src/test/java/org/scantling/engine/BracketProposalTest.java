@@ -127,10 +127,12 @@ class BracketProposalTest {
   }
 
   @Test
-  void a_wind_that_no_brace_in_stock_holds_needs_an_engineer_and_the_check_is_named() {
+  void a_wind_that_neither_braces_nor_bases_hold_needs_an_engineer_and_the_check_is_named() {
     Proposal proposal =
-        BracketScenario.propose(
-            TERRACE, "site.climate.wind-speed=135 mph", "site.climate.exposure=C");
+        BracketScenario.plain(
+            "site.climate.wind-speed=140 mph",
+            "site.climate.exposure=C",
+            "planting=[{ vine: wisteria }]");
     assertThat(proposal.result()).isInstanceOf(Proposal.Result.NeedsEngineer.class);
     Proposal.Result.NeedsEngineer stuck = (Proposal.Result.NeedsEngineer) proposal.result();
     assertThat(stuck.demand()).isEqualTo("preferences.footing");

@@ -2,6 +2,7 @@ package org.scantling.engine;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.scantling.design.BaseDesign;
 import org.scantling.intake.Intake;
 import org.scantling.intake.Setting;
 import org.scantling.intake.SiteReader;
@@ -25,6 +26,19 @@ final class BracketScenario {
   /** A plain gate of thin crossbeams and 4x4 headers, on brackets. */
   static Proposal plain(String... settings) {
     return proposed(Path.of("src/test/resources/rulecases/sites/brackets-asked.yaml"), settings);
+  }
+
+  /** A site of those that show what the demo does not. */
+  static Proposal shown(String name, String... settings) {
+    return proposed(Path.of("src/test/resources/rulecases/sites", name + ".yaml"), settings);
+  }
+
+  /** The base design of such a site. */
+  static BaseDesign base(String name) {
+    return READER
+        .read(Path.of("src/test/resources/rulecases/sites", name + ".yaml"), List.of())
+        .site()
+        .base();
   }
 
   private static Proposal proposed(Path site, String... settings) {

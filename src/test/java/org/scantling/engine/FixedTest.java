@@ -33,7 +33,7 @@ class FixedTest {
     assertThat(fixed.fixed().has(Question.CROSSBEAM_JOINT)).isFalse();
     assertThat(fixed.bayCounts()).containsExactly(1);
     assertThat(job.fixed().any()).isFalse();
-    assertThat(job.fixed(Question.POST_SIZE, job.start())).isEmpty();
+    assertThat(job.fixed(Question.POST_SIZE, job.start(List.of()))).isEmpty();
   }
 
   @Test
@@ -41,12 +41,12 @@ class FixedTest {
     Job job =
         new Job(Wish.plain().over(House.roseGate()), House.TABLES, new Ledger(Ledger.Keeps.ONE_RUN))
             .withDesign(House.roseGate());
-    Answers level = job.start().with(Answer.option(Question.TOP_LINE, "level"));
-    Answers stepped = job.start().with(Answer.option(Question.TOP_LINE, "stepped"));
+    Answers level = job.start(List.of()).with(Answer.option(Question.TOP_LINE, "level"));
+    Answers stepped = job.start(List.of()).with(Answer.option(Question.TOP_LINE, "stepped"));
     // Posts of 83 in and a header of 5.5 in, less a seat of 0.75 in at each.
     assertThat(headroom(job, level)).isEqualTo(87);
     assertThat(headroom(job, stepped)).isEqualTo(82.5);
-    assertThat(headroom(job, job.start())).isEqualTo(87);
+    assertThat(headroom(job, job.start(List.of()))).isEqualTo(87);
   }
 
   @Test

@@ -59,7 +59,7 @@ final class AnyValue {
         "southern-pine|douglas-fir-larch|hem-fir|spruce-pine-fir|western-cedars|redwood|");
     OF_SITE.put("materials.grade", "Select-Structural|No.1|No.2|No.3|");
     OF_SITE.put("materials.market", "north-america|metric|");
-    OF_SITE.put("preferences.footing", "auto|embedded|concrete|bracket|");
+    OF_SITE.put("preferences.footing", "auto|embedded|concrete|bracket|moment-base|");
     OF_SITE.put("preferences.header", "auto|on-top|paired|");
     OF_SITE.put("preferences.keep", "look|cost|members|");
     OF_SITE.put("preferences.basis", "published|proven|");
@@ -75,7 +75,7 @@ final class AnyValue {
     OF_BASE.put("posts.bays", "1..60");
     OF_BASE.put("posts.height", "36..240 in");
     OF_BASE.put("posts.embedment", "0..180 in");
-    OF_BASE.put("posts.footing", "embedded|concrete|bracket");
+    OF_BASE.put("posts.footing", "embedded|concrete|bracket|moment-base");
     OF_BASE.put("posts.backfill", "tamped-soil|gravel|concrete|");
     OF_BASE.put("posts.hole-diameter", "4..72 in");
     OF_BASE.put("headers.style", "on-top|paired");

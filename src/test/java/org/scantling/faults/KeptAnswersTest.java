@@ -85,7 +85,7 @@ class KeptAnswersTest {
         sizes.addAll(ids(tables.sizes().rows(), "2-"));
         yield sizes;
       }
-      case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT ->
+      case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT, BASE_JOINT ->
           ids(tables.joints().rows(), "");
       case SOIL -> ids(tables.soils().rows(), "");
       case VINE -> ids(tables.vines().rows(), "");
@@ -104,6 +104,7 @@ class KeptAnswersTest {
               "stepped",
               "embedded",
               "bracket",
+              "moment-base",
               "tamped-soil",
               "gravel",
               "concrete",

@@ -87,6 +87,11 @@ final class Design {
     return footingText("kind").equals("bracket");
   }
 
+  /** Posts upright on metal bases over piers. */
+  boolean momentBase() {
+    return footingText("kind").equals("moment-base");
+  }
+
   boolean concrete() {
     return footingText("backfill").equals("concrete");
   }
@@ -123,6 +128,9 @@ final class Design {
   /** Height of the post over the ground or its bracket. */
   double postHeightIn() {
     double length = need("post").lengthIn();
+    if (momentBase()) {
+      return length + Tables.value("thumb", "footing.bracket-clearance");
+    }
     return bracket() ? length : length - footing("depthIn");
   }
 

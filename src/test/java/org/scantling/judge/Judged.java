@@ -44,7 +44,10 @@ record Judged(Design design, Set<String> tags, Map<String, Findings.Worst> findi
   private static Set<String> tags(Design design) {
     Set<String> tags = new TreeSet<>();
     tags.add(design.paired() ? "paired" : "on-top");
-    tags.add(design.bracket() ? "bracket" : design.concrete() ? "concrete" : "tamped");
+    tags.add(
+        design.bracket()
+            ? "bracket"
+            : design.momentBase() ? "moment-base" : design.concrete() ? "concrete" : "tamped");
     tags.add(design.pieces().size() > 1 ? "cut" : "uncut");
     tags.add(design.bays() == 1 ? "one-bay" : "many-bays");
     tags.add(design.metric() ? "metric" : "imperial");

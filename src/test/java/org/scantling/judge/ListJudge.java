@@ -174,7 +174,9 @@ final class ListJudge {
         faults.add("post " + post.path("name") + " stands off its row");
       }
       double over = post.path("footBelowLineIn").asDouble() + post.path("topOverLineIn").asDouble();
-      if (!design.bracket() && Math.abs(over - post.path("lengthIn").asDouble()) > CLOSE_IN) {
+      if (!design.bracket()
+          && !design.momentBase()
+          && Math.abs(over - post.path("lengthIn").asDouble()) > CLOSE_IN) {
         faults.add(
             "post "
                 + post.path("name")

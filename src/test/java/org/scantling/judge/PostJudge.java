@@ -12,6 +12,8 @@ final class PostJudge {
   private final Push along;
   private final double heightIn;
   private final double ownLb;
+  private final SoftBase base;
+  private final double effectiveIn;
 
   PostJudge(Design design, Wind wind, HeaderJudge header) {
     this.design = design;
@@ -20,12 +22,14 @@ final class PostJudge {
     wood = design.need("post").wood();
     heightIn = design.postHeightIn();
     ownLb = design.need("post").ownLbPerIn() * heightIn;
+    base = SoftBase.of(design);
+    effectiveIn = 2.1 * base.softer(wood.bucklingPsi() * stock.inertiaIn4(), heightIn) * heightIn;
     acrossEndAndMiddle = List.of(wind.across(true), wind.across(false));
     along = wind.along();
   }
 
   void judge(Findings findings) {
-    double effective = 2.1 * heightIn;
+    double effective = effectiveIn;
     findings.add("post.slenderness", Combination.DEAD, effective / stock.thicknessIn(), 50);
     for (int post = 0; post < header.posts(); post++) {
       boolean end = post == 0 || post == header.posts() - 1;
@@ -93,10 +97,24 @@ final class PostJudge {
     }
     if (load == Combination.PRESSED) {
       double stiff = wood.elasticityPsi() * stock.inertiaIn4();
-      double grown = 1 / (1 - axial / stock.areaIn2() / wood.eulerPsi(2.1 * heightIn, side()));
-      double bow = load.wind() * push.headSag() / stiff * grown;
+      double grown = 1 / (1 - axial / stock.areaIn2() / wood.eulerPsi(effectiveIn, side()));
+      double turn = base.turned(push.momentInLb()) * heightIn;
+      double bow = load.wind() * (push.headSag() / stiff + turn) * grown;
       findings.add("post.drift", load, bow + turned(load, push, upIn), heightIn / 60);
     }
+    if (base.there()) {
+      onBase(findings, load, post, axial, push);
+    }
+  }
+
+  /** The load stands a sixth of the breadth off the middle and goes as far as the head may. */
+  private void onBase(Findings findings, Combination load, int post, double axial, Push push) {
+    base.judge(
+        findings,
+        load,
+        load.wind() * push.momentInLb() + axial * (side() / 6 + heightIn / 60),
+        Math.max(0, header.edgeLiftLb(post, load)),
+        load.wind() * push.totalLb());
   }
 
   /** How far the head moves because the foot turns in soil that stiffens with depth. */
@@ -138,8 +156,8 @@ final class PostJudge {
       double areaIn2,
       double allowed) {
     double fc = axialLb / areaIn2;
-    double euler = wood.eulerPsi(2.1 * heightIn, side());
-    double column = wood.columnPsi(2.1 * heightIn, side(), load.duration());
+    double euler = wood.eulerPsi(effectiveIn, side());
+    double column = wood.columnPsi(effectiveIn, side(), load.duration());
     double leaning = axialLb / stock.areaIn2() / euler;
     double ratio =
         Math.pow(fc / column, 2) + (fb + fc * (1 + 0.234 * leaning)) / (allowed * (1 - leaning));
@@ -213,7 +231,7 @@ final class PostJudge {
       return;
     }
     double depthFt = design.footing("depthIn") / 12;
-    double breadthFt = side() / 12;
+    double breadthFt = base.there() ? 0 : side() / 12;
     double hold = load.dead() * design.need("post").ownLbPerIn() * design.need("post").lengthIn();
     double soil = Tables.value("thumb", "footing.soil-weight");
     if (design.concrete()) {

@@ -96,7 +96,9 @@ record RandomSite(long seed, String site, String base) {
     }
     text.append(metric ? ", market: metric }\n" : " }\n");
     text.append("preferences: { footing: ");
-    text.append(one(random, List.of("auto", "auto", "embedded", "concrete", "bracket")));
+    String footing = one(random, List.of("auto", "auto", "embedded", "concrete", "bracket"));
+    boolean onBase = footing.equals("bracket") && more.nextBoolean();
+    text.append(onBase ? "moment-base" : footing);
     text.append(", header: ").append(one(random, List.of("auto", "on-top", "paired")));
     text.append(", keep: ").append(one(random, List.of("look", "look", "cost", "members")));
     return text.append(gathered ? ", risk-category: II }\n" : " }\n").toString();

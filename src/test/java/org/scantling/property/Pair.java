@@ -99,15 +99,19 @@ record Pair(Proposal less, Proposal more) {
   }
 
   boolean depthsCompare() {
-    return same(Question.POST_SIZE) && sameSoil() && !widerCollar() && !weightHelps();
+    // Posts that stand further apart may count the soil twice; a stiffer base turns less itself.
+    return same(Question.POST_SIZE)
+        && alike(Question.FOOTING_SIDE)
+        && alike(Question.BASE_JOINT)
+        && !widerCollar()
+        && !weightHelps();
   }
 
-  /** Posts that stand further apart may count the soil twice. */
-  private boolean sameSoil() {
-    Question soil = Question.FOOTING_SIDE;
-    return less.decision(soil)
+  /** True of the same answer, and where neither has any. */
+  private boolean alike(Question question) {
+    return less.decision(question)
         .map(Decision::proposed)
-        .equals(more.decision(soil).map(Decision::proposed));
+        .equals(more.decision(question).map(Decision::proposed));
   }
 
   /** A collar of concrete that is wider leans on more soil and may be shallower. */

@@ -77,7 +77,7 @@ public final class RandomWish {
     return Combinators.combine(
             Arbitraries.frequencyOf(
                 Tuple.of(6, Arbitraries.of("auto", "embedded", "concrete")),
-                Tuple.of(1, Arbitraries.just("bracket"))),
+                Tuple.of(1, Arbitraries.of("bracket", "moment-base"))),
             Arbitraries.of("auto", "on-top", "paired"),
             Arbitraries.frequencyOf(
                 Tuple.of(4, Arbitraries.just("code")), Tuple.of(1, Arbitraries.just("experience"))),
