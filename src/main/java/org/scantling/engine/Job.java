@@ -175,7 +175,8 @@ final class Job {
 
   /**
    * Where the first pass starts: the given design, else the base. Brackets of the base that are not
-   * to be are left out: their braces would ask for bolts before it is decided how the posts stand.
+   * to be give way at once: their braces would ask for bolts before it is decided how the posts
+   * stand.
    */
   Answers start(List<Fact> tried) {
     if (terms.fixed().any()) {
@@ -185,15 +186,26 @@ final class Job {
     boolean hinged =
         all.has(Question.FOOTING_KIND)
             && all.option(Question.FOOTING_KIND).equals(WayOfBuilding.BRACKET);
-    return hinged && otherwise(tried) ? all.without(Question.FOOTING_KIND) : all;
+    return hinged
+        ? otherwise(tried)
+            .map(kind -> all.with(Answer.option(Question.FOOTING_KIND, kind)))
+            .orElse(all)
+        : all;
   }
 
-  /** True where posts are asked for that stand by themselves, or brackets have led nowhere. */
-  private boolean otherwise(List<Fact> tried) {
-    return !List.of("auto", WayOfBuilding.BRACKET).contains(site.preferences().footing())
-        || tried.stream()
+  /** How posts are asked to stand by themselves, or have to since brackets have led nowhere. */
+  private Optional<String> otherwise(List<Fact> tried) {
+    String asked = site.preferences().footing();
+    if (List.of(WayOfBuilding.EMBEDDED, WayOfBuilding.CONCRETE).contains(asked)) {
+      return Optional.of(WayOfBuilding.EMBEDDED);
+    }
+    boolean nowhere =
+        tried.stream()
             .anyMatch(
                 each -> each instanceof DeadEnd end && end.question() == Question.FOOTING_KIND);
+    return asked.equals(WayOfBuilding.MOMENT_BASE) || nowhere
+        ? Optional.of(WayOfBuilding.MOMENT_BASE)
+        : Optional.empty();
   }
 
   /** What the ground falls along one bay. */

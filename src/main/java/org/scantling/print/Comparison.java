@@ -47,7 +47,7 @@ final class Comparison {
         novel && !then.equals(now),
         line.stream().anyMatch(row -> decision(row).base().isPresent()),
         line.stream().anyMatch(SubjectRow::lead),
-        line.stream().allMatch(SubjectRow::place),
+        line.stream().allMatch(row -> row.site() || row.load()),
         line.stream().allMatch(SubjectRow::joint));
   }
 

@@ -153,7 +153,11 @@ final class Fixings {
         .ifPresent(
             joint ->
                 add(
-                    new Fixing(joint.id(), joint.fasteners(), posts, "feet of the posts")
+                    new Fixing(
+                            joint.id(),
+                            joint.fasteners(),
+                            joint.count() * posts,
+                            "feet of the posts")
                         .rated(rating(joint))));
     if (built.onBrackets()) {
       Rating rating = built.bracketRating();

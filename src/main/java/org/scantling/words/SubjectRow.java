@@ -63,9 +63,9 @@ public record SubjectRow(
     return GIVEN.contains(section);
   }
 
-  /** True for what belongs to the place and is not built. */
+  /** True for what a site file may state and nobody can measure off the structure. */
   public boolean place() {
-    return site() || load();
+    return given() && !section.equals(WAY);
   }
 
   /**

@@ -59,8 +59,6 @@ class ImportOrderTest {
     may("rulebook", "quantity", "reasons", "tables", "words");
     may("print", "quantity", "design", "reasons", "tables", "words", "spans", "rulebook");
     may("shop", "quantity", "design", "reasons", "tables", "cutting", "print");
-    may("drawing", "quantity", "design", "reasons", "tables", "words");
-    may("sheets", "quantity", "design", "reasons", "tables", "words");
   }
 
   @Test

@@ -34,16 +34,7 @@ class OutsideTest {
             .that(
                 not(
                     resideInAnyPackage(
-                        rooms(
-                            "intake",
-                            "tables",
-                            "words",
-                            "rulebook",
-                            "print",
-                            "shop",
-                            "sheets",
-                            "cli"))))
-            .and(not(resideInAnyPackage(rooms("drawing"))))
+                        rooms("intake", "tables", "words", "rulebook", "print", "shop", "cli"))))
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("tools.jackson..", "com.fasterxml.jackson.."));

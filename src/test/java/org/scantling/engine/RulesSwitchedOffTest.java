@@ -30,6 +30,12 @@ class RulesSwitchedOffTest {
     unseen.put(
         "layout.bays.next-to-dead-end",
         "only walks of more than some seventeen bays pass any number over; its cases show it");
+    unseen.put(
+        "headers.size.dead-end",
+        "the posts stop most joints that find no room; its cases show the headers");
+    unseen.put(
+        "cautions.record-slope", "no site that leans on a record falls so steeply; its cases do");
+    unseen.put("support.side.house", "only a house says so; its cases show it");
     unseen.put("joints.splice.bearing", "no post is sold that thin; a house may sell one");
     unseen.put("loads.snow.bridged", "no site lays its crossbeams so close");
     unseen.put("loads.snow.low-slope-bridged", "no site lays its crossbeams so close");

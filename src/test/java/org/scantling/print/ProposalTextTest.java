@@ -140,7 +140,7 @@ class ProposalTextTest {
     assertThat(flat("stone-terrace"))
         .contains("8 things change: posts on brackets, concrete (was posts in the")
         .contains("; knee braces added, 4x4, ")
-        .contains("; stronger crossbeam joints, four slanted screws at each header; ")
+        .contains("; crossbeam joints stronger than usual, four slanted screws at each header; ")
         .contains("; and 3 more, in the table below.")
         .doesNotContain("stays as in the base");
     for (String site : Demo.all().keySet()) {

@@ -79,6 +79,7 @@ class PiecesFitPropertyTest {
             "site.climate.exposure=D",
             "site.soil=bedrock",
             "walkway.length=92 in",
+            "walkway.bays=3",
             "walkway.clear-width=30 in",
             "walkway.headroom=90.5 in",
             "planting=[{ vine: none }]",

@@ -166,7 +166,7 @@ class VoiceTest {
     assertThat(metric.metric("two 3/8 x 8 in lag screws, two 3 in screws each end"))
         .isEqualTo("two 9.5 x 203 mm lag screws, two 76 mm screws each end");
     assertThat(metric.metric("5 1/2 in broad, 1200 lb of lift, in 2 rows"))
-        .isEqualTo("140 mm broad, 5.3 kN of lift, in 2 rows");
+        .isEqualTo("140 mm broad, 5.4 kN of lift, in 2 rows");
     assertThat(metric.option(Question.HEADER_JOINT, "header-paired"))
         .isEqualTo("two 12.7 mm bolts through the post");
     assertThat(builder.metric("two 1/2 in bolts")).isEqualTo("two 1/2 in bolts");
