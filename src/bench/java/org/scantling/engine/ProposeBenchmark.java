@@ -21,7 +21,7 @@ import org.scantling.reasons.Proposal;
 import org.scantling.rulebase.RuleBase;
 import org.scantling.tables.Tables;
 
-/** One proposal, everything warm: what each step of a search for turning points costs at most. */
+/** One proposal, everything warm: what each step of a search for thresholds costs at most. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)

@@ -1,6 +1,6 @@
 package org.scantling.cli;
 
-import org.scantling.meanwhile.Ahead;
+import org.scantling.concurrent.BackgroundTask;
 import org.scantling.rulebase.RuleBase;
 
 /**
@@ -8,7 +8,7 @@ import org.scantling.rulebase.RuleBase;
  * making them ready takes longer than reading the command line and the site.
  */
 final class CompiledRules {
-  private static final Ahead<RuleBase> BEGUN = Ahead.of(CompiledRules::load);
+  private static final BackgroundTask<RuleBase> BEGUN = BackgroundTask.of(CompiledRules::load);
 
   private CompiledRules() {}
 
@@ -24,7 +24,7 @@ final class CompiledRules {
   /** Handed over as soon as they are read; each phase that is asked for before its turn waits. */
   private static RuleBase load() {
     RuleBase rules = RuleBase.load();
-    Ahead.of(
+    BackgroundTask.of(
         () -> {
           rules.makeReady();
           return rules;

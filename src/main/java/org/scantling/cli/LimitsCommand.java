@@ -3,11 +3,11 @@ package org.scantling.cli;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.scantling.intake.Intake;
-import org.scantling.print.TurningJson;
-import org.scantling.print.TurningMarkdown;
-import org.scantling.print.TurningText;
+import org.scantling.print.ThresholdJson;
+import org.scantling.print.ThresholdMarkdown;
+import org.scantling.print.ThresholdText;
 import org.scantling.reasons.Question;
-import org.scantling.reasons.TurningPoints;
+import org.scantling.reasons.Thresholds;
 import org.scantling.words.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -52,10 +52,9 @@ final class LimitsCommand implements Callable<Integer> {
     Intake intake = workplace.read(options);
     // All are searched, whatever is asked: what one choice makes it try may show where another
     // turns.
-    TurningPoints turning =
-        workplace.turningPoints(intake, words.choices().questions()).about(asked);
-    spec.commandLine().getOut().print(written(turning, words, intake));
-    return turning.today().proposed() ? ExitStatus.ANSWERED : ExitStatus.NEEDS_ENGINEER;
+    Thresholds thresholds = workplace.thresholds(intake, words.choices().questions()).about(asked);
+    spec.commandLine().getOut().print(written(thresholds, words, intake));
+    return thresholds.today().proposed() ? ExitStatus.ANSWERED : ExitStatus.NEEDS_ENGINEER;
   }
 
   private Set<Question> asked(Words words) {
@@ -64,12 +63,12 @@ final class LimitsCommand implements Callable<Integer> {
         : words.choices().about(words.subjects().find(subject));
   }
 
-  private String written(TurningPoints turning, Words words, Intake intake) {
+  private String written(Thresholds thresholds, Words words, Intake intake) {
     return switch (format) {
-      case TEXT -> TurningText.of(turning, words, subject != null, options.printing(intake));
+      case TEXT -> ThresholdText.of(thresholds, words, subject != null, options.printing(intake));
       case MARKDOWN ->
-          TurningMarkdown.of(turning, words, subject != null, options.printing(intake));
-      case JSON -> TurningJson.of(turning, words);
+          ThresholdMarkdown.of(thresholds, words, subject != null, options.printing(intake));
+      case JSON -> ThresholdJson.of(thresholds, words);
     };
   }
 }

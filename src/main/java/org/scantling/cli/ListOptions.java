@@ -12,7 +12,7 @@ final class ListOptions {
   static final class Kind implements ITypeConverter<ListKind> {
     @Override
     public ListKind convert(String word) {
-      return new Choice<>(ListKind.values(), ListKind::word).convert(word);
+      return new ChoiceConverter<>(ListKind.values(), ListKind::word).convert(word);
     }
   }
 

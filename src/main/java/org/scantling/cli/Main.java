@@ -30,7 +30,7 @@ public final class Main {
     Commands.add(commands, args);
     commands.setOut(TerminalWriter.over(out));
     commands.setErr(TerminalWriter.over(err));
-    Choice.read(commands);
+    ChoiceConverter.read(commands);
     commands.setExecutionExceptionHandler(new Sentences());
     commands.setParameterExceptionHandler(new Refusals());
     return commands;

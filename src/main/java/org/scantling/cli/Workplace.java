@@ -7,7 +7,7 @@ import java.util.Set;
 import org.scantling.engine.Buildable;
 import org.scantling.engine.Engine;
 import org.scantling.engine.LeastChangeSearch;
-import org.scantling.engine.TurningSearch;
+import org.scantling.engine.ThresholdSearch;
 import org.scantling.intake.DesignIntake;
 import org.scantling.intake.DesignReader;
 import org.scantling.intake.Intake;
@@ -17,7 +17,7 @@ import org.scantling.intake.Vocabulary;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Review;
-import org.scantling.reasons.TurningPoints;
+import org.scantling.reasons.Thresholds;
 import org.scantling.tables.Tables;
 import org.scantling.tables.Yard;
 
@@ -50,7 +50,7 @@ final class Workplace {
   Intake read(Path site, List<Setting> settings) {
     CompiledRules.begin();
     return new SiteReader(Vocabulary.of(tables))
-        .refusing(base -> Buildable.misfits(base, tables))
+        .refusing(base -> Buildable.validationErrors(base, tables))
         .read(site, settings);
   }
 
@@ -68,7 +68,7 @@ final class Workplace {
   /** A design file that can be put together in the timber of the site. */
   DesignIntake readDesign(Path file, Intake site) {
     return new DesignReader(Vocabulary.of(tables))
-        .read(file, design -> engine().misfits(design, site.site()));
+        .read(file, design -> engine().validationErrors(design, site.site()));
   }
 
   Review check(Intake site, DesignIntake design) {
@@ -83,9 +83,9 @@ final class Workplace {
     return engine;
   }
 
-  TurningPoints turningPoints(Intake intake, Set<Question> questions) {
+  Thresholds thresholds(Intake intake, Set<Question> questions) {
     Engine engine = new Engine(CompiledRules.get(), tables);
-    return new TurningSearch(engine, tables).of(intake.site(), intake.defaulted(), questions);
+    return new ThresholdSearch(engine, tables).of(intake.site(), intake.defaulted(), questions);
   }
 
   /** The least changes that lead to another answer, on this engine. */

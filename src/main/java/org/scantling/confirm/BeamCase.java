@@ -6,14 +6,14 @@ import org.scantling.mechanics.BeamResult;
 /** One combination on one beam. A long beam has hundreds, of which few work it hardest. */
 final class BeamCase {
   private final BeamResult permanent;
-  private final Passing passing;
+  private final TransientLoad passing;
   private BeamResult all;
 
   /**
    * @param permanent its dead load and vines alone
    * @param passing its live load, snow or wind alone
    */
-  BeamCase(BeamResult permanent, Passing passing) {
+  BeamCase(BeamResult permanent, TransientLoad passing) {
     this.permanent = permanent;
     this.passing = passing;
   }
@@ -22,7 +22,7 @@ final class BeamCase {
     return permanent;
   }
 
-  Passing passing() {
+  TransientLoad passing() {
     return passing;
   }
 

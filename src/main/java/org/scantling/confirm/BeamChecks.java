@@ -75,7 +75,7 @@ final class BeamChecks {
   }
 
   List<Checked> of(Material material) {
-    WorstChecks worst = new WorstChecks(seating.role(), limits, sources);
+    CheckEnvelope worst = new CheckEnvelope(seating.role(), limits, sources);
     loaded
         .demands(material.weightLbPerIn())
         .forEach((combination, demand) -> strength(worst, combination, demand, material));
@@ -121,7 +121,7 @@ final class BeamChecks {
     if (ask == BeamAsk.LIFT) {
       return Math.max(0, -Arrays.stream(each.all().reactionsLb()).min().orElse(0));
     }
-    WorstChecks worst = new WorstChecks(seating.role(), limits, sources);
+    CheckEnvelope worst = new CheckEnvelope(seating.role(), limits, sources);
     if (ask == BeamAsk.SPAN_SAG) {
       if (each.passing().spread()) {
         Sags still = Sags.of(each.permanent(), loaded.beam());
@@ -138,7 +138,7 @@ final class BeamChecks {
   }
 
   private void strength(
-      WorstChecks worst, LoadCombination combination, BeamDemand demand, Material material) {
+      CheckEnvelope worst, LoadCombination combination, BeamDemand demand, Material material) {
     AdjustedValues values = material.lasting(limits.duration().of(combination));
     BeamStability stability = stability(material, values);
     Rectangle whole = material.whole();
@@ -169,7 +169,7 @@ final class BeamChecks {
   }
 
   private void shear(
-      WorstChecks worst,
+      CheckEnvelope worst,
       LoadCombination combination,
       double shearLb,
       Rectangle whole,
@@ -183,7 +183,7 @@ final class BeamChecks {
     }
   }
 
-  private void sags(WorstChecks worst, Material material) {
+  private void sags(CheckEnvelope worst, Material material) {
     // All combinations but the lifting one share one permanent load; its sag is worked once.
     Sags permanent = still(LoadCombination.DEAD_ALONE, material);
     loaded
@@ -201,7 +201,7 @@ final class BeamChecks {
   }
 
   private void sag(
-      WorstChecks worst,
+      CheckEnvelope worst,
       LoadCombination combination,
       Sags permanent,
       Sags passing,

@@ -23,7 +23,7 @@ public final class BracedBeamChecks {
   private final BracedPlane plane;
   private final BracedWay way;
   private final Beam beam;
-  private final WorstChecks worst;
+  private final CheckEnvelope worst;
   private final Limits limits;
 
   /**
@@ -44,7 +44,7 @@ public final class BracedBeamChecks {
       double legIn,
       double shareRatio) {}
 
-  private BracedBeamChecks(BracedWay way, Beam beam, WorstChecks worst, Limits limits) {
+  private BracedBeamChecks(BracedWay way, Beam beam, CheckEnvelope worst, Limits limits) {
     this.plane = way.plane();
     this.way = way;
     this.beam = beam;
@@ -64,7 +64,7 @@ public final class BracedBeamChecks {
             walk.geometry().plan().rowSpacingIn(),
             walk.timbers().legIn(),
             walk.geometry().headers().paired() ? limits.pairShareRatio() : 1);
-    WorstChecks worst = new WorstChecks("crossbeam", limits, sources);
+    CheckEnvelope worst = new CheckEnvelope("crossbeam", limits, sources);
     return new BracedBeamChecks(walk.across(), beam, worst, limits);
   }
 
@@ -81,7 +81,7 @@ public final class BracedBeamChecks {
             walk.geometry().plan().bayIn(),
             walk.timbers().legIn(),
             1);
-    WorstChecks worst = new WorstChecks("header", limits, sources);
+    CheckEnvelope worst = new CheckEnvelope("header", limits, sources);
     return new BracedBeamChecks(walk.along(), beam, worst, limits);
   }
 

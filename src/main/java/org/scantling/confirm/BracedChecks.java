@@ -32,13 +32,13 @@ public final class BracedChecks {
 
   /** Every check of the brace as tried, each with its worst combination. */
   public List<Checked> list() {
-    WorstChecks worst = new WorstChecks("brace", limits, sources);
+    CheckEnvelope worst = new CheckEnvelope("brace", limits, sources);
     check(worst, walk.across());
     check(worst, walk.along());
     return worst.list();
   }
 
-  private void check(WorstChecks worst, BracedWay way) {
+  private void check(CheckEnvelope worst, BracedWay way) {
     for (BracedCase each : way.cases()) {
       for (String brace : each.reach().braces()) {
         check(worst, each.combination(), each.all().member(brace));
@@ -46,7 +46,7 @@ public final class BracedChecks {
     }
   }
 
-  private void check(WorstChecks worst, LoadCombination combination, MemberResult brace) {
+  private void check(CheckEnvelope worst, LoadCombination combination, MemberResult brace) {
     Material material = walk.timbers().brace();
     AdjustedValues values = material.lasting(limits.duration().of(combination));
     double lengthIn = rules.heldFactor() * walk.timbers().braceLengthIn();

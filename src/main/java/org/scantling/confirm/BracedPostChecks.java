@@ -29,8 +29,8 @@ public final class BracedPostChecks {
   private final PostChecks.Standing standing;
   private final Limits limits;
   private final BracedRules rules;
-  private final WorstChecks post;
-  private final WorstChecks brace;
+  private final CheckEnvelope post;
+  private final CheckEnvelope brace;
 
   /**
    * @param standing the wind on one post, and the housing of a rail
@@ -45,8 +45,8 @@ public final class BracedPostChecks {
     this.standing = standing;
     this.limits = limits;
     this.rules = rules;
-    this.post = new WorstChecks("post", limits, sources);
-    this.brace = new WorstChecks("brace", limits, sources);
+    this.post = new CheckEnvelope("post", limits, sources);
+    this.brace = new CheckEnvelope("brace", limits, sources);
     check(walk.across(), stillMoments(walk.along()));
     check(walk.along(), stillMoments(walk.across()));
   }

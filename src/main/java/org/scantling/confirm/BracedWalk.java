@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.scantling.concurrent.Lazy;
 import org.scantling.design.Geometry;
 import org.scantling.loads.LoadCombination;
-import org.scantling.meanwhile.Once;
 import org.scantling.mechanics.FrameLoad;
 import org.scantling.timber.AdjustedValues;
 
@@ -26,8 +26,8 @@ public final class BracedWalk {
   private final BracedTimbers timbers;
   private final HeaderChecks headers;
   private final HeaderRun row;
-  private final Once<BracedWay> across;
-  private final Once<BracedWay> along;
+  private final Lazy<BracedWay> across;
+  private final Lazy<BracedWay> along;
 
   /**
    * @param timbers sizes and legs as tried
@@ -45,8 +45,8 @@ public final class BracedWalk {
     this.timbers = timbers;
     this.headers = headers;
     this.row = headers.run().inFrame();
-    this.across = new Once<>(() -> across(top, wind.across()));
-    this.along = new Once<>(() -> along(wind.along()));
+    this.across = new Lazy<>(() -> across(top, wind.across()));
+    this.along = new Lazy<>(() -> along(wind.along()));
   }
 
   /**

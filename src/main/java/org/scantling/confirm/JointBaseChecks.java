@@ -27,7 +27,7 @@ public final class JointBaseChecks {
 
   /** Moment; moment, lift and side push together; weight; and every check of the post on it. */
   public List<Checked> of(JointFix.Rated rated) {
-    WorstChecks worst = new WorstChecks("joint", rules.limits(), rules.sources());
+    CheckEnvelope worst = new CheckEnvelope("joint", rules.limits(), rules.sources());
     posts.onItsBase(post).forEach(force -> add(worst, force, rated));
     List<Checked> checks = new ArrayList<>(worst.list());
     checks.addAll(posts.of(post));
@@ -38,7 +38,7 @@ public final class JointBaseChecks {
    * The maker's values are for wind, but for the weight, which is for normal duration: less for
    * what lasts longer. What bends, lifts and pushes at once adds up along a straight line.
    */
-  private void add(WorstChecks worst, BaseForce force, JointFix.Rated rated) {
+  private void add(CheckEnvelope worst, BaseForce force, JointFix.Rated rated) {
     LoadCombination combination = force.combination();
     double duration = rules.limits().duration().of(combination);
     double lasting = Math.min(1, duration / rules.limits().duration().of(LoadCombination.UPLIFT));

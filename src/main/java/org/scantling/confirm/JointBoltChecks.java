@@ -52,7 +52,7 @@ public final class JointBoltChecks {
 
   /** Every check of that way of bolting, each with its worst combination. */
   public List<Checked> of(JointFix fix) {
-    WorstChecks worst = new WorstChecks("joint", rules.limits(), rules.sources());
+    CheckEnvelope worst = new CheckEnvelope("joint", rules.limits(), rules.sources());
     JointBoltLayout layout = layout(fix);
     for (JointForce force : forces.onPost()) {
       bolts(worst, fix.dowel(), layout, force);
@@ -64,7 +64,7 @@ public final class JointBoltChecks {
     return worst.list();
   }
 
-  private void bolts(WorstChecks worst, Dowel dowel, JointBoltLayout layout, JointForce force) {
+  private void bolts(CheckEnvelope worst, Dowel dowel, JointBoltLayout layout, JointForce force) {
     boolean lifted = force.liftLb() > 0;
     GeometryFactor geometry =
         lifted ? layout.lifted(rules.factors().bolts()) : layout.pressed(rules.factors().bolts());
@@ -73,7 +73,7 @@ public final class JointBoltChecks {
   }
 
   /** The end of one piece, on the bolts of its side of the cut. */
-  private void atCut(WorstChecks worst, Dowel dowel, JointForce force) {
+  private void atCut(CheckEnvelope worst, Dowel dowel, JointForce force) {
     JointFactors.BoltPlaces places = rules.factors().bolts();
     JointBoltLayout layout = JointBoltLayout.atCut(dowel.nominalDiameterIn(), crossing, places);
     GeometryFactor geometry = layout.atCut(places, force.liftLb() > 0);
@@ -94,7 +94,11 @@ public final class JointBoltChecks {
   }
 
   private static void held(
-      WorstChecks worst, String id, JointForce force, Connection bolted, GeometryFactor geometry) {
+      CheckEnvelope worst,
+      String id,
+      JointForce force,
+      Connection bolted,
+      GeometryFactor geometry) {
     worst.add(id, force.combination(), bolted.check(), Unit.POUND);
     for (Placement each : geometry.placements()) {
       worst.addLasting("geometry", force.combination(), each.check(), Unit.INCH);
@@ -129,7 +133,7 @@ public final class JointBoltChecks {
   }
 
   private void shear(
-      WorstChecks worst, JointBoltLayout layout, LoadCombination combination, double shearLb) {
+      CheckEnvelope worst, JointBoltLayout layout, LoadCombination combination, double shearLb) {
     NotchedShear.FastenerPlace place =
         new NotchedShear.FastenerPlace(layout.toEdgeIn(), crossing.toEndIn());
     double duration = rules.limits().duration().of(combination);

@@ -5,8 +5,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import org.scantling.concurrent.Lazy;
 import org.scantling.loads.LoadCombination;
-import org.scantling.meanwhile.Once;
 import org.scantling.mechanics.MemberResult;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Checked;
@@ -38,14 +38,14 @@ public final class JointBraceChecks {
 
   private final BracedWalk walk;
   private final JointRules rules;
-  private final Once<Map<LoadCombination, Force>> across;
-  private final Once<Map<LoadCombination, Force>> along;
+  private final Lazy<Map<LoadCombination, Force>> across;
+  private final Lazy<Map<LoadCombination, Force>> along;
 
   public JointBraceChecks(BracedWalk walk, JointRules rules) {
     this.walk = walk;
     this.rules = rules;
-    this.across = new Once<>(() -> forces(walk.across()));
-    this.along = new Once<>(() -> forces(walk.along()));
+    this.across = new Lazy<>(() -> forces(walk.across()));
+    this.along = new Lazy<>(() -> forces(walk.along()));
   }
 
   /** What a brace is bolted to. */
@@ -66,8 +66,8 @@ public final class JointBraceChecks {
   }
 
   private List<Checked> checks(List<Timber> timbers, JointFix fix) {
-    WorstChecks worst = new WorstChecks("joint", rules.limits(), rules.sources());
-    WorstChecks brace = new WorstChecks("brace", rules.limits(), rules.sources());
+    CheckEnvelope worst = new CheckEnvelope("joint", rules.limits(), rules.sources());
+    CheckEnvelope brace = new CheckEnvelope("brace", rules.limits(), rules.sources());
     for (Lap lap : laps()) {
       if (timbers.contains(lap.timber())) {
         check(lap, fix, brace, worst);
@@ -135,7 +135,7 @@ public final class JointBraceChecks {
     return most;
   }
 
-  private void check(Lap lap, JointFix fix, WorstChecks brace, WorstChecks worst) {
+  private void check(Lap lap, JointFix fix, CheckEnvelope brace, CheckEnvelope worst) {
     GeometryFactor pulled = geometry(lap, fix, rules.factors().bolts().endPulled());
     GeometryFactor pressed = geometry(lap, fix, rules.factors().bolts().endPressed());
     lap.forces()
@@ -152,7 +152,7 @@ public final class JointBraceChecks {
   }
 
   private static void joint(
-      WorstChecks brace,
+      CheckEnvelope brace,
       LoadCombination combination,
       double forceLb,
       AdjustedForce one,

@@ -5,10 +5,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.scantling.concurrent.Lazy;
 import org.scantling.design.Geometry;
 import org.scantling.loads.LoadCombination;
 import org.scantling.loads.LoadKind;
-import org.scantling.meanwhile.Once;
 
 /** What the joints of a walk must hold, with posts in the ground or on brackets. */
 public final class JointForces {
@@ -18,8 +18,8 @@ public final class JointForces {
   private final double windOnCrossbeamLb;
   private final double hungLb;
   private final Optional<BracedWalk> braced;
-  private final Once<List<JointForce>> onPost = new Once<>(this::worstOnPost);
-  private final Once<Map<LoadCombination, Double>> headerShear = new Once<>(this::worstShear);
+  private final Lazy<List<JointForce>> onPost = new Lazy<>(this::worstOnPost);
+  private final Lazy<Map<LoadCombination, Double>> headerShear = new Lazy<>(this::worstShear);
 
   /**
    * @param headers the headers with their loads

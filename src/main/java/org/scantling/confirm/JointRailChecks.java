@@ -42,7 +42,7 @@ public final class JointRailChecks {
 
   /** Weight and wind on one end, each with its worst combination. */
   public List<Checked> of(JointFix fix) {
-    WorstChecks worst = new WorstChecks("joint", rules.limits(), rules.sources());
+    CheckEnvelope worst = new CheckEnvelope("joint", rules.limits(), rules.sources());
     for (LoadCombination combination : LoadCombination.values()) {
       double duration = rules.limits().duration().of(combination);
       JointHold hold = JointHold.of(fix, rules.factors(), wood(), duration);

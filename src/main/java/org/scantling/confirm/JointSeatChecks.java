@@ -61,7 +61,7 @@ public final class JointSeatChecks {
 
   /** Lift and side push of a crossbeam. */
   public List<Checked> crossbeam(JointFix fix) {
-    WorstChecks worst = new WorstChecks("joint", rules.limits(), rules.sources());
+    CheckEnvelope worst = new CheckEnvelope("joint", rules.limits(), rules.sources());
     Map<LoadCombination, JointHold> holds = new EnumMap<>(LoadCombination.class);
     for (JointForce force : forces) {
       JointHold hold = holds.computeIfAbsent(force.combination(), one -> hold(fix, one));
@@ -73,7 +73,7 @@ public final class JointSeatChecks {
 
   /** Side push of a header, and lift together with it. */
   public List<Checked> header(JointFix fix) {
-    WorstChecks worst = new WorstChecks("joint", rules.limits(), rules.sources());
+    CheckEnvelope worst = new CheckEnvelope("joint", rules.limits(), rules.sources());
     Map<LoadCombination, JointHold> holds = new EnumMap<>(LoadCombination.class);
     for (JointForce force : forces) {
       JointHold hold = holds.computeIfAbsent(force.combination(), one -> hold(fix, one));
@@ -87,7 +87,7 @@ public final class JointSeatChecks {
     return worst.list();
   }
 
-  private void atCut(WorstChecks worst, JointFix fix, JointForce force) {
+  private void atCut(CheckEnvelope worst, JointFix fix, JointForce force) {
     Placement end =
         rules.factors().bolts().endAcross().at(cutEnds.toEndIn(), fix.dowel().nominalDiameterIn());
     JointHold hold = hold(fix, force.combination()).near(end);
@@ -100,7 +100,7 @@ public final class JointSeatChecks {
     return JointHold.of(fix, rules.factors(), wood, rules.limits().duration().of(combination));
   }
 
-  private static void depths(WorstChecks worst, JointForce force, JointHold hold) {
+  private static void depths(CheckEnvelope worst, JointForce force, JointHold hold) {
     for (Placement depth : hold.depths()) {
       worst.addLasting("geometry", force.combination(), depth.check(), Unit.INCH);
     }

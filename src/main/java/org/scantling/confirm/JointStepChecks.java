@@ -20,7 +20,7 @@ public final class JointStepChecks {
 
   /** Weight, and lift together with side push, each with its worst combination. */
   public List<Checked> of(JointFix fix) {
-    WorstChecks worst = new WorstChecks("joint", rules.limits(), rules.sources());
+    CheckEnvelope worst = new CheckEnvelope("joint", rules.limits(), rules.sources());
     for (JointForce force : forces.onCutEnd()) {
       double duration = rules.limits().duration().of(force.combination());
       // The maker's value is for normal duration: less for what lasts longer, no more for wind.

@@ -23,8 +23,8 @@ final class LoadedBeam {
   private final BeamResult ownWeight;
   private final BeamResult dead;
   private final BeamResult vines;
-  private final Passing liftedAtCorner;
-  private final List<Passing> passing;
+  private final TransientLoad liftedAtCorner;
+  private final List<TransientLoad> passing;
   private Map<LoadCombination, Sags> sags;
 
   LoadedBeam(ContinuousBeam beam, BeamLoads loads) {
@@ -33,7 +33,7 @@ final class LoadedBeam {
     ownWeight = solved.get(0);
     dead = solved.get(1);
     vines = solved.get(2);
-    PassingLoads passes = new PassingLoads(beam, loads, solved.subList(3, solved.size()));
+    TransientLoads passes = new TransientLoads(beam, loads, solved.subList(3, solved.size()));
     passing = passes.list();
     liftedAtCorner = passes.liftedAtCorner();
   }
@@ -43,7 +43,7 @@ final class LoadedBeam {
     cases.add(List.of(beam.everywhere(1)));
     cases.add(loads.dead());
     cases.add(loads.vines());
-    cases.addAll(PassingLoads.cases(loads));
+    cases.addAll(TransientLoads.cases(loads));
     return cases;
   }
 
@@ -65,7 +65,7 @@ final class LoadedBeam {
     BeamResult permanent = permanent(ownWeightLbPerIn);
     BeamResult lifted = lifted(ownWeightLbPerIn);
     List<BeamCase> cases = new ArrayList<>();
-    for (Passing each : passing) {
+    for (TransientLoad each : passing) {
       cases.add(new BeamCase(lifts(each) ? lifted : permanent, each));
     }
     return cases;
@@ -93,7 +93,7 @@ final class LoadedBeam {
   Map<LoadCombination, Sags> passingSags() {
     if (sags == null) {
       sags = new EnumMap<>(LoadCombination.class);
-      for (Passing each : passing) {
+      for (TransientLoad each : passing) {
         Sags most = sags.get(each.combination());
         if (each.spread() && (most == null || !each.sagsAtMost().within(most))) {
           sags.merge(each.combination(), each.sags(), Sags::most);
@@ -127,9 +127,9 @@ final class LoadedBeam {
     BeamResult permanent = permanent(ownWeightLbPerIn);
     BeamResult lifted = lifted(ownWeightLbPerIn);
     List<SupportCase> cases = new ArrayList<>();
-    for (Passing each : passing) {
+    for (TransientLoad each : passing) {
       BeamResult still = lifts(each) ? lifted : permanent;
-      Passing passes = lifts(each) ? liftedAtCorner : each;
+      TransientLoad passes = lifts(each) ? liftedAtCorner : each;
       cases.add(new SupportCase(each.combination(), passes.onSupportsWith(still)));
     }
     return cases;
@@ -145,7 +145,7 @@ final class LoadedBeam {
     return BeamResult.combine(List.of(ownWeight, dead), deadFactor * ownWeightLbPerIn, deadFactor);
   }
 
-  private static boolean lifts(Passing passing) {
+  private static boolean lifts(TransientLoad passing) {
     return passing.combination() == LoadCombination.UPLIFT;
   }
 }

@@ -201,7 +201,7 @@ public final class PostChecks {
 
   /** Every check of that stock size, each with its worst combination. */
   public List<Checked> of(Material material) {
-    WorstChecks worst = new WorstChecks(ROLE, limits, sources);
+    CheckEnvelope worst = new CheckEnvelope(ROLE, limits, sources);
     for (HeaderChecks.PostLoad load : loads) {
       check(worst, load, material, standing.across());
       check(worst, load, material, standing.along());
@@ -211,7 +211,7 @@ public final class PostChecks {
   }
 
   private void check(
-      WorstChecks worst, HeaderChecks.PostLoad load, Material material, SidePush push) {
+      CheckEnvelope worst, HeaderChecks.PostLoad load, Material material, SidePush push) {
     LoadCombination combination = load.combination();
     PostScene scene = scene(load, material, push);
     Column column = scene.column();
@@ -279,7 +279,7 @@ public final class PostChecks {
         .max(Comparator.comparingDouble(NotchScene::ratio));
   }
 
-  private void housing(WorstChecks worst, HeaderChecks.PostLoad load, Material material) {
+  private void housing(CheckEnvelope worst, HeaderChecks.PostLoad load, Material material) {
     atNotch(load, material)
         .forEach(
             scene ->

@@ -73,7 +73,7 @@ public final class PostInGround implements Ground {
 
   /** The shear of that stock size, with its worst combination. */
   public List<Checked> of(Material material) {
-    WorstChecks worst = new WorstChecks("post", limits, sources);
+    CheckEnvelope worst = new CheckEnvelope("post", limits, sources);
     for (LoadCombination combination : LoadCombination.values()) {
       AdjustedValues values = material.lasting(limits.duration().of(combination));
       double shearLb =

@@ -39,7 +39,7 @@ final class SidewaysChecks {
   }
 
   List<Checked> of(Material material, SideBlow blow) {
-    WorstChecks worst = new WorstChecks(seating.role(), limits, sources);
+    CheckEnvelope worst = new CheckEnvelope(seating.role(), limits, sources);
     sag(worst, material, blow);
     loaded
         .demands(material.weightLbPerIn())
@@ -53,7 +53,7 @@ final class SidewaysChecks {
   }
 
   /** Wind comes and goes, so nothing creeps; the share of the span is that of the deep way. */
-  private void sag(WorstChecks worst, Material material, SideBlow blow) {
+  private void sag(CheckEnvelope worst, Material material, SideBlow blow) {
     LoadCombination windy = LoadCombination.DEAD_WIND;
     double stiffness =
         material.lasting(1).elasticity().psi() * material.whole().turned().secondMomentIn4();
@@ -75,7 +75,7 @@ final class SidewaysChecks {
   }
 
   private void bothWays(
-      WorstChecks worst,
+      CheckEnvelope worst,
       LoadCombination combination,
       BeamDemand demand,
       Material material,

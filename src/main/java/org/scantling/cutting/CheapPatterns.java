@@ -61,7 +61,7 @@ final class CheapPatterns {
   }
 
   private void several(int stick) {
-    int[] most = problem.demands().stream().mapToInt(Demand::count).toArray();
+    int[] most = problem.demands().stream().mapToInt(PieceDemand::count).toArray();
     Knapsack knapsack = new Knapsack(problem, values, most);
     new Search(stick, knapsack, most).from(0, knapsack.room(stick), 0);
   }

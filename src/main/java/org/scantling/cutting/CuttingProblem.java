@@ -14,7 +14,7 @@ import java.util.Set;
  * @param sticks lengths sold, each once
  * @param allowance what a stick loses
  */
-public record CuttingProblem(List<Demand> demands, List<Stick> sticks, Allowance allowance) {
+public record CuttingProblem(List<PieceDemand> demands, List<Stick> sticks, Allowance allowance) {
   /**
    * @throws IllegalArgumentException when there is nothing to cut or to cut from, a length stands
    *     twice, or a piece is longer than every stick
@@ -25,10 +25,10 @@ public record CuttingProblem(List<Demand> demands, List<Stick> sticks, Allowance
     if (demands.isEmpty() || sticks.isEmpty()) {
       throw new IllegalArgumentException("there must be pieces to cut and sticks to cut them from");
     }
-    once("pieces", demands.stream().map(Demand::lengthTicks).toList());
+    once("pieces", demands.stream().map(PieceDemand::lengthTicks).toList());
     once("sticks", sticks.stream().map(Stick::lengthTicks).toList());
     int longest = sticks.stream().mapToInt(Stick::lengthTicks).max().orElseThrow();
-    for (Demand demand : demands) {
+    for (PieceDemand demand : demands) {
       if (demand.lengthTicks() > longest) {
         throw new IllegalArgumentException(
             "a piece of "

@@ -33,7 +33,8 @@ public final class CuttingStock {
   private CuttingStock(CuttingProblem problem) {
     this.problem = problem;
     this.unit = problem.sticks().stream().mapToLong(Stick::cost).reduce(0, CuttingStock::common);
-    this.prices = new Prices(problem, problem.demands().stream().mapToInt(Demand::count).toArray());
+    this.prices =
+        new Prices(problem, problem.demands().stream().mapToInt(PieceDemand::count).toArray());
   }
 
   /**

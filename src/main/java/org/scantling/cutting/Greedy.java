@@ -29,7 +29,7 @@ final class Greedy {
 
   /** The next plan, one pattern a stick. */
   List<Pattern> sticks() {
-    int[] left = problem.demands().stream().mapToInt(Demand::count).toArray();
+    int[] left = problem.demands().stream().mapToInt(PieceDemand::count).toArray();
     List<Pattern> taken = new ArrayList<>();
     while (anyLeft(left)) {
       Pattern pattern = next(left);
@@ -88,7 +88,7 @@ final class Greedy {
       }
       double perTick = problem.sticks().get(pattern.stick()).cost() / usedTicks;
       for (int i = 0; i < came.length; i++) {
-        Demand demand = problem.demands().get(i);
+        PieceDemand demand = problem.demands().get(i);
         double each = perTick * Math.pow(demand.lengthTicks(), LONG_FIRST);
         came[i] += pattern.count(i) * each / demand.count();
       }

@@ -106,7 +106,7 @@ final class LossSearch {
             .toArray(int[][]::new);
     double[] lost = Arrays.stream(order).mapToDouble(losses::get).toArray();
     least = new LeastLoss(lattice.moduli(), count.getAsInt(), kinds, lost, most + HAIR);
-    int[] heap = problem.demands().stream().mapToInt(Demand::count).toArray();
+    int[] heap = problem.demands().stream().mapToInt(PieceDemand::count).toArray();
     return deepened(heap, lattice.digits(heap));
   }
 

@@ -15,7 +15,7 @@ final class PlanWriter {
 
   PlanWriter(CuttingProblem problem, List<Pattern> sticks) {
     this.problem = problem;
-    this.left = problem.demands().stream().mapToInt(Demand::count).toArray();
+    this.left = problem.demands().stream().mapToInt(PieceDemand::count).toArray();
     this.sticks = new ArrayList<>(sticks);
     this.sticks.sort(
         Comparator.comparingInt(this::lengthTicks)

@@ -19,10 +19,12 @@ public final class AnswerOptions {
    * The options in order, the least first; none for a number, or where only the work shows them.
    */
   public List<String> of(Site site, Question question) {
-    Job job = new Job(site, tables, new Ledger(Ledger.Keeps.NOTHING));
+    DesignProblem problem =
+        new DesignProblem(site, tables, new ResultCache(ResultCache.Retention.NOTHING));
     return switch (question) {
-      case POST_SIZE, CROSSBEAM_SIZE, RAIL_SIZE, BRACE_SIZE -> job.offer().sizes(question, false);
-      case HEADER_SIZE -> headers(job);
+      case POST_SIZE, CROSSBEAM_SIZE, RAIL_SIZE, BRACE_SIZE ->
+          problem.offer().sizes(question, false);
+      case HEADER_SIZE -> headers(problem);
       case HEADER_STYLE,
           CROSSBEAM_BLOCKING,
           TOP_LINE,
@@ -30,8 +32,8 @@ public final class AnswerOptions {
           FOOTING_BACKFILL,
           FOOTING_SIDE,
           BRACING ->
-          job.words(question);
-      case BAYS -> job.bayCounts().stream().map(String::valueOf).toList();
+          problem.words(question);
+      case BAYS -> problem.bayCounts().stream().map(String::valueOf).toList();
       case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT, HEADER_STEP, BASE_JOINT ->
           tables.joints().rows().stream()
               .filter(row -> row.question() == question)
@@ -41,9 +43,9 @@ public final class AnswerOptions {
     };
   }
 
-  private static List<String> headers(Job job) {
-    List<String> sizes = new ArrayList<>(job.offer().sizes(Question.HEADER_SIZE, false));
-    sizes.addAll(job.offer().sizes(Question.HEADER_SIZE, true));
+  private static List<String> headers(DesignProblem problem) {
+    List<String> sizes = new ArrayList<>(problem.offer().sizes(Question.HEADER_SIZE, false));
+    sizes.addAll(problem.offer().sizes(Question.HEADER_SIZE, true));
     return sizes;
   }
 }

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.scantling.design.Structure;
+import org.scantling.reasons.CalculationStep;
+import org.scantling.reasons.CheckLimits;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Evidence;
@@ -20,52 +22,50 @@ import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Review;
 import org.scantling.reasons.Shortfall;
-import org.scantling.reasons.Working;
-import org.scantling.reasons.Yardstick;
 
 /** Turns the last pass into a proposal, or into a review of a design that was given. */
 final class Assembly {
-  private final Job job;
+  private final DesignProblem problem;
   private final Pass pass;
   private final List<String> assumptions;
-  private final Telling telling;
+  private final Detail detail;
   private final Changes changes;
 
-  Assembly(Job job, Pass pass, List<String> assumptions, Telling telling) {
-    this.telling = telling;
-    this.job = job;
+  Assembly(DesignProblem problem, Pass pass, List<String> assumptions, Detail detail) {
+    this.detail = detail;
+    this.problem = problem;
     this.pass = pass;
     this.assumptions = assumptions;
-    this.changes = new Changes(job.base());
+    this.changes = new Changes(problem.base());
   }
 
   Proposal proposal() {
     boolean done = pass.broken().isEmpty();
-    boolean worked = done && telling == Telling.WHOLE;
+    boolean worked = done && detail == Detail.FULL;
     return new Proposal(
-        job.site().title(),
-        job.site().base().title(),
+        problem.site().title(),
+        problem.site().base().title(),
         done ? new Proposal.Result.Proposed(structure()) : refusal(),
         decisions(),
         worked ? pass.confirmation().checks() : List.of(),
         cautions(),
         assumptions,
-        pass.yardstick(),
-        worked ? new ListOnce<>(this::workings) : List.of(),
-        StatedFacts.of(job.facts(), assumptions));
+        pass.checkLimits(),
+        worked ? new LazyList<>(this::trace) : List.of(),
+        StatedFacts.of(problem.facts(), assumptions));
   }
 
-  private List<Working> workings() {
-    return new LoadWorkings(job, pass.answers()).list();
+  private List<CalculationStep> trace() {
+    return new LoadTrace(problem, pass.answers()).list();
   }
 
   /** The same pass, in which every question that a design answers was held against the findings. */
   Review review(String designTitle, List<String> unsaid) {
     boolean done = pass.broken().isEmpty();
     return new Review(
-        job.site().title(),
+        problem.site().title(),
         designTitle,
-        job.site().base().title(),
+        problem.site().base().title(),
         done ? Optional.empty() : Optional.of(refusal()),
         done ? worstFirst(pass.confirmation().checks()) : List.of(),
         done ? gravestFirst(pass.shortfalls()) : List.of(),
@@ -74,20 +74,20 @@ final class Assembly {
         cautions(),
         assumptions,
         unsaid,
-        pass.yardstick());
+        pass.checkLimits());
   }
 
   /** What fails first, by how far it is over its limit; then the rest, the hardest worked first. */
   private List<Checked> worstFirst(List<Checked> checks) {
-    Yardstick yardstick = pass.yardstick();
-    Comparator<Checked> failingFirst = Comparator.comparing(yardstick::passes);
+    CheckLimits checkLimits = pass.checkLimits();
+    Comparator<Checked> failingFirst = Comparator.comparing(checkLimits::passes);
     return checks.stream()
         .sorted(
             failingFirst.thenComparingDouble(
                 each ->
-                    yardstick.passes(each)
+                    checkLimits.passes(each)
                         ? -each.check().ratio()
-                        : -each.check().ratio() / yardstick.limitRatio(each)))
+                        : -each.check().ratio() / checkLimits.limitRatio(each)))
         .toList();
   }
 
@@ -99,49 +99,52 @@ final class Assembly {
   }
 
   private Structure structure() {
-    return new Parts(job, pass.answers()).structure();
+    return new Parts(problem, pass.answers()).structure();
   }
 
   private Proposal.Result.NeedsEngineer refusal() {
-    Verdict.Unanswerable broken = pass.broken().orElseThrow();
+    Resolution.Unanswerable broken = pass.broken().orElseThrow();
     Reason closest = broken.closest();
     String demand =
         closest.finding() instanceof Finding.Refuse refuse
             ? refuse.demand()
-            : new Blame(job, pass.answers(), movers(pass.answers()))
+            : new InfeasibleDemand(problem, pass.answers(), attribution(pass.answers()))
                 .demand(broken.question(), closest);
     return new Proposal.Result.NeedsEngineer(
         demand, Optional.ofNullable(broken.question()), closest, broken.against());
   }
 
   private List<Decision> decisions() {
-    Map<Answers, Movers> movers = new HashMap<>();
+    Map<Answers, Attribution> attributions = new HashMap<>();
     List<Decision> decisions = new ArrayList<>();
-    pass.verdicts()
-        .forEach((question, verdict) -> decisions.add(decision(question, verdict, movers)));
+    pass.resolutions()
+        .forEach(
+            (question, resolution) -> decisions.add(decision(question, resolution, attributions)));
     return decisions;
   }
 
-  private Movers movers(Answers answers) {
-    return new Movers(job, answers, changes.before(answers), pass::loaded);
+  private Attribution attribution(Answers answers) {
+    return new Attribution(problem, answers, changes.before(answers), pass::loaded);
   }
 
   private Decision decision(
-      Question question, Verdict.Answered verdict, Map<Answers, Movers> movers) {
+      Question question, Resolution.Answered resolution, Map<Answers, Attribution> attributions) {
     Optional<Outcome> base = changes.base(question);
-    boolean changed = changes.is(verdict.answer());
-    Reason governing = verdict.reasons().get(0);
+    boolean changed = changes.is(resolution.answer());
+    Reason governing = resolution.reasons().get(0);
     boolean forced = base.isEmpty() && governing.finding() instanceof Finding.Reject;
-    boolean explained = telling == Telling.WHOLE && pass.broken().isEmpty() && (changed || forced);
+    boolean explained = detail == Detail.FULL && pass.broken().isEmpty() && (changed || forced);
     return new Decision(
         question,
         base,
-        Changes.outcome(verdict.answer()),
+        Changes.outcome(resolution.answer()),
         changed,
-        verdict.reasons(),
-        verdict.rejected(),
+        resolution.reasons(),
+        resolution.rejected(),
         explained
-            ? movers.computeIfAbsent(pass.among(question), this::movers).of(question, governing)
+            ? attributions
+                .computeIfAbsent(pass.among(question), this::attribution)
+                .of(question, governing)
             : List.of());
   }
 

@@ -8,11 +8,11 @@ import org.scantling.reasons.Answer;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Phase;
+import org.scantling.reasons.Priority;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Shortfall;
 import org.scantling.reasons.SourceKind;
-import org.scantling.reasons.Weight;
 import org.scantling.rulebase.Fired;
 import org.scantling.tables.Tables;
 
@@ -67,13 +67,13 @@ final class Audit {
   private Optional<Shortfall> notAsWished(Fired fired) {
     Finding finding = fired.finding();
     if (finding instanceof Finding.PreferOption wish) {
-      boolean other = wish.weight() == Weight.ASKED && !wish.option().equals(answer.option());
+      boolean other = wish.priority() == Priority.ASKED && !wish.option().equals(answer.option());
       return other ? Optional.of(notAsAsked(fired, OptionalDouble.empty())) : Optional.empty();
     }
     if (!(finding instanceof Finding.PreferNumber wish) || near(wish.number())) {
       return Optional.empty();
     }
-    if (wish.weight() == Weight.ASKED) {
+    if (wish.priority() == Priority.ASKED) {
       return moreIsWelcome() && answer.number() > wish.number()
           ? Optional.empty()
           : Optional.of(notAsAsked(fired, apart(wish.number())));

@@ -55,7 +55,7 @@ final class BaseRecord {
   }
 
   Geometry geometry() {
-    return Frame.of(answers(), stock, endMarginIn);
+    return AnswerGeometry.of(answers(), stock, endMarginIn);
   }
 
   private void plan() {

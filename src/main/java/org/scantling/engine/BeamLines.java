@@ -1,7 +1,7 @@
 package org.scantling.engine;
 
-import static org.scantling.engine.WorkingSteps.perInch;
-import static org.scantling.engine.WorkingSteps.pounds;
+import static org.scantling.engine.CalculationSteps.perInch;
+import static org.scantling.engine.CalculationSteps.pounds;
 
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,8 +10,8 @@ import java.util.Set;
 import org.scantling.confirm.BeamScene;
 import org.scantling.mechanics.BeamResult;
 import org.scantling.quantity.Measure;
+import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Evidence;
-import org.scantling.reasons.Working;
 
 /**
  * The lines written so far of one beam under one arrangement of loads, and what every one of them
@@ -25,7 +25,7 @@ final class BeamLines {
   private final BeamTask task;
   private final BeamBurden burden;
   private final BeamResult result;
-  private final Set<Working> lines = new LinkedHashSet<>();
+  private final Set<CalculationStep> lines = new LinkedHashSet<>();
 
   BeamLines(BeamTask task, BeamBurden burden) {
     this.task = task;
@@ -55,7 +55,7 @@ final class BeamLines {
   }
 
   /** The lines so far, each once. */
-  List<Working> list() {
+  List<CalculationStep> list() {
     return List.copyOf(lines);
   }
 

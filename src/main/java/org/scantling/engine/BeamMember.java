@@ -13,8 +13,8 @@ import org.scantling.reasons.Question;
 
 /** A crossbeam or a header: its loads, its timber, and the page on which it is told. */
 final class BeamMember {
-  private final Bench bench;
-  private final WorkingSteps steps;
+  private final CheckContext context;
+  private final CalculationSteps steps;
   private final Question question;
   private final String page;
   private final BeamStory story;
@@ -22,41 +22,41 @@ final class BeamMember {
   private final BeamStresses stresses;
 
   private BeamMember(
-      Bench bench,
-      WorkingSteps steps,
+      CheckContext context,
+      CalculationSteps steps,
       Question question,
       String page,
       BeamStory story,
       BeamBurden.Each each) {
-    this.bench = bench;
+    this.context = context;
     this.steps = steps;
     this.question = question;
     this.page = page;
     this.story = story;
     this.each = each;
-    this.stresses = new BeamStresses(bench, story.material());
+    this.stresses = new BeamStresses(context, story.material());
   }
 
-  static BeamMember crossbeam(Bench bench, WorkingSteps steps) {
-    Material material = bench.timber(CROSSBEAM_SIZE);
+  static BeamMember crossbeam(CheckContext context, CalculationSteps steps) {
+    Material material = context.timber(CROSSBEAM_SIZE);
     return new BeamMember(
-        bench,
+        context,
         steps,
         CROSSBEAM_SIZE,
         CROSSBEAM_SIZE.subject(),
-        bench.crossbeams().story(material),
-        BeamLoadWorkings.onCrossbeam(bench));
+        context.crossbeams().story(material),
+        BeamLoadTrace.onCrossbeam(context));
   }
 
-  static BeamMember header(Bench bench, WorkingSteps steps) {
-    Material material = bench.timber(HEADER_SIZE);
+  static BeamMember header(CheckContext context, CalculationSteps steps) {
+    Material material = context.timber(HEADER_SIZE);
     return new BeamMember(
-        bench,
+        context,
         steps,
         HEADER_SIZE,
         HEADER_SIZE.subject(),
-        bench.headers().story(material),
-        BeamLoadWorkings.onHeader(bench));
+        context.headers().story(material),
+        BeamLoadTrace.onHeader(context));
   }
 
   /**
@@ -64,15 +64,15 @@ final class BeamMember {
    *
    * @param page where it is told: that of the post or the footing
    */
-  static BeamMember headerOnPosts(Bench bench, WorkingSteps steps, String page) {
-    Material material = bench.timber(HEADER_SIZE);
+  static BeamMember headerOnPosts(CheckContext context, CalculationSteps steps, String page) {
+    Material material = context.timber(HEADER_SIZE);
     return new BeamMember(
-        bench,
+        context,
         steps,
         HEADER_SIZE,
         page,
-        bench.headers().storyOnPosts(material),
-        BeamLoadWorkings.onPosts(bench));
+        context.headers().storyOnPosts(material),
+        BeamLoadTrace.onPosts(context));
   }
 
   /** A check under the loads that work it hardest; empty where nothing works it. */
@@ -82,11 +82,11 @@ final class BeamMember {
         .map(scene -> new BeamTask(this, check.id(), scene));
   }
 
-  Bench bench() {
-    return bench;
+  CheckContext context() {
+    return context;
   }
 
-  WorkingSteps steps() {
+  CalculationSteps steps() {
     return steps;
   }
 
@@ -114,7 +114,7 @@ final class BeamMember {
 
   /** Of a header's loads, what is counted on the board that is told: all where it is one timber. */
   double boardShareRatio() {
-    double bothLb = bench.headers().eachCrossbeam().personLb();
+    double bothLb = context.headers().eachCrossbeam().personLb();
     return onPosts() && bothLb > 0 ? each.personLb() / bothLb : 1;
   }
 

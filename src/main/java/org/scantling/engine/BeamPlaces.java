@@ -1,7 +1,7 @@
 package org.scantling.engine;
 
-import static org.scantling.engine.WorkingSteps.moment;
-import static org.scantling.engine.WorkingSteps.pounds;
+import static org.scantling.engine.CalculationSteps.moment;
+import static org.scantling.engine.CalculationSteps.pounds;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,8 +12,8 @@ import org.scantling.confirm.BeamScene;
 import org.scantling.engine.BeamBurden.Part;
 import org.scantling.mechanics.Peak;
 import org.scantling.quantity.Measure;
+import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Evidence;
-import org.scantling.reasons.Working;
 
 /** Where a beam is bent, sheared and pressed most, and the lines that lead there. */
 final class BeamPlaces {
@@ -30,18 +30,18 @@ final class BeamPlaces {
     this.stresses = task.stresses();
   }
 
-  List<Working> sagging() {
+  List<CalculationStep> sagging() {
     return bent(scene.all().mostSagging(), 1);
   }
 
-  List<Working> hogging() {
+  List<CalculationStep> hogging() {
     return bent(scene.all().mostHogging(), -1);
   }
 
   /**
    * @param side 1 where the underside is pulled, -1 where the top is
    */
-  private List<Working> bent(Peak peak, int side) {
+  private List<CalculationStep> bent(Peak peak, int side) {
     BeamStatics statics = task.under(Part.ALL);
     int support = supportAt(peak.atIn());
     int span = scene.spanOf(peak.atIn());
@@ -53,7 +53,7 @@ final class BeamPlaces {
     } else {
       return List.of();
     }
-    List<Working> list = new ArrayList<>(statics.lines());
+    List<CalculationStep> list = new ArrayList<>(statics.lines());
     list.addAll(stresses.bending(task, moment(side * peak.amount()), side < 0));
     return list;
   }
@@ -67,7 +67,7 @@ final class BeamPlaces {
     return -1;
   }
 
-  List<Working> sheared() {
+  List<CalculationStep> sheared() {
     int support = 0;
     int other = 0;
     double most = -1;
@@ -84,7 +84,7 @@ final class BeamPlaces {
     BeamStatics statics = task.under(Part.ALL);
     statics.moments(ends(support, other));
     statics.shear(support, other);
-    List<Working> list = new ArrayList<>(statics.lines());
+    List<CalculationStep> list = new ArrayList<>(statics.lines());
     list.addAll(stresses.shear(task, pounds(most)));
     return list;
   }
@@ -94,7 +94,7 @@ final class BeamPlaces {
     return tail ? Set.of() : Set.of(support, other);
   }
 
-  List<Working> pressed() {
+  List<CalculationStep> pressed() {
     BeamStatics statics = task.under(Part.ALL);
     BeamScene.Pressed seat = scene.pressedHardest();
     double pressedLb;
@@ -104,7 +104,7 @@ final class BeamPlaces {
     } else {
       pressedLb = borne(statics, 1);
     }
-    List<Working> list = new ArrayList<>(statics.lines());
+    List<CalculationStep> list = new ArrayList<>(statics.lines());
     double share = task.seatShareRatio();
     if (share < 1) {
       Evidence shared =
@@ -116,7 +116,7 @@ final class BeamPlaces {
   }
 
   /** What a support carries, without the stress in the seat. */
-  List<Working> carried(BeamAsk ask) {
+  List<CalculationStep> carried(BeamAsk ask) {
     BeamStatics statics = task.under(Part.ALL);
     borne(statics, ask == BeamAsk.LIFT ? -1 : 1);
     return statics.lines();

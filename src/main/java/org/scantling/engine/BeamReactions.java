@@ -1,6 +1,6 @@
 package org.scantling.engine;
 
-import static org.scantling.engine.WorkingSteps.pounds;
+import static org.scantling.engine.CalculationSteps.pounds;
 
 import java.util.OptionalDouble;
 import org.scantling.quantity.Measure;

@@ -1,6 +1,6 @@
 package org.scantling.engine;
 
-import static org.scantling.engine.WorkingSteps.moment;
+import static org.scantling.engine.CalculationSteps.moment;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,8 +10,8 @@ import org.scantling.engine.BeamBurden.Part;
 import org.scantling.mechanics.BeamResult;
 import org.scantling.mechanics.Peak;
 import org.scantling.quantity.Measure;
+import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Evidence;
-import org.scantling.reasons.Working;
 import org.scantling.timber.Rectangle;
 
 /** How far the span that sags most sags in the end: by what stays with its creep, and the rest. */
@@ -32,9 +32,9 @@ final class BeamSag {
     this.creep = task.stresses().creepFactor();
   }
 
-  List<Working> list() {
+  List<CalculationStep> list() {
     int span = worst();
-    List<Working> list = new ArrayList<>();
+    List<CalculationStep> list = new ArrayList<>();
     double stillIn = part(list, Part.STILL, span);
     double passingIn = part(list, Part.PASSING, span);
     list.add(
@@ -63,7 +63,7 @@ final class BeamSag {
   }
 
   /** The sag of the span by a part of the loads, without sign. */
-  private double part(List<Working> list, Part part, int span) {
+  private double part(List<CalculationStep> list, Part part, int span) {
     BeamStatics statics = task.under(part);
     BeamResult result = statics.result();
     Peak peak = result.largestSpanDeflection(span);

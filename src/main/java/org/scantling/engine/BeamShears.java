@@ -1,7 +1,7 @@
 package org.scantling.engine;
 
-import static org.scantling.engine.WorkingSteps.moment;
-import static org.scantling.engine.WorkingSteps.pounds;
+import static org.scantling.engine.CalculationSteps.moment;
+import static org.scantling.engine.CalculationSteps.pounds;
 
 import java.util.OptionalDouble;
 import org.scantling.quantity.Measure;

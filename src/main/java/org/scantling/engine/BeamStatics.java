@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Set;
 import org.scantling.mechanics.BeamResult;
 import org.scantling.quantity.Measure;
+import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Evidence;
-import org.scantling.reasons.Working;
 
 /**
  * The statics of one beam under one arrangement of loads, from what lies on it to the moments over
@@ -29,7 +29,7 @@ final class BeamStatics {
   }
 
   /** The lines so far, each once. */
-  List<Working> lines() {
+  List<CalculationStep> lines() {
     return lines.list();
   }
 

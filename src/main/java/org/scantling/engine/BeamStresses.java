@@ -8,8 +8,8 @@ import org.scantling.confirm.BeamScene;
 import org.scantling.confirm.Material;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
+import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Evidence;
-import org.scantling.reasons.Working;
 import org.scantling.timber.AdjustedValues;
 import org.scantling.timber.BeamLoading;
 import org.scantling.timber.BeamStability;
@@ -21,13 +21,13 @@ final class BeamStresses {
   /** Where the table of effective lengths turns from short to long. */
   private static final double STOCKY_DEPTHS = 7;
 
-  private final Bench bench;
+  private final CheckContext context;
   private final Material material;
   private final Rectangle section;
   private final Set<Double> rolled = new HashSet<>();
 
-  BeamStresses(Bench bench, Material material) {
-    this.bench = bench;
+  BeamStresses(CheckContext context, Material material) {
+    this.context = context;
     this.material = material;
     this.section = material.whole();
   }
@@ -37,7 +37,7 @@ final class BeamStresses {
   }
 
   double creepFactor() {
-    return bench.limits().creepFactor();
+    return context.limits().creepFactor();
   }
 
   double stiffnessPsi() {
@@ -47,10 +47,10 @@ final class BeamStresses {
   /**
    * @param over a support, where notch and sinks are gone
    */
-  List<Working> bending(BeamTask task, Measure momentInLb, boolean over) {
+  List<CalculationStep> bending(BeamTask task, Measure momentInLb, boolean over) {
     double depthIn = over ? task.scene().netDepthIn() : section.depthIn();
     Rectangle left = new Rectangle(section.breadthIn(), depthIn);
-    List<Working> list = new ArrayList<>();
+    List<CalculationStep> list = new ArrayList<>();
     list.add(
         task.both(
             over ? "seat-bending" : "bending",
@@ -62,14 +62,14 @@ final class BeamStresses {
     return list;
   }
 
-  private List<Working> allowed(BeamTask task) {
-    double duration = bench.limits().duration().of(task.combination());
+  private List<CalculationStep> allowed(BeamTask task) {
+    double duration = context.limits().duration().of(task.combination());
     AdjustedValues values = material.lasting(duration);
     Rectangle ply = material.section();
     double unbracedIn = task.scene().unbracedIn();
     double lengthIn = BeamLoading.UNIFORM.effectiveLengthIn(unbracedIn, ply.depthIn());
     BeamStability stability = BeamStability.of(ply, lengthIn, values);
-    List<Working> list = new ArrayList<>();
+    List<CalculationStep> list = new ArrayList<>();
     // Once for each duration: another check of the same one has the same factor.
     if (ply.depthIn() > ply.breadthIn() && rolled.add(duration)) {
       list.addAll(rolling(task, stability, duration));
@@ -85,7 +85,7 @@ final class BeamStresses {
     return list;
   }
 
-  private List<Working> rolling(BeamTask task, BeamStability stability, double duration) {
+  private List<CalculationStep> rolling(BeamTask task, BeamStability stability, double duration) {
     BeamScene scene = task.scene();
     Measure depth = Measure.inches(section.depthIn());
     Measure length = Measure.inches(stability.effectiveLengthIn());
@@ -118,14 +118,14 @@ final class BeamStresses {
                 .and("mean", Measure.ratio((1 + ratio) / 1.9))));
   }
 
-  List<Working> shear(BeamTask task, Measure shear) {
-    double duration = bench.limits().duration().of(task.combination());
+  List<CalculationStep> shear(BeamTask task, Measure shear) {
+    double duration = context.limits().duration().of(task.combination());
     double lastingPsi = material.lasting(1).shear().psi();
     double breadthIn = section.breadthIn();
     double depthIn = section.depthIn();
     Measure breadth = Measure.inches(breadthIn);
     Measure depth = Measure.inches(depthIn);
-    List<Working> list = new ArrayList<>();
+    List<CalculationStep> list = new ArrayList<>();
     list.add(
         task.both(
             "shear",
@@ -143,7 +143,7 @@ final class BeamStresses {
       list.add(
           task.both(
               "notch",
-              WorkingSteps.pounds(
+              CalculationSteps.pounds(
                   2.0 / 3 * lastingPsi * duration * breadthIn * leftIn * share * share),
               Evidence.saw("allowed", psi(lastingPsi * duration))
                   .and("breadth", breadth)
@@ -153,11 +153,11 @@ final class BeamStresses {
     return list;
   }
 
-  List<Working> bearing(BeamTask task, Measure reaction, Seat contact) {
+  List<CalculationStep> bearing(BeamTask task, Measure reaction, Seat contact) {
     double factor = contact.bearingFactor();
     double lastingPsi = material.lasting(1).bearing().psi();
     Measure seat = Measure.inches(contact.lengthIn());
-    List<Working> list = new ArrayList<>();
+    List<CalculationStep> list = new ArrayList<>();
     list.add(
         task.both(
             "bearing",

@@ -1,6 +1,6 @@
 package org.scantling.engine;
 
-import static org.scantling.engine.WorkingSteps.pounds;
+import static org.scantling.engine.CalculationSteps.pounds;
 
 import java.util.OptionalDouble;
 import org.scantling.quantity.Measure;
@@ -49,7 +49,7 @@ final class BeamTail {
       double armIn = Math.abs(lines.supportAtIn(support) - person.getAsDouble());
       evidence = lines.withPerson(evidence).and("arm", Measure.inches(armIn));
     }
-    lines.add("tail", WorkingSteps.moment(lines.over(support)), evidence);
+    lines.add("tail", CalculationSteps.moment(lines.over(support)), evidence);
   }
 
   /** Shear beside its support, pushing it down; nothing where there is no tail. */

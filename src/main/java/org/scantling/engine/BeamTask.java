@@ -1,15 +1,15 @@
 package org.scantling.engine;
 
-import static org.scantling.engine.WorkingSteps.perInch;
-import static org.scantling.engine.WorkingSteps.pounds;
+import static org.scantling.engine.CalculationSteps.perInch;
+import static org.scantling.engine.CalculationSteps.pounds;
 
 import org.scantling.confirm.BeamScene;
 import org.scantling.design.Geometry;
 import org.scantling.engine.BeamBurden.Part;
 import org.scantling.loads.LoadCombination;
 import org.scantling.quantity.Measure;
+import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Evidence;
-import org.scantling.reasons.Working;
 
 /**
  * One check of a beam under the arrangement of loads that works it hardest.
@@ -61,7 +61,7 @@ record BeamTask(BeamMember member, String check, BeamScene scene) {
 
   /** One person, and how they lever where they stand on the tail of a crossbeam. */
   Evidence person(Evidence evidence) {
-    Evidence with = evidence.and("person", pounds(member.bench().topLoads().personLb()));
+    Evidence with = evidence.and("person", pounds(member.context().topLoads().personLb()));
     if (!onPosts()) {
       return with;
     }
@@ -75,21 +75,21 @@ record BeamTask(BeamMember member, String check, BeamScene scene) {
   /** Of what a support carries, the part on the seat that is pressed: of a crossbeam on a pair. */
   double seatShareRatio() {
     return !onPosts() && geometry().headers().paired()
-        ? member.bench().limits().pairShareRatio()
+        ? member.context().limits().pairShareRatio()
         : 1;
   }
 
   /** A step of this member's own kind. */
-  Working step(String what, Measure result, Evidence evidence) {
+  CalculationStep step(String what, Measure result, Evidence evidence) {
     return of(member.name() + "." + what, result, evidence);
   }
 
   /** A step that crossbeams and headers have alike. */
-  Working both(String what, Measure result, Evidence evidence) {
+  CalculationStep both(String what, Measure result, Evidence evidence) {
     return of("beam." + what, result, evidence);
   }
 
-  private Working of(String id, Measure result, Evidence evidence) {
+  private CalculationStep of(String id, Measure result, Evidence evidence) {
     Evidence all =
         evidence
             .and("member", member.page())
@@ -104,6 +104,6 @@ record BeamTask(BeamMember member, String check, BeamScene scene) {
   }
 
   private Geometry geometry() {
-    return member.bench().geometry();
+    return member.context().geometry();
   }
 }

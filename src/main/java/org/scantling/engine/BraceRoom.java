@@ -10,31 +10,31 @@ import org.scantling.reasons.Worked;
 
 /** Where the knee braces of a set of answers lie, and how long their legs can be there. */
 final class BraceRoom {
-  private final Bench bench;
+  private final CheckContext context;
   private final Geometry geometry;
 
-  BraceRoom(Bench bench) {
-    this.bench = bench;
-    this.geometry = bench.geometry();
+  BraceRoom(CheckContext context) {
+    this.context = context;
+    this.geometry = context.geometry();
   }
 
   /** Braces with that leg; the depth of the brace is not known in the first pass. */
-  static KneeBraces braces(Bench bench, double legIn) {
-    double depthIn = new BraceRoom(bench).depthIn();
-    return new KneeBraces(TopLines.of(bench), legIn, depthIn, feetApartIn(bench));
+  static KneeBraces braces(CheckContext context, double legIn) {
+    double depthIn = new BraceRoom(context).depthIn();
+    return new KneeBraces(TopLines.of(context), legIn, depthIn, feetApartIn(context));
   }
 
   /** As far apart as the bolts of one row, whatever their number. */
-  private static double feetApartIn(Bench bench) {
-    double apartIn = bench.tables().factor("bolt-geometry.row.parallel.full").amount();
-    return bench
+  private static double feetApartIn(CheckContext context) {
+    double apartIn = context.tables().factor("bolt-geometry.row.parallel.full").amount();
+    return context
         .answers()
         .find(BRACE_JOINT)
-        .map(answer -> bench.tables().joints().row(answer.option()))
+        .map(answer -> context.tables().joints().row(answer.option()))
         .map(
             joint ->
                 apartIn
-                    * bench.tables().fastener(joint.fastener()).diameterIn()
+                    * context.tables().fastener(joint.fastener()).diameterIn()
                     * (1 + (joint.count() - 1) * Math.sqrt(0.5)))
         .orElse(0.0);
   }
@@ -50,10 +50,10 @@ final class BraceRoom {
     double rowsIn = geometry.plan().rowSpacingIn();
     double headIn = geometry.crossbeams().depthIn() / 2 + depthIn() * Math.sqrt(0.5);
     double heightIn = geometry.headerTopIn() - geometry.headers().depthIn() / 2;
-    double passesIn = braces(bench, 0).longestLegIn(thicknessIn());
+    double passesIn = braces(context, 0).longestLegIn(thicknessIn());
     double roomIn =
         Math.min(Math.min(bayIn / 2, rowsIn / 2 - headIn), Math.min(heightIn, passesIn));
-    return Works.geometry(
+    return DerivedQuantities.geometry(
         "brace.leg-room",
         BRACE_LEG,
         Math.max(0, roomIn),
@@ -65,14 +65,14 @@ final class BraceRoom {
   }
 
   private double depthIn() {
-    return sized() ? bench.stock().row(bench.answers().option(BRACE_SIZE)).widthIn() : 0;
+    return sized() ? context.stock().row(context.answers().option(BRACE_SIZE)).widthIn() : 0;
   }
 
   private double thicknessIn() {
-    return sized() ? bench.stock().row(bench.answers().option(BRACE_SIZE)).thicknessIn() : 0;
+    return sized() ? context.stock().row(context.answers().option(BRACE_SIZE)).thicknessIn() : 0;
   }
 
   private boolean sized() {
-    return bench.answers().has(BRACE_SIZE);
+    return context.answers().has(BRACE_SIZE);
   }
 }

@@ -1,7 +1,7 @@
 package org.scantling.engine;
 
-import static org.scantling.engine.WorkingSteps.perInch;
-import static org.scantling.engine.WorkingSteps.pounds;
+import static org.scantling.engine.CalculationSteps.perInch;
+import static org.scantling.engine.CalculationSteps.pounds;
 
 import java.util.List;
 import org.scantling.quantity.Measure;

@@ -12,33 +12,33 @@ import org.scantling.reasons.Question;
 
 /** Every check of a whole set of answers, whether rules decided them or a design brought them. */
 final class Confirmation {
-  private final Job job;
+  private final DesignProblem problem;
   private final Answers answers;
   private final Set<Question> asked;
-  private final Bench bench;
+  private final CheckContext context;
 
   /**
    * @param asked the questions that this structure has at all
    */
-  Confirmation(Job job, Answers answers, Set<Question> asked) {
-    this.job = job;
+  Confirmation(DesignProblem problem, Answers answers, Set<Question> asked) {
+    this.problem = problem;
     this.answers = answers;
     this.asked = asked;
-    this.bench = job.bench(answers).asDug();
+    this.context = problem.context(answers).asDug();
   }
 
   /** Each check once, in the order of the load path. */
   List<Checked> checks() {
     List<Checked> checks = new ArrayList<>();
     for (Question question : List.of(CROSSBEAM_SIZE, HEADER_SIZE, POST_SIZE)) {
-      checks.addAll(bench.checks(question, answers.option(question)));
+      checks.addAll(context.checks(question, answers.option(question)));
     }
-    if (bench.braced().isPresent()) {
-      checks.addAll(bench.checks(BRACE_SIZE, answers.option(BRACE_SIZE)));
+    if (context.braced().isPresent()) {
+      checks.addAll(context.checks(BRACE_SIZE, answers.option(BRACE_SIZE)));
     }
-    if (bench.upright()) {
+    if (context.upright()) {
       checks.addAll(
-          bench.footingChecks(answers.number(FOOTING_DEPTH), answers.number(HOLE_DIAMETER)));
+          context.footingChecks(answers.number(FOOTING_DEPTH), answers.number(HOLE_DIAMETER)));
     }
     checks.addAll(joints());
     return worst(checks);
@@ -46,16 +46,16 @@ final class Confirmation {
 
   /** The roles of which nothing can be worked, because nothing holds the posts upright. */
   List<String> unworked() {
-    return bench.upright() ? List.of() : List.of("post", "brace", "footing");
+    return context.upright() ? List.of() : List.of("post", "brace", "footing");
   }
 
   private List<Checked> joints() {
-    JointBench joints = new JointBench(bench);
+    JointChecks joints = new JointChecks(context);
     List<Checked> checks = new ArrayList<>();
     for (Question question :
         List.of(CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT, HEADER_STEP, BASE_JOINT)) {
       if (asked.contains(question)) {
-        checks.addAll(joints.checks(job.tables().joints().row(answers.option(question))));
+        checks.addAll(joints.checks(problem.tables().joints().row(answers.option(question))));
       }
     }
     return checks;

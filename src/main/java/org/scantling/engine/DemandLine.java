@@ -22,12 +22,12 @@ final class DemandLine {
   private final Engine engine;
   private final List<String> assumptions;
   private final SiteDemand demand;
-  private final Supplier<Ledger> ledger;
+  private final Supplier<ResultCache> cache;
   private final Map<Integer, Proposal> tried = new HashMap<>();
 
   /**
    * @param assumptions paths of the site file that were left out
-   * @param ledger of whoever works at the time: what one demand has worked out, the next finds
+   * @param cache of whoever works at the time: what one demand has worked out, the next finds
    */
   DemandLine(
       DemandRow row,
@@ -35,13 +35,13 @@ final class DemandLine {
       Site site,
       Engine engine,
       List<String> assumptions,
-      Supplier<Ledger> ledger) {
+      Supplier<ResultCache> cache) {
     this.row = row;
     this.scale = scale;
     this.site = site;
     this.engine = engine;
     this.assumptions = assumptions;
-    this.ledger = ledger;
+    this.cache = cache;
     this.demand = new SiteDemand(Demand.of(row.id()));
   }
 
@@ -65,12 +65,12 @@ final class DemandLine {
   /** What is proposed with that value and all else as it is. */
   Proposal at(int place) {
     return tried.computeIfAbsent(
-        place, each -> engine.answer(with(site, each), assumptions, ledger.get()));
+        place, each -> engine.answer(with(site, each), assumptions, cache.get()));
   }
 
   /** What is proposed with that value and another demand's at another. */
   Proposal at(int place, DemandLine other, int otherPlace) {
-    return engine.answer(other.with(with(site, place), otherPlace), assumptions, ledger.get());
+    return engine.answer(other.with(with(site, place), otherPlace), assumptions, cache.get());
   }
 
   private Site with(Site from, int place) {

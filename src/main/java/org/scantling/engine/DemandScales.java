@@ -49,7 +49,7 @@ final class DemandScales {
                   ? List.of("published", "proven")
                   : List.of("published");
           case VINE -> climbers(now, site);
-          default -> job(site).words(demand.question().orElseThrow());
+          default -> problem(site).words(demand.question().orElseThrow());
         };
     return new DemandScale.Words(words, words.indexOf(now));
   }
@@ -61,13 +61,13 @@ final class DemandScales {
   private List<String> climbers(String now, Site site) {
     double coldest = tables.vine(now).coldestZone();
     double zone = site.climate().hardinessZone().orElse(coldest);
-    return job(site).words(Question.VINE).stream()
+    return problem(site).words(Question.VINE).stream()
         .filter(each -> each.equals(now) || tables.vine(each).winters(zone))
         .toList();
   }
 
-  private Job job(Site site) {
-    return new Job(site, tables, new Ledger(Ledger.Keeps.NOTHING));
+  private DesignProblem problem(Site site) {
+    return new DesignProblem(site, tables, new ResultCache(ResultCache.Retention.NOTHING));
   }
 
   /**

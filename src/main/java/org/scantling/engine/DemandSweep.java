@@ -18,7 +18,7 @@ import org.scantling.reasons.Proposal.Result.NeedsEngineer;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reach;
 import org.scantling.reasons.Stretch;
-import org.scantling.reasons.TurningPoint;
+import org.scantling.reasons.Threshold;
 
 /**
  * Searches one demand for all questions at once: a proposal that was made for one of them serves
@@ -54,7 +54,7 @@ final class DemandSweep {
 
   private Reach reach(Collection<Question> questions) {
     boolean words = scale.words();
-    List<TurningPoint> points = new ArrayList<>();
+    List<Threshold> points = new ArrayList<>();
     Map<Question, List<Stretch>> mixed = new EnumMap<>(Question.class);
     if (at(scale.today()).proposed()) {
       for (Question question : questions) {
@@ -89,8 +89,8 @@ final class DemandSweep {
   }
 
   /** Words have no order that choices need follow: each that leads elsewhere is told by itself. */
-  private List<TurningPoint> everyWord(Question question) {
-    List<TurningPoint> points = new ArrayList<>();
+  private List<Threshold> everyWord(Question question) {
+    List<Threshold> points = new ArrayList<>();
     for (int place = scale.least(); place <= scale.most(); place++) {
       Choice there = choice(place, question);
       if (!there.refused() && !there.same(choice(scale.today(), question))) {
@@ -100,8 +100,8 @@ final class DemandSweep {
     return points;
   }
 
-  private List<TurningPoint> turns(Question question) {
-    List<TurningPoint> points = new ArrayList<>();
+  private List<Threshold> turns(Question question) {
+    List<Threshold> points = new ArrayList<>();
     for (boolean up : new boolean[] {false, true}) {
       Gap gap = close(up, (a, b) -> choice(a, question).same(choice(b, question)));
       if (gap != null) {
@@ -111,8 +111,8 @@ final class DemandSweep {
     return points;
   }
 
-  private TurningPoint point(Question question, int at, int beyond) {
-    return new TurningPoint(
+  private Threshold point(Question question, int at, int beyond) {
+    return new Threshold(
         question,
         demand,
         beyond > at,
@@ -182,7 +182,7 @@ final class DemandSweep {
         : tried.headMap(today, false).descendingMap().keySet();
   }
 
-  /** True where today's choice holds again somewhere beyond a turning point. */
+  /** True where today's choice holds again somewhere beyond a threshold. */
   private boolean comesBack(Question question) {
     Choice today = choice(scale.today(), question);
     for (boolean up : new boolean[] {false, true}) {
@@ -198,7 +198,7 @@ final class DemandSweep {
     return false;
   }
 
-  /** Every stretch of one choice, its ends found as turning points are. */
+  /** Every stretch of one choice, its ends found as thresholds are. */
   private List<Stretch> stretches(Question question) {
     List<Stretch> stretches = new ArrayList<>();
     int first = scale.least();

@@ -10,19 +10,19 @@ import org.scantling.reasons.Candidate;
 
 /** The ways in which a walk can be divided into bays, and a bay by crossbeams. */
 final class Divisions {
-  private final Job job;
+  private final DesignProblem problem;
   private final Answers answers;
 
-  Divisions(Job job, Answers answers) {
-    this.job = job;
+  Divisions(DesignProblem problem, Answers answers) {
+    this.problem = problem;
     this.answers = answers;
   }
 
   /** The walk divided by every number of bays, or a given design as it is divided. */
   List<Candidate.Parts> bays() {
-    double provenIn = job.site().base().posts().bayIn();
+    double provenIn = problem.site().base().posts().bayIn();
     List<Candidate.Parts> parts = new ArrayList<>();
-    for (int count : job.bayCounts()) {
+    for (int count : problem.bayCounts()) {
       double bayIn = bayIn(count);
       parts.add(new Candidate.Parts(BAYS, Integer.toString(count), count, bayIn, bayIn / provenIn));
     }
@@ -32,7 +32,7 @@ final class Divisions {
   /** Every number of equal spaces that could divide a bay, or the one that is given. */
   List<Candidate.Parts> crossbeamsPerBay() {
     double bayIn = bayIn(Integer.parseInt(answers.option(BAYS)));
-    double provenIn = job.base().geometry().crossbeamSpacingIn();
+    double provenIn = problem.base().geometry().crossbeamSpacingIn();
     List<Candidate.Parts> parts = new ArrayList<>();
     for (int count : spacings(bayIn)) {
       double spacingIn = bayIn / count;
@@ -44,17 +44,19 @@ final class Divisions {
   }
 
   private List<Integer> spacings(double bayIn) {
-    double leastIn = job.tables().thumb("crossbeam.spacing-least").amount();
+    double leastIn = problem.tables().thumb("crossbeam.spacing-least").amount();
     int most = Math.max(1, (int) Math.ceil(bayIn / leastIn));
-    return job.fixed(CROSSBEAMS_PER_BAY, answers)
+    return problem
+        .fixed(CROSSBEAMS_PER_BAY, answers)
         .map(given -> List.of(Integer.parseInt(given.option())))
         .orElseGet(() -> IntStream.rangeClosed(1, most).boxed().toList());
   }
 
   /** A bay as given, else the walk divided evenly. */
   private double bayIn(int bays) {
-    return job.fixed(BAY, answers)
+    return problem
+        .fixed(BAY, answers)
         .map(Answer::number)
-        .orElseGet(() -> job.site().walkway().lengthIn() / bays);
+        .orElseGet(() -> problem.site().walkway().lengthIn() / bays);
   }
 }

@@ -4,20 +4,20 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.scantling.reasons.CheckLimits;
 import org.scantling.reasons.Confirmed;
 import org.scantling.reasons.Eased;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Finding;
-import org.scantling.reasons.Yardstick;
 import org.scantling.tables.CheckRow;
 
 /** The limits that rules have eased in one pass, for the rules and for whoever reads the answer. */
 final class Easing {
-  private final Job job;
+  private final DesignProblem problem;
   private final List<Eased> eased = new ArrayList<>();
 
-  Easing(Job job) {
-    this.job = job;
+  Easing(DesignProblem problem) {
+    this.problem = problem;
   }
 
   void note(Finding.Ease ease) {
@@ -33,16 +33,16 @@ final class Easing {
   List<Fact> beyondPublished(Confirmation confirmation) {
     List<Fact> facts = new ArrayList<>();
     if (!eased.isEmpty()) {
-      facts.addAll(job.tables().checks().rows());
+      facts.addAll(problem.tables().checks().rows());
       confirmation.checks().forEach(each -> facts.add(new Confirmed(each)));
     }
     return facts;
   }
 
   /** The limits of all checks, with those that are eased. */
-  Yardstick yardstick() {
+  CheckLimits checkLimits() {
     Map<String, Double> limits = new HashMap<>();
-    for (CheckRow row : job.tables().checks().rows()) {
+    for (CheckRow row : problem.tables().checks().rows()) {
       if (row.limitRatio() < 1) {
         limits.put(row.id(), row.limitRatio());
       }
@@ -50,8 +50,8 @@ final class Easing {
     Map<String, Double> published = new HashMap<>();
     for (Eased each : eased) {
       limits.put(each.check(), each.ratio());
-      published.put(each.check(), job.tables().check(each.check()).limitRatio());
+      published.put(each.check(), problem.tables().check(each.check()).limitRatio());
     }
-    return new Yardstick(limits, published, job.record());
+    return new CheckLimits(limits, published, problem.record());
   }
 }

@@ -10,12 +10,12 @@ import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
+import org.scantling.concurrent.BackgroundTask;
+import org.scantling.concurrent.Lazy;
 import org.scantling.design.BaseDesign;
-import org.scantling.design.Misfit;
 import org.scantling.design.Site;
+import org.scantling.design.ValidationError;
 import org.scantling.design.WayOfBuilding;
-import org.scantling.meanwhile.Ahead;
-import org.scantling.meanwhile.Once;
 import org.scantling.reasons.BayTrial;
 import org.scantling.reasons.DeadEnd;
 import org.scantling.reasons.Fact;
@@ -88,61 +88,61 @@ public final class Engine {
    * @param assumptions paths of the site file that were left out
    */
   public Proposal propose(Site site, List<String> assumptions) {
-    return propose(site, assumptions, new Ledger(Ledger.Keeps.ONE_RUN));
+    return propose(site, assumptions, new ResultCache(ResultCache.Retention.ONE_RUN));
   }
 
   /**
    * The same, with what runs of this engine have worked out before.
    *
-   * @param ledger from no other engine
+   * @param cache from no other engine
    */
-  Proposal propose(Site site, List<String> assumptions, Ledger ledger) {
-    return propose(site, assumptions, ledger, Telling.WHOLE);
+  Proposal propose(Site site, List<String> assumptions, ResultCache cache) {
+    return propose(site, assumptions, cache, Detail.FULL);
   }
 
   /**
    * The same for a search that reads only what is answered and why: without the causes of changes,
    * checks and cautions, and without the base's record where no rule may read it.
    */
-  Proposal answer(Site site, List<String> assumptions, Ledger ledger) {
-    return propose(site, assumptions, ledger, Telling.ANSWERS);
+  Proposal answer(Site site, List<String> assumptions, ResultCache cache) {
+    return propose(site, assumptions, cache, Detail.ANSWERS);
   }
 
-  private Proposal propose(Site site, List<String> assumptions, Ledger ledger, Telling telling) {
-    Job plain = new Job(site, tables, ledger).withYard(yard);
-    Job job =
-        telling == Telling.WHOLE || plain.readsRecord()
-            ? plain.withRecord(recordMeanwhile(site, ledger))
+  private Proposal propose(Site site, List<String> assumptions, ResultCache cache, Detail detail) {
+    DesignProblem plain = new DesignProblem(site, tables, cache).withYard(yard);
+    DesignProblem problem =
+        detail == Detail.FULL || plain.readsRecord()
+            ? plain.withRecord(recordMeanwhile(site, cache))
             : plain;
-    Tried tried = standing(job, telling);
-    return told(tried.job(), tried.pass(), assumptions, telling).proposal();
+    Tried tried = standing(problem, detail);
+    return told(tried.problem(), tried.pass(), assumptions, detail).proposal();
   }
 
   /** On brackets as far as that serves, else on bases rated for moment, else on brackets anyhow. */
-  private Tried standing(Job job, Telling telling) {
-    Tried hinged = tried(job, telling, List.of());
+  private Tried standing(DesignProblem problem, Detail detail) {
+    Tried hinged = tried(problem, detail, List.of());
     Optional<DeadEnd> nowhere = nowhere(hinged.pass());
     if (nowhere.isEmpty()) {
       return hinged;
     }
-    Tried stiff = tried(job, telling, List.of(nowhere.get()));
+    Tried stiff = tried(problem, detail, List.of(nowhere.get()));
     return ended(stiff.pass())
         ? stiff
-        : tried(job, telling, List.of(new GoneBackTo(FOOTING_KIND, WayOfBuilding.BRACKET)));
+        : tried(problem, detail, List.of(new GoneBackTo(FOOTING_KIND, WayOfBuilding.BRACKET)));
   }
 
-  /** What became of a job, and the job with what was tried beforehand. */
-  private record Tried(Job job, Pass pass) {}
+  /** What became of a problem, and the problem with what was tried beforehand. */
+  private record Tried(DesignProblem problem, Pass pass) {}
 
   /**
    * @param standing ways of standing that led nowhere
    */
-  private Tried tried(Job asked, Telling telling, List<Fact> standing) {
-    Job job = asked.withTrials(trials(asked, standing));
-    Sheets sheets = sheets(job, telling);
-    Pass first = settle(job, sheets, standing);
-    Sheets trying = telling == Telling.WHOLE ? sheets(job, Telling.ANSWERS) : sheets;
-    return new Tried(job, wayOut(job, sheets, trying, first, standing));
+  private Tried tried(DesignProblem asked, Detail detail, List<Fact> standing) {
+    DesignProblem problem = asked.withTrials(trials(asked, standing));
+    PhaseRunner runner = runner(problem, detail);
+    Pass first = settle(problem, runner, standing);
+    PhaseRunner trying = detail == Detail.FULL ? runner(problem, Detail.ANSWERS) : runner;
+    return new Tried(problem, wayOut(problem, runner, trying, first, standing));
   }
 
   /** Posts on brackets that no number of bays and no brace holds up. */
@@ -159,28 +159,33 @@ public final class Engine {
    * timbers where a joint found no room in what there was, else the pass itself again. While these
    * are tried nobody reads what larger sizes would do, so only what serves is worked in full.
    *
-   * @param trying for what is tried; the same as {@code sheets} where nobody reads more
+   * @param trying for what is tried; the same as {@code runner} where nobody reads more
    * @param standing ways of standing that led nowhere before
    */
-  private Pass wayOut(Job job, Sheets sheets, Sheets trying, Pass first, List<Fact> standing) {
+  private Pass wayOut(
+      DesignProblem problem,
+      PhaseRunner runner,
+      PhaseRunner trying,
+      Pass first,
+      List<Fact> standing) {
     if (ended(first)) {
       return first;
     }
     List<Fact> tried = new ArrayList<>(standing);
     List<Fact> cramped = new ArrayList<>(standing);
-    Pass found = otherBays(job, trying, first, tried);
+    Pass found = otherBays(problem, trying, first, tried);
     Optional<DeadEnd> small = crampedJoint(first);
     while (!ended(found) && small.isPresent()) {
       add(small.get(), cramped);
       tried = new ArrayList<>(cramped);
-      Pass larger = settle(job, trying, tried);
-      found = otherBays(job, trying, larger, tried);
+      Pass larger = settle(problem, trying, tried);
+      found = otherBays(problem, trying, larger, tried);
       small = crampedJoint(larger);
     }
     if (!ended(found)) {
       return first;
     }
-    return trying == sheets ? found : settle(job, sheets, tried);
+    return trying == runner ? found : settle(problem, runner, tried);
   }
 
   /**
@@ -189,15 +194,15 @@ public final class Engine {
    *
    * @param tried what led nowhere so far; what comes of this is added
    */
-  private Pass otherBays(Job job, Sheets trying, Pass first, List<Fact> tried) {
+  private Pass otherBays(DesignProblem problem, PhaseRunner trying, Pass first, List<Fact> tried) {
     Pass last = first;
     // Each dead end takes one number of bays away, so this ends.
     while (!ended(last) && last.answered(BAYS)) {
       add(deadEnd(BAYS, last), tried);
-      last = settle(job, trying, tried);
+      last = settle(problem, trying, tried);
     }
     return ended(last) && last != first && last.answered(BAYS)
-        ? goneBack(job, trying, last, tried)
+        ? goneBack(problem, trying, last, tried)
         : last;
   }
 
@@ -209,14 +214,14 @@ public final class Engine {
   }
 
   /** The least of the numbers of bays that serves, among those passed over just before that one. */
-  private Pass goneBack(Job job, Sheets trying, Pass serves, List<Fact> tried) {
+  private Pass goneBack(DesignProblem problem, PhaseRunner trying, Pass serves, List<Fact> tried) {
     int last = Integer.parseInt(((DeadEnd) tried.get(tried.size() - 1)).option());
     int found = Integer.parseInt(serves.answers().option(BAYS));
-    for (int bays : job.bayCounts()) {
+    for (int bays : problem.bayCounts()) {
       if (last < bays && bays < found) {
         String option = Integer.toString(bays);
         tried.add(new GoneBackTo(BAYS, option));
-        Pass pass = settle(job, trying, tried);
+        Pass pass = settle(problem, trying, tried);
         if (pass.answered(BAYS) && pass.answers().option(BAYS).equals(option)) {
           if (ended(pass)) {
             return pass;
@@ -253,44 +258,45 @@ public final class Engine {
    * <p>Side panels and braces that the design file does not speak of are taken from the site's
    * base.
    *
-   * @param design the fixed design, without {@link #misfits}
+   * @param design the fixed design, without {@link #validationErrors}
    * @param unsaid paths of the design file that were left out
    * @param assumptions paths of the site file that were left out
    */
   public Review check(Site site, BaseDesign design, List<String> unsaid, List<String> assumptions) {
-    Ledger ledger = new Ledger(Ledger.Keeps.ONE_RUN);
-    Job job =
-        new Job(site, tables, ledger)
-            .withRecord(recordMeanwhile(site, ledger))
+    ResultCache cache = new ResultCache(ResultCache.Retention.ONE_RUN);
+    DesignProblem problem =
+        new DesignProblem(site, tables, cache)
+            .withRecord(recordMeanwhile(site, cache))
             .withDesign(design.completedBy(site.base(), unsaid));
-    return told(job, settle(job), assumptions, Telling.WHOLE).review(design.title(), unsaid);
+    return told(problem, settle(problem), assumptions, Detail.FULL).review(design.title(), unsaid);
   }
 
-  private static Assembly told(Job job, Pass pass, List<String> assumptions, Telling telling) {
-    if (telling == Telling.WHOLE) {
+  private static Assembly told(
+      DesignProblem problem, Pass pass, List<String> assumptions, Detail detail) {
+    if (detail == Detail.FULL) {
       pass.caution();
     }
-    return new Assembly(job, pass, assumptions, telling);
+    return new Assembly(problem, pass, assumptions, detail);
   }
 
   /** What of a design cannot be put together, or not worked out in the timber of the site. */
-  public List<Misfit> misfits(BaseDesign design, Site site) {
-    return Misfits.of(design, site, tables);
+  public List<ValidationError> validationErrors(BaseDesign design, Site site) {
+    return DesignValidation.of(design, site, tables);
   }
 
-  /** What one run keeps is its own; where runs share a ledger, the record is worked out in turn. */
-  private Supplier<Optional<TrackRecord>> recordMeanwhile(Site site, Ledger ledger) {
-    return ledger.shared()
-        ? new Once<>(() -> record(site, ledger))
-        : Ahead.of(() -> record(site, ledger.another()));
+  /** What one run keeps is its own; where runs share a cache, the record is worked out in turn. */
+  private Supplier<Optional<TrackRecord>> recordMeanwhile(Site site, ResultCache cache) {
+    return cache.shared()
+        ? new Lazy<>(() -> record(site, cache))
+        : BackgroundTask.of(() -> record(site, cache.another()));
   }
 
   /** The base's own checks where it has stood, by the same path as any fixed design. */
-  private Optional<TrackRecord> record(Site site, Ledger ledger) {
+  private Optional<TrackRecord> record(Site site, ResultCache cache) {
     return OwnPlace.of(site)
-        .filter(place -> misfits(site.base(), place).isEmpty())
-        .map(place -> new Job(place, tables, ledger).withDesign(site.base()))
-        .map(job -> settle(job))
+        .filter(place -> validationErrors(site.base(), place).isEmpty())
+        .map(place -> new DesignProblem(place, tables, cache).withDesign(site.base()))
+        .map(problem -> settle(problem))
         .filter(pass -> pass.broken().isEmpty())
         .map(pass -> record(site.base().proven().orElseThrow(), pass));
   }
@@ -312,24 +318,25 @@ public final class Engine {
    * @param thumbs the rules of thumb that bound each question from below
    */
   public List<ThumbTrial> thumbs(Site site, Map<Question, List<RuleNote>> thumbs) {
-    Pass pass = settle(new Job(site, tables, new Ledger(Ledger.Keeps.ONE_RUN)));
+    Pass pass =
+        settle(new DesignProblem(site, tables, new ResultCache(ResultCache.Retention.ONE_RUN)));
     return pass.broken().isPresent()
         ? List.of()
-        : new ThumbTrials(tables, thumbs, pass.heard()).list();
+        : new ThumbTrials(tables, thumbs, pass.collected()).list();
   }
 
   /**
    * The whole structure for every number of bays that is tried, where the site asks for more than
    * the proven look.
    */
-  private List<BayTrial> trials(Job job, List<Fact> standing) {
+  private List<BayTrial> trials(DesignProblem problem, List<Fact> standing) {
     List<BayTrial> trials = new ArrayList<>();
-    if (job.site().preferences().keep().equals(Job.KEEP_LOOK)) {
+    if (problem.site().preferences().keep().equals(DesignProblem.KEEP_LOOK)) {
       return trials;
     }
-    for (int bays : job.triedWhole()) {
-      Job only = job.withBays(bays);
-      Pass pass = settle(only, sheets(only, Telling.ANSWERS), standing);
+    for (int bays : problem.triedWhole()) {
+      DesignProblem only = problem.withBays(bays);
+      Pass pass = settle(only, runner(only, Detail.ANSWERS), standing);
       if (pass.broken().isEmpty()) {
         trials.add(new Parts(only, pass.answers()).trial());
       }
@@ -337,8 +344,8 @@ public final class Engine {
     return trials;
   }
 
-  private Pass settle(Job job) {
-    return settle(job, sheets(job, Telling.WHOLE), List.of());
+  private Pass settle(DesignProblem problem) {
+    return settle(problem, runner(problem, Detail.FULL), List.of());
   }
 
   /**
@@ -351,11 +358,11 @@ public final class Engine {
    * each other, the first stays: what the second shrank to would be for a cause that is gone;
    * unless the first is the one that tells such a cause.
    */
-  private Pass settle(Job job, Sheets sheets, List<Fact> tried) {
-    Pass first = settle(job, sheets, job.start(tried), tried);
+  private Pass settle(DesignProblem problem, PhaseRunner runner, List<Fact> tried) {
+    Pass first = settle(problem, runner, problem.start(tried), tried);
     Pass pass = first;
     for (int count = 1; count <= MOST_SHRINKINGS && pass.broken().isEmpty(); count++) {
-      Pass again = settle(job, sheets, pass.answers(), tried);
+      Pass again = settle(problem, runner, pass.answers(), tried);
       if (again.broken().isPresent()) {
         return pass;
       }
@@ -377,11 +384,11 @@ public final class Engine {
    * <p>What the braces ask of the timbers is known only after the first pass. So a joint that
    * nothing holds is given up only once the timbers stay as they are.
    */
-  private Pass settle(Job job, Sheets sheets, Answers start, List<Fact> tried) {
+  private Pass settle(DesignProblem problem, PhaseRunner runner, Answers start, List<Fact> tried) {
     Answers answers = start;
     Pass before = null;
     for (int count = 1; count <= MOST_PASSES; count++) {
-      Pass pass = new Pass(job, sheets, answers, before, tried);
+      Pass pass = new Pass(problem, runner, answers, before, tried);
       pass.run();
       boolean stays = pass.answers().equals(answers);
       if (stays || pass.broken().isPresent() && !pass.brokenAtJoints()) {
@@ -394,12 +401,12 @@ public final class Engine {
     throw new RuleBaseFault("the answers still change after " + MOST_PASSES + " passes");
   }
 
-  private Sheets sheets(Job job, Telling telling) {
-    return new Sheets(rules, allowed, rows, job, telling);
+  private PhaseRunner runner(DesignProblem problem, Detail detail) {
+    return new PhaseRunner(rules, allowed, rows, problem, detail);
   }
 
   private static DeadEnd deadEnd(Question question, Pass pass) {
-    Verdict.Unanswerable broken = pass.broken().orElseThrow();
+    Resolution.Unanswerable broken = pass.broken().orElseThrow();
     Finding closest = broken.closest().finding();
     String check = closest instanceof Finding.Reject reject ? reject.check() : closest.rule();
     double ratio = closest instanceof Finding.Reject reject ? reject.ratio() : 1;

@@ -18,15 +18,15 @@ import org.scantling.tables.JointRow;
 final class Gauge {
   private static final String EMBEDMENT = "footing.embedment";
 
-  private final Job job;
+  private final DesignProblem problem;
   private final Question question;
   private final Reason governing;
 
   /**
    * @param governing the finding whose number it is
    */
-  Gauge(Job job, Question question, Reason governing) {
-    this.job = job;
+  Gauge(DesignProblem problem, Question question, Reason governing) {
+    this.problem = problem;
     this.question = question;
     this.governing = governing;
   }
@@ -46,31 +46,31 @@ final class Gauge {
   }
 
   private List<Checked> checks(Finding.Reject reject, Answers answers) {
-    Bench bench = job.bench(answers);
-    if (job.tables().checks().find(reject.check()).isEmpty()) {
+    CheckContext context = problem.context(answers);
+    if (problem.tables().checks().find(reject.check()).isEmpty()) {
       return List.of();
     }
     if (question.phase() == Phase.JOINTS) {
-      JointRow row = job.tables().joints().row(reject.option());
+      JointRow row = problem.tables().joints().row(reject.option());
       // Bolts through the posts hold no header that lies on top of them.
-      return row.fits(WayOfBuilding.headers(bench.geometry().headers().paired()))
-          ? new JointBench(bench).checks(row)
+      return row.fits(WayOfBuilding.headers(context.geometry().headers().paired()))
+          ? new JointChecks(context).checks(row)
           : List.of();
     }
     if (question == Question.CROSSBEAM_BLOCKING) {
-      return new JointBench(bench).blocking(reject.option());
+      return new JointChecks(context).blocking(reject.option());
     }
     // A number of bays that led nowhere names a check of another question.
     boolean size = question.attribute().equals("size");
-    return size ? bench.checks(question, reject.option()) : List.of();
+    return size ? context.checks(question, reject.option()) : List.of();
   }
 
   private OptionalDouble worked(Answers answers) {
     if (governing.because().contains(EMBEDMENT)) {
-      Bench bench = job.bench(answers);
-      return OptionalDouble.of(bench.embedmentIn(answers.number(Question.HOLE_DIAMETER)));
+      CheckContext context = problem.context(answers);
+      return OptionalDouble.of(context.embedmentIn(answers.number(Question.HOLE_DIAMETER)));
     }
-    return new Works(job, job.bench(answers))
+    return new DerivedQuantities(problem, problem.context(answers))
         .facts(question.phase()).stream()
             .filter(Worked.class::isInstance)
             .map(Worked.class::cast)

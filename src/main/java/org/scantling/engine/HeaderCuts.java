@@ -38,16 +38,16 @@ final class HeaderCuts {
     this.decided = decided;
   }
 
-  static HeaderCuts of(Bench bench) {
-    Answers answers = bench.answers();
+  static HeaderCuts of(CheckContext context) {
+    Answers answers = context.answers();
     String size = answers.option(HEADER_SIZE);
     String decided = answers.find(HEADER_SPLICE).map(each -> each.option()).orElse("");
-    TopLine top = TopLines.of(bench);
-    HeaderCuts here = new HeaderCuts(top, bench.soldIn(HEADER_SIZE), decided);
+    TopLine top = TopLines.of(context);
+    HeaderCuts here = new HeaderCuts(top, context.soldIn(HEADER_SIZE), decided);
     return here.canBeCut()
         ? here
         : new HeaderCuts(
-            top, bench.tables().stockLengths(bench.stock().row(size)).lengthsIn(), decided);
+            top, context.tables().stockLengths(context.stock().row(size)).lengthsIn(), decided);
   }
 
   /**

@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.scantling.concurrent.Cores;
 import org.scantling.design.Site;
-import org.scantling.meanwhile.Cores;
 import org.scantling.reasons.LeastChange;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Phase;
@@ -83,7 +83,8 @@ public final class LeastChangeSearch {
   private List<DemandLine> lines(
       Site site, List<String> assumptions, Proposal today, Wanted wanted) {
     DemandScales scales = new DemandScales(tables);
-    ThreadLocal<Ledger> own = ThreadLocal.withInitial(() -> new Ledger(Ledger.Keeps.MANY_RUNS));
+    ThreadLocal<ResultCache> own =
+        ThreadLocal.withInitial(() -> new ResultCache(ResultCache.Retention.MANY_RUNS));
     boolean oneWay = wanted.question().growing() || joint(wanted);
     boolean up = more(site, wanted, today);
     return tables.demands().rows().stream()

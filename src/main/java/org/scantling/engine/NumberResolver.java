@@ -29,13 +29,13 @@ final class NumberResolver {
     this.findings = findings;
   }
 
-  Verdict resolve() {
+  Resolution resolve() {
     Optional<Fired> low = extreme(Finding.AtLeast.class, Finding.AtLeast::number);
     Optional<Fired> high = extreme(Finding.AtMost.class, finding -> -finding.number());
     double least = low.map(f -> atLeast(f).number()).orElse(Double.NEGATIVE_INFINITY);
     double most = high.map(f -> atMost(f).number()).orElse(Double.POSITIVE_INFINITY);
     if (least > most * (1 + SLACK)) {
-      return new Verdict.Unanswerable(
+      return new Resolution.Unanswerable(
           question, reason(low.orElseThrow(), true), List.of(reason(high.orElseThrow(), false)));
     }
     Optional<Fired> wish = preferred();
@@ -47,15 +47,15 @@ final class NumberResolver {
                 ? high.orElseThrow()
                 : wish.or(() -> low).or(() -> high).orElseThrow(this::unexplained);
     double value = rounding.within(least, most, Math.max(least, Math.min(most, wanted)));
-    return new Verdict.Answered(Answer.number(question, value), reasons(governing), List.of());
+    return new Resolution.Answered(Answer.number(question, value), reasons(governing), List.of());
   }
 
   /** The strongest preference; of two equally strong, the larger, which is the cautious one. */
   private Optional<Fired> preferred() {
-    Comparator<Fired> byWeight = Comparator.comparing(f -> preference(f).weight());
+    Comparator<Fired> byPriority = Comparator.comparing(f -> preference(f).priority());
     return findings.stream()
         .filter(f -> f.finding() instanceof Finding.PreferNumber)
-        .max(byWeight.thenComparingDouble(f -> preference(f).number()));
+        .max(byPriority.thenComparingDouble(f -> preference(f).number()));
   }
 
   private <T extends Finding> Optional<Fired> extreme(Class<T> kind, ToDoubleFunction<T> size) {

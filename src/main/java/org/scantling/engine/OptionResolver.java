@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.scantling.reasons.Answer;
 import org.scantling.reasons.Finding;
+import org.scantling.reasons.Priority;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
-import org.scantling.reasons.Weight;
 import org.scantling.rulebase.Fired;
 import org.scantling.rulebase.RuleBaseFault;
 
@@ -54,7 +54,7 @@ final class OptionResolver {
     return this;
   }
 
-  Verdict resolve() {
+  Resolution resolve() {
     if (findings.isEmpty()) {
       throw new RuleBaseFault("no rule has anything to say about " + question.id());
     }
@@ -63,12 +63,12 @@ final class OptionResolver {
     OptionalInt found = firstAllowed(wanted);
     if (found.isEmpty()) {
       Fired closest = worst.values().stream().min(byRatio()).orElseThrow(this::noOptions);
-      return new Verdict.Unanswerable(question, reason(closest, true), rejections());
+      return new Resolution.Unanswerable(question, reason(closest, true), rejections());
     }
     int chosen = found.getAsInt();
     Answer answer = Answer.option(question, options.get(chosen));
     Reason governing = governing(chosen, wanted, wish);
-    return new Verdict.Answered(answer, reasons(governing), rejections());
+    return new Resolution.Answered(answer, reasons(governing), rejections());
   }
 
   private OptionalInt firstAllowed(int wanted) {
@@ -96,7 +96,7 @@ final class OptionResolver {
     if (wish.isPresent() && options.indexOf(preference(wish.get()).option()) == chosen) {
       return reason(wish.get(), true);
     }
-    return wish.filter(each -> preference(each).weight() == Weight.ASKED)
+    return wish.filter(each -> preference(each).priority() == Priority.ASKED)
         .flatMap(asked -> stopped(preference(asked).option(), true))
         .or(() -> below(chosen).flatMap(each -> stopped(each, true)))
         .or(() -> wish.map(each -> reason(each, true)))
@@ -122,11 +122,11 @@ final class OptionResolver {
   }
 
   private Optional<Fired> preferred() {
-    Comparator<Fired> byWeight = Comparator.comparing(f -> preference(f).weight());
+    Comparator<Fired> byPriority = Comparator.comparing(f -> preference(f).priority());
     return findings.stream()
         .filter(f -> f.finding() instanceof Finding.PreferOption)
         .filter(f -> options.contains(preference(f).option()))
-        .max(byWeight.thenComparingInt(f -> options.indexOf(preference(f).option())));
+        .max(byPriority.thenComparingInt(f -> options.indexOf(preference(f).option())));
   }
 
   private void keepWorst(Fired fired) {

@@ -8,7 +8,7 @@ import org.scantling.design.Site;
 
 /**
  * The site on which the base design has stood. What its file does not say of that place is taken as
- * on the site that is asked about, so that both are held against the same yardstick: the soil, the
+ * on the site that is asked about, so that both are held against the same limits: the soil, the
  * climber, the timber, how much snow an open top keeps.
  */
 final class OwnPlace {
@@ -66,6 +66,12 @@ final class OwnPlace {
 
   private static Site.Preferences preferences(Site.Preferences here) {
     return new Site.Preferences(
-        "auto", "auto", Job.KEEP_LOOK, "published", "code", here.riskCategory(), here.snowShare());
+        "auto",
+        "auto",
+        DesignProblem.KEEP_LOOK,
+        "published",
+        "code",
+        here.riskCategory(),
+        here.snowShare());
   }
 }

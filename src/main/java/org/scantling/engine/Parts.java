@@ -7,9 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.scantling.design.Bearing;
 import org.scantling.design.CutHeaders;
 import org.scantling.design.Geometry;
+import org.scantling.design.HeaderBearing;
 import org.scantling.design.HeaderPiece;
 import org.scantling.design.KneeBraces;
 import org.scantling.design.Structure;
@@ -36,18 +36,18 @@ import org.scantling.tables.TopSpare;
 final class Parts {
   private static final double LAST_BITS = 1e-6;
 
-  private final Job job;
+  private final DesignProblem problem;
   private final Answers answers;
   private final Geometry geometry;
   private final TopLine top;
   private final CutHeaders cutHeaders;
 
-  Parts(Job job, Answers answers) {
-    this.job = job;
+  Parts(DesignProblem problem, Answers answers) {
+    this.problem = problem;
     this.answers = answers;
-    this.geometry = job.bench(answers).geometry();
-    this.top = TopLines.of(job.bench(answers));
-    this.cutHeaders = new CutHeaders(top, job.bench(answers).splice());
+    this.geometry = problem.context(answers).geometry();
+    this.top = TopLines.of(problem.context(answers));
+    this.cutHeaders = new CutHeaders(top, problem.context(answers).splice());
   }
 
   /** What the whole comes to: its timber and how many sizes differ from the base. */
@@ -57,7 +57,7 @@ final class Parts {
       timberIn3 += member.breadthIn() * member.depthIn() * member.lengthIn() * member.count();
     }
     int newSizes = 0;
-    for (Proven proven : job.base().facts()) {
+    for (Proven proven : problem.base().facts()) {
       boolean size = proven.question().attribute().equals("size");
       if (size && !proven.option().equals(answers.option(proven.question()))) {
         newSizes++;
@@ -71,7 +71,8 @@ final class Parts {
     Worked heaviest = null;
     for (Member member : all()) {
       double unitWeightPcf =
-          job.stock()
+          problem
+              .stock()
               .material(member.size(), member.species(), member.grade())
               .orElseThrow()
               .unitWeightPcf();
@@ -79,7 +80,7 @@ final class Parts {
           MemberWeight.of(
                   member.breadthIn(),
                   member.depthIn(),
-                  FreshWeight.pcf(job.tables(), unitWeightPcf))
+                  FreshWeight.pcf(problem.tables(), unitWeightPcf))
               .weightLb(pieceIn(member));
       if (heaviest == null || weightLb > heaviest.number()) {
         heaviest = piece(member, weightLb);
@@ -93,7 +94,7 @@ final class Parts {
     return switch (member.role()) {
       case "post" -> {
         yield new TopSpare(shopIn("setout.post-spare"), shopIn("setout.post-spare-least"))
-            .cutIn(member.lengthIn(), job.bench(answers).soldIn(POST_SIZE));
+            .cutIn(member.lengthIn(), problem.context(answers).soldIn(POST_SIZE));
       }
       default -> member.lengthIn();
     };
@@ -101,8 +102,8 @@ final class Parts {
 
   /** As the cut list has it: what was chosen for being handy is round on a metric tape. */
   private double shopIn(String row) {
-    double inches = job.tables().shop(row).amount();
-    return job.metric() ? Length.handyMetric(inches) : inches;
+    double inches = problem.tables().shop(row).amount();
+    return problem.metric() ? Length.handyMetric(inches) : inches;
   }
 
   private static Worked piece(Member member, double weightLb) {
@@ -137,11 +138,11 @@ final class Parts {
   }
 
   private Optional<Structure.Bolts> bolts() {
-    Bench bench = job.bench(answers);
+    CheckContext context = problem.context(answers);
     return answers
         .find(HEADER_JOINT)
-        .map(answer -> job.tables().joints().row(answer.option()))
-        .flatMap(row -> new JointBench(bench).bolts(row));
+        .map(answer -> problem.tables().joints().row(answer.option()))
+        .flatMap(row -> new JointChecks(context).bolts(row));
   }
 
   private Structure.Footings footings() {
@@ -161,7 +162,7 @@ final class Parts {
     }
     List<Notch> housings = new ArrayList<>();
     if (answers.has(RAIL_SIZE)) {
-      double railIn = job.stock().row(answers.option(RAIL_SIZE)).widthIn();
+      double railIn = problem.stock().row(answers.option(RAIL_SIZE)).widthIn();
       housings.add(
           new Notch(
               "inner",
@@ -200,7 +201,7 @@ final class Parts {
     }
     double postIn = geometry.posts().breadthIn() * top.stretchRatio();
     for (int post = piece.fromPost(); post <= piece.toPost(); post++) {
-      Bearing bearing = Bearing.of(piece, post, postIn);
+      HeaderBearing bearing = HeaderBearing.of(piece, post, postIn);
       if (bearing.lengthIn() > 0) {
         seats.add(
             new Notch(
@@ -298,7 +299,7 @@ final class Parts {
 
   private Optional<KneeBraces> braces() {
     return braced()
-        ? Optional.of(BraceRoom.braces(job.bench(answers), answers.number(BRACE_LEG)))
+        ? Optional.of(BraceRoom.braces(problem.context(answers), answers.number(BRACE_LEG)))
         : Optional.empty();
   }
 
@@ -317,8 +318,8 @@ final class Parts {
 
   private Member member(
       String role, Question size, double lengthIn, int count, List<Notch> notches) {
-    SizeRow row = job.stock().row(answers.option(size));
-    Grading grading = new Grading(job.stock(), answers);
+    SizeRow row = problem.stock().row(answers.option(size));
+    Grading grading = new Grading(problem.stock(), answers);
     return new Member(
         role,
         row.id(),

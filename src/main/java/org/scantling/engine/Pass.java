@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.scantling.reasons.Answer;
+import org.scantling.reasons.CheckLimits;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Phase;
@@ -16,7 +17,6 @@ import org.scantling.reasons.Reason;
 import org.scantling.reasons.Relied;
 import org.scantling.reasons.Shortfall;
 import org.scantling.reasons.TimberRole;
-import org.scantling.reasons.Yardstick;
 import org.scantling.rulebase.Fired;
 
 /**
@@ -24,32 +24,32 @@ import org.scantling.rulebase.Fired;
  * not answered but held against the findings.
  */
 final class Pass {
-  private final Job job;
-  private final Sheets sheets;
+  private final DesignProblem problem;
+  private final PhaseRunner runner;
   private final Pass before;
   private final List<Fact> tried;
-  private final Map<Question, Verdict.Answered> verdicts = new EnumMap<>(Question.class);
+  private final Map<Question, Resolution.Answered> resolutions = new EnumMap<>(Question.class);
   private final Map<Question, List<Shortfall>> held = new EnumMap<>(Question.class);
   private final List<Reason> cautions = new ArrayList<>();
   private final Easing easing;
-  private final Map<Question, Heard> heard = new EnumMap<>(Question.class);
+  private final Map<Question, QuestionFindings> collected = new EnumMap<>(Question.class);
   private final Map<Question, Answers> asked = new EnumMap<>(Question.class);
   private final Map<Question, Answers> stopped = new EnumMap<>(Question.class);
   private Answers answers;
-  private Verdict.Unanswerable broken;
+  private Resolution.Unanswerable broken;
   private Reason refusal;
 
   /**
    * @param before the run before, below whose sizes this one does not go; null for the first
    * @param tried what came of options that were tried before
    */
-  Pass(Job job, Sheets sheets, Answers start, Pass before, List<Fact> tried) {
-    this.job = job;
-    this.sheets = sheets;
+  Pass(DesignProblem problem, PhaseRunner runner, Answers start, Pass before, List<Fact> tried) {
+    this.problem = problem;
+    this.runner = runner;
     this.answers = start;
     this.before = before;
     this.tried = tried;
-    this.easing = new Easing(job);
+    this.easing = new Easing(problem);
   }
 
   /** Answers every question, as far as there are answers. */
@@ -80,9 +80,9 @@ final class Pass {
   /**
    * The question that has no answer, if there is one; a refusal counts as one about the whole site.
    */
-  Optional<Verdict.Unanswerable> broken() {
+  Optional<Resolution.Unanswerable> broken() {
     return refusal != null
-        ? Optional.of(new Verdict.Unanswerable(null, refusal, List.of()))
+        ? Optional.of(new Resolution.Unanswerable(null, refusal, List.of()))
         : Optional.ofNullable(broken);
   }
 
@@ -96,15 +96,15 @@ final class Pass {
   }
 
   boolean answered(Question question) {
-    return verdicts.containsKey(question);
+    return resolutions.containsKey(question);
   }
 
   /** Every check of the answers. */
   Confirmation confirmation() {
     Set<Question> asked = EnumSet.noneOf(Question.class);
-    asked.addAll(verdicts.keySet());
+    asked.addAll(resolutions.keySet());
     asked.addAll(held.keySet());
-    return new Confirmation(job, answers, asked);
+    return new Confirmation(problem, answers, asked);
   }
 
   /** What forbids the answers that were not the rules' to give, in the order of the questions. */
@@ -113,13 +113,13 @@ final class Pass {
   }
 
   /** The limits of all checks, with those that the base's record has eased. */
-  Yardstick yardstick() {
-    return easing.yardstick();
+  CheckLimits checkLimits() {
+    return easing.checkLimits();
   }
 
   /** Tells the stops of look and proportion as a later run to the same answers found them. */
   void tellAmongTimbersOf(Pass last) {
-    verdicts.replaceAll((question, told) -> told.amongTimbersOf(last.verdicts.get(question)));
+    resolutions.replaceAll((question, told) -> told.amongTimbersOf(last.resolutions.get(question)));
   }
 
   /**
@@ -127,12 +127,12 @@ final class Pass {
    * not: the timbers that it names are gone.
    */
   boolean tellsWhatIsGone() {
-    return verdicts.entrySet().stream()
-        .anyMatch(each -> each.getValue().tellsMoreThan(heard.get(each.getKey()).findings()));
+    return resolutions.entrySet().stream()
+        .anyMatch(each -> each.getValue().tellsMoreThan(collected.get(each.getKey()).findings()));
   }
 
-  Map<Question, Verdict.Answered> verdicts() {
-    return verdicts;
+  Map<Question, Resolution.Answered> resolutions() {
+    return resolutions;
   }
 
   /**
@@ -149,10 +149,10 @@ final class Pass {
    *
    * @param options what it may be answered with, smallest first; none for numbers
    */
-  record Heard(List<String> options, List<Fired> findings) {}
+  record QuestionFindings(List<String> options, List<Fired> findings) {}
 
-  Map<Question, Heard> heard() {
-    return heard;
+  Map<Question, QuestionFindings> collected() {
+    return collected;
   }
 
   List<Reason> cautions() {
@@ -161,22 +161,23 @@ final class Pass {
 
   /** The answers with the loads that the rules make of them. */
   Answers loaded(Answers from) {
-    Pass again = new Pass(job, sheets, from, null, List.of());
+    Pass again = new Pass(problem, runner, from, null, List.of());
     again.run(Phase.LOADS);
     return again.answers();
   }
 
   private void run(Phase phase) {
-    Sheet sheet = sheets.of(phase, told(phase), answers);
-    Desk desk = sheet.desk();
-    List<Fired> fired = sheet.fired();
+    PhaseRun phaseRun = runner.of(phase, told(phase), answers);
+    PhaseFacts phaseFacts = phaseRun.phaseFacts();
+    List<Fired> fired = phaseRun.fired();
     fired.forEach(this::noteIfGeneral);
-    List<Question> questions = desk.questions(phase);
+    List<Question> questions = phaseFacts.questions(phase);
     forgetRoles(phase, questions);
     for (Question question : questions) {
       if (broken == null && refusal == null) {
-        heard.put(question, new Heard(desk.options(question), about(question, fired)));
-        answer(question, desk, about(question, fired));
+        collected.put(
+            question, new QuestionFindings(phaseFacts.options(question), about(question, fired)));
+        answer(question, phaseFacts, about(question, fired));
       }
     }
   }
@@ -197,7 +198,7 @@ final class Pass {
     List<Fact> told = new ArrayList<>();
     for (Answer answer : answers.all()) {
       told.add(answer);
-      job.stock().behind(answer).ifPresent(told::add);
+      problem.stock().behind(answer).ifPresent(told::add);
     }
     told.addAll(tried);
     told.addAll(easing.facts());
@@ -210,11 +211,11 @@ final class Pass {
 
   /** Where nothing is built, what holds whatever an engineer may make of it. */
   private void cautionOfAnyWork() {
-    List<Fact> facts = new ArrayList<>(job.facts());
-    facts.addAll(job.tables().cautions().rows());
-    facts.addAll(job.tables().wind().rows());
+    List<Fact> facts = new ArrayList<>(problem.facts());
+    facts.addAll(problem.tables().cautions().rows());
+    facts.addAll(problem.tables().wind().rows());
     facts.addAll(relied());
-    sheets.ofAnyWork(facts).forEach(this::noteIfGeneral);
+    runner.ofAnyWork(facts).forEach(this::noteIfGeneral);
   }
 
   private void noteIfGeneral(Fired fired) {
@@ -227,23 +228,23 @@ final class Pass {
     }
   }
 
-  private void answer(Question question, Desk desk, List<Fired> findings) {
-    Optional<Answer> given = job.fixed(question, answers);
+  private void answer(Question question, PhaseFacts phaseFacts, List<Fired> findings) {
+    Optional<Answer> given = problem.fixed(question, answers);
     if (given.isPresent()) {
       hold(given.get(), findings);
       return;
     }
-    Verdict verdict = resolve(question, desk, findings);
-    if (verdict instanceof Verdict.Answered answered) {
-      verdicts.put(question, answered);
+    Resolution resolution = resolve(question, phaseFacts, findings);
+    if (resolution instanceof Resolution.Answered answered) {
+      resolutions.put(question, answered);
       asked.put(question, answers);
       noteStopped(question, answered.reasons().get(0));
       answers = answers.with(answered.answer());
-    } else if (job.fixed().any()) {
+    } else if (problem.fixed().any()) {
       // A given design is not tried otherwise: what comes closest shows by how much it fails.
-      hold(((Verdict.Unanswerable) verdict).closestAnswer(), findings);
+      hold(((Resolution.Unanswerable) resolution).closestAnswer(), findings);
     } else {
-      broken = (Verdict.Unanswerable) verdict;
+      broken = (Resolution.Unanswerable) resolution;
     }
   }
 
@@ -255,16 +256,17 @@ final class Pass {
     }
   }
 
-  private Verdict resolve(Question question, Desk desk, List<Fired> findings) {
+  private Resolution resolve(Question question, PhaseFacts phaseFacts, List<Fired> findings) {
     return question.numeric()
-        ? new NumberResolver(question, Rounding.of(question, job.metric()), findings).resolve()
-        : new OptionResolver(question, desk.options(question), findings, floor(question, desk))
+        ? new NumberResolver(question, Rounding.of(question, problem.metric()), findings).resolve()
+        : new OptionResolver(
+                question, phaseFacts.options(question), findings, floor(question, phaseFacts))
             .keeping(left(question))
             .resolve();
   }
 
   private void hold(Answer answer, List<Fired> findings) {
-    held.put(answer.question(), new Audit(job.tables(), answer).of(findings));
+    held.put(answer.question(), new Audit(problem.tables(), answer).of(findings));
     answers = answers.with(answer);
   }
 
@@ -278,26 +280,26 @@ final class Pass {
   }
 
   /** Sizes only grow from pass to pass, so that the passes end. */
-  private int floor(Question question, Desk desk) {
+  private int floor(Question question, PhaseFacts phaseFacts) {
     if (before == null || !question.attribute().equals("size")) {
       return 0;
     }
-    Verdict.Answered earlier = before.verdicts.get(question);
+    Resolution.Answered earlier = before.resolutions.get(question);
     return earlier == null
         ? 0
-        : Math.max(0, desk.options(question).indexOf(earlier.answer().option()));
+        : Math.max(0, phaseFacts.options(question).indexOf(earlier.answer().option()));
   }
 
   /** What stopped the options of a question in the run before. */
   private List<Reason> left(Question question) {
-    Verdict.Answered earlier = before == null ? null : before.verdicts.get(question);
+    Resolution.Answered earlier = before == null ? null : before.resolutions.get(question);
     return earlier == null ? List.of() : earlier.rejected();
   }
 
   /** The rules on whose findings the answers rest. */
   private List<Relied> relied() {
-    return verdicts.values().stream()
-        .map(verdict -> new Relied(verdict.reasons().get(0).note().id()))
+    return resolutions.values().stream()
+        .map(resolution -> new Relied(resolution.reasons().get(0).note().id()))
         .distinct()
         .toList();
   }

@@ -17,14 +17,14 @@ final class SoilDoubling {
   /** What rounding leaves. */
   private static final double HAIR_IN = 1e-6;
 
-  private final Job job;
-  private final Bench bench;
+  private final DesignProblem problem;
+  private final CheckContext context;
   private final Answers answers;
 
-  SoilDoubling(Job job, Bench bench) {
-    this.job = job;
-    this.bench = bench;
-    this.answers = bench.answers();
+  SoilDoubling(DesignProblem problem, CheckContext context) {
+    this.problem = problem;
+    this.context = context;
+    this.answers = context.answers();
   }
 
   /**
@@ -32,19 +32,19 @@ final class SoilDoubling {
    * are too shallow even so: what they rest on is then another thing.
    */
   Optional<Worked> fact() {
-    if (!bench.doubled() || bench.onBrackets()) {
+    if (!context.doubled() || context.onBrackets()) {
       return Optional.empty();
     }
     double dugIn = answers.number(FOOTING_DEPTH);
-    double withoutIn = withoutIn(bench.foot().concrete());
-    boolean saves = withoutIn > dugIn && neededIn(bench.foot()) <= dugIn + HAIR_IN;
+    double withoutIn = withoutIn(context.foot().concrete());
+    boolean saves = withoutIn > dugIn && neededIn(context.foot()) <= dugIn + HAIR_IN;
     return saves ? Optional.of(fact(dugIn, withoutIn)) : Optional.empty();
   }
 
   private Worked fact(double dugIn, double withoutIn) {
-    FootSway.Moved moved = bench.sway().moved(dugIn);
-    double mostAtGroundIn = job.tables().thumb("footing.isolated-movement").amount();
-    double heightIn = bench.standing().across().heightIn();
+    FootSway.Moved moved = context.sway().moved(dugIn);
+    double mostAtGroundIn = problem.tables().thumb("footing.isolated-movement").amount();
+    double heightIn = context.standing().across().heightIn();
     Evidence evidence =
         Evidence.saw("ground", Measure.inches(moved.groundIn()))
             .and("turned", Measure.inches(moved.turnedIn()))
@@ -52,7 +52,7 @@ final class SoilDoubling {
             .and("presumed", Measure.inches(moved.topIn(mostAtGroundIn, heightIn)))
             .and("limit", Measure.inches(moved.mostIn()))
             .and("without", Measure.inches(rounded(withoutIn)));
-    if (!bench.foot().concrete()) {
+    if (!context.foot().concrete()) {
       evidence =
           evidence
               .and("collar", Measure.inches(rounded(Math.max(withoutIn(true), leastIn()))))
@@ -63,21 +63,21 @@ final class SoilDoubling {
         FOOTING_DEPTH,
         withoutIn,
         evidence,
-        job.tables().thumb("footing.isolated-factor").source());
+        problem.tables().thumb("footing.isolated-factor").source());
   }
 
   private double rounded(double depthIn) {
-    return Rounding.of(FOOTING_DEPTH, job.metric()).round(depthIn);
+    return Rounding.of(FOOTING_DEPTH, problem.metric()).round(depthIn);
   }
 
   private double leastIn() {
-    double leastIn = job.tables().thumb("footing.least-depth").amount();
+    double leastIn = problem.tables().thumb("footing.least-depth").amount();
     return Math.max(leastIn, answers.number(FROST_DEPTH));
   }
 
   /** The depth that the push asks for by the tabled value, in fill or in a collar of concrete. */
   private double withoutIn(boolean concrete) {
-    FootingWork.Foot foot = bench.foot();
+    FootingWork.Foot foot = context.foot();
     FootingWork.Foot firm =
         new FootingWork.Foot(
             concrete,
@@ -91,7 +91,7 @@ final class SoilDoubling {
   }
 
   private double neededIn(FootingWork.Foot foot) {
-    return FootingWork.sideways(foot, bench.standing())
+    return FootingWork.sideways(foot, context.standing())
         .embedment(answers.number(HOLE_DIAMETER))
         .depthIn();
   }

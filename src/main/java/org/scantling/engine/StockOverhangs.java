@@ -18,12 +18,12 @@ import org.scantling.reasons.Worked;
 final class StockOverhangs {
   private static final double LAST_BITS = 1e-9;
 
-  private final Job job;
+  private final DesignProblem problem;
   private final Answers answers;
   private final Geometry geometry;
 
-  StockOverhangs(Job job, Answers answers, Geometry geometry) {
-    this.job = job;
+  StockOverhangs(DesignProblem problem, Answers answers, Geometry geometry) {
+    this.problem = problem;
     this.answers = answers;
     this.geometry = geometry;
   }
@@ -31,14 +31,14 @@ final class StockOverhangs {
   /** The overhang, nearest to the wanted one, at which a crossbeam ends on a length sold. */
   Optional<Worked> crossbeam(double wantedIn) {
     double fixedIn = answers.number(ROW_SPACING) + geometry.seatBreadthIn();
-    List<Double> soldIn = job.bench(answers).soldIn(CROSSBEAM_SIZE);
+    List<Double> soldIn = problem.context(answers).soldIn(CROSSBEAM_SIZE);
     return soldIn.stream()
         .map(length -> (length - fixedIn) / 2)
         .filter(overhang -> overhang > 0)
         .min(Comparator.comparingDouble(overhang -> Math.abs(overhang - wantedIn)))
         .map(
             overhang ->
-                Works.geometry(
+                DerivedQuantities.geometry(
                     "crossbeam.overhang.stock",
                     CROSSBEAM_OVERHANG,
                     overhang,
@@ -54,13 +54,14 @@ final class StockOverhangs {
     if (isTop(WayOfBuilding.STEPPED)) {
       return Optional.empty();
     }
-    double wantedIn = job.base().geometry().headers().overhangIn();
+    double wantedIn = problem.base().geometry().headers().overhangIn();
     int crossbeamsWanted = geometry.crossbeamsOnTail(wantedIn);
     double slopeRatio =
-        isTop(WayOfBuilding.FOLLOWS_GROUND) ? job.site().ground().slopePercent() / 100 : 0;
+        isTop(WayOfBuilding.FOLLOWS_GROUND) ? problem.site().ground().slopePercent() / 100 : 0;
     double fixedIn =
-        job.site().walkway().lengthIn() * Math.hypot(1, slopeRatio) + geometry.posts().breadthIn();
-    List<Double> soldIn = job.bench(answers).soldIn(HEADER_SIZE);
+        problem.site().walkway().lengthIn() * Math.hypot(1, slopeRatio)
+            + geometry.posts().breadthIn();
+    List<Double> soldIn = problem.context(answers).soldIn(HEADER_SIZE);
     return soldIn.stream()
         .map(length -> (length - fixedIn) / 2)
         .filter(overhang -> overhang > 0 && overhang < wantedIn - LAST_BITS)
@@ -68,7 +69,7 @@ final class StockOverhangs {
         .filter(overhang -> geometry.crossbeamsOnTail(overhang) == crossbeamsWanted)
         .map(
             overhang ->
-                Works.geometry(
+                DerivedQuantities.geometry(
                     "header.overhang.stock",
                     HEADER_OVERHANG,
                     overhang,

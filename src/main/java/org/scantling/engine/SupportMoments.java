@@ -1,7 +1,7 @@
 package org.scantling.engine;
 
-import static org.scantling.engine.WorkingSteps.moment;
-import static org.scantling.engine.WorkingSteps.perInch;
+import static org.scantling.engine.CalculationSteps.moment;
+import static org.scantling.engine.CalculationSteps.perInch;
 
 import java.util.List;
 import java.util.OptionalDouble;
@@ -55,7 +55,7 @@ final class SupportMoments {
   /** Where both ends are alike one line tells both. */
   private void tails(Set<Integer> told) {
     int last = lines.lastSupport();
-    boolean alike = WorkingSteps.isNoMoment(lines.over(0) - lines.over(last));
+    boolean alike = CalculationSteps.isNoMoment(lines.over(0) - lines.over(last));
     if (told.contains(0)) {
       new BeamTail(lines, 0).moment(alike && told.contains(last) ? "first and last" : "first");
     }

@@ -28,18 +28,20 @@ final class ThumbTrials {
 
   private final Tables tables;
   private final Map<Question, List<RuleNote>> thumbs;
-  private final Map<Question, Pass.Heard> heard;
+  private final Map<Question, Pass.QuestionFindings> collected;
   private final List<ThumbTrial> trials = new ArrayList<>();
 
   /**
    * @param thumbs the rules of thumb that bound each question from below
-   * @param heard everything the rules found about the questions
+   * @param collected everything the rules found about the questions
    */
   ThumbTrials(
-      Tables tables, Map<Question, List<RuleNote>> thumbs, Map<Question, Pass.Heard> heard) {
+      Tables tables,
+      Map<Question, List<RuleNote>> thumbs,
+      Map<Question, Pass.QuestionFindings> collected) {
     this.tables = tables;
     this.thumbs = thumbs;
-    this.heard = heard;
+    this.collected = collected;
   }
 
   List<ThumbTrial> list() {
@@ -49,7 +51,7 @@ final class ThumbTrials {
   }
 
   private void size(Question question) {
-    Pass.Heard said = heard.get(question);
+    Pass.QuestionFindings said = collected.get(question);
     if (said == null || said.options().isEmpty()) {
       return;
     }
@@ -69,7 +71,7 @@ final class ThumbTrials {
   }
 
   /** Rank of the smallest option that no such finding rejects; past the last where none is left. */
-  private static int smallest(Pass.Heard said, Predicate<Fired> stops) {
+  private static int smallest(Pass.QuestionFindings said, Predicate<Fired> stops) {
     List<String> stopped =
         said.findings().stream()
             .filter(stops)
@@ -82,12 +84,12 @@ final class ThumbTrials {
     return rank;
   }
 
-  private static String option(Pass.Heard said, int rank) {
+  private static String option(Pass.QuestionFindings said, int rank) {
     return rank < said.options().size() ? said.options().get(rank) : "none";
   }
 
   private void depth(Question question) {
-    Pass.Heard said = heard.get(question);
+    Pass.QuestionFindings said = collected.get(question);
     if (said == null) {
       return;
     }
@@ -106,7 +108,7 @@ final class ThumbTrials {
     }
   }
 
-  private static double least(Pass.Heard said, Predicate<Fired> asks) {
+  private static double least(Pass.QuestionFindings said, Predicate<Fired> asks) {
     return said.findings().stream()
         .filter(fired -> fired.finding() instanceof Finding.AtLeast)
         .filter(asks)

@@ -10,17 +10,18 @@ import org.scantling.design.WayOfBuilding;
 final class TopLines {
   private TopLines() {}
 
-  static TopLine of(Bench bench) {
-    Answers answers = bench.answers();
+  static TopLine of(CheckContext context) {
+    Answers answers = context.answers();
     String kind = answers.has(TOP_LINE) ? answers.option(TOP_LINE) : WayOfBuilding.LEVEL;
-    return new TopLine(bench.geometry(), kind, bench.slopeRatio(), intoGroundIn(bench, answers));
+    return new TopLine(
+        context.geometry(), kind, context.slopeRatio(), intoGroundIn(context, answers));
   }
 
-  private static double intoGroundIn(Bench bench, Answers answers) {
+  private static double intoGroundIn(CheckContext context, Answers answers) {
     boolean buried =
         answers.has(FOOTING_KIND) && answers.option(FOOTING_KIND).equals(WayOfBuilding.EMBEDDED);
     if (!buried) {
-      return -bench.tables().thumb("footing.bracket-clearance").amount();
+      return -context.tables().thumb("footing.bracket-clearance").amount();
     }
     return answers.has(FOOTING_DEPTH) ? answers.number(FOOTING_DEPTH) : 0;
   }

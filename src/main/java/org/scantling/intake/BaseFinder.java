@@ -67,7 +67,8 @@ final class BaseFinder {
   }
 
   private Optional<Found> refused(Origin origin, String found, String accepted, String advice) {
-    problems.add(origin.problem(FIELD, Wording.shortened(found), accepted).withAdvice(advice));
+    problems.add(
+        origin.problem(FIELD, ProblemPhrases.shortened(found), accepted).withAdvice(advice));
     return Optional.empty();
   }
 

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.scantling.design.BaseDesign;
-import org.scantling.design.Misfit;
+import org.scantling.design.ValidationError;
 
 /** Reads a design file: the proven base, or a fixed design that is to be checked. */
 public final class DesignReader {
@@ -33,28 +33,30 @@ public final class DesignReader {
    * Reads a design file and holds it against what somebody else knows to be impossible.
    *
    * @param file a YAML or JSON file
-   * @param misfits what of a design cannot be
+   * @param validationErrors what of a design cannot be
    * @return the design and what the file left out
-   * @throws IntakeException with all problems of the file, else with all misfits, each on its line
+   * @throws IntakeException with all problems of the file, else with all of these, each on its line
    */
-  public DesignIntake read(Path file, Function<BaseDesign, List<Misfit>> misfits) {
+  public DesignIntake read(
+      Path file, Function<BaseDesign, List<ValidationError>> validationErrors) {
     Problems problems = new Problems();
     SourceText source = SourceFile.read(file, file.toString(), problems);
-    Optional<DesignIntake> design = fitting(source, misfits, problems);
+    Optional<DesignIntake> design = fitting(source, validationErrors, problems);
     problems.throwIfAny();
     return design.orElseThrow();
   }
 
-  /** Misfits are looked for only where the file itself is in order. */
+  /** Validation errors are looked for only where the file itself is in order. */
   private Optional<DesignIntake> fitting(
-      SourceText source, Function<BaseDesign, List<Misfit>> misfits, Problems problems) {
+      SourceText source,
+      Function<BaseDesign, List<ValidationError>> validationErrors,
+      Problems problems) {
     Optional<DesignIntake> design = read(source, problems);
     if (design.isPresent() && problems.all().isEmpty()) {
       Node.Group written = TreeReader.readGroup(source, problems);
-      for (Misfit misfit : misfits.apply(design.get().design())) {
+      for (ValidationError error : validationErrors.apply(design.get().design())) {
         problems.add(
-            origin(written, misfit.field())
-                .problem(misfit.field(), misfit.found(), misfit.accepted()));
+            origin(written, error.field()).problem(error.field(), error.found(), error.accepted()));
       }
     }
     return design;
@@ -93,10 +95,14 @@ public final class DesignReader {
 
   /** Reads a design and collects its problems under the given name; empty if there were any. */
   Optional<DesignIntake> read(
-      Path file, String name, Function<BaseDesign, List<Misfit>> misfits, Problems problems) {
+      Path file,
+      String name,
+      Function<BaseDesign, List<ValidationError>> validationErrors,
+      Problems problems) {
     Problems own = new Problems();
     try {
-      Optional<DesignIntake> design = fitting(SourceFile.read(file, name, own), misfits, own);
+      Optional<DesignIntake> design =
+          fitting(SourceFile.read(file, name, own), validationErrors, own);
       problems.addAll(own.all());
       return design;
     } catch (IntakeException unreadable) {

@@ -27,7 +27,7 @@ final class LeafReader {
   }
 
   /** Reads the value of a key that holds no group and no list. */
-  void read(Shape.Key key, Node node, String path) {
+  void read(ShapeKeys.Key key, Node node, String path) {
     if (!(node instanceof Node.Scalar value) || value.form() == Node.Form.EMPTY) {
       problems.add(node.origin().problem(path, node.words(), accepted(key)));
       return;
@@ -43,18 +43,18 @@ final class LeafReader {
   }
 
   /** What a key accepts, as it follows "must be". */
-  String accepted(Shape.Key key) {
+  String accepted(ShapeKeys.Key key) {
     Collection<String> words = words(key);
-    return words.isEmpty() ? key.entry().kind().accepted() : Wording.oneOf(words);
+    return words.isEmpty() ? key.entry().kind().accepted() : ProblemPhrases.oneOf(words);
   }
 
   /** The words that a key accepts; none where it is not about words. */
-  Collection<String> words(Shape.Key key) {
+  Collection<String> words(ShapeKeys.Key key) {
     List<String> fixed = key.fixedWords();
     return fixed.isEmpty() ? vocabulary.of(key.entry().table()) : fixed;
   }
 
-  void word(Shape.Key key, Node.Scalar value, String path) {
+  void word(ShapeKeys.Key key, Node.Scalar value, String path) {
     Collection<String> words = words(key);
     if (value.form() == Node.Form.TEXT && words.contains(value.text())) {
       readings.putWord(path, value.text());
@@ -63,7 +63,7 @@ final class LeafReader {
     problems.add(
         value
             .origin()
-            .problem(path, value.words(), Wording.oneOf(words))
+            .problem(path, value.words(), ProblemPhrases.oneOf(words))
             .withAdvice(NearMiss.advice(value.text(), words)));
   }
 
@@ -88,18 +88,18 @@ final class LeafReader {
     }
   }
 
-  private void whole(Shape.Key key, Node.Scalar value, String path) {
+  private void whole(ShapeKeys.Key key, Node.Scalar value, String path) {
     boolean whole = WHOLE.matcher(value.text()).matches();
     if (whole && value.form() == Node.Form.NUMBER) {
       bounded(Integer.parseInt(value.text()), value, path);
       return;
     }
-    String found = whole ? "\"" + value.text() + "\"" : Wording.shortened(value.text());
+    String found = whole ? "\"" + value.text() + "\"" : ProblemPhrases.shortened(value.text());
     problems.add(value.origin().problem(path, found, key.entry().kind().accepted()));
   }
 
   /** Half zones count half a zone: 6a is 6.0 and 6b is 6.5. */
-  private void zone(Shape.Key key, Node.Scalar value, String path) {
+  private void zone(ShapeKeys.Key key, Node.Scalar value, String path) {
     Matcher match = ZONE.matcher(value.text());
     if (!match.matches()) {
       problems.add(value.origin().problem(path, value.words(), key.entry().kind().accepted()));
@@ -143,7 +143,7 @@ final class LeafReader {
     if (holds) {
       readings.putNumber(path, amount, value.text().strip());
     } else {
-      String found = Wording.shortened(value.text());
+      String found = ProblemPhrases.shortened(value.text());
       problems.add(value.origin().problem(path, found, range.words(found)));
     }
     return holds;

@@ -25,7 +25,7 @@ sealed interface Node {
   record Scalar(Origin origin, String text, Form form) implements Node {
     @Override
     public String words() {
-      String shown = Wording.shortened(text);
+      String shown = ProblemPhrases.shortened(text);
       return switch (form) {
         case TEXT -> shown.isEmpty() ? "(empty text)" : shown;
         case NUMBER -> shown + " (a bare number)";
@@ -49,7 +49,9 @@ sealed interface Node {
     public String words() {
       return members.isEmpty()
           ? "(a group without keys)"
-          : "(a group of keys: " + Wording.shortened(String.join(", ", members.keySet())) + ")";
+          : "(a group of keys: "
+              + ProblemPhrases.shortened(String.join(", ", members.keySet()))
+              + ")";
     }
   }
 

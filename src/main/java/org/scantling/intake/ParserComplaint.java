@@ -67,7 +67,7 @@ record ParserComplaint(int line, String words) {
         .filter(known -> complaint.contains(known.part()))
         .findFirst()
         .map(known -> new ParserComplaint(line(message, known, stopped), known.meaning()))
-        .orElseGet(() -> new ParserComplaint(stopped, Wording.shortened(complaint)));
+        .orElseGet(() -> new ParserComplaint(stopped, ProblemPhrases.shortened(complaint)));
   }
 
   private static int line(String message, Known known, int stopped) {

@@ -19,8 +19,8 @@ public record Setting(String path, String value) {
     int equals = text.indexOf('=');
     if (equals < 1) {
       Problem problem =
-          Origin.whole("--set " + Wording.shortened(text))
-              .problem("option", Wording.shortened(text), "path=value")
+          Origin.whole("--set " + ProblemPhrases.shortened(text))
+              .problem("option", ProblemPhrases.shortened(text), "path=value")
               .withAdvice("For example --set walkway.length=32ft.");
       throw new IntakeException(List.of(problem));
     }
@@ -28,6 +28,6 @@ public record Setting(String path, String value) {
   }
 
   String name() {
-    return "--set " + Wording.shortened(path);
+    return "--set " + ProblemPhrases.shortened(path);
   }
 }

@@ -40,7 +40,7 @@ final class SettingPatch {
     if (!PATH.matcher(setting.path()).matches()) {
       problems.add(
           origin.problem(
-              "path", Wording.shortened(setting.path()), "a path such as walkway.length"));
+              "path", ProblemPhrases.shortened(setting.path()), "a path such as walkway.length"));
       return file;
     }
     List<String> steps = new ArrayList<>();

@@ -24,10 +24,10 @@ final class ShapeReader {
   }
 
   private void group(Class<?> shape, Node.Group group, String path) {
-    List<Shape.Key> keys = Shape.keys(shape);
-    List<String> known = keys.stream().map(Shape.Key::key).toList();
+    List<ShapeKeys.Key> keys = ShapeKeys.keys(shape);
+    List<String> known = keys.stream().map(ShapeKeys.Key::key).toList();
     group.members().forEach((name, member) -> unknown(name, member, path, known));
-    for (Shape.Key key : keys) {
+    for (ShapeKeys.Key key : keys) {
       String below = path + key.key();
       Node.Member member = group.members().get(key.key());
       if (member == null) {
@@ -42,35 +42,35 @@ final class ShapeReader {
     if (known.contains(name)) {
       return;
     }
-    String shown = Wording.shortened(name);
+    String shown = ProblemPhrases.shortened(name);
     problems.add(
         member
             .key()
-            .problem(path + shown, "key " + shown + " (unknown)", Wording.oneOf(known))
+            .problem(path + shown, "key " + shown + " (unknown)", ProblemPhrases.oneOf(known))
             .withAdvice(problems.areMany() ? "" : NearMiss.advice(name, known)));
   }
 
-  private void absent(Shape.Key key, String path, Origin parent) {
+  private void absent(ShapeKeys.Key key, String path, Origin parent) {
     if (key.entry().exception()) {
       return;
     }
     if (key.entry().required()) {
       problems.add(parent.problem(path, "(missing: " + key.entry().says() + ")", accepted(key)));
     } else if (isGroupOfChoices(key)) {
-      Shape.keys(key.type()).forEach(below -> absent(below, path + "." + below.key(), parent));
+      ShapeKeys.keys(key.type()).forEach(below -> absent(below, path + "." + below.key(), parent));
     } else {
       readings.putAbsent(path);
     }
   }
 
   /** Whether leaving out the group means no more than leaving out each of its keys. */
-  private static boolean isGroupOfChoices(Shape.Key key) {
+  private static boolean isGroupOfChoices(ShapeKeys.Key key) {
     return key.isGroup()
         && !key.list()
-        && Shape.keys(key.type()).stream().noneMatch(below -> below.entry().required());
+        && ShapeKeys.keys(key.type()).stream().noneMatch(below -> below.entry().required());
   }
 
-  private void value(Shape.Key key, Node node, String path) {
+  private void value(ShapeKeys.Key key, Node node, String path) {
     if (!key.list()) {
       single(key, node, path);
     } else if (node instanceof Node.Items list && list.items().size() <= MOST_ITEMS) {
@@ -89,7 +89,7 @@ final class ShapeReader {
     return plain ? "Maybe " + String.format(Locale.ROOT, form, word.text()) + "?" : "";
   }
 
-  private void single(Shape.Key key, Node node, String path) {
+  private void single(ShapeKeys.Key key, Node node, String path) {
     if (!key.isGroup()) {
       leaves.read(key, node, path);
     } else if (node instanceof Node.Group group) {
@@ -99,7 +99,7 @@ final class ShapeReader {
         && !leaves.words(key).isEmpty()) {
       wordInsteadOfGroup(key, word, path);
     } else {
-      List<Shape.Key> keys = Shape.keys(key.type());
+      List<ShapeKeys.Key> keys = ShapeKeys.keys(key.type());
       String advice =
           keys.size() == 1 && node instanceof Node.Scalar one
               ? inBrackets("{ " + keys.get(0).key() + ": %s }", one)
@@ -108,7 +108,7 @@ final class ShapeReader {
     }
   }
 
-  private void wordInsteadOfGroup(Shape.Key key, Node.Scalar word, String path) {
+  private void wordInsteadOfGroup(ShapeKeys.Key key, Node.Scalar word, String path) {
     Collection<String> words = leaves.words(key);
     if (words.contains(word.text())) {
       readings.putWord(path, word.text());
@@ -120,20 +120,22 @@ final class ShapeReader {
             .withAdvice(NearMiss.advice(word.text(), words)));
   }
 
-  private String accepted(Shape.Key key) {
+  private String accepted(ShapeKeys.Key key) {
     return key.list()
         ? "a list of up to " + MOST_ITEMS + " items, each " + acceptedItem(key)
         : acceptedItem(key);
   }
 
-  private String acceptedItem(Shape.Key key) {
+  private String acceptedItem(ShapeKeys.Key key) {
     if (!key.isGroup()) {
       return leaves.accepted(key);
     }
     String keys =
-        Shape.keys(key.type()).stream().map(Shape.Key::key).collect(Collectors.joining(", "));
+        ShapeKeys.keys(key.type()).stream()
+            .map(ShapeKeys.Key::key)
+            .collect(Collectors.joining(", "));
     String group = "a group of keys (" + keys + ")";
     Collection<String> words = leaves.words(key);
-    return words.isEmpty() ? group : Wording.oneOf(words) + ", or " + group;
+    return words.isEmpty() ? group : ProblemPhrases.oneOf(words) + ", or " + group;
   }
 }

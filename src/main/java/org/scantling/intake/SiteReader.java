@@ -8,7 +8,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
 import org.scantling.design.BaseDesign;
-import org.scantling.design.Misfit;
+import org.scantling.design.ValidationError;
 
 /**
  * Reads a site file and the base design it names.
@@ -24,26 +24,28 @@ public final class SiteReader {
 
   private final Vocabulary vocabulary;
   private final Optional<Path> root;
-  private final Function<BaseDesign, List<Misfit>> misfits;
+  private final Function<BaseDesign, List<ValidationError>> validationErrors;
 
   public SiteReader(Vocabulary vocabulary) {
     this(vocabulary, Optional.empty(), base -> List.of());
   }
 
   private SiteReader(
-      Vocabulary vocabulary, Optional<Path> root, Function<BaseDesign, List<Misfit>> misfits) {
+      Vocabulary vocabulary,
+      Optional<Path> root,
+      Function<BaseDesign, List<ValidationError>> validationErrors) {
     this.vocabulary = vocabulary;
     this.root = root;
-    this.misfits = misfits;
+    this.validationErrors = validationErrors;
   }
 
   /** The same reader for files of strangers, whose {@code base:} may not leave a folder. */
   public SiteReader within(Path folder) {
-    return new SiteReader(vocabulary, Optional.of(folder), misfits);
+    return new SiteReader(vocabulary, Optional.of(folder), validationErrors);
   }
 
   /** The same reader, which holds every base against what somebody else knows to be impossible. */
-  public SiteReader refusing(Function<BaseDesign, List<Misfit>> impossible) {
+  public SiteReader refusing(Function<BaseDesign, List<ValidationError>> impossible) {
     return new SiteReader(vocabulary, root, impossible);
   }
 
@@ -91,7 +93,8 @@ public final class SiteReader {
         .flatMap(written -> finder.find(written, file.members().get("base").value().origin()))
         .flatMap(
             found ->
-                new DesignReader(vocabulary).read(found.file(), found.name(), misfits, problems));
+                new DesignReader(vocabulary)
+                    .read(found.file(), found.name(), validationErrors, problems));
   }
 
   /** What is said in another way is not left out, and the other way is none that was left out. */

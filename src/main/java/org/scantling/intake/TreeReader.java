@@ -117,7 +117,7 @@ final class TreeReader {
       if (earlier == null) {
         members.put(key, new Node.Member(origin, value));
       } else {
-        String found = "key " + Wording.shortened(key) + " (given twice)";
+        String found = "key " + ProblemPhrases.shortened(key) + " (given twice)";
         problems.add(
             origin
                 .problem(field(below), found, "given once")
@@ -161,7 +161,7 @@ final class TreeReader {
   }
 
   private static String field(String path) {
-    return path.isEmpty() ? SourceFile.WHOLE : Wording.shortened(path);
+    return path.isEmpty() ? SourceFile.WHOLE : ProblemPhrases.shortened(path);
   }
 
   private Origin here() {

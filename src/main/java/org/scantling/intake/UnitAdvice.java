@@ -13,7 +13,7 @@ final class UnitAdvice {
   static String of(QuantityException refused, QuantityKind kind, String text, Bounds.Range range) {
     List<String> meant =
         refused.maybe().map(List::of).orElseGet(() -> sensible(kind, text.strip(), range));
-    return meant.isEmpty() ? "" : "Maybe " + Wording.either(meant) + "?";
+    return meant.isEmpty() ? "" : "Maybe " + ProblemPhrases.either(meant) + "?";
   }
 
   private static List<String> sensible(QuantityKind kind, String number, Bounds.Range range) {

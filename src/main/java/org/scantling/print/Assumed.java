@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Finding;
+import org.scantling.reasons.Priority;
 import org.scantling.reasons.Reasoned;
-import org.scantling.reasons.Weight;
 import org.scantling.words.SubjectRow;
 import org.scantling.words.Subjects;
 import org.scantling.words.Voice;
@@ -30,7 +30,8 @@ final class Assumed {
 
   /** True where a fact about the place or the timber was neither given nor kept from the base. */
   boolean is(Decision decision) {
-    return unsaid(decision) && weight(decision).filter(weight -> weight == Weight.KEPT).isEmpty();
+    return unsaid(decision)
+        && priority(decision).filter(priority -> priority == Priority.KEPT).isEmpty();
   }
 
   /** True where such a fact was not given, even where the base has it so. */
@@ -76,13 +77,13 @@ final class Assumed {
   }
 
   /** How strongly the governing finding wished for the answer, where it was a wish. */
-  static Optional<Weight> weight(Decision decision) {
+  static Optional<Priority> priority(Decision decision) {
     Finding finding = decision.governing().finding();
     if (finding instanceof Finding.PreferNumber wish) {
-      return Optional.of(wish.weight());
+      return Optional.of(wish.priority());
     }
     return finding instanceof Finding.PreferOption wish
-        ? Optional.of(wish.weight())
+        ? Optional.of(wish.priority())
         : Optional.empty();
   }
 }

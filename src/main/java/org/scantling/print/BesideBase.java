@@ -2,9 +2,9 @@ package org.scantling.print;
 
 import java.util.Comparator;
 import java.util.List;
+import org.scantling.reasons.CheckLimits;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.TrackRecord;
-import org.scantling.reasons.Yardstick;
 import org.scantling.words.Voice;
 
 /**
@@ -18,17 +18,17 @@ final class BesideBase {
   private static final double SEEN_RATIO = 0.005;
 
   private final Voice voice;
-  private final Yardstick yardstick;
+  private final CheckLimits checkLimits;
   private final CheckLine line;
 
-  BesideBase(Voice voice, Yardstick yardstick) {
+  BesideBase(Voice voice, CheckLimits checkLimits) {
     this.voice = voice;
-    this.yardstick = yardstick;
-    this.line = new CheckLine(voice, yardstick);
+    this.checkLimits = checkLimits;
+    this.line = new CheckLine(voice, checkLimits);
   }
 
   void write(Page page, String base, List<Checked> checks) {
-    yardstick.record().ifPresent(record -> write(page, base, record, checks));
+    checkLimits.record().ifPresent(record -> write(page, base, record, checks));
   }
 
   private void write(Page page, String base, TrackRecord record, List<Checked> checks) {
@@ -67,6 +67,6 @@ final class BesideBase {
 
   /** How much more of what there is it uses here; none where the base has no such check. */
   private double more(Checked check) {
-    return check.check().ratio() - yardstick.baseRatio(check).orElse(Double.POSITIVE_INFINITY);
+    return check.check().ratio() - checkLimits.baseRatio(check).orElse(Double.POSITIVE_INFINITY);
   }
 }

@@ -28,7 +28,7 @@ final class BuilderWhy {
     this.told = told;
     this.back = back;
     this.voice = told.voice();
-    this.line = new CheckLine(voice, told.proposal().yardstick());
+    this.line = new CheckLine(voice, told.proposal().checkLimits());
     this.drivers = new Drivers(told.proposal(), told.words());
   }
 

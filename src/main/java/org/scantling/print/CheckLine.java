@@ -5,9 +5,9 @@ import java.util.OptionalDouble;
 import org.scantling.quantity.Check;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
+import org.scantling.reasons.CheckLimits;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.TrackRecord;
-import org.scantling.reasons.Yardstick;
 import org.scantling.words.Voice;
 
 /** How a worked check is told: its name, its numbers, and how the base itself does in it. */
@@ -19,11 +19,11 @@ final class CheckLine {
   private static final double SMALLEST_IN = 1.0 / 16;
 
   private final Voice voice;
-  private final Yardstick yardstick;
+  private final CheckLimits checkLimits;
 
-  CheckLine(Voice voice, Yardstick yardstick) {
+  CheckLine(Voice voice, CheckLimits checkLimits) {
     this.voice = voice;
-    this.yardstick = yardstick;
+    this.checkLimits = checkLimits;
   }
 
   /** The member and what is checked of it. */
@@ -78,7 +78,7 @@ final class CheckLine {
 
   /** How much of it the base itself uses, or empty where that is not known. */
   String base(Checked checked) {
-    OptionalDouble ratio = yardstick.baseRatio(checked);
+    OptionalDouble ratio = checkLimits.baseRatio(checked);
     return ratio.isPresent() ? voice.say(Measure.ratio(ratio.getAsDouble())) : "";
   }
 
@@ -90,12 +90,12 @@ final class CheckLine {
         : "; the base itself has been at "
             + base
             + " on its own site since "
-            + yardstick.record().map(TrackRecord::sinceYear).orElseThrow();
+            + checkLimits.record().map(TrackRecord::sinceYear).orElseThrow();
   }
 
   /** How far over its limit it is. */
   String over(Checked checked) {
-    return voice.over(checked.check().ratio() / yardstick.limitRatio(checked));
+    return voice.over(checked.check().ratio() / checkLimits.limitRatio(checked));
   }
 
   /** The whole of a check that fails, after its member. */

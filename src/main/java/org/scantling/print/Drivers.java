@@ -6,8 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.scantling.reasons.Contribution;
 import org.scantling.reasons.Decision;
-import org.scantling.reasons.Mover;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
 import org.scantling.words.SubjectRow;
@@ -42,11 +42,11 @@ final class Drivers {
 
   private Set<Decision> all(Decision decision) {
     Set<Decision> all = new LinkedHashSet<>();
-    if (decision.movers().isEmpty()) {
+    if (decision.contributions().isEmpty()) {
       all.addAll(read(decision));
     }
-    for (Mover mover : decision.movers()) {
-      proposal.decision(mover.question()).ifPresent(each -> all.addAll(named(each)));
+    for (Contribution contribution : decision.contributions()) {
+      proposal.decision(contribution.question()).ifPresent(each -> all.addAll(named(each)));
     }
     return all;
   }
@@ -66,7 +66,7 @@ final class Drivers {
 
   /** True where the order of the causes is that of what they did. */
   boolean ranked(Decision decision) {
-    return decision.movers().size() > 1;
+    return decision.contributions().size() > 1;
   }
 
   /**
@@ -74,7 +74,7 @@ final class Drivers {
    * pieces a row is laid out in is no matter of load.
    */
   boolean worked(Decision decision) {
-    return !decision.movers().isEmpty() && !row(decision).follows();
+    return !decision.contributions().isEmpty() && !row(decision).follows();
   }
 
   /** A changed answer itself, or the changed ones from which it follows. */

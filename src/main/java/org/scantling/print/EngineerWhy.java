@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.scantling.quantity.Measure;
+import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Reason;
-import org.scantling.reasons.Working;
 import org.scantling.words.Voice;
 
 /**
@@ -44,7 +44,7 @@ final class EngineerWhy {
       page.items(rejected.stream().map(each -> finding(each, chief)).toList());
     }
     back.ifPresent(each -> each.write(page));
-    workings(page, decisions);
+    trace(page, decisions);
     checks(page, chief);
     page.heading("Because");
     page.add(new Block.Outline(new Chain(told.proposal(), told.words(), voice).of(chief)));
@@ -88,9 +88,9 @@ final class EngineerWhy {
   }
 
   /** Every load step by step, so that it can be gone over by hand. */
-  private void workings(Page page, List<Decision> decisions) {
+  private void trace(Page page, List<Decision> decisions) {
     Map<String, List<Block.Item>> parts = new LinkedHashMap<>();
-    for (Working each : Workings.behind(decisions, told.proposal(), voice)) {
+    for (CalculationStep each : CalculationTrace.behind(decisions, told.proposal(), voice)) {
       parts
           .computeIfAbsent(voice.part(each), key -> new ArrayList<>())
           .add(
@@ -133,7 +133,7 @@ final class EngineerWhy {
   }
 
   private List<String> row(Checked checked) {
-    CheckLine line = new CheckLine(voice, told.proposal().yardstick());
+    CheckLine line = new CheckLine(voice, told.proposal().checkLimits());
     return List.of(
         checked.id().substring(checked.id().indexOf('.') + 1),
         checked.combination(),

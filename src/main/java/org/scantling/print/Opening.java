@@ -106,8 +106,8 @@ final class Opening {
 
   private String checks() {
     String every = "All " + proposal.checks().size() + " checks";
-    if (proposal.checks().stream().anyMatch(proposal.yardstick()::byRecord)) {
-      return new Passing(voice, proposal.yardstick()).sentence(every, proposal.checks());
+    if (proposal.checks().stream().anyMatch(proposal.checkLimits()::byRecord)) {
+      return new PassingChecks(voice, proposal.checkLimits()).sentence(every, proposal.checks());
     }
     String all = every + " pass";
     List<String> guessed = new Assumed(told).place();
@@ -139,7 +139,7 @@ final class Opening {
         + ": "
         + voice.check(check.id())
         + chosenFor(check)
-        + new CheckLine(voice, proposal.yardstick()).besideBase(check)
+        + new CheckLine(voice, proposal.checkLimits()).besideBase(check)
         + ").";
   }
 

@@ -27,7 +27,7 @@ public final class ProposalJson {
     root.put("status", proposal.proposed() ? "proposed" : "needs-engineer");
     root.put("title", proposal.title());
     ReasonJson reasons = new ReasonJson(words, Reader.BUILDER);
-    root.set("base", reasons.base(proposal.baseTitle(), proposal.yardstick()));
+    root.set("base", reasons.base(proposal.baseTitle(), proposal.checkLimits()));
     if (proposal.result() instanceof Result.NeedsEngineer broken) {
       root.set("broken", reasons.broken(broken));
     }
@@ -38,12 +38,12 @@ public final class ProposalJson {
       root.set("members", structure.members());
       root.set("footings", structure.footings());
     }
-    root.set("checks", reasons.checks(proposal.checks(), proposal.yardstick()));
+    root.set("checks", reasons.checks(proposal.checks(), proposal.checkLimits()));
     root.set("decisions", reasons.decisions(proposal.decisions()));
     root.set("cautions", reasons.cautions(proposal.cautions()));
     root.putArray("turningPoints");
     proposal.assumptions().forEach(root.putArray("assumptions")::add);
-    root.set("workings", reasons.workings(proposal.workings()));
+    root.set("workings", reasons.trace(proposal.trace()));
     return root;
   }
 }

@@ -19,7 +19,7 @@ final class ProposalPage {
       new ThenAndNow(lines).write(page);
       new WhatToBuild(told, done.structure()).write(page);
       new WhySection(told).write(page);
-      new BesideBase(told.voice(), proposal.yardstick())
+      new BesideBase(told.voice(), proposal.checkLimits())
           .write(page, proposal.baseTitle(), proposal.checks());
     } else {
       new EngineerSection(told).write(page, (Result.NeedsEngineer) proposal.result());

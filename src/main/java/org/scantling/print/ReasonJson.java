@@ -5,18 +5,18 @@ import java.util.Optional;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.reasons.CalculationStep;
+import org.scantling.reasons.CheckLimits;
 import org.scantling.reasons.Checked;
+import org.scantling.reasons.Contribution;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Finding;
-import org.scantling.reasons.Mover;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal.Result;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.TrackRecord;
-import org.scantling.reasons.Working;
-import org.scantling.reasons.Yardstick;
 import org.scantling.words.Reader;
 import org.scantling.words.Voice;
 import org.scantling.words.Words;
@@ -50,33 +50,33 @@ final class ReasonJson {
     decision.reasons().forEach(each -> reasons.add(reason(each, Optional.of(decision))));
     ArrayNode rejected = node.putArray("rejected");
     decision.rejected().forEach(each -> rejected.add(rejection(each, decision)));
-    ArrayNode movers = node.putArray("movers");
-    decision.movers().forEach(each -> movers.add(mover(each)));
+    ArrayNode contributions = node.putArray("movers");
+    decision.contributions().forEach(each -> contributions.add(contribution(each)));
     return node;
   }
 
   /** Each check with its limit, and beside the base's own ratio where that is known. */
-  ArrayNode checks(List<Checked> checks, Yardstick yardstick) {
+  ArrayNode checks(List<Checked> checks, CheckLimits checkLimits) {
     ArrayNode nodes = array();
-    checks.forEach(each -> nodes.add(check(each, yardstick)));
+    checks.forEach(each -> nodes.add(check(each, checkLimits)));
     return nodes;
   }
 
   /** Each step of working with what went into it, and as a formula. */
-  ArrayNode workings(List<Working> workings) {
+  ArrayNode trace(List<CalculationStep> trace) {
     ArrayNode nodes = array();
-    for (Working working : workings) {
+    for (CalculationStep step : trace) {
       ObjectNode node = nodes.addObject();
-      node.put("id", working.id());
-      node.put("part", voice.part(working));
-      node.put("what", voice.worked(working));
-      measure(node, working.result());
+      node.put("id", step.id());
+      node.put("part", voice.part(step));
+      node.put("what", voice.worked(step));
+      measure(node, step.result());
       ArrayNode inputs = node.putArray("inputs");
-      working.evidence().seen().stream()
+      step.evidence().seen().stream()
           .filter(each -> !marker(each))
           .forEach(each -> input(inputs.addObject(), each));
-      node.put("formula", voice.formula(working));
-      node.set("source", source(working.source()));
+      node.put("formula", voice.formula(step));
+      node.set("source", source(step.source()));
     }
     return nodes;
   }
@@ -102,10 +102,10 @@ final class ReasonJson {
   }
 
   /** The base design, since when it has stood and on what fall. */
-  ObjectNode base(String title, Yardstick yardstick) {
+  ObjectNode base(String title, CheckLimits checkLimits) {
     ObjectNode node = JsonText.object();
     node.put("title", title);
-    yardstick.record().ifPresent(record -> stood(node, record));
+    checkLimits.record().ifPresent(record -> stood(node, record));
     return node;
   }
 
@@ -147,7 +147,7 @@ final class ReasonJson {
     return node;
   }
 
-  private static ObjectNode check(Checked checked, Yardstick yardstick) {
+  private static ObjectNode check(Checked checked, CheckLimits checkLimits) {
     ObjectNode node = JsonText.object();
     node.put("id", checked.id());
     node.put("role", checked.role());
@@ -157,8 +157,8 @@ final class ReasonJson {
     node.put("capacity", JsonText.rounded(checked.check().capacity()));
     node.put("unit", unit(checked));
     JsonText.ratio(node, checked.check().ratio());
-    node.put("limitRatio", JsonText.rounded(yardstick.limitRatio(checked)));
-    yardstick
+    node.put("limitRatio", JsonText.rounded(checkLimits.limitRatio(checked)));
+    checkLimits
         .baseRatio(checked)
         .ifPresentOrElse(
             ratio -> node.put("baseRatio", JsonText.rounded(ratio)),
@@ -195,10 +195,10 @@ final class ReasonJson {
     return node;
   }
 
-  private static ObjectNode mover(Mover mover) {
+  private static ObjectNode contribution(Contribution contribution) {
     ObjectNode node = JsonText.object();
-    node.put("question", mover.question().id());
-    node.put("shareRatio", JsonText.rounded(mover.shareRatio()));
+    node.put("question", contribution.question().id());
+    node.put("shareRatio", JsonText.rounded(contribution.shareRatio()));
     return node;
   }
 

@@ -18,7 +18,7 @@ final class ReviewAnswer {
   ReviewAnswer(Review review, Voice voice) {
     this.review = review;
     this.voice = voice;
-    this.line = new CheckLine(voice, review.yardstick());
+    this.line = new CheckLine(voice, review.checkLimits());
   }
 
   /** What fails comes first. */
@@ -39,7 +39,7 @@ final class ReviewAnswer {
           review.unworked().isEmpty()
               ? "All " + all + " checks"
               : "The " + all + " checks that could be worked";
-      return new Passing(voice, review.yardstick()).sentence(every, review.checks());
+      return new PassingChecks(voice, review.checkLimits()).sentence(every, review.checks());
     }
     Checked worst = failing.get(0);
     return failing.size()

@@ -36,10 +36,10 @@ public final class ReviewJson {
     root.put("status", status());
     root.put("title", review.title());
     root.putObject("design").put("title", review.designTitle());
-    root.set("base", reasons.base(review.baseTitle(), review.yardstick()));
+    root.set("base", reasons.base(review.baseTitle(), review.checkLimits()));
     review.refusal().ifPresent(broken -> root.set("broken", reasons.broken(broken)));
     root.set("criteria", CriteriaJson.of(review));
-    root.set("checks", reasons.checks(review.checks(), review.yardstick()));
+    root.set("checks", reasons.checks(review.checks(), review.checkLimits()));
     failures(root.putArray("failures"));
     ArrayNode limits = root.putArray("limits");
     review.limits().forEach(each -> limits.add(limit(each)));
@@ -60,13 +60,13 @@ public final class ReviewJson {
 
   /** All that makes it fail, checks first, each kind worst first. */
   private void failures(ArrayNode failures) {
-    CheckLine line = new CheckLine(voice, review.yardstick());
+    CheckLine line = new CheckLine(voice, review.checkLimits());
     for (Checked each : review.failing()) {
       ObjectNode node = failures.addObject();
       node.put("kind", "check");
       node.put("id", each.id());
       JsonText.ratio(node, each.check().ratio());
-      node.put("limitRatio", JsonText.rounded(review.yardstick().limitRatio(each)));
+      node.put("limitRatio", JsonText.rounded(review.checkLimits().limitRatio(each)));
       node.put("text", Sentence.capital(each.role()) + ", " + line.failing(each));
       node.set("source", ReasonJson.source(each.source()));
     }

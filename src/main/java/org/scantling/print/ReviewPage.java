@@ -29,7 +29,7 @@ final class ReviewPage {
     this.review = review;
     this.words = words;
     this.voice = words.voice(Reader.BUILDER, units);
-    this.line = new CheckLine(voice, review.yardstick());
+    this.line = new CheckLine(voice, review.checkLimits());
   }
 
   static Page of(Review review, Words words, UnitSystem units) {
@@ -110,7 +110,7 @@ final class ReviewPage {
   }
 
   private void all() {
-    boolean beside = review.yardstick().record().isPresent();
+    boolean beside = review.checkLimits().record().isPresent();
     Predicate<Checked> measured =
         each -> voice.prescribed(each.id()) && !review.failing().contains(each);
     page.heading("All checks, the worst first")
@@ -125,7 +125,7 @@ final class ReviewPage {
           "\"base\" is how close the "
               + review.baseTitle()
               + " itself comes to its limits on its own site, where it "
-              + Standing.of(review.yardstick().record().get(), voice)
+              + Standing.of(review.checkLimits().record().get(), voice)
               + ".");
     }
   }

@@ -10,8 +10,8 @@ import java.util.Set;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Outcome;
+import org.scantling.reasons.Priority;
 import org.scantling.reasons.Question;
-import org.scantling.reasons.Weight;
 import org.scantling.words.SubjectRow;
 import org.scantling.words.Words;
 
@@ -92,7 +92,7 @@ final class SideBySide {
   /** True for what the site file itself says. */
   static boolean asked(Decision decision) {
     Finding finding = decision.governing().finding();
-    return finding instanceof Finding.PreferNumber number && number.weight() == Weight.ASKED
-        || finding instanceof Finding.PreferOption option && option.weight() == Weight.ASKED;
+    return finding instanceof Finding.PreferNumber number && number.priority() == Priority.ASKED
+        || finding instanceof Finding.PreferOption option && option.priority() == Priority.ASKED;
   }
 }

@@ -3,8 +3,8 @@ package org.scantling.print;
 import java.util.Optional;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Finding;
+import org.scantling.reasons.Priority;
 import org.scantling.reasons.Reason;
-import org.scantling.reasons.Weight;
 
 /** What the site file asked for and did not get: it is told before what stood against it. */
 final class Unmet {
@@ -26,7 +26,7 @@ final class Unmet {
   }
 
   private static boolean asked(Finding finding) {
-    return finding instanceof Finding.PreferNumber number && number.weight() == Weight.ASKED
-        || finding instanceof Finding.PreferOption option && option.weight() == Weight.ASKED;
+    return finding instanceof Finding.PreferNumber number && number.priority() == Priority.ASKED
+        || finding instanceof Finding.PreferOption option && option.priority() == Priority.ASKED;
   }
 }

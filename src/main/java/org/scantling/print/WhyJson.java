@@ -45,7 +45,7 @@ public final class WhyJson {
     back.ifPresent(least -> new KeepJson(least, words, reader).put(root.putObject("bringsBack")));
     ArrayNode chain = root.putArray("chain");
     told.stream().findFirst().ifPresent(chief -> chain(chain, chief, proposal, words));
-    root.set("workings", reasons.workings(Workings.behind(told, proposal, voice)));
+    root.set("workings", reasons.trace(CalculationTrace.behind(told, proposal, voice)));
     return JsonText.print(root);
   }
 

@@ -8,9 +8,9 @@ import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Outcome;
+import org.scantling.reasons.Priority;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.TimberRole;
-import org.scantling.reasons.Weight;
 import org.scantling.words.SubjectRow;
 import org.scantling.words.Voice;
 
@@ -63,7 +63,7 @@ final class WhySection {
 
   /** What the site file gives has a section of its own. */
   private static boolean given(SubjectRow row, Decision decision) {
-    return row.given() && Assumed.weight(decision).filter(Weight.ASKED::equals).isPresent();
+    return row.given() && Assumed.priority(decision).filter(Priority.ASKED::equals).isPresent();
   }
 
   /** A notch that has gone is told by the style. */

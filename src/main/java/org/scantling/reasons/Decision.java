@@ -12,8 +12,8 @@ import java.util.Optional;
  * @param changed whether the answer differs from the base
  * @param reasons the governing reason first
  * @param rejected options that could not be, in rank order, each with what stopped it hardest
- * @param movers the changed answers that moved the governing number, the one that moved it most
- *     first; empty where nothing changed, or the governing finding rests on no calculation
+ * @param contributions the changed answers that moved the governing number, the one that moved it
+ *     most first; empty where nothing changed, or the governing finding rests on no calculation
  */
 public record Decision(
     Question question,
@@ -22,12 +22,12 @@ public record Decision(
     boolean changed,
     List<Reason> reasons,
     List<Reason> rejected,
-    List<Mover> movers) {
+    List<Contribution> contributions) {
 
   public Decision {
     reasons = List.copyOf(reasons);
     rejected = List.copyOf(rejected);
-    movers = List.copyOf(movers);
+    contributions = List.copyOf(contributions);
     if (reasons.isEmpty()) {
       throw new IllegalArgumentException(question.id() + " was answered without a reason");
     }

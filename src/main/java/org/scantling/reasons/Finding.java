@@ -28,12 +28,12 @@ public sealed interface Finding {
 
   /** Of the numbers allowed, the nearest to {@code number}. */
   record PreferNumber(
-      Question question, String rule, Weight weight, double number, Evidence evidence)
+      Question question, String rule, Priority priority, double number, Evidence evidence)
       implements Judgement {}
 
   /** Of the options allowed, {@code option} or the next above it. */
   record PreferOption(
-      Question question, String rule, Weight weight, String option, Evidence evidence)
+      Question question, String rule, Priority priority, String option, Evidence evidence)
       implements Judgement {}
 
   /**
@@ -80,37 +80,37 @@ public sealed interface Finding {
 
   /** The proven value, kept unless something forbids it. */
   static PreferNumber keep(Question question, String rule, double number) {
-    return new PreferNumber(question, rule, Weight.KEPT, number, Evidence.none());
+    return new PreferNumber(question, rule, Priority.KEPT, number, Evidence.none());
   }
 
   /** The proven option, kept unless something forbids it. */
   static PreferOption keep(Question question, String rule, String option) {
-    return new PreferOption(question, rule, Weight.KEPT, option, Evidence.none());
+    return new PreferOption(question, rule, Priority.KEPT, option, Evidence.none());
   }
 
   /** What the trade does here. */
   static PreferNumber prefer(Question question, String rule, double number, Evidence evidence) {
-    return new PreferNumber(question, rule, Weight.TRADE, number, evidence);
+    return new PreferNumber(question, rule, Priority.TRADE, number, evidence);
   }
 
   /** What the trade does here. */
   static PreferOption prefer(Question question, String rule, String option, Evidence evidence) {
-    return new PreferOption(question, rule, Weight.TRADE, option, evidence);
+    return new PreferOption(question, rule, Priority.TRADE, option, evidence);
   }
 
   /** What the site file asks for. */
   static PreferNumber asked(Question question, String rule, double number) {
-    return new PreferNumber(question, rule, Weight.ASKED, number, Evidence.none());
+    return new PreferNumber(question, rule, Priority.ASKED, number, Evidence.none());
   }
 
   /** What the site file asks for. */
   static PreferOption asked(Question question, String rule, String option) {
-    return new PreferOption(question, rule, Weight.ASKED, option, Evidence.none());
+    return new PreferOption(question, rule, Priority.ASKED, option, Evidence.none());
   }
 
   /** What the site file asks for, with what comes of it. */
   static PreferOption asked(Question question, String rule, String option, Evidence evidence) {
-    return new PreferOption(question, rule, Weight.ASKED, option, evidence);
+    return new PreferOption(question, rule, Priority.ASKED, option, evidence);
   }
 
   /** An option that a table row forbids. */

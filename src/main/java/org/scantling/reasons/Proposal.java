@@ -15,8 +15,8 @@ import org.scantling.design.Structure;
  * @param checks every structural check of the chosen sizes, worst combination each
  * @param cautions what a person must be told, gravest first
  * @param assumptions paths of the site file that were left out and decided by a rule
- * @param yardstick what the checks are held against
- * @param workings how the loads behind the checks were worked, each step after what it reads; kept
+ * @param checkLimits what the checks are held against
+ * @param trace how the loads behind the checks were worked, each step after what it reads; kept
  *     as it is given, since it may be worked out only when it is read
  * @param given what the site file states, in the order of its sections
  */
@@ -28,8 +28,8 @@ public record Proposal(
     List<Checked> checks,
     List<Reason> cautions,
     List<String> assumptions,
-    Yardstick yardstick,
-    List<Working> workings,
+    CheckLimits checkLimits,
+    List<CalculationStep> trace,
     List<Stated> given)
     implements Reasoned {
 

@@ -13,7 +13,7 @@ import java.util.Set;
  * @param least the least value that was searched
  * @param most the greatest value that was searched
  * @param points where choices turn
- * @param mixed choices that come back beyond a turning point, with all their stretches
+ * @param mixed choices that come back beyond a threshold, with all their stretches
  * @param ends where a structure ends, or begins, at all: downwards and upwards
  */
 public record Reach(
@@ -21,7 +21,7 @@ public record Reach(
     Outcome today,
     Outcome least,
     Outcome most,
-    List<TurningPoint> points,
+    List<Threshold> points,
     Map<Question, List<Stretch>> mixed,
     List<End> ends) {
 

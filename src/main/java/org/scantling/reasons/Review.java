@@ -19,7 +19,7 @@ import org.scantling.reasons.Proposal.Result.NeedsEngineer;
  * @param cautions what a person must be told, gravest first
  * @param assumptions paths of the site file that were left out and decided by a rule
  * @param unsaid paths of the design file that were left out
- * @param yardstick what the checks are held against
+ * @param checkLimits what the checks are held against
  */
 public record Review(
     String title,
@@ -33,7 +33,7 @@ public record Review(
     List<Reason> cautions,
     List<String> assumptions,
     List<String> unsaid,
-    Yardstick yardstick)
+    CheckLimits checkLimits)
     implements Reasoned {
 
   public Review {
@@ -48,7 +48,7 @@ public record Review(
 
   /** The checks over their limit, worst first. */
   public List<Checked> failing() {
-    return checks.stream().filter(each -> !yardstick.passes(each)).toList();
+    return checks.stream().filter(each -> !checkLimits.passes(each)).toList();
   }
 
   public List<Shortfall> limits(Shortfall.Kind kind) {

@@ -176,11 +176,11 @@ public final class Lint {
   }
 
   private void bounds() {
-    List<Bounds.Pair> pairs = new ArrayList<>();
+    List<BoundPairs.Pair> pairs = new ArrayList<>();
     Arrays.asList(tables.thumbs(), tables.wind(), tables.snow(), tables.live())
-        .forEach(table -> pairs.addAll(Bounds.in(table)));
+        .forEach(table -> pairs.addAll(BoundPairs.in(table)));
     pairs.stream()
-        .filter(Bounds.Pair::crossed)
+        .filter(BoundPairs.Pair::crossed)
         .forEach(
             pair ->
                 complain(

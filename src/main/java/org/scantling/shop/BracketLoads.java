@@ -30,9 +30,9 @@ final class BracketLoads {
   }
 
   /** The reaction that a step of the working begins with. */
-  private double solvedLb(String working) {
-    return proposal.workings().stream()
-        .filter(each -> each.id().equals(working))
+  private double solvedLb(String step) {
+    return proposal.trace().stream()
+        .filter(each -> each.id().equals(step))
         .flatMap(each -> each.evidence().find("solved").stream())
         .flatMap(BracketLoads::amount)
         .mapToDouble(Double::doubleValue)

@@ -2,9 +2,9 @@ package org.scantling.shop;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.scantling.design.Bearing;
 import org.scantling.design.CutHeaders;
 import org.scantling.design.Geometry;
+import org.scantling.design.HeaderBearing;
 import org.scantling.design.HeaderPiece;
 import org.scantling.design.Point;
 import org.scantling.design.Structure;
@@ -101,7 +101,7 @@ final class Headers {
     List<Recess> notches = new ArrayList<>();
     if (geometry.headers().notchIn() > 0) {
       for (int post = run.fromPost(); post <= run.toPost(); post++) {
-        Bearing bearing = Bearing.of(run, post, stretchedPostIn());
+        HeaderBearing bearing = HeaderBearing.of(run, post, stretchedPostIn());
         if (bearing.lengthIn() > 0) {
           notches.add(notch(run, bearing));
         }
@@ -115,7 +115,7 @@ final class Headers {
   }
 
   /** The notch has room on each side where wood is left; at an open end none is needed. */
-  private Recess notch(HeaderPiece run, Bearing bearing) {
+  private Recess notch(HeaderPiece run, HeaderBearing bearing) {
     double roomIn = built.shop("notch.fit") / 2;
     double fromIn = bearing.opensFirst() ? run.firstIn() : bearing.fromIn() - roomIn;
     double toIn = bearing.opensLast() ? run.lastIn() : bearing.toIn() + roomIn;
@@ -138,7 +138,7 @@ final class Headers {
     }
     double offIn = built.shop("lag.offset-share") * geometry.posts().breadthIn();
     for (int post = run.fromPost(); post <= run.toPost(); post++) {
-      Bearing bearing = Bearing.of(run, post, stretchedPostIn());
+      HeaderBearing bearing = HeaderBearing.of(run, post, stretchedPostIn());
       for (int lag = 0; lag < joint.count() && bearing.lengthIn() > 0; lag++) {
         int side = lag % 2 == 0 ? 1 : -1;
         double alongIn = bearing.whole() ? bearing.middleIn() - side * offIn : bearing.middleIn();

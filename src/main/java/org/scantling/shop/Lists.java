@@ -143,7 +143,7 @@ public final class Lists {
 
   /** The order of work, its numbers in those units. */
   public WorkOrder order(UnitSystem units) {
-    return new Working(built, pieces, climbers)
+    return new WorkOrderBuilder(built, pieces, climbers)
         .order(new StepWords(built, pieces, climbers, units));
   }
 

@@ -11,7 +11,7 @@ import org.scantling.cutting.Cut;
 import org.scantling.cutting.CuttingPlan;
 import org.scantling.cutting.CuttingProblem;
 import org.scantling.cutting.CuttingStock;
-import org.scantling.cutting.Demand;
+import org.scantling.cutting.PieceDemand;
 import org.scantling.cutting.Stick;
 import org.scantling.tables.Sold;
 import org.scantling.tables.Yard;
@@ -55,10 +55,10 @@ final class Sawing {
   }
 
   private CuttingProblem problem(TreeMap<Integer, List<Piece>> byLength) {
-    List<Demand> demands = new ArrayList<>();
+    List<PieceDemand> demands = new ArrayList<>();
     byLength.forEach(
         (ticks, pieces) ->
-            demands.add(new Demand(ticks, pieces.stream().mapToInt(Piece::count).sum())));
+            demands.add(new PieceDemand(ticks, pieces.stream().mapToInt(Piece::count).sum())));
     return new CuttingProblem(
         demands,
         sticks(),

@@ -13,7 +13,7 @@ import org.scantling.reasons.Source;
  * @param scale how it is searched where it is a number; a word is tried with every word of its
  *     table
  * @param words its value as part of a sentence, with {value}
- * @param limits true where turning points are searched along it
+ * @param limits true where thresholds are searched along it
  * @param choice true where somebody chooses it, false where the place sets it
  * @param ordered true for words that stand in order, the least demanding first
  * @param easedByLess true where less of it, or a word that stands before, asks less of a structure;
@@ -37,7 +37,7 @@ public record DemandRow(
   /**
    * All in one unit.
    *
-   * @param step how finely a turning point is told, above 0
+   * @param step how finely a threshold is told, above 0
    * @param least the least value that is tried
    * @param most the greatest value that is tried
    * @param sampleStep how far apart values are tried before the search closes in; a choice that

@@ -96,7 +96,7 @@ enum TableFile {
       "id,run,apart_in,eyes_apart_in,lowest_in,wire,eye,words"),
   PACKS("packs.csv", PackRow.class, true, "id,count,words,metric_count,metric_words"),
   STEPS("steps.csv", StepRow.class, true, "id,occasion,part,text"),
-  WORKINGS("workings.csv", WorkingRow.class, false, "id,roles,part,statement,formula,metric"),
+  WORKINGS("workings.csv", CalculationRow.class, false, "id,roles,part,statement,formula,metric"),
   DEMANDS(
       "demands.csv",
       DemandRow.class,

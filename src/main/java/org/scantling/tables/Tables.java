@@ -143,11 +143,11 @@ public final class Tables {
   }
 
   /** How loads and stresses are worked, step by step. */
-  public Table<WorkingRow> workings() {
-    return table(TableFile.WORKINGS, WorkingRow.class);
+  public Table<CalculationRow> workings() {
+    return table(TableFile.WORKINGS, CalculationRow.class);
   }
 
-  /** The demands along which turning points are searched, and how. */
+  /** The demands along which thresholds are searched, and how. */
   public Table<DemandRow> demands() {
     return table(TableFile.DEMANDS, DemandRow.class);
   }

@@ -59,7 +59,7 @@ final class TypedRows {
       case PACKS:
         return PackRow.read(row);
       case WORKINGS:
-        return WorkingRow.read(row);
+        return CalculationRow.read(row);
       case STEPS:
         return StepRow.read(row);
       case SHOP:

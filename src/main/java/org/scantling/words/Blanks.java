@@ -8,9 +8,9 @@ import org.scantling.reasons.Decision;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Outcome;
+import org.scantling.reasons.Priority;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
-import org.scantling.reasons.Weight;
 import org.scantling.tables.CheckNature;
 
 /** What fills the blanks of a sentence: the evidence, then the finding, then the decision. */
@@ -119,7 +119,7 @@ final class Blanks {
   /** What stays as in the base is told as it will be, not as a hair more before it was rounded. */
   private Optional<String> kept(String name, Finding.PreferNumber wish) {
     return decision
-        .filter(d -> name.equals("number") && wish.weight() == Weight.KEPT)
+        .filter(d -> name.equals("number") && wish.priority() == Priority.KEPT)
         .filter(d -> reason.governing() && d.base().isPresent() && !d.changed())
         .map(d -> voice.say(d.question(), d.proposed()));
   }

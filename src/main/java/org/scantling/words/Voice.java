@@ -8,6 +8,7 @@ import org.scantling.quantity.Measure;
 import org.scantling.quantity.MeasureText;
 import org.scantling.quantity.Unit;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Demand;
 import org.scantling.reasons.Evidence;
@@ -18,13 +19,12 @@ import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
 import org.scantling.reasons.Stated;
 import org.scantling.reasons.TimberRole;
-import org.scantling.reasons.Working;
+import org.scantling.tables.CalculationRow;
 import org.scantling.tables.CheckNature;
 import org.scantling.tables.CheckRow;
 import org.scantling.tables.JointRow;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.TimberUse;
-import org.scantling.tables.WorkingRow;
 
 /** How things are said to one reader, in one system of units. */
 public final class Voice {
@@ -224,10 +224,10 @@ public final class Voice {
   }
 
   /** Whether a step of working belongs to a member or a question. */
-  public boolean works(Working working, String role) {
+  public boolean works(CalculationStep step, String role) {
     boolean others =
-        working.evidence().find("member").filter(member -> !word(member).equals(role)).isPresent();
-    return !others && words.tables().workings().row(working.id()).roles().contains(role);
+        step.evidence().find("member").filter(member -> !word(member).equals(role)).isPresent();
+    return !others && words.tables().workings().row(step.id()).roles().contains(role);
   }
 
   private static String word(Evidence.Seen seen) {
@@ -235,33 +235,33 @@ public final class Voice {
   }
 
   /** The heading under which a step of working stands. */
-  public String part(Working working) {
-    return template(words.tables().workings().row(working.id()).part(), working);
+  public String part(CalculationStep step) {
+    return template(words.tables().workings().row(step.id()).part(), step);
   }
 
   /** What a step of working is about. */
-  public String worked(Working working) {
-    return template(words.tables().workings().row(working.id()).statement(), working);
+  public String worked(CalculationStep step) {
+    return template(words.tables().workings().row(step.id()).statement(), step);
   }
 
   /** A step of working in symbols, then in numbers. */
-  public String formula(Working working) {
-    WorkingRow row = words.tables().workings().row(working.id());
+  public String formula(CalculationStep step) {
+    CalculationRow row = words.tables().workings().row(step.id());
     boolean own = units == UnitSystem.METRIC && !row.metric().isEmpty();
-    return template(own ? row.metric() : row.formula(), working);
+    return template(own ? row.metric() : row.formula(), step);
   }
 
-  private String template(String text, Working working) {
-    WorkingNumbers numbers = new WorkingNumbers(units);
+  private String template(String text, CalculationStep step) {
+    CalculationNumbers numbers = new CalculationNumbers(units);
     return new Template(text)
         .filled(
             name ->
                 name.equals("result")
-                    ? Optional.of(numbers.say(working.result()))
-                    : working.evidence().find(name).map(seen -> input(seen, numbers)));
+                    ? Optional.of(numbers.say(step.result()))
+                    : step.evidence().find(name).map(seen -> input(seen, numbers)));
   }
 
-  private String input(Evidence.Seen seen, WorkingNumbers numbers) {
+  private String input(Evidence.Seen seen, CalculationNumbers numbers) {
     if (seen instanceof Evidence.Seen.Amount amount) {
       String said = numbers.say(amount.measure());
       return amount.measure().amount() < 0 ? "(" + said + ")" : said;

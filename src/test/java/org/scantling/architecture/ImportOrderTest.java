@@ -25,7 +25,7 @@ class ImportOrderTest {
     may("loads", "quantity");
     may("ground", "quantity");
     may("cutting");
-    may("meanwhile");
+    may("concurrent");
     may("tables", "quantity", "reasons");
     may(
         "confirm",
@@ -37,7 +37,7 @@ class ImportOrderTest {
         "loads",
         "ground",
         "tables",
-        "meanwhile");
+        "concurrent");
     may("intake", "quantity", "design", "reasons", "tables");
     may("rulebase", "quantity", "design", "reasons");
     may("rules", "quantity", "reasons", "tables");
@@ -53,7 +53,7 @@ class ImportOrderTest {
         "tables",
         "confirm",
         "rulebase",
-        "meanwhile");
+        "concurrent");
     may("spans", "quantity", "reasons", "loads", "tables", "confirm");
     may("words", "quantity", "design", "reasons", "tables");
     may("rulebook", "quantity", "reasons", "tables", "words");

@@ -56,7 +56,7 @@ class ScenarioTest {
     Golden.compare(name + ".json", WITH_WORKINGS.contains(name) ? json : withoutWorkings(json));
   }
 
-  /** Hundreds of steps a site, of which each is worked again in WorkingsTest. */
+  /** Hundreds of steps a site, of which each is worked again in CalculationTraceTest. */
   private static String withoutWorkings(String json) {
     return WORKINGS.matcher(json).replaceFirst("  \"workings\" : [ ]");
   }

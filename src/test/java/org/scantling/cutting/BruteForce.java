@@ -10,7 +10,7 @@ final class BruteForce {
 
   private BruteForce(CuttingProblem problem) {
     this.problem = problem;
-    for (Demand demand : problem.demands()) {
+    for (PieceDemand demand : problem.demands()) {
       for (int i = 0; i < demand.count(); i++) {
         pieces.add(demand.lengthTicks());
       }

@@ -53,9 +53,9 @@ public final class CuttingStockBenchmark {
     for (int i = LENGTHS; i < PIECES; i++) {
       counts[random.nextInt(LENGTHS)]++;
     }
-    List<Demand> demands = new ArrayList<>();
+    List<PieceDemand> demands = new ArrayList<>();
     for (int i = 0; i < LENGTHS; i++) {
-      demands.add(new Demand(lengths.get(i), counts[i]));
+      demands.add(new PieceDemand(lengths.get(i), counts[i]));
     }
     List<Stick> sticks = new ArrayList<>();
     for (int feet = 8; feet <= 16; feet += 2) {

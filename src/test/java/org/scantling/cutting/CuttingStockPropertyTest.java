@@ -35,11 +35,11 @@ class CuttingStockPropertyTest {
                     new Allowance(kerf, trim, trim / 2)));
   }
 
-  private static List<Demand> demands(List<Integer> pieces) {
+  private static List<PieceDemand> demands(List<Integer> pieces) {
     TreeMap<Integer, Integer> counts = new TreeMap<>();
     pieces.forEach(each -> counts.merge(each, 1, Integer::sum));
-    List<Demand> demands = new ArrayList<>();
-    counts.descendingMap().forEach((length, count) -> demands.add(new Demand(length, count)));
+    List<PieceDemand> demands = new ArrayList<>();
+    counts.descendingMap().forEach((length, count) -> demands.add(new PieceDemand(length, count)));
     return demands;
   }
 
@@ -67,9 +67,9 @@ class CuttingStockPropertyTest {
 
   @Property(tries = 60, seed = "13", edgeCases = EdgeCasesMode.NONE)
   void one_more_piece_never_costs_less(@ForAll("small") CuttingProblem problem) {
-    List<Demand> more = new ArrayList<>(problem.demands());
-    Demand first = more.remove(0);
-    more.add(0, new Demand(first.lengthTicks(), first.count() + 1));
+    List<PieceDemand> more = new ArrayList<>(problem.demands());
+    PieceDemand first = more.remove(0);
+    more.add(0, new PieceDemand(first.lengthTicks(), first.count() + 1));
     CuttingProblem longer = new CuttingProblem(more, problem.sticks(), problem.allowance());
     assertThat(CuttingStock.solve(longer).cost())
         .isGreaterThanOrEqualTo(CuttingStock.solve(problem).cost());
@@ -84,7 +84,7 @@ class CuttingStockPropertyTest {
 
   @Property(tries = 25, seed = "20120517", edgeCases = EdgeCasesMode.NONE)
   void two_hundred_pieces_are_planned_to_half_a_percent(@ForAll("yards") CuttingProblem problem) {
-    assertThat(problem.demands().stream().mapToInt(Demand::count).sum()).isEqualTo(200);
+    assertThat(problem.demands().stream().mapToInt(PieceDemand::count).sum()).isEqualTo(200);
     CuttingPlan plan = SoundPlan.check(problem, CuttingStock.solve(problem));
     assertThat(plan.gapRatio()).isLessThan(0.005);
   }

@@ -37,7 +37,7 @@ class LossSearchTest {
       assertThat(plan.bound()).as(problem.toString()).isLessThanOrEqualTo(best);
       assertThat(plan.cost()).as(problem.toString()).isGreaterThanOrEqualTo(best);
       Prices prices =
-          new Prices(problem, problem.demands().stream().mapToInt(Demand::count).toArray());
+          new Prices(problem, problem.demands().stream().mapToInt(PieceDemand::count).toArray());
       List<Pattern> patterns = singles(problem);
       prices.settle(patterns);
       double loss = plan.cost() - prices.bound() + 40;
@@ -80,8 +80,10 @@ class LossSearchTest {
     for (int piece = 0; piece < 8; piece++) {
       counts.merge(5 + random.nextInt(12) * 5, 1, Integer::sum);
     }
-    List<Demand> demands =
-        counts.entrySet().stream().map(each -> new Demand(each.getKey(), each.getValue())).toList();
+    List<PieceDemand> demands =
+        counts.entrySet().stream()
+            .map(each -> new PieceDemand(each.getKey(), each.getValue()))
+            .toList();
     List<Stick> sticks =
         List.of(
             new Stick(60 + random.nextInt(10), 70 + random.nextInt(40)),

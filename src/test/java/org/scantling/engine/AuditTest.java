@@ -8,13 +8,13 @@ import org.scantling.reasons.Answer;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Phase;
+import org.scantling.reasons.Priority;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.RuleNote;
 import org.scantling.reasons.Shortfall;
 import org.scantling.reasons.Shortfall.Kind;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
-import org.scantling.reasons.Weight;
 import org.scantling.rulebase.Fired;
 import org.scantling.tables.Tables;
 
@@ -25,8 +25,8 @@ class AuditTest {
   void a_number_on_its_bound_stands_and_one_past_it_does_not() {
     List<Fired> bounds =
         List.of(
-            Findings.atLeast(Question.FOOTING_DEPTH, "least", 30),
-            Findings.atMost(Question.FOOTING_DEPTH, "most", 96));
+            SampleFindings.atLeast(Question.FOOTING_DEPTH, "least", 30),
+            SampleFindings.atMost(Question.FOOTING_DEPTH, "most", 96));
     assertThat(audit(Answer.number(Question.FOOTING_DEPTH, 30), bounds)).isEmpty();
     assertThat(audit(Answer.number(Question.FOOTING_DEPTH, 96), bounds)).isEmpty();
     assertThat(audit(Answer.number(Question.FOOTING_DEPTH, 29), bounds))
@@ -46,7 +46,7 @@ class AuditTest {
     assertThat(
             audit(
                 Answer.number(Question.HEADER_NOTCH, 0.5),
-                List.of(Findings.atMost(Question.HEADER_NOTCH, "most", 0))))
+                List.of(SampleFindings.atMost(Question.HEADER_NOTCH, "most", 0))))
         .singleElement()
         .satisfies(each -> assertThat(each.ratio()).isEmpty());
   }
@@ -55,8 +55,8 @@ class AuditTest {
   void only_the_option_that_is_built_is_found_fault_with() {
     List<Fired> rejects =
         List.of(
-            Findings.reject(Question.POST_SIZE, "thin", "4x4", 1.2),
-            Findings.reject(Question.POST_SIZE, "stout", "8x8", 1.5));
+            SampleFindings.reject(Question.POST_SIZE, "thin", "4x4", 1.2),
+            SampleFindings.reject(Question.POST_SIZE, "stout", "8x8", 1.5));
     assertThat(audit(Answer.option(Question.POST_SIZE, "6x6"), rejects)).isEmpty();
     assertThat(audit(Answer.option(Question.POST_SIZE, "4x4"), rejects))
         .singleElement()
@@ -97,13 +97,17 @@ class AuditTest {
     assertThat(
             audit(
                 onTop,
-                List.of(Findings.prefer(Question.HEADER_STYLE, "asked", Weight.ASKED, "paired"))))
+                List.of(
+                    SampleFindings.prefer(
+                        Question.HEADER_STYLE, "asked", Priority.ASKED, "paired"))))
         .extracting(Shortfall::kind)
         .containsExactly(Kind.NOT_AS_ASKED);
     assertThat(
             audit(
                 onTop,
-                List.of(Findings.prefer(Question.HEADER_STYLE, "trade", Weight.TRADE, "paired"))))
+                List.of(
+                    SampleFindings.prefer(
+                        Question.HEADER_STYLE, "trade", Priority.TRADE, "paired"))))
         .isEmpty();
   }
 
@@ -121,7 +125,7 @@ class AuditTest {
   private static List<Kind> asked(Question question, double wished, double built) {
     return audit(
             Answer.number(question, built),
-            List.of(Findings.prefer(question, "asked", Weight.ASKED, wished)))
+            List.of(SampleFindings.prefer(question, "asked", Priority.ASKED, wished)))
         .stream()
         .map(Shortfall::kind)
         .toList();

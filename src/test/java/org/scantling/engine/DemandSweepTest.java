@@ -12,6 +12,7 @@ import java.util.function.IntFunction;
 import org.junit.jupiter.api.Test;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
+import org.scantling.reasons.CheckLimits;
 import org.scantling.reasons.Choice;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Demand;
@@ -27,8 +28,7 @@ import org.scantling.reasons.RuleNote;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
 import org.scantling.reasons.Stretch;
-import org.scantling.reasons.TurningPoint;
-import org.scantling.reasons.Yardstick;
+import org.scantling.reasons.Threshold;
 import org.scantling.tables.DemandRow;
 
 /** The search alone, over answers made up for it: today is 50, searched 0 to 100, sampled by 10. */
@@ -43,7 +43,7 @@ class DemandSweepTest {
     Reach reach = search(inches -> inches <= 63 ? "4x4" : "6x6", POSTS);
 
     assertThat(reach.points())
-        .extracting(TurningPoint::up, point -> amount(point.at()), point -> amount(point.beyond()))
+        .extracting(Threshold::up, point -> amount(point.at()), point -> amount(point.beyond()))
         .containsExactly(tuple(true, 63.0, 64.0));
     assertThat(size(reach.points().get(0).here())).isEqualTo("4x4");
     assertThat(size(reach.points().get(0).there())).isEqualTo("6x6");
@@ -55,7 +55,7 @@ class DemandSweepTest {
     Reach reach = search(inches -> inches < 12 ? "2x4" : inches < 41 ? "4x4" : "6x6", POSTS);
 
     assertThat(reach.points())
-        .extracting(TurningPoint::up, point -> amount(point.at()), point -> size(point.there()))
+        .extracting(Threshold::up, point -> amount(point.at()), point -> size(point.there()))
         .containsExactly(tuple(false, 41.0, "4x4"));
   }
 
@@ -150,7 +150,7 @@ class DemandSweepTest {
             .search(POSTS);
 
     assertThat(reach.points())
-        .extracting(TurningPoint::at, TurningPoint::beyond, TurningPoint::up)
+        .extracting(Threshold::at, Threshold::beyond, Threshold::up)
         .containsExactly(
             tuple(new Outcome.Word("clematis"), new Outcome.Word("none"), false),
             tuple(new Outcome.Word("clematis"), new Outcome.Word("grape"), true));
@@ -248,7 +248,7 @@ class DemandSweepTest {
         List.of(),
         List.of(),
         List.of(),
-        Yardstick.plain(),
+        CheckLimits.plain(),
         List.of(),
         List.of());
   }

@@ -24,7 +24,13 @@ public final class DemandTries {
 
   private static String tries(Engine engine, Site site, DemandRow row, DemandScale scale) {
     DemandLine line =
-        new DemandLine(row, scale, site, engine, List.of(), () -> new Ledger(Ledger.Keeps.NOTHING));
+        new DemandLine(
+            row,
+            scale,
+            site,
+            engine,
+            List.of(),
+            () -> new ResultCache(ResultCache.Retention.NOTHING));
     StringBuilder tries = new StringBuilder();
     for (int place : scale.samples()) {
       tries.append(scale.value(place));

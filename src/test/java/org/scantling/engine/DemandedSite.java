@@ -12,7 +12,7 @@ public final class DemandedSite {
   /** The same, with as many bays as were proposed where the demand is about their length. */
   public static Site with(Site site, Proposal today, String demand, Outcome value) {
     boolean bay = Demand.of(demand) == Demand.BAY;
-    return with(bay ? TurningSearch.inItsBays(site, today) : site, demand, value);
+    return with(bay ? ThresholdSearch.inItsBays(site, today) : site, demand, value);
   }
 
   public static Site with(Site site, String demand, Outcome value) {

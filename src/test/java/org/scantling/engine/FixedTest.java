@@ -21,10 +21,12 @@ class FixedTest {
 
   @Test
   void a_design_fixes_the_structure_and_nothing_that_only_the_site_can_say() {
-    Job job =
-        new Job(
-            Wish.plain().over(House.roseGate()), House.TABLES, new Ledger(Ledger.Keeps.ONE_RUN));
-    Job fixed = job.withDesign(House.roseGate());
+    DesignProblem problem =
+        new DesignProblem(
+            Wish.plain().over(House.roseGate()),
+            House.TABLES,
+            new ResultCache(ResultCache.Retention.ONE_RUN));
+    DesignProblem fixed = problem.withDesign(House.roseGate());
     assertThat(fixed.fixed().any()).isTrue();
     assertThat(fixed.fixed().has(Question.POST_SIZE)).isTrue();
     assertThat(fixed.fixed().has(Question.CLEAR_WIDTH)).isTrue();
@@ -32,21 +34,24 @@ class FixedTest {
     assertThat(fixed.fixed().has(Question.VINE)).isFalse();
     assertThat(fixed.fixed().has(Question.CROSSBEAM_JOINT)).isFalse();
     assertThat(fixed.bayCounts()).containsExactly(1);
-    assertThat(job.fixed().any()).isFalse();
-    assertThat(job.fixed(Question.POST_SIZE, job.start(List.of()))).isEmpty();
+    assertThat(problem.fixed().any()).isFalse();
+    assertThat(problem.fixed(Question.POST_SIZE, problem.start(List.of()))).isEmpty();
   }
 
   @Test
   void where_the_top_is_stepped_the_fall_of_a_bay_is_lost_from_the_headroom() {
-    Job job =
-        new Job(Wish.plain().over(House.roseGate()), House.TABLES, new Ledger(Ledger.Keeps.ONE_RUN))
+    DesignProblem problem =
+        new DesignProblem(
+                Wish.plain().over(House.roseGate()),
+                House.TABLES,
+                new ResultCache(ResultCache.Retention.ONE_RUN))
             .withDesign(House.roseGate());
-    Answers level = job.start(List.of()).with(Answer.option(Question.TOP_LINE, "level"));
-    Answers stepped = job.start(List.of()).with(Answer.option(Question.TOP_LINE, "stepped"));
+    Answers level = problem.start(List.of()).with(Answer.option(Question.TOP_LINE, "level"));
+    Answers stepped = problem.start(List.of()).with(Answer.option(Question.TOP_LINE, "stepped"));
     // Posts of 83 in and a header of 5.5 in, less a seat of 0.75 in at each.
-    assertThat(headroom(job, level)).isEqualTo(87);
-    assertThat(headroom(job, stepped)).isEqualTo(82.5);
-    assertThat(headroom(job, job.start(List.of()))).isEqualTo(87);
+    assertThat(headroom(problem, level)).isEqualTo(87);
+    assertThat(headroom(problem, stepped)).isEqualTo(82.5);
+    assertThat(headroom(problem, problem.start(List.of()))).isEqualTo(87);
   }
 
   @Test
@@ -54,8 +59,8 @@ class FixedTest {
     BaseDesign onBrackets = standing("bracket", 0);
     Review review = ENGINE.check(site("bracket"), onBrackets, NONE, NONE);
     assertThat(review.decision(Question.FOOTING_DEPTH)).isPresent();
-    assertThat(ENGINE.misfits(onBrackets, site("bracket"))).isEmpty();
-    assertThat(ENGINE.misfits(standing("embedded", 0), site("auto")))
+    assertThat(ENGINE.validationErrors(onBrackets, site("bracket"))).isEmpty();
+    assertThat(ENGINE.validationErrors(standing("embedded", 0), site("auto")))
         .extracting("field")
         .containsExactly("posts.embedment");
   }
@@ -115,11 +120,15 @@ class FixedTest {
   @Test
   void a_base_on_brackets_with_rails_is_proposed_and_keeps_its_record() {
     Site site = site("bracket", standing("bracket", 36));
-    assertThat(ENGINE.propose(site, NONE).yardstick().record()).isPresent();
+    assertThat(ENGINE.propose(site, NONE).checkLimits().record()).isPresent();
   }
 
-  private static double headroom(Job job, Answers answers) {
-    return job.fixed().answer(Question.HEADROOM, answers, 4.5).map(Answer::number).orElseThrow();
+  private static double headroom(DesignProblem problem, Answers answers) {
+    return problem
+        .fixed()
+        .answer(Question.HEADROOM, answers, 4.5)
+        .map(Answer::number)
+        .orElseThrow();
   }
 
   private static Site site(String footing) {

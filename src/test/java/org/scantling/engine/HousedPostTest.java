@@ -10,11 +10,11 @@ import org.scantling.intake.Intake;
 import org.scantling.intake.Setting;
 import org.scantling.intake.SiteReader;
 import org.scantling.intake.Vocabulary;
+import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
-import org.scantling.reasons.Working;
 import org.scantling.rulebase.RuleBase;
 import org.scantling.tables.Tables;
 
@@ -31,7 +31,7 @@ class HousedPostTest {
   @Test
   void a_post_in_the_ground_is_worked_at_the_lower_edge_of_the_housing() {
     Proposal proposal = proposal();
-    Working bent = working(proposal, "post.notch.bent");
+    CalculationStep bent = step(proposal, "post.notch.bent");
     double heightIn = decided(proposal, Question.POST_HEIGHT);
     assertThat(decided(proposal, Question.RAIL_HEIGHT)).isCloseTo(20, within(1e-9));
     assertThat(amount(bent, "beyond")).isCloseTo(heightIn - 18.25, within(1e-6));
@@ -48,15 +48,12 @@ class HousedPostTest {
     return ENGINE.propose(intake.site(), intake.defaulted());
   }
 
-  private static Working working(Proposal proposal, String id) {
-    return proposal.workings().stream()
-        .filter(each -> each.id().equals(id))
-        .findFirst()
-        .orElseThrow();
+  private static CalculationStep step(Proposal proposal, String id) {
+    return proposal.trace().stream().filter(each -> each.id().equals(id)).findFirst().orElseThrow();
   }
 
-  private static double amount(Working working, String name) {
-    Evidence.Seen seen = working.evidence().find(name).orElseThrow();
+  private static double amount(CalculationStep step, String name) {
+    Evidence.Seen seen = step.evidence().find(name).orElseThrow();
     return ((Evidence.Seen.Amount) seen).measure().amount();
   }
 

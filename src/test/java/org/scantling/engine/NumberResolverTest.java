@@ -7,16 +7,16 @@ import static org.scantling.reasons.Question.POST_HEIGHT;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.scantling.reasons.Priority;
 import org.scantling.reasons.Reason;
-import org.scantling.reasons.Weight;
 import org.scantling.rulebase.Fired;
 import org.scantling.rulebase.RuleBaseFault;
 
 /** How a number is settled among bounds and wishes, and which of them is told as the reason. */
 class NumberResolverTest {
-  private static final Fired KEPT = wish("kept", Weight.KEPT, 84);
-  private static final Fired LOW = Findings.atLeast(POST_HEIGHT, "low", 80);
-  private static final Fired HIGH = Findings.atMost(POST_HEIGHT, "high", 90);
+  private static final Fired KEPT = wish("kept", Priority.KEPT, 84);
+  private static final Fired LOW = SampleFindings.atLeast(POST_HEIGHT, "low", 80);
+  private static final Fired HIGH = SampleFindings.atMost(POST_HEIGHT, "high", 90);
 
   @Test
   void a_wish_inside_the_bounds_is_the_answer_and_the_reason() {
@@ -25,18 +25,18 @@ class NumberResolverTest {
 
   @Test
   void a_wish_right_on_a_bound_is_still_the_reason() {
-    is(80, "kept", LOW, HIGH, wish("kept", Weight.KEPT, 80));
-    is(90, "kept", LOW, HIGH, wish("kept", Weight.KEPT, 90));
+    is(80, "kept", LOW, HIGH, wish("kept", Priority.KEPT, 80));
+    is(90, "kept", LOW, HIGH, wish("kept", Priority.KEPT, 90));
   }
 
   @Test
   void a_wish_too_low_is_lifted_by_the_greatest_least() {
-    is(87, "higher", LOW, Findings.atLeast(POST_HEIGHT, "higher", 87), HIGH, KEPT);
+    is(87, "higher", LOW, SampleFindings.atLeast(POST_HEIGHT, "higher", 87), HIGH, KEPT);
   }
 
   @Test
   void a_wish_too_high_is_lowered_by_the_smallest_most() {
-    is(82, "lower", LOW, Findings.atMost(POST_HEIGHT, "lower", 82), HIGH, KEPT);
+    is(82, "lower", LOW, SampleFindings.atMost(POST_HEIGHT, "lower", 82), HIGH, KEPT);
   }
 
   @Test
@@ -47,8 +47,8 @@ class NumberResolverTest {
 
   @Test
   void what_was_asked_outweighs_the_trade_and_the_trade_outweighs_what_stood() {
-    Fired trade = wish("trade", Weight.TRADE, 83);
-    Fired asked = wish("asked", Weight.ASKED, 82);
+    Fired trade = wish("trade", Priority.TRADE, 83);
+    Fired asked = wish("asked", Priority.ASKED, 82);
 
     is(83, "trade", KEPT, trade);
     is(82, "asked", KEPT, asked, trade);
@@ -56,15 +56,15 @@ class NumberResolverTest {
 
   @Test
   void of_two_equal_wishes_the_greater_is_taken() {
-    is(88, "more", wish("more", Weight.TRADE, 88), wish("less", Weight.TRADE, 81));
-    is(88, "more", wish("less", Weight.TRADE, 81), wish("more", Weight.TRADE, 88));
+    is(88, "more", wish("more", Priority.TRADE, 88), wish("less", Priority.TRADE, 81));
+    is(88, "more", wish("less", Priority.TRADE, 81), wish("more", Priority.TRADE, 88));
   }
 
   @Test
   void every_finding_is_told_once_the_governing_one_first() {
-    Verdict.Answered answered = answered(resolve(Rounding.NONE, KEPT, HIGH, LOW));
+    Resolution.Answered answered = answered(resolve(Rounding.NONE, KEPT, HIGH, LOW));
 
-    assertThat(Findings.rules(answered.reasons())).containsExactly("kept", "high", "low");
+    assertThat(SampleFindings.rules(answered.reasons())).containsExactly("kept", "high", "low");
     assertThat(answered.reasons())
         .extracting(Reason::governing)
         .containsExactly(true, false, false);
@@ -74,30 +74,33 @@ class NumberResolverTest {
 
   @Test
   void bounds_that_cross_have_no_answer_and_both_are_told() {
-    Verdict verdict = resolve(Rounding.NONE, LOW, Findings.atMost(POST_HEIGHT, "under", 79), KEPT);
+    Resolution resolution =
+        resolve(Rounding.NONE, LOW, SampleFindings.atMost(POST_HEIGHT, "under", 79), KEPT);
 
-    assertThat(verdict).isInstanceOf(Verdict.Unanswerable.class);
-    Verdict.Unanswerable none = (Verdict.Unanswerable) verdict;
+    assertThat(resolution).isInstanceOf(Resolution.Unanswerable.class);
+    Resolution.Unanswerable none = (Resolution.Unanswerable) resolution;
     assertThat(none.question()).isEqualTo(POST_HEIGHT);
     assertThat(none.closest().finding().rule()).isEqualTo("low");
     assertThat(none.closest().governing()).isTrue();
-    assertThat(Findings.rules(none.rejected())).containsExactly("under");
+    assertThat(SampleFindings.rules(none.rejected())).containsExactly("under");
   }
 
   @Test
   void bounds_that_meet_leave_just_that_number_whatever_the_last_bits_say() {
     double justUnder = 80 * (1 - 1e-12);
 
-    assertThat(number(resolve(Rounding.NONE, LOW, Findings.atMost(POST_HEIGHT, "meets", 80))))
+    assertThat(number(resolve(Rounding.NONE, LOW, SampleFindings.atMost(POST_HEIGHT, "meets", 80))))
         .isEqualTo(80);
     assertThat(
-            number(resolve(Rounding.NONE, LOW, Findings.atMost(POST_HEIGHT, "meets", justUnder))))
+            number(
+                resolve(
+                    Rounding.NONE, LOW, SampleFindings.atMost(POST_HEIGHT, "meets", justUnder))))
         .isEqualTo(80);
   }
 
   @Test
   void the_answer_is_rounded_once_after_everything_is_weighed() {
-    Fired odd = Findings.atLeast(POST_HEIGHT, "odd", 84.01);
+    Fired odd = SampleFindings.atLeast(POST_HEIGHT, "odd", 84.01);
 
     assertThat(number(resolve(Rounding.UP_TO_SIXTEENTH, KEPT, odd))).isEqualTo(84.0625);
     assertThat(number(resolve(Rounding.UP_TO_INCH, KEPT, odd))).isEqualTo(85);
@@ -105,8 +108,8 @@ class NumberResolverTest {
 
   @Test
   void rounding_does_not_carry_the_answer_past_a_bound() {
-    Fired most = Findings.atMost(POST_HEIGHT, "most", 83.99);
-    Fired least = Findings.atLeast(POST_HEIGHT, "least", 84.01);
+    Fired most = SampleFindings.atMost(POST_HEIGHT, "most", 83.99);
+    Fired least = SampleFindings.atLeast(POST_HEIGHT, "least", 84.01);
 
     assertThat(number(resolve(Rounding.UP_TO_SIXTEENTH, KEPT, most))).isEqualTo(83.9375);
     assertThat(number(resolve(Rounding.DOWN_TO_SIXTEENTH, KEPT, least))).isEqualTo(84.0625);
@@ -114,8 +117,8 @@ class NumberResolverTest {
 
   @Test
   void between_bounds_closer_than_a_step_the_answer_stays_unrounded() {
-    Fired least = Findings.atLeast(POST_HEIGHT, "least", 84.01);
-    Fired most = Findings.atMost(POST_HEIGHT, "most", 84.02);
+    Fired least = SampleFindings.atLeast(POST_HEIGHT, "least", 84.01);
+    Fired most = SampleFindings.atMost(POST_HEIGHT, "most", 84.02);
 
     assertThat(number(resolve(Rounding.UP_TO_SIXTEENTH, least, most)))
         .isCloseTo(84.01, within(1e-9));
@@ -128,26 +131,26 @@ class NumberResolverTest {
         .hasMessage("no rule has anything to say about post.height");
   }
 
-  private static Fired wish(String rule, Weight weight, double number) {
-    return Findings.prefer(POST_HEIGHT, rule, weight, number);
+  private static Fired wish(String rule, Priority priority, double number) {
+    return SampleFindings.prefer(POST_HEIGHT, rule, priority, number);
   }
 
   private static void is(double number, String governing, Fired... findings) {
-    Verdict verdict = resolve(Rounding.NONE, findings);
+    Resolution resolution = resolve(Rounding.NONE, findings);
 
-    assertThat(number(verdict)).isEqualTo(number);
-    assertThat(answered(verdict).reasons().get(0).finding().rule()).isEqualTo(governing);
+    assertThat(number(resolution)).isEqualTo(number);
+    assertThat(answered(resolution).reasons().get(0).finding().rule()).isEqualTo(governing);
   }
 
-  private static Verdict resolve(Rounding rounding, Fired... findings) {
+  private static Resolution resolve(Rounding rounding, Fired... findings) {
     return new NumberResolver(POST_HEIGHT, rounding, List.of(findings)).resolve();
   }
 
-  private static double number(Verdict verdict) {
-    return answered(verdict).answer().number();
+  private static double number(Resolution resolution) {
+    return answered(resolution).answer().number();
   }
 
-  private static Verdict.Answered answered(Verdict verdict) {
-    return (Verdict.Answered) verdict;
+  private static Resolution.Answered answered(Resolution resolution) {
+    return (Resolution.Answered) resolution;
   }
 }

@@ -7,15 +7,15 @@ import static org.scantling.reasons.Question.POST_SIZE;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.scantling.reasons.Finding;
+import org.scantling.reasons.Priority;
 import org.scantling.reasons.Reason;
-import org.scantling.reasons.Weight;
 import org.scantling.rulebase.Fired;
 import org.scantling.rulebase.RuleBaseFault;
 
 /** How one of several options is settled on, and what is told as the reason. */
 class OptionResolverTest {
   private static final List<String> SIZES = List.of("4x4", "4x6", "6x6", "8x8");
-  private static final Fired KEPT = wish("kept", Weight.KEPT, "4x4");
+  private static final Fired KEPT = wish("kept", Priority.KEPT, "4x4");
 
   @Test
   void a_wish_that_nothing_rejects_is_the_answer_and_the_reason() {
@@ -35,7 +35,7 @@ class OptionResolverTest {
         "6x6",
         "tall",
         0,
-        wish("asked", Weight.ASKED, "4x4"),
+        wish("asked", Priority.ASKED, "4x4"),
         reject("tall", "4x4", 1.2),
         reject("crowded", "4x6", 1.1));
   }
@@ -46,7 +46,7 @@ class OptionResolverTest {
         "4x6",
         "heavy",
         0,
-        wish("asked", Weight.ASKED, "6x6"),
+        wish("asked", Priority.ASKED, "6x6"),
         reject("heavy", "6x6", 1.1),
         reject("huge", "8x8", 1.3));
   }
@@ -58,8 +58,8 @@ class OptionResolverTest {
 
   @Test
   void what_was_asked_outweighs_the_trade_and_the_trade_outweighs_what_stood() {
-    Fired trade = wish("trade", Weight.TRADE, "6x6");
-    Fired asked = wish("asked", Weight.ASKED, "4x6");
+    Fired trade = wish("trade", Priority.TRADE, "6x6");
+    Fired asked = wish("asked", Priority.ASKED, "4x6");
 
     is("6x6", "trade", 0, KEPT, trade);
     is("4x6", "asked", 0, asked, KEPT, trade);
@@ -67,8 +67,8 @@ class OptionResolverTest {
 
   @Test
   void of_two_equal_wishes_the_greater_is_taken() {
-    Fired small = wish("small", Weight.ASKED, "4x6");
-    Fired large = wish("large", Weight.ASKED, "8x8");
+    Fired small = wish("small", Priority.ASKED, "4x6");
+    Fired large = wish("large", Priority.ASKED, "8x8");
 
     is("8x8", "large", 0, small, large);
     is("8x8", "large", 0, large, small);
@@ -76,7 +76,7 @@ class OptionResolverTest {
 
   @Test
   void of_several_rejections_of_an_option_the_hardest_is_told() {
-    Verdict.Answered answered =
+    Resolution.Answered answered =
         answered(
             resolve(
                 0,
@@ -85,19 +85,19 @@ class OptionResolverTest {
                 reject("b", "4x4", 1.7),
                 reject("c", "4x4", 1.4)));
 
-    assertThat(Findings.rules(answered.rejected())).containsExactly("b");
+    assertThat(SampleFindings.rules(answered.rejected())).containsExactly("b");
     assertThat(answered.reasons().get(0).finding().rule()).isEqualTo("b");
   }
 
   @Test
   void rejections_are_told_in_the_order_of_the_sizes_and_wishes_behind_the_governing_reason() {
-    Fired trade = wish("trade", Weight.TRADE, "4x6");
-    Verdict.Answered answered =
+    Fired trade = wish("trade", Priority.TRADE, "4x6");
+    Resolution.Answered answered =
         answered(resolve(0, KEPT, reject("b", "4x6", 1.1), trade, reject("a", "4x4", 1.2)));
 
-    assertThat(Findings.rules(answered.rejected())).containsExactly("a", "b");
+    assertThat(SampleFindings.rules(answered.rejected())).containsExactly("a", "b");
     assertThat(answered.rejected()).extracting(Reason::governing).containsOnly(false);
-    assertThat(Findings.rules(answered.reasons())).containsExactly("b", "kept", "trade");
+    assertThat(SampleFindings.rules(answered.reasons())).containsExactly("b", "kept", "trade");
     assertThat(answered.reasons())
         .extracting(Reason::governing)
         .containsExactly(true, false, false);
@@ -106,7 +106,7 @@ class OptionResolverTest {
 
   @Test
   void where_every_option_is_rejected_the_one_that_came_closest_is_told() {
-    Verdict verdict =
+    Resolution resolution =
         resolve(
             0,
             KEPT,
@@ -116,12 +116,12 @@ class OptionResolverTest {
             reject("c", "6x6", 1.2),
             reject("d", "8x8", 1.3));
 
-    assertThat(verdict).isInstanceOf(Verdict.Unanswerable.class);
-    Verdict.Unanswerable none = (Verdict.Unanswerable) verdict;
+    assertThat(resolution).isInstanceOf(Resolution.Unanswerable.class);
+    Resolution.Unanswerable none = (Resolution.Unanswerable) resolution;
     assertThat(none.question()).isEqualTo(POST_SIZE);
     assertThat(none.closest().finding().rule()).isEqualTo("c");
     assertThat(none.closest().governing()).isTrue();
-    assertThat(Findings.rules(none.rejected())).containsExactly("a", "b", "c", "d");
+    assertThat(SampleFindings.rules(none.rejected())).containsExactly("a", "b", "c", "d");
   }
 
   @Test
@@ -129,7 +129,7 @@ class OptionResolverTest {
     assertThat(option(resolve(2, KEPT))).isEqualTo("6x6");
     assertThat(option(resolve(2, KEPT, reject("a", "6x6", 1.1)))).isEqualTo("8x8");
     assertThat(resolve(2, KEPT, reject("a", "6x6", 1.1), reject("b", "8x8", 1.2)))
-        .isInstanceOf(Verdict.Unanswerable.class);
+        .isInstanceOf(Resolution.Unanswerable.class);
   }
 
   @Test
@@ -137,18 +137,18 @@ class OptionResolverTest {
     List<Reason> earlier =
         answered(resolve(0, KEPT, reject("was", "4x4", 1.4), reject("too", "4x6", 1.2))).rejected();
 
-    Verdict.Answered answered =
+    Resolution.Answered answered =
         answered(new OptionResolver(POST_SIZE, SIZES, List.of(KEPT), 2).keeping(earlier).resolve());
 
     assertThat(answered.answer().option()).isEqualTo("6x6");
-    assertThat(Findings.rules(answered.reasons())).containsExactly("too", "kept");
+    assertThat(SampleFindings.rules(answered.reasons())).containsExactly("too", "kept");
     assertThat(answered.reasons().get(0).governing()).isTrue();
-    assertThat(Findings.rules(answered.rejected())).containsExactly("was", "too");
+    assertThat(SampleFindings.rules(answered.rejected())).containsExactly("was", "too");
   }
 
   @Test
   void a_check_that_stopped_a_size_among_its_own_kind_is_told_before_what_stops_it_now() {
-    assertThat(toldOf("4x4", Findings.fails(POST_SIZE, "was", "4x4", 1.4))).isEqualTo("was");
+    assertThat(toldOf("4x4", SampleFindings.fails(POST_SIZE, "was", "4x4", 1.4))).isEqualTo("was");
   }
 
   @Test
@@ -159,18 +159,18 @@ class OptionResolverTest {
   /** The rule that is told to have stopped a size, where another stops it now. */
   private static String toldOf(String size, Fired before) {
     List<Reason> earlier = answered(resolve(0, KEPT, before)).rejected();
-    Verdict.Answered answered =
+    Resolution.Answered answered =
         answered(
             new OptionResolver(POST_SIZE, SIZES, List.of(KEPT, reject("now", size, 1.1)), 1)
                 .keeping(earlier)
                 .resolve());
-    return Findings.rules(answered.rejected()).get(0);
+    return SampleFindings.rules(answered.rejected()).get(0);
   }
 
   @Test
   void a_wish_for_what_is_not_sold_is_no_reason_for_what_is() {
-    Fired gone = wish("kept", Weight.KEPT, "5x5");
-    Fired trade = wish("trade", Weight.TRADE, "6x6");
+    Fired gone = wish("kept", Priority.KEPT, "5x5");
+    Fired trade = wish("trade", Priority.TRADE, "6x6");
 
     is("6x6", "trade", 0, gone, trade);
     is("4x6", "tall", 0, gone, reject("tall", "4x4", 1.2));
@@ -178,7 +178,7 @@ class OptionResolverTest {
 
   @Test
   void an_answer_that_no_rule_speaks_for_is_a_fault_of_the_rules() {
-    assertThatThrownBy(() -> resolve(0, wish("kept", Weight.KEPT, "5x5")))
+    assertThatThrownBy(() -> resolve(0, wish("kept", Priority.KEPT, "5x5")))
         .isInstanceOf(RuleBaseFault.class)
         .hasMessage("no rule speaks for 4x4 as the answer to post.size");
   }
@@ -193,31 +193,31 @@ class OptionResolverTest {
         .hasMessage("question post.size has no options at all");
   }
 
-  private static Fired wish(String rule, Weight weight, String option) {
-    return Findings.prefer(POST_SIZE, rule, weight, option);
+  private static Fired wish(String rule, Priority priority, String option) {
+    return SampleFindings.prefer(POST_SIZE, rule, priority, option);
   }
 
   private static Fired reject(String rule, String option, double ratio) {
-    return Findings.reject(POST_SIZE, rule, option, ratio);
+    return SampleFindings.reject(POST_SIZE, rule, option, ratio);
   }
 
   private static void is(String option, String governing, int floor, Fired... findings) {
-    Verdict verdict = resolve(floor, findings);
+    Resolution resolution = resolve(floor, findings);
 
-    assertThat(option(verdict)).isEqualTo(option);
-    Finding first = answered(verdict).reasons().get(0).finding();
+    assertThat(option(resolution)).isEqualTo(option);
+    Finding first = answered(resolution).reasons().get(0).finding();
     assertThat(first.rule()).isEqualTo(governing);
   }
 
-  private static Verdict resolve(int floor, Fired... findings) {
+  private static Resolution resolve(int floor, Fired... findings) {
     return new OptionResolver(POST_SIZE, SIZES, List.of(findings), floor).resolve();
   }
 
-  private static String option(Verdict verdict) {
-    return answered(verdict).answer().option();
+  private static String option(Resolution resolution) {
+    return answered(resolution).answer().option();
   }
 
-  private static Verdict.Answered answered(Verdict verdict) {
-    return (Verdict.Answered) verdict;
+  private static Resolution.Answered answered(Resolution resolution) {
+    return (Resolution.Answered) resolution;
   }
 }

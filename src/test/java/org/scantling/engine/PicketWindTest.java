@@ -12,11 +12,11 @@ import org.scantling.intake.Setting;
 import org.scantling.intake.SiteReader;
 import org.scantling.intake.Vocabulary;
 import org.scantling.quantity.Measure;
+import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
-import org.scantling.reasons.Working;
 import org.scantling.rulebase.RuleBase;
 import org.scantling.tables.Tables;
 
@@ -43,8 +43,8 @@ class PicketWindTest {
                 Path.of("scenarios/metric-country.yaml"),
                 List.of(new Setting("materials.market", market)));
     Proposal proposal = ENGINE.propose(intake.site(), intake.defaulted());
-    Working side =
-        proposal.workings().stream()
+    CalculationStep side =
+        proposal.trace().stream()
             .filter(each -> each.id().equals("wind.across.solid"))
             .findFirst()
             .orElseThrow();

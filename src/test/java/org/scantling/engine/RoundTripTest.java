@@ -77,7 +77,7 @@ class RoundTripTest {
     DesignIntake design =
         new DesignReader(scenarios.vocabulary())
             .read(new SourceText("design.yaml", 1, yaml, Path.of(".")));
-    assertThat(engine.misfits(design.design(), site.site())).isEqualTo(List.of());
+    assertThat(engine.validationErrors(design.design(), site.site())).isEqualTo(List.of());
     return engine.check(site.site(), design.design(), design.defaulted(), site.defaulted());
   }
 }

@@ -43,7 +43,7 @@ class TrackRecordTest {
             .vine("climbing-rose")
             .over(base());
     Review review = ENGINE.check(own, base(), NONE, NONE);
-    TrackRecord record = review.yardstick().record().orElseThrow();
+    TrackRecord record = review.checkLimits().record().orElseThrow();
     assertThat(record.sinceYear()).isEqualTo(2007);
     assertThat(record.checks()).hasSameSizeAs(review.checks());
     for (Checked each : review.checks()) {
@@ -57,8 +57,8 @@ class TrackRecordTest {
   void the_published_limit_holds_where_nobody_asks_for_the_record() {
     Proposal proposal = ENGINE.propose(shallow(base()), NONE);
     assertThat(check(proposal, EMBEDMENT).check().ratio()).isLessThanOrEqualTo(1);
-    assertThat(proposal.yardstick().eased()).isEmpty();
-    assertThat(proposal.yardstick().baseRatio(check(proposal, EMBEDMENT)).orElseThrow())
+    assertThat(proposal.checkLimits().eased()).isEmpty();
+    assertThat(proposal.checkLimits().baseRatio(check(proposal, EMBEDMENT)).orElseThrow())
         .isGreaterThan(1.1);
   }
 
@@ -69,12 +69,12 @@ class TrackRecordTest {
     Checked sway = check(proven, SWAY);
     assertThat(sway.check().ratio())
         .isGreaterThan(1)
-        .isLessThanOrEqualTo(proven.yardstick().baseRatio(sway).orElseThrow());
+        .isLessThanOrEqualTo(proven.checkLimits().baseRatio(sway).orElseThrow());
     Checked depth = check(proven, EMBEDMENT);
-    double record = proven.yardstick().baseRatio(depth).orElseThrow();
+    double record = proven.checkLimits().baseRatio(depth).orElseThrow();
     assertThat(depth.check().ratio()).isGreaterThan(1).isLessThanOrEqualTo(record);
     assertThat(depthIn(proven)).isLessThan(depthIn(published));
-    assertThat(proven.yardstick().eased().keySet()).isEqualTo(Set.of(EMBEDMENT, SWAY));
+    assertThat(proven.checkLimits().eased().keySet()).isEqualTo(Set.of(EMBEDMENT, SWAY));
     for (Checked each : proven.checks()) {
       if (!each.id().equals(EMBEDMENT) && !each.id().equals(SWAY)) {
         assertThat(each.check().ratio()).as(each.id()).isLessThanOrEqualTo(1 + 1e-9);
@@ -110,14 +110,14 @@ class TrackRecordTest {
                 .choices(new Wish.Choices("concrete", "auto", "code", "I", "open"))
                 .over(base()));
     Proposal proposal = ENGINE.propose(concrete, NONE);
-    assertThat(proposal.yardstick().eased()).isEmpty();
+    assertThat(proposal.checkLimits().eased()).isEmpty();
     assertThat(cautions(proposal)).contains("cautions.record-idle");
   }
 
   @Test
   void a_base_that_has_stood_nowhere_known_has_no_record() {
     BaseDesign unknown = with(base(), Optional.empty());
-    assertThat(ENGINE.propose(shallow(unknown), NONE).yardstick().record()).isEmpty();
+    assertThat(ENGINE.propose(shallow(unknown), NONE).checkLimits().record()).isEmpty();
     BaseDesign.Proven stood = base().proven().orElseThrow();
     BaseDesign windless =
         with(
@@ -136,7 +136,7 @@ class TrackRecordTest {
                     stood.soil(),
                     stood.vine())));
     Proposal proposal = ENGINE.propose(proven(shallow(windless)), NONE);
-    assertThat(proposal.yardstick().record()).isEmpty();
+    assertThat(proposal.checkLimits().record()).isEmpty();
     assertThat(cautions(proposal)).contains("cautions.record-idle");
   }
 
@@ -166,7 +166,7 @@ class TrackRecordTest {
   }
 
   private static TrackRecord recordOf(Site site) {
-    return ENGINE.propose(site, NONE).yardstick().record().orElseThrow();
+    return ENGINE.propose(site, NONE).checkLimits().record().orElseThrow();
   }
 
   @Test
@@ -178,7 +178,7 @@ class TrackRecordTest {
             Optional.of(
                 new BaseDesign.Proven(2010, stood.climate(), Optional.empty(), Optional.empty())));
     Proposal proposal = ENGINE.propose(proven(shallow(quiet)), NONE);
-    assertThat(proposal.yardstick().eased()).containsOnlyKeys(EMBEDMENT, SWAY);
+    assertThat(proposal.checkLimits().eased()).containsOnlyKeys(EMBEDMENT, SWAY);
     assertThat(
             proposal.cautions().stream()
                 .filter(each -> each.note().id().equals("cautions.record-unsaid"))
@@ -198,9 +198,11 @@ class TrackRecordTest {
             base.crossbeams(),
             base.sidePanels(),
             base.braces());
-    assertThat(ENGINE.misfits(odd, shallow(base))).extracting("field").contains("headers.notch");
+    assertThat(ENGINE.validationErrors(odd, shallow(base)))
+        .extracting("field")
+        .contains("headers.notch");
     assertThat(OwnPlace.of(shallow(odd))).isPresent();
-    assertThat(ENGINE.propose(shallow(base), NONE).yardstick().record()).isPresent();
+    assertThat(ENGINE.propose(shallow(base), NONE).checkLimits().record()).isPresent();
   }
 
   @Test
@@ -223,7 +225,7 @@ class TrackRecordTest {
               .over(sloped);
       Site falling = own.with(new Site.Ground(own.ground().soil(), percent));
       Review review = ENGINE.check(falling, sloped, NONE, NONE);
-      TrackRecord record = review.yardstick().record().orElseThrow();
+      TrackRecord record = review.checkLimits().record().orElseThrow();
       assertThat(record.slopePercent()).isEqualTo(percent);
       assertThat(record.checks()).hasSameSizeAs(review.checks());
       for (Checked each : review.checks()) {

@@ -50,7 +50,7 @@ class BoundsTest {
   }
 
   private static void collect(Class<?> shape, String path, SortedSet<String> numbers) {
-    for (Shape.Key key : Shape.keys(shape)) {
+    for (ShapeKeys.Key key : ShapeKeys.keys(shape)) {
       if (key.isGroup()) {
         collect(key.type(), path + key.key() + ".", numbers);
       } else if (key.entry().kind().isNumber()) {

@@ -32,7 +32,7 @@ final class FileSchema {
             .with(Option.FORBIDDEN_ADDITIONAL_PROPERTIES_BY_DEFAULT, Option.PLAIN_DEFINITION_KEYS);
     builder
         .forFields()
-        .withPropertyNameOverrideResolver(field -> Shape.hyphened(field.getName()))
+        .withPropertyNameOverrideResolver(field -> ShapeKeys.hyphened(field.getName()))
         .withRequiredCheck(field -> entry(field).required())
         .withCustomDefinitionProvider(FileSchema::definition);
     ObjectNode schema = new SchemaGenerator(builder.build()).generateSchema(shape);

@@ -54,7 +54,7 @@ class CheckedDesignPropertyTest {
   void a_check_always_answers_and_its_answer_is_what_it_lists(
       @ForAll("wishes") Wish wish, @ForAll("designs") BaseDesign design) {
     Site site = wish.over(House.roseGate());
-    if (!ENGINE.misfits(design, site).isEmpty()) {
+    if (!ENGINE.validationErrors(design, site).isEmpty()) {
       TALLY.add("cannot be put together");
       return;
     }

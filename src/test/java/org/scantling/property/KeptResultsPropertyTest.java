@@ -8,16 +8,16 @@ import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import org.scantling.engine.KeepingEngines;
+import org.scantling.engine.CachingEngines;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Proposal;
 
 /**
  * What the engine keeps from pass to pass and from run to run changes no answer, no reason and no
- * digit. Sites come in pairs that differ in one demand, as a search for turning points tries them.
+ * digit. Sites come in pairs that differ in one demand, as a search for thresholds tries them.
  */
 class KeptResultsPropertyTest {
-  private static final KeepingEngines ENGINES = new KeepingEngines(House.RULES, House.TABLES);
+  private static final CachingEngines ENGINES = new CachingEngines(House.RULES, House.TABLES);
 
   @Provide
   Arbitrary<Wish> wishes() {

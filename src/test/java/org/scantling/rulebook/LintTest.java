@@ -152,13 +152,15 @@ class LintTest {
   @Test
   void bounds_from_both_sides_are_found_by_their_names() {
     List<String> pairs =
-        Bounds.in(tables.thumbs()).stream().map(pair -> pair.low() + " " + pair.high()).toList();
+        BoundPairs.in(tables.thumbs()).stream()
+            .map(pair -> pair.low() + " " + pair.high())
+            .toList();
     assertThat(pairs)
         .contains("crossbeam.spacing-least crossbeam.spacing-longest", "bay.least bay.longest");
-    assertThat(Bounds.in(tables.wind()))
-        .extracting(Bounds.Pair::low)
+    assertThat(BoundPairs.in(tables.wind()))
+        .extracting(BoundPairs.Pair::low)
         .contains("wind.older-code.least");
-    assertThat(new Bounds.Pair("a-least", 2, "a-most", 1).crossed()).isTrue();
-    assertThat(new Bounds.Pair("a-least", 1, "a-most", 1).crossed()).isFalse();
+    assertThat(new BoundPairs.Pair("a-least", 2, "a-most", 1).crossed()).isTrue();
+    assertThat(new BoundPairs.Pair("a-least", 1, "a-most", 1).crossed()).isFalse();
   }
 }

@@ -4,9 +4,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
+import org.scantling.reasons.Priority;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Severity;
-import org.scantling.reasons.Weight;
 import tools.jackson.databind.JsonNode;
 
 /** Findings as cases write them, told by their first key. */
@@ -20,8 +20,8 @@ final class FindingReader {
         "at-least", e -> Found.atLeast(rule(e), question(e, "at-least").id(), e.number("number")));
     kinds.put(
         "at-most", e -> Found.atMost(rule(e), question(e, "at-most").id(), e.number("number")));
-    for (Weight weight : Weight.values()) {
-      String word = weight.name().toLowerCase(Locale.ROOT);
+    for (Priority priority : Priority.values()) {
+      String word = priority.name().toLowerCase(Locale.ROOT);
       kinds.put(word, e -> prefer(e, word));
     }
     kinds.put("reject", FindingReader::reject);
@@ -45,10 +45,10 @@ final class FindingReader {
     }
   }
 
-  private static Found prefer(Entry entry, String weight) {
-    Question question = question(entry, weight);
+  private static Found prefer(Entry entry, String priority) {
+    Question question = question(entry, priority);
     String what = question.numeric() ? Found.text(entry.number("number")) : entry.word("option");
-    return Found.prefer(rule(entry), weight, question.id(), what);
+    return Found.prefer(rule(entry), priority, question.id(), what);
   }
 
   private static Found reject(Entry entry) {

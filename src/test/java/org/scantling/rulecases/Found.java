@@ -20,8 +20,8 @@ record Found(String rule, String says) implements Comparable<Found> {
     return new Found(rule, question + " at most " + text(number));
   }
 
-  static Found prefer(String rule, String weight, String question, String what) {
-    return new Found(rule, question + " " + weight + " " + what);
+  static Found prefer(String rule, String priority, String question, String what) {
+    return new Found(rule, question + " " + priority + " " + what);
   }
 
   static Found reject(String rule, String question, String option, String check, double ratio) {
@@ -55,9 +55,9 @@ record Found(String rule, String says) implements Comparable<Found> {
     } else if (finding instanceof Finding.AtMost f) {
       return atMost(f.rule(), f.question().id(), f.number()).says;
     } else if (finding instanceof Finding.PreferNumber f) {
-      return prefer(f.rule(), word(f.weight()), f.question().id(), text(f.number())).says;
+      return prefer(f.rule(), word(f.priority()), f.question().id(), text(f.number())).says;
     } else if (finding instanceof Finding.PreferOption f) {
-      return prefer(f.rule(), word(f.weight()), f.question().id(), f.option()).says;
+      return prefer(f.rule(), word(f.priority()), f.question().id(), f.option()).says;
     } else if (finding instanceof Finding.Reject f) {
       return reject(f.rule(), f.question().id(), f.option(), f.check(), f.ratio()).says;
     } else if (finding instanceof Finding.Caution f) {

@@ -62,7 +62,7 @@ class BuyingPropertyTest {
     everyPieceOnce(pieces, buying);
     buying.timber().forEach(plan -> sticksHold(built, pieces, plan));
     nothingUnused(buying);
-    new Working(built, pieces, climbers)
+    new WorkOrderBuilder(built, pieces, climbers)
         .order(new StepWords(built, pieces, climbers, UnitSystem.IMPERIAL));
   }
 

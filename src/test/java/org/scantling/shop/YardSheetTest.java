@@ -33,7 +33,7 @@ class YardSheetTest {
   private static WorkOrder order(Built built) {
     Pieces pieces = Pieces.of(built);
     Climbers climbers = new Planting(built).climbers();
-    return new Working(built, pieces, climbers)
+    return new WorkOrderBuilder(built, pieces, climbers)
         .order(new StepWords(built, pieces, climbers, UnitSystem.IMPERIAL));
   }
 

@@ -21,7 +21,7 @@ import org.scantling.cutting.Allowance;
 import org.scantling.cutting.CuttingPlan;
 import org.scantling.cutting.CuttingProblem;
 import org.scantling.cutting.CuttingStock;
-import org.scantling.cutting.Demand;
+import org.scantling.cutting.PieceDemand;
 import org.scantling.cutting.Stick;
 
 /** Published cutting-stock and bin-packing instances: the optimum, proven, on every one. */
@@ -33,10 +33,10 @@ class CuttingStockPublishedTest {
   @CsvFileSource(resources = "/verification/cutting-cases.csv", numLinesToSkip = 1)
   void the_published_optimum_is_found_and_proven(
       String id, String source, String status, int stock, String pieces, int optimum) {
-    List<Demand> demands =
+    List<PieceDemand> demands =
         Arrays.stream(pieces.split(";"))
             .map(each -> each.split(":"))
-            .map(each -> new Demand(Integer.parseInt(each[0]), Integer.parseInt(each[1])))
+            .map(each -> new PieceDemand(Integer.parseInt(each[0]), Integer.parseInt(each[1])))
             .toList();
     proven(new Instance(id, stock, demands, optimum));
   }
@@ -52,10 +52,10 @@ class CuttingStockPublishedTest {
   void there_are_ten_of_them_with_120_items_each() {
     assertThat(binPacking()).hasSize(10);
     assertThat(binPacking())
-        .allMatch(each -> each.demands().stream().mapToInt(Demand::count).sum() == 120);
+        .allMatch(each -> each.demands().stream().mapToInt(PieceDemand::count).sum() == 120);
   }
 
-  record Instance(String id, int stock, List<Demand> demands, int optimum) {
+  record Instance(String id, int stock, List<PieceDemand> demands, int optimum) {
     @Override
     public String toString() {
       return id;
@@ -93,8 +93,8 @@ class CuttingStockPublishedTest {
     for (int i = 0; i < items; i++) {
       sizes.merge(in.nextInt(), 1, Integer::sum);
     }
-    List<Demand> demands = new ArrayList<>();
-    sizes.forEach((size, times) -> demands.add(new Demand(size, times)));
+    List<PieceDemand> demands = new ArrayList<>();
+    sizes.forEach((size, times) -> demands.add(new PieceDemand(size, times)));
     return new Instance(id, capacity, demands, best);
   }
 }

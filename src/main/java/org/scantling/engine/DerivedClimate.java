@@ -1,0 +1,121 @@
+package org.scantling.engine;
+
+import static org.scantling.reasons.Question.FROST_DEPTH;
+import static org.scantling.reasons.Question.WIND_SPEED;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.scantling.design.Site;
+import org.scantling.ground.FrostDepth;
+import org.scantling.ground.FrostSoil;
+import org.scantling.ground.FrostWinter;
+import org.scantling.quantity.Measure;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Evidence;
+import org.scantling.reasons.Fact;
+import org.scantling.reasons.Worked;
+import org.scantling.tables.NumberRow;
+import org.scantling.tables.SoilRow;
+import org.scantling.tables.Tables;
+
+/** The depth of freezing that an air-freezing index gives, where the site states one. */
+final class DerivedClimate {
+  private static final String SEASON = "frost.season-days-at-";
+
+  private final DesignProblem problem;
+
+  DerivedClimate(DesignProblem problem) {
+    this.problem = problem;
+  }
+
+  List<Fact> facts() {
+    List<Fact> facts = new ArrayList<>();
+    Site.Climate climate = problem.site().climate();
+    climate.freezingIndexFDays().ifPresent(index -> frost(index).ifPresent(facts::add));
+    facts.addAll(new ConvertedWind(problem.tables(), climate).facts());
+    climate
+        .weather()
+        .snow()
+        .map(snow -> new ConvertedSnow(problem.tables(), snow).facts())
+        .ifPresent(facts::addAll);
+    zoneWind().ifPresent(facts::add);
+    return facts;
+  }
+
+  /** A guess by zone is one of category I; the maps of category II are higher. */
+  private Optional<Worked> zoneWind() {
+    Site site = problem.site();
+    Site.Climate climate = site.climate();
+    String factorId = "wind.category-factor." + site.preferences().riskCategory();
+    boolean given =
+        climate.windSpeedMph().isPresent() || climate.weather().hourlyPressurePsf().isPresent();
+    return problem.tables().wind().rows().stream()
+        .filter(row -> row.id().equals(factorId) && !given)
+        .filter(row -> climate.hardinessZone().isPresent())
+        .findFirst()
+        .map(
+            row -> {
+              int zone = (int) climate.hardinessZone().getAsDouble();
+              double mph = problem.tables().zones().row(Integer.toString(zone)).windMph();
+              return new Worked(
+                  "wind.zone-of-category",
+                  WIND_SPEED,
+                  mph * row.amount(),
+                  Evidence.saw("zone", Integer.toString(zone))
+                      .and("guess", new Measure(mph, Unit.MPH))
+                      .and("factor", Measure.ratio(row.amount())),
+                  row.source());
+            });
+  }
+
+  private Optional<Worked> frost(double indexFDays) {
+    Tables tables = problem.tables();
+    Optional<SoilRow.Thermal> soil = soil().thermal();
+    if (soil.isEmpty() || !(indexFDays > 0)) {
+      return Optional.empty();
+    }
+    double meanF =
+        problem.site().climate().meanAnnualF().orElse(tables.thumb("frost.mean-annual").amount());
+    FrostDepth depth =
+        FrostDepth.of(
+            new FrostSoil(
+                soil.get().dryDensityPcf(),
+                soil.get().moisturePercent() / 100,
+                soil.get().conductivityBtuPerFtHF()),
+            new FrostWinter(
+                indexFDays,
+                tables.thumb("frost.surface-factor-bare").amount(),
+                seasonDays(indexFDays),
+                meanF));
+    Evidence evidence =
+        Evidence.saw("index", new Measure(indexFDays, Unit.F_DAYS))
+            .and("mean", new Measure(meanF, Unit.DEGREE));
+    return Optional.of(
+        new Worked("frost.berggren", FROST_DEPTH, depth.depthIn(), evidence, soil.get().source()));
+  }
+
+  private SoilRow soil() {
+    String assumed = problem.tables().defaults().row("soil").word();
+    return problem.tables().soil(problem.site().ground().soil().orElse(assumed));
+  }
+
+  /** The season of the nearest tabulated index at or above; the longest beyond the table. */
+  private double seasonDays(double indexFDays) {
+    List<NumberRow> seasons =
+        problem.tables().thumbs().rows().stream()
+            .filter(row -> row.id().startsWith(SEASON))
+            .sorted(Comparator.comparingDouble(DerivedClimate::index))
+            .toList();
+    return seasons.stream()
+        .filter(row -> index(row) >= indexFDays)
+        .findFirst()
+        .orElse(seasons.get(seasons.size() - 1))
+        .amount();
+  }
+
+  private static double index(NumberRow season) {
+    return Double.parseDouble(season.id().substring(SEASON.length()));
+  }
+}

@@ -1,0 +1,85 @@
+package org.scantling.engine;
+
+import static org.scantling.reasons.Question.*;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scantling.confirm.TopLoads;
+import org.scantling.loads.FreeRoofRule;
+import org.scantling.loads.FreeRoofWind;
+import org.scantling.loads.NetPressureCoefficients;
+import org.scantling.loads.OpenTop;
+
+/** What lies on the open top, and what the wind does to it. */
+final class TopLoading {
+  private final CheckContext context;
+  private final Answers answers;
+
+  TopLoading(CheckContext context) {
+    this.context = context;
+    this.answers = context.answers();
+  }
+
+  TopLoads loads() {
+    FreeRoofWind canopy = FreeRoofWind.on(answers.number(WIND_PRESSURE), freeRoof());
+    return new TopLoads(
+        answers.number(VINE_LOAD),
+        answers.number(LIVE_LOAD),
+        context.tables().live("live.person").amount(),
+        answers.number(FLAT_SNOW) * answers.number(SNOW_SHARE),
+        canopy.downforcePsf(),
+        canopy.upliftPsf(),
+        Math.max(canopy.upliftPsf(), suction() * atCorner().jointFactor()),
+        Math.max(canopy.upliftPsf(), suction() * atCorner().postFactor()));
+  }
+
+  /** What hangs on one joint or post at the corner of the top, and how hard it is lifted. */
+  CornerLift atCorner() {
+    return new CornerLift(context.tables(), context.geometry(), obstructed());
+  }
+
+  /** Suction on the top at a coefficient of 1. */
+  private double suction() {
+    return answers.number(WIND_PRESSURE) * wind("wind.gust") * coveredInLeaf();
+  }
+
+  /**
+   * Wind along the walk always finds its way clear; leafy sides stop wind across it, which then
+   * sucks harder at the top. The worst of a figure is taken on both halves.
+   */
+  FreeRoofRule freeRoof() {
+    List<NetPressureCoefficients> cases = new ArrayList<>(ofFigure("clear"));
+    if (obstructed()) {
+      cases.addAll(ofFigure("obstructed"));
+    }
+    return new FreeRoofRule(wind("wind.gust"), coveredInLeaf(), cases);
+  }
+
+  /** True where leaves on the sides stop the wind below the top. */
+  boolean obstructed() {
+    return context.vine().sideFillLeafRatio() >= wind("wind.free-roof.obstructed-from");
+  }
+
+  private List<NetPressureCoefficients> ofFigure(String flow) {
+    return List.of(
+        NetPressureCoefficients.even(wind("wind.free-roof." + flow + ".down")),
+        NetPressureCoefficients.even(-wind("wind.free-roof." + flow + ".up")));
+  }
+
+  /**
+   * Share of the top that timber and leaves cover in summer. A size that is only tried may be
+   * broader than the spacing: it closes the top, and other rules stop it.
+   */
+  private double coveredInLeaf() {
+    double spacingIn = context.geometry().crossbeamSpacingIn();
+    return new OpenTop(
+            Math.min(context.geometry().crossbeams().breadthIn(), spacingIn),
+            spacingIn,
+            context.vine().canopyFillLeafRatio())
+        .coveredRatio();
+  }
+
+  private double wind(String id) {
+    return context.tables().wind(id).amount();
+  }
+}

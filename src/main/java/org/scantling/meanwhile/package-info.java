@@ -1,2 +1,0 @@
-/** Work put off until somebody asks for it, or begun before that on another core. */
-package org.scantling.meanwhile;

@@ -1,0 +1,55 @@
+package org.scantling.shop;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import org.scantling.tables.StepRow;
+
+/** Puts the order of work together from the rows that hold for this structure. */
+final class WorkOrderBuilder {
+  private final Built built;
+  private final Pieces pieces;
+  private final Climbers climbers;
+
+  WorkOrderBuilder(Built built, Pieces pieces, Climbers climbers) {
+    this.built = built;
+    this.pieces = pieces;
+    this.climbers = climbers;
+  }
+
+  WorkOrder order(StepWords words) {
+    Set<String> here = Occasions.of(built, pieces, climbers);
+    List<WorkOrder.Step> steps = new ArrayList<>();
+    int number = 0;
+    for (StepRow row : built.tables().steps().rows()) {
+      if (here.containsAll(row.occasions())) {
+        number += row.part().equals("step") ? 1 : 0;
+        steps.add(new WorkOrder.Step(number, row.part(), words.fill(row), row.source()));
+      }
+    }
+    return new WorkOrder(steps, lifts());
+  }
+
+  private List<WorkOrder.Lift> lifts() {
+    List<WorkOrder.Lift> lifts = new ArrayList<>();
+    for (Piece piece : pieces.all()) {
+      double weightLb = Weights.of(built, piece);
+      lifts.add(
+          new WorkOrder.Lift(
+              piece.mark(),
+              piece.shape().role() + " " + piece.shape().size(),
+              weightLb,
+              hands(weightLb)));
+    }
+    lifts.sort(Comparator.comparingDouble(WorkOrder.Lift::weightLb).reversed());
+    return lifts;
+  }
+
+  private int hands(double weightLb) {
+    if (weightLb <= built.tables().thumb("lift.one-person").amount()) {
+      return 1;
+    }
+    return weightLb <= built.shop("lift.two-person") ? 2 : 3;
+  }
+}

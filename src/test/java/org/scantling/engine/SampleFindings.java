@@ -1,0 +1,58 @@
+package org.scantling.engine;
+
+import java.util.List;
+import org.scantling.quantity.Measure;
+import org.scantling.reasons.Evidence;
+import org.scantling.reasons.Finding;
+import org.scantling.reasons.Phase;
+import org.scantling.reasons.Priority;
+import org.scantling.reasons.Question;
+import org.scantling.reasons.Reason;
+import org.scantling.reasons.RuleNote;
+import org.scantling.reasons.Source;
+import org.scantling.reasons.SourceKind;
+import org.scantling.rulebase.Fired;
+
+/** Findings of rules that never were, for the resolvers to weigh. */
+final class SampleFindings {
+  private static final Source SOURCE =
+      new Source(SourceKind.COMMON_PRACTICE, "common practice, no source", false);
+
+  private SampleFindings() {}
+
+  static Fired atLeast(Question question, String rule, double number) {
+    return fired(Finding.atLeast(question, rule, number, Evidence.none()));
+  }
+
+  static Fired atMost(Question question, String rule, double number) {
+    return fired(Finding.atMost(question, rule, number, Evidence.none()));
+  }
+
+  static Fired prefer(Question question, String rule, Priority priority, double number) {
+    return fired(new Finding.PreferNumber(question, rule, priority, number, Evidence.none()));
+  }
+
+  static Fired prefer(Question question, String rule, Priority priority, String option) {
+    return fired(new Finding.PreferOption(question, rule, priority, option, Evidence.none()));
+  }
+
+  static Fired reject(Question question, String rule, String option, double ratio) {
+    return fired(new Finding.Reject(question, rule, option, rule, ratio, Evidence.none()));
+  }
+
+  /** A stop of a worked check, which tells what is asked and what there is. */
+  static Fired fails(Question question, String rule, String option, double ratio) {
+    Evidence worked =
+        Evidence.saw("demand", Measure.ratio(ratio)).and("capacity", Measure.ratio(1));
+    return fired(new Finding.Reject(question, rule, option, rule, ratio, worked));
+  }
+
+  static List<String> rules(List<Reason> reasons) {
+    return reasons.stream().map(each -> each.finding().rule()).toList();
+  }
+
+  private static Fired fired(Finding finding) {
+    RuleNote note = new RuleNote(finding.rule(), Phase.POSTS, "a/rule", SOURCE);
+    return new Fired(finding, note, List.of("what " + finding.rule() + " read"));
+  }
+}
