@@ -174,7 +174,9 @@ public final class Engine {
     List<Fact> tried = new ArrayList<>(standing);
     List<Fact> cramped = new ArrayList<>(standing);
     Pass found = otherBays(problem, trying, first, tried);
-    Optional<DeadEnd> small = crampedJoint(first);
+    // On brackets stiffer bases come before larger timbers.
+    boolean otherwise = standing.isEmpty() && nowhere(first).isPresent();
+    Optional<DeadEnd> small = otherwise ? Optional.empty() : crampedJoint(first);
     while (!ended(found) && small.isPresent()) {
       add(small.get(), cramped);
       tried = new ArrayList<>(cramped);

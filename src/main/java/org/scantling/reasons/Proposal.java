@@ -16,8 +16,8 @@ import org.scantling.design.Structure;
  * @param cautions what a person must be told, gravest first
  * @param assumptions paths of the site file that were left out and decided by a rule
  * @param checkLimits what the checks are held against
- * @param trace how the loads behind the checks were worked, each step after what it reads; kept
- *     as it is given, since it may be worked out only when it is read
+ * @param trace how the loads behind the checks were worked, each step after what it reads; kept as
+ *     it is given, since it may be worked out only when it is read
  * @param given what the site file states, in the order of its sections
  */
 public record Proposal(
