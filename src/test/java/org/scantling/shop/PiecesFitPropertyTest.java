@@ -60,7 +60,8 @@ class PiecesFitPropertyTest {
             "materials.species=southern-pine",
             "planting[0].vine=wisteria",
             "walkway.clear-width=8 ft",
-            "walkway.length=12 ft");
+            "walkway.length=12 ft",
+            "walkway.bays=3");
     assertThat(built.member("crossbeam").size()).isEqualTo("4x6");
     new Fitting(built).check();
   }
