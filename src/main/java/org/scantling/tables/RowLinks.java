@@ -52,6 +52,7 @@ final class RowLinks {
     links.sizes();
     links.factors();
     links.words();
+    WindBands.check(tables, ours, links.lines);
     links.read();
     links.places();
   }
