@@ -16,6 +16,7 @@ class MetricTextTest {
         "rated for at least 1200 lb of lift|rated for at least 5.4 kN of lift",
         "at least 600 lb-ft of moment, 1000 lb of lift|at least 0.9 kN·m of moment, 4.5 kN of lift",
         "3000 lb-ft|4.1 kN·m",
+        "turning no more than 1 in 200 at that moment|turning no more than 1 in 200 at that moment",
       })
   void lengths_are_rounded_and_ratings_never_down(String text, String metric) {
     assertThat(MetricText.of(text)).isEqualTo(metric);
