@@ -1,0 +1,194 @@
+package org.scantling.engine;
+
+import static org.scantling.reasons.Question.BAYS;
+import static org.scantling.reasons.Question.FOOTING_KIND;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.scantling.design.WayOfBuilding;
+import org.scantling.reasons.BayTrial;
+import org.scantling.reasons.DeadEnd;
+import org.scantling.reasons.Fact;
+import org.scantling.reasons.Finding;
+import org.scantling.reasons.GoneBackTo;
+import org.scantling.reasons.Question;
+import org.scantling.rulebase.RuleBaseFault;
+import org.scantling.tables.Tables;
+
+/**
+ * What is tried where the first answers lead nowhere: another number of bays, larger timbers where
+ * a joint found no room, another way of standing.
+ */
+final class WaysOut {
+  private final Settling settling;
+  private final Tables tables;
+
+  WaysOut(Settling settling, Tables tables) {
+    this.settling = settling;
+    this.tables = tables;
+  }
+
+  /** On brackets as far as that serves, else on bases rated for moment, else on brackets anyhow. */
+  Found of(DesignProblem problem, Detail detail) {
+    Found hinged = tried(problem, detail, List.of());
+    Optional<DeadEnd> nowhere = nowhere(hinged.pass());
+    if (nowhere.isEmpty()) {
+      return hinged;
+    }
+    Found stiff = tried(problem, detail, List.of(nowhere.get()));
+    return ended(stiff.pass())
+        ? stiff
+        : tried(problem, detail, List.of(new GoneBackTo(FOOTING_KIND, WayOfBuilding.BRACKET)));
+  }
+
+  /** What became of a problem, and the problem with what was tried beforehand. */
+  record Found(DesignProblem problem, Pass pass) {}
+
+  /**
+   * @param standing ways of standing that led nowhere
+   */
+  private Found tried(DesignProblem asked, Detail detail, List<Fact> standing) {
+    DesignProblem problem = asked.withTrials(trials(asked, standing));
+    PhaseRunner runner = settling.runner(problem, detail);
+    Pass first = settling.settle(problem, runner, standing);
+    PhaseRunner trying = detail == Detail.FULL ? settling.runner(problem, Detail.ANSWERS) : runner;
+    return new Found(problem, wayOut(problem, runner, trying, first, standing));
+  }
+
+  /** Posts on brackets that no number of bays and no brace holds up. */
+  private static Optional<DeadEnd> nowhere(Pass pass) {
+    boolean hinged =
+        !ended(pass)
+            && pass.answers().has(FOOTING_KIND)
+            && pass.answers().option(FOOTING_KIND).equals(WayOfBuilding.BRACKET);
+    return hinged ? Optional.of(deadEnd(FOOTING_KIND, pass)) : Optional.empty();
+  }
+
+  /**
+   * The pass itself where it ended well, else that of another number of bays, else of larger
+   * timbers where a joint found no room in what there was, else the pass itself again. While these
+   * are tried nobody reads what larger sizes would do, so only what serves is worked in full.
+   *
+   * @param trying for what is tried; the same as {@code runner} where nobody reads more
+   * @param standing ways of standing that led nowhere before
+   */
+  private Pass wayOut(
+      DesignProblem problem,
+      PhaseRunner runner,
+      PhaseRunner trying,
+      Pass first,
+      List<Fact> standing) {
+    if (ended(first)) {
+      return first;
+    }
+    List<Fact> tried = new ArrayList<>(standing);
+    List<Fact> cramped = new ArrayList<>(standing);
+    Pass found = otherBays(problem, trying, first, tried);
+    // On brackets stiffer bases come before larger timbers.
+    boolean otherwise = standing.isEmpty() && nowhere(first).isPresent();
+    Optional<DeadEnd> small = otherwise ? Optional.empty() : crampedJoint(first);
+    while (!ended(found) && small.isPresent()) {
+      add(small.get(), cramped);
+      tried = new ArrayList<>(cramped);
+      Pass larger = settling.settle(problem, trying, tried);
+      found = otherBays(problem, trying, larger, tried);
+      small = crampedJoint(larger);
+    }
+    if (!ended(found)) {
+      return first;
+    }
+    return trying == runner ? found : settling.settle(problem, runner, tried);
+  }
+
+  /**
+   * That pass where it ended, else that of the least number of bays above it that leads to an
+   * answer, else the last that was tried.
+   *
+   * @param tried what led nowhere so far; what comes of this is added
+   */
+  private Pass otherBays(DesignProblem problem, PhaseRunner trying, Pass first, List<Fact> tried) {
+    Pass last = first;
+    // Each dead end takes one number of bays away, so this ends.
+    while (!ended(last) && last.answered(BAYS)) {
+      add(deadEnd(BAYS, last), tried);
+      last = settling.settle(problem, trying, tried);
+    }
+    return ended(last) && last != first && last.answered(BAYS)
+        ? goneBack(problem, trying, last, tried)
+        : last;
+  }
+
+  private static void add(Fact end, List<Fact> tried) {
+    if (tried.contains(end)) {
+      throw new RuleBaseFault("no rule stops " + end.reference() + " from being tried again");
+    }
+    tried.add(end);
+  }
+
+  /** The least of the numbers of bays that serves, among those passed over just before that one. */
+  private Pass goneBack(DesignProblem problem, PhaseRunner trying, Pass serves, List<Fact> tried) {
+    int last = Integer.parseInt(((DeadEnd) tried.get(tried.size() - 1)).option());
+    int found = Integer.parseInt(serves.answers().option(BAYS));
+    for (int bays : problem.bayCounts()) {
+      if (last < bays && bays < found) {
+        String option = Integer.toString(bays);
+        tried.add(new GoneBackTo(BAYS, option));
+        Pass pass = settling.settle(problem, trying, tried);
+        if (pass.answered(BAYS) && pass.answers().option(BAYS).equals(option)) {
+          if (ended(pass)) {
+            return pass;
+          }
+          tried.add(deadEnd(BAYS, pass));
+        }
+      }
+    }
+    return serves;
+  }
+
+  /** The size that leaves a joint no room, where the table of checks says that a larger one may. */
+  private Optional<DeadEnd> crampedJoint(Pass pass) {
+    return pass.broken()
+        .filter(broken -> pass.brokenAtJoints())
+        .map(broken -> broken.closest().finding())
+        .flatMap(stop -> stop instanceof Finding.Reject reject ? larger(reject) : Optional.empty())
+        .filter(pass::answered)
+        .map(size -> deadEnd(size, pass));
+  }
+
+  private Optional<Question> larger(Finding.Reject reject) {
+    return tables.check(reject.check()).larger();
+  }
+
+  private static boolean ended(Pass pass) {
+    return pass.broken().isEmpty() || pass.refused();
+  }
+
+  /**
+   * The whole structure for every number of bays that is tried, where the site asks for more than
+   * the proven look.
+   */
+  private List<BayTrial> trials(DesignProblem problem, List<Fact> standing) {
+    List<BayTrial> trials = new ArrayList<>();
+    if (problem.site().preferences().keep().equals(DesignProblem.KEEP_LOOK)) {
+      return trials;
+    }
+    for (int bays : problem.triedWhole()) {
+      DesignProblem only = problem.withBays(bays);
+      Pass pass = settling.settle(only, settling.runner(only, Detail.ANSWERS), standing);
+      if (pass.broken().isEmpty()) {
+        trials.add(new Parts(only, pass.answers()).trial());
+      }
+    }
+    return trials;
+  }
+
+  private static DeadEnd deadEnd(Question question, Pass pass) {
+    Resolution.Unanswerable broken = pass.broken().orElseThrow();
+    Finding closest = broken.closest().finding();
+    String check = closest instanceof Finding.Reject reject ? reject.check() : closest.rule();
+    double ratio = closest instanceof Finding.Reject reject ? reject.ratio() : 1;
+    return new DeadEnd(
+        question, pass.answers().option(question), broken.question().id(), check, ratio);
+  }
+}
