@@ -1,7 +1,9 @@
 package org.scantling.engine;
 
+import java.util.List;
 import org.scantling.loads.LoadCombination;
 import org.scantling.loads.LoadKind;
+import org.scantling.quantity.FormulaLine;
 import org.scantling.quantity.Inches;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
@@ -24,6 +26,24 @@ final class CalculationSteps {
 
   CalculationStep of(String id, Measure result, Evidence evidence) {
     return new CalculationStep(id, result, evidence, tables.workings().row(id).source());
+  }
+
+  /**
+   * The lines of a kernel as steps.
+   *
+   * @param prefix how the ids of their rows begin
+   * @param about what every step tells besides its numbers, such as the check it stands under
+   */
+  List<CalculationStep> of(String prefix, List<FormulaLine> lines, Evidence about) {
+    return lines.stream().map(each -> of(prefix, each, about)).toList();
+  }
+
+  private CalculationStep of(String prefix, FormulaLine line, Evidence about) {
+    Evidence evidence = Evidence.none();
+    for (FormulaLine.Operand each : line.operands()) {
+      evidence = evidence.and(each.name(), each.measure());
+    }
+    return of(prefix + line.id(), line.result(), evidence.and(about));
   }
 
   static Measure area(double areaIn2) {

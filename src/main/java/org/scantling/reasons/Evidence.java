@@ -58,11 +58,27 @@ public record Evidence(List<Seen> seen, List<RowRef> rows) {
     return with(new Seen.Word(name, text));
   }
 
+  /** The same evidence with all that another holds behind it. */
+  public Evidence and(Evidence other) {
+    Evidence both = this;
+    for (Seen each : other.seen) {
+      both = both.with(each);
+    }
+    for (RowRef each : other.rows) {
+      both = new Evidence(both.seen, joined(both.rows, each));
+    }
+    return both;
+  }
+
   /** The same evidence leaning on one more table row. */
   public Evidence row(Cited row) {
+    return new Evidence(seen, joined(rows, new RowRef(row.id(), row.source())));
+  }
+
+  private static List<RowRef> joined(List<RowRef> rows, RowRef one) {
     List<RowRef> more = new ArrayList<>(rows);
-    more.add(new RowRef(row.id(), row.source()));
-    return new Evidence(seen, more);
+    more.add(one);
+    return more;
   }
 
   public Optional<Seen> find(String name) {
