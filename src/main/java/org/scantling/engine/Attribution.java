@@ -105,8 +105,8 @@ final class Attribution {
   }
 
   /**
-   * False where a seat of one design would be cut, with the sunk heads of its screws, right
-   * through a timber of the other.
+   * False where a seat of one design would be cut, with the sunk heads of its screws, right through
+   * a timber of the other.
    */
   private boolean leavesWood(Answers back) {
     CheckContext context = problem.context(back);
