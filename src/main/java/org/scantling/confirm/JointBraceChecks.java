@@ -3,8 +3,10 @@ package org.scantling.confirm;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.scantling.concurrent.Lazy;
 import org.scantling.loads.LoadCombination;
 import org.scantling.mechanics.MemberResult;
@@ -18,8 +20,10 @@ import org.scantling.timber.DowelMember;
 import org.scantling.timber.Factor;
 import org.scantling.timber.GeometryFactor;
 import org.scantling.timber.GroupAction;
+import org.scantling.timber.LateralValue;
 import org.scantling.timber.Placement;
 import org.scantling.timber.PlacementRule;
+import org.scantling.timber.Stretch;
 import org.scantling.timber.YieldLimit;
 
 /**
@@ -137,43 +141,104 @@ public final class JointBraceChecks {
 
   private void check(Lap lap, JointFix fix, CheckEnvelope brace, CheckEnvelope worst) {
     GeometryFactor pulled = geometry(lap, fix, rules.factors().bolts().endPulled());
-    GeometryFactor pressed = geometry(lap, fix, rules.factors().bolts().endPressed());
-    lap.forces()
-        .get()
+    bolted(lap, fix)
         .forEach(
-            (combination, force) -> {
-              AdjustedForce one = one(lap, fix, rules.limits().duration().of(combination));
-              joint(brace, combination, force.pullLb(), one.with(pulled.asFactor()), fix);
-              joint(brace, combination, force.pressLb(), one.with(pressed.asFactor()), fix);
+            each -> {
+              brace.add("joint", each.combination(), each.all().check(), Unit.POUND);
               for (Placement place : pulled.placements()) {
-                worst.addLasting("geometry", combination, place.check(), Unit.INCH);
+                worst.addLasting("geometry", each.combination(), place.check(), Unit.INCH);
               }
             });
   }
 
-  private static void joint(
-      CheckEnvelope brace,
-      LoadCombination combination,
-      double forceLb,
-      AdjustedForce one,
-      JointFix fix) {
-    Connection bolted = new Connection(forceLb, one, fix.count());
-    brace.add("joint", combination, bolted.check(), Unit.POUND);
+  /** Every lap of a brace, force by force. */
+  public Stream<JointCase> cases(JointFix fix) {
+    return laps().stream()
+        .flatMap(lap -> bolted(lap, fix))
+        .map(
+            each ->
+                new JointCase("joint", each.combination(), each.all().check(), each::told));
   }
 
-  private AdjustedForce one(Lap lap, JointFix fix, double durationFactor) {
-    Material other = lap.other();
-    Dowel dowel = fix.dowel();
-    Material brace = walk.timbers().brace();
-    AdjustedForce value =
-        YieldLimit.singleShear(
-                dowel, member(other, dowel, SLOPE_DEGREES), member(brace, dowel, 0), lap.gapIn())
-            .unadjusted()
-            .with(new Factor("C_D", durationFactor))
-            .with(new Factor("C_M", rules.factors().wet().sideFactor()));
+  /**
+   * The bolts of one lap under one force.
+   *
+   * @param other stiffness of the timber that is lapped
+   * @param brace the same of the brace
+   * @param all the bolts together
+   */
+  private record Bolted(
+      Lap lap,
+      LoadCombination combination,
+      LateralValue lateral,
+      Stretch other,
+      Stretch brace,
+      GroupAction group,
+      GeometryFactor geometry,
+      Connection all) {
+
+    List<JointLines> told() {
+      String timber = lap.timber().name().toLowerCase(Locale.ROOT);
+      return List.of(
+          JointLines.of(timber, lateral.main()),
+          JointLines.of("brace", lateral.side()),
+          JointLines.of(lateral.lines()),
+          stretch(timber, other),
+          stretch("brace", brace),
+          JointLines.of(group.lines()),
+          JointLines.of(geometry),
+          JointLines.of(lateral, all.lines()));
+    }
+
+    /** One bolt shares with nobody, so that nothing needs to stretch. */
+    private JointLines stretch(String piece, Stretch stretch) {
+      return all.fastenerCount() > 1 ? JointLines.of(piece, stretch) : JointLines.of(List.of());
+    }
+  }
+
+  /** Pulled and pressed, in every combination. */
+  private Stream<Bolted> bolted(Lap lap, JointFix fix) {
+    GeometryFactor pulled = geometry(lap, fix, rules.factors().bolts().endPulled());
+    GeometryFactor pressed = geometry(lap, fix, rules.factors().bolts().endPressed());
+    LateralValue lateral = lateral(lap, fix.dowel());
+    return lap.forces().get().entrySet().stream()
+        .flatMap(
+            each ->
+                Stream.of(
+                    bolted(lap, fix, lateral, pulled, each.getKey(), each.getValue().pullLb()),
+                    bolted(lap, fix, lateral, pressed, each.getKey(), each.getValue().pressLb())));
+  }
+
+  private Bolted bolted(
+      Lap lap,
+      JointFix fix,
+      LateralValue lateral,
+      GeometryFactor geometry,
+      LoadCombination combination,
+      double forceLb) {
+    Stretch other = stretch(lap.other());
+    Stretch brace = stretch(walk.timbers().brace());
     GroupAction.Row row =
-        GroupAction.Row.inWood(fix.count(), spacingIn(dowel), dowel.nominalDiameterIn());
-    return value.with(GroupAction.of(row, stretchLb(other), stretchLb(brace)).asFactor());
+        GroupAction.Row.inWood(
+            fix.count(), spacingIn(fix.dowel()), fix.dowel().nominalDiameterIn());
+    GroupAction group = GroupAction.of(row, other, brace);
+    AdjustedForce one =
+        lateral
+            .unadjusted()
+            .with(new Factor("C_D", rules.limits().duration().of(combination)))
+            .with(new Factor("C_M", rules.factors().wet().sideFactor()))
+            .with(group.asFactor())
+            .with(geometry.asFactor());
+    Connection all = new Connection(forceLb, one, fix.count());
+    return new Bolted(lap, combination, lateral, other, brace, group, geometry, all);
+  }
+
+  private LateralValue lateral(Lap lap, Dowel dowel) {
+    return YieldLimit.singleShear(
+        dowel,
+        member(lap.other(), dowel, SLOPE_DEGREES),
+        member(walk.timbers().brace(), dowel, 0),
+        lap.gapIn());
   }
 
   private static DowelMember member(Material material, Dowel dowel, double degrees) {
@@ -182,8 +247,11 @@ public final class JointBraceChecks {
     return DowelMember.ofWood(material.section().breadthIn(), bearing, degrees);
   }
 
-  private static double stretchLb(Material material) {
-    return material.lasting(1).elasticity().psi() * material.section().areaIn2();
+  private static Stretch stretch(Material material) {
+    return new Stretch(
+        material.lasting(1).elasticity(),
+        material.section().breadthIn(),
+        material.section().depthIn());
   }
 
   private double spacingIn(Dowel dowel) {

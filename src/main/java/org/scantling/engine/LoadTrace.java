@@ -65,6 +65,7 @@ final class LoadTrace {
       list.addAll(new PostTrace(context, steps).list());
       list.addAll(new NotchTrace(context, steps).list());
     }
+    list.addAll(new JointTrace(context, steps).list());
     return list;
   }
 

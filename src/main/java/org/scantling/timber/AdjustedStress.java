@@ -66,12 +66,17 @@ public record AdjustedStress(String symbol, double referencePsi, List<Factor> fa
   /** The value of the table times each factor. */
   @Override
   public List<FormulaLine> lines() {
+    return List.of(line(symbol));
+  }
+
+  /** The same under the name of another formula. */
+  FormulaLine line(String id) {
     FormulaLine line =
-        FormulaLine.of(symbol, Measure.psi(psi())).with("reference", Measure.psi(referencePsi));
+        FormulaLine.of(id, Measure.psi(psi())).with("reference", Measure.psi(referencePsi));
     for (Factor factor : factors) {
       line = factor.in(line);
     }
-    return List.of(line);
+    return line;
   }
 
   /**

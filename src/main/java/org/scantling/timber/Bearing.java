@@ -80,6 +80,25 @@ public record Bearing(
         allowedPsi);
   }
 
+  /** The force that presses the contact as hard as it may be pressed. */
+  public double capacityLb() {
+    return allowablePsi * areaIn2;
+  }
+
+  /** What the contact carries. */
+  public List<FormulaLine> seatLines() {
+    return seat.map(this::carried).orElse(List.of());
+  }
+
+  private List<FormulaLine> carried(Seat on) {
+    return List.of(
+        allowable.line("seat-allowed"),
+        FormulaLine.of("seat", Measure.pounds(capacityLb()))
+            .with("allowed", Measure.psi(allowablePsi))
+            .with("breadth", Measure.inches(on.breadthIn()))
+            .with("seat", Measure.inches(on.lengthIn())));
+  }
+
   /** True where end grain is pressed so hard that a metal plate must spread it (NDS 3.10.1.3). */
   public boolean needsPlateOnEndGrain() {
     return stressPsi > PLATE_SHARE * allowablePsi;

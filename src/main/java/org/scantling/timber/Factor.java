@@ -25,7 +25,13 @@ public record Factor(String symbol, double value) {
           Map.entry("C_r", "repetitive"),
           Map.entry("C_L", "stability"),
           Map.entry("C_P", "buckled"),
-          Map.entry("C_b", "factor"));
+          Map.entry("C_b", "factor"),
+          Map.entry("C_g", "group"),
+          Map.entry("C_delta", "geometry"),
+          Map.entry("C_eg", "end-grain"),
+          Map.entry("C_tn", "toe"),
+          Map.entry("depth", "deep"),
+          Map.entry("one plane", "planes"));
 
   public Factor {
     if (symbol.isBlank()) {

@@ -142,17 +142,22 @@ public record NotchedShear(
     return Math.abs(Require.finite("shear force", shearLb, "lb"));
   }
 
-  /** None of a notch above: no timber of a walk is cut so. */
+  /**
+   * None of a notch above: no timber of a walk is cut so. Where fasteners hold, Fv' is told too: it
+   * stands on no other page.
+   */
   @Override
   public List<FormulaLine> lines() {
-    if (where == Where.COMPRESSION_FACE) {
-      return List.of();
-    }
-    return List.of(
+    FormulaLine line =
         FormulaLine.of(where.id, Measure.pounds(allowableLb))
             .with("allowed", Measure.psi(allowable.psi()))
             .with("breadth", Measure.inches(section.breadthIn()))
             .with("rest", Measure.inches(remainingDepthIn))
-            .with("depth", Measure.inches(section.depthIn())));
+            .with("depth", Measure.inches(section.depthIn()));
+    return switch (where) {
+      case COMPRESSION_FACE -> List.of();
+      case TENSION_FACE -> List.of(line);
+      case FASTENERS, FASTENERS_NEAR_END -> List.of(allowable.line("shear-allowed"), line);
+    };
   }
 }
