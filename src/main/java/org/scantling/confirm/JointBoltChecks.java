@@ -69,7 +69,7 @@ public final class JointBoltChecks {
               }
             });
     splitting(fix)
-        .forEach(each -> worst.add(each.name(), each.combination(), each.check(), Unit.POUND));
+        .forEach(each -> worst.add("header-shear", each.combination(), each.check(), Unit.POUND));
     return worst.list();
   }
 
@@ -80,7 +80,7 @@ public final class JointBoltChecks {
             .map(
                 each ->
                     new JointCase(
-                        each.name(),
+                        "joint." + each.name(),
                         each.force().combination(),
                         each.all().check(),
                         each::told)),
@@ -112,11 +112,11 @@ public final class JointBoltChecks {
               FormulaLine.of("force", Measure.pounds(all.forceLb()))
                   .with("plumb", Measure.pounds(force.downLb() + force.liftLb()))
                   .with("push", Measure.pounds(force.sideLb()))),
-          JointLines.of("post", lateral.main()),
-          JointLines.of("header board", lateral.side()),
+          JointLines.of("post, the main piece,", lateral.main()),
+          JointLines.of("header board, the side piece,", lateral.side()),
           JointLines.of(lateral.lines()),
           JointLines.of("post", post),
-          JointLines.of("header boards", boards),
+          JointLines.of("header boards, of which a strip as wide as the least spacing counts", boards),
           JointLines.of(group.lines()),
           JointLines.of(geometry),
           JointLines.of(lateral, all.lines()));
@@ -224,7 +224,7 @@ public final class JointBoltChecks {
                       place,
                       crossing.header().lasting(duration).shear());
               return new JointCase(
-                  "header-shear",
+                  "joint.header-shear",
                   each.getKey(),
                   past.check(),
                   () -> List.of(JointLines.of(past.lines())));

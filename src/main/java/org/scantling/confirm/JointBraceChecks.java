@@ -157,7 +157,7 @@ public final class JointBraceChecks {
         .flatMap(lap -> bolted(lap, fix))
         .map(
             each ->
-                new JointCase("joint", each.combination(), each.all().check(), each::told));
+                new JointCase("brace.joint", each.combination(), each.all().check(), each::told));
   }
 
   /**
@@ -180,8 +180,8 @@ public final class JointBraceChecks {
     List<JointLines> told() {
       String timber = lap.timber().name().toLowerCase(Locale.ROOT);
       return List.of(
-          JointLines.of(timber, lateral.main()),
-          JointLines.of("brace", lateral.side()),
+          JointLines.of(timber + ", the main piece,", lateral.main()),
+          JointLines.of("brace, the side piece,", lateral.side()),
           JointLines.of(lateral.lines()),
           stretch(timber, other),
           stretch("brace", brace),

@@ -189,8 +189,9 @@ record JointHold(
 
   /** What holds against lifting, and lift and side push together. */
   List<JointLines> toldTogether(JointForce force) {
-    List<JointLines> parts = new ArrayList<>(toldSideways());
-    fastening.ifPresent(each -> parts.addAll(each.pulled()));
+    List<JointLines> parts = new ArrayList<>();
+    parts.add(JointLines.of(force.lines()));
+    parts.addAll(toldBoth());
     parts.add(
         JointLines.of(
             FormulaLine.of(
@@ -200,6 +201,24 @@ record JointHold(
                 .with("push", Measure.pounds(force.sideLb()))
                 .with("pull-holds", Measure.pounds(pullLb))
                 .with("side-holds", Measure.pounds(sideLb))));
+    return parts;
+  }
+
+  /** What holds against pushing sideways and against lifting. */
+  List<JointLines> toldBoth() {
+    List<JointLines> parts = new ArrayList<>(toldSideways());
+    fastening.ifPresent(each -> parts.addAll(each.pulled()));
+    return parts;
+  }
+
+  /** What holds against lifting alone. */
+  List<JointLines> toldPull() {
+    List<JointLines> parts = new ArrayList<>();
+    fastening.ifPresent(
+        each -> {
+          parts.add(JointLines.of(each.reach().lines()));
+          parts.addAll(each.pulled());
+        });
     return parts;
   }
 

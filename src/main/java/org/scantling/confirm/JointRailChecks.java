@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.scantling.loads.LoadCombination;
-import org.scantling.loads.LoadKind;
 import org.scantling.quantity.Check;
 import org.scantling.quantity.FormulaLine;
 import org.scantling.quantity.Measure;
@@ -63,19 +62,18 @@ public final class JointRailChecks {
   public Stream<JointCase> cases(JointFix fix) {
     return Arrays.stream(LoadCombination.values())
         .map(each -> held(fix, each))
-        .map(each -> new JointCase("rail", each.combination(), each.check(), each::told));
+        .map(each -> new JointCase("joint.rail", each.combination(), each.check(), each::told));
   }
 
   private Held held(JointFix fix, LoadCombination combination) {
     double duration = rules.limits().duration().of(combination);
     JointHold hold = JointHold.of(fix, rules.factors(), wood(), duration);
-    double sideLb = combination.factor(LoadKind.WIND) * loads.windLb() / 2;
     Optional<Bearing> seat =
         fix.way() == JointFix.Way.HOUSED && rail.notchIn() > 0
             ? Optional.of(seat())
             : Optional.empty();
     boolean rated = fix.way() == JointFix.Way.RATED;
-    return new Held(combination, hold, seat, rated, sideLb, downLb(combination));
+    return new Held(combination, hold, seat, rated, force(combination));
   }
 
   /**
@@ -84,23 +82,23 @@ public final class JointRailChecks {
    *
    * @param seat on which it rests; none where fasteners take the weight
    * @param rated true for steel parts
+   * @param force on that end
    */
   private record Held(
       LoadCombination combination,
       JointHold hold,
       Optional<Bearing> seat,
       boolean rated,
-      double sideLb,
-      double downLb) {
+      RailForce force) {
 
     Check check() {
-      Check side = new Check(sideLb, hold.sideLb());
+      Check side = new Check(force.sideLb(), hold.sideLb());
       return seat.map(on -> worse(side, down(on)))
-          .orElseGet(() -> both(side, new Check(downLb, down())));
+          .orElseGet(() -> both(side, new Check(force.downLb(), down())));
     }
 
     private Check down(Bearing on) {
-      return new Check(downLb, on.capacityLb());
+      return new Check(force.downLb(), on.capacityLb());
     }
 
     private double down() {
@@ -109,17 +107,20 @@ public final class JointRailChecks {
 
     List<JointLines> told() {
       if (seat.isPresent() && check().equals(down(seat.get()))) {
-        return List.of(JointLines.of(seat.get().seatLines()));
+        return List.of(JointLines.of(force.weight()), JointLines.of(seat.get().seatLines()));
       }
-      List<JointLines> parts = new ArrayList<>(hold.toldSideways());
+      List<JointLines> parts = new ArrayList<>();
+      parts.add(JointLines.of(force.push()));
+      parts.addAll(hold.toldSideways());
       if (seat.isEmpty()) {
+        parts.add(JointLines.of(force.weight()));
         parts.add(
             JointLines.of(
                 FormulaLine.of(
                         rated ? "weight-rated" : "weight-together",
                         Measure.pounds(check().demand()))
-                    .with("lift", Measure.pounds(downLb))
-                    .with("push", Measure.pounds(sideLb))
+                    .with("lift", Measure.pounds(force.downLb()))
+                    .with("push", Measure.pounds(force.sideLb()))
                     .with("pull-holds", Measure.pounds(down()))
                     .with("side-holds", Measure.pounds(hold.sideLb()))));
       }
@@ -134,11 +135,8 @@ public final class JointRailChecks {
         rail.material().section().depthIn());
   }
 
-  private double downLb(LoadCombination combination) {
-    double ownLb = rail.material().weightLbPerIn() * loads.lengthIn();
-    return combination.factor(LoadKind.DEAD) * ownLb / 2
-        + combination.factor(LoadKind.VINES) * loads.vinesLb() / 2
-        + combination.factor(LoadKind.ROOF_LIVE) * loads.personLb();
+  private RailForce force(LoadCombination combination) {
+    return new RailForce(combination, loads, rail.material().weightLbPerIn());
   }
 
   /** Pressure across the grain of the rail on what it is let in. */

@@ -86,12 +86,12 @@ public final class JointSeatChecks {
   private record Held(JointForce force, JointHold hold, boolean atCut) {
     JointCase together(String name) {
       return new JointCase(
-          name, force.combination(), hold.together(force), () -> hold.toldTogether(force));
+          "joint." + name, force.combination(), hold.together(force), () -> hold.toldTogether(force));
     }
 
     JointCase sideways(String name) {
       return new JointCase(
-          name, force.combination(), hold.sideways(force), () -> hold.toldSideways());
+          "joint." + name, force.combination(), hold.sideways(force), () -> hold.toldSideways());
     }
   }
 

@@ -62,7 +62,10 @@ final class JointChecks {
   Stream<JointCase> cases(JointRow row) {
     JointFix fix = table.fix(row);
     return switch (row.question()) {
-      case CROSSBEAM_JOINT -> crossbeamSeat().casesOfCrossbeam(fix);
+      case CROSSBEAM_JOINT ->
+          Stream.concat(
+              crossbeamSeat().casesOfCrossbeam(fix),
+              Stream.of(new RollChecks(context, rules.get()).caseInWind(fix)));
       case HEADER_JOINT -> paired() ? bolted().cases(fix) : headerSeat().casesOfHeader(fix);
       case RAIL_JOINT -> railEnd().cases(fix);
       case BRACE_JOINT ->

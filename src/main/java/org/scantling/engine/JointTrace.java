@@ -20,14 +20,6 @@ import org.scantling.tables.JointRow;
 
 /** How the fasteners of each kind of joint were worked, in the check that is used up most. */
 final class JointTrace {
-  /** The checks in which fasteners are worked, with how their ids begin. */
-  private static final Map<Question, String> CHECKS =
-      Map.of(
-          CROSSBEAM_JOINT, "joint.",
-          HEADER_JOINT, "joint.",
-          RAIL_JOINT, "joint.",
-          BRACE_JOINT, "brace.");
-
   private static final List<Question> JOINTS =
       List.of(CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT);
 
@@ -56,30 +48,29 @@ final class JointTrace {
   }
 
   private List<CalculationStep> of(Question question, JointRow row) {
-    String prefix = CHECKS.get(question);
     List<JointCase> cases = joints.cases(row).toList();
     Optional<Checked> hardest =
         joints.checks(row).stream()
-            .filter(check -> cases.stream().anyMatch(each -> isOf(check, prefix, each)))
+            .filter(check -> cases.stream().anyMatch(each -> isOf(check, each)))
             .max(Comparator.comparingDouble(check -> check.check().ratio()));
     return hardest
         .flatMap(
             check ->
                 cases.stream()
-                    .filter(each -> isOf(check, prefix, each))
+                    .filter(each -> isOf(check, each))
                     .max(Comparator.comparingDouble(each -> each.check().ratio()))
                     .map(each -> told(question, check, each)))
         .orElse(List.of());
   }
 
-  private static boolean isOf(Checked check, String prefix, JointCase each) {
-    return check.id().equals(prefix + each.name())
+  private static boolean isOf(Checked check, JointCase each) {
+    return check.id().equals(each.id())
         && check.combination().equals(each.combination().id());
   }
 
   private List<CalculationStep> told(Question question, Checked check, JointCase hardest) {
     List<CalculationStep> list = new ArrayList<>();
-    for (JointLines part : hardest.told().get()) {
+    for (JointLines part : hardest.parts()) {
       Evidence about =
           Evidence.saw("member", question.id())
               .and("check", check.id())

@@ -23,9 +23,9 @@ public record DowelBearing(
    * A strength by its formula.
    *
    * @param exactPsi what the formula comes to
-   * @param psi what the table prints of it, which counts
+   * @param countedPsi what the table prints of it, which counts
    */
-  record Strength(double exactPsi, double psi) {
+  record Strength(double exactPsi, double countedPsi) {
     static Strength printed(double exactPsi) {
       return new Strength(exactPsi, Math.round(exactPsi / TABLE_STEP_PSI) * TABLE_STEP_PSI);
     }
@@ -61,12 +61,12 @@ public record DowelBearing(
 
   /** Fe along the grain in psi. */
   public double alongPsi() {
-    return along.psi();
+    return along.countedPsi();
   }
 
   /** Fe across the grain in psi. */
   public double acrossPsi() {
-    return across.psi();
+    return across.countedPsi();
   }
 
   /**
@@ -104,6 +104,6 @@ public record DowelBearing(
   private FormulaLine line(String id, Strength strength) {
     return FormulaLine.of(id, Measure.psi(strength.exactPsi()))
         .with("gravity", Measure.ratio(specificGravityRatio))
-        .with("printed", Measure.psi(strength.psi()));
+        .with("printed", Measure.psi(strength.countedPsi()));
   }
 }

@@ -49,6 +49,12 @@ public record ToeNail(double lengthIn) implements Calculated {
     return sideIn() * Math.tan(Math.toRadians(SLANT_DEGREES));
   }
 
+  /** Where it crosses. */
+  public FormulaLine crossing() {
+    return FormulaLine.of("crossing", Measure.inches(crossingIn()))
+        .with("length", Measure.inches(lengthIn));
+  }
+
   @Override
   public List<FormulaLine> lines() {
     Measure length = Measure.inches(lengthIn);
