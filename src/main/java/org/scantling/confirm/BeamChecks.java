@@ -154,8 +154,7 @@ final class BeamChecks {
         .ifPresent(end -> worst.addLasting("bearing", combination, end.check(), Unit.PSI));
   }
 
-  private BeamStrength strength(
-      LoadCombination combination, BeamDemand demand, Material material) {
+  private BeamStrength strength(LoadCombination combination, BeamDemand demand, Material material) {
     AdjustedValues values = material.lasting(limits.duration().of(combination));
     BeamStability stability = stability(material, values);
     Rectangle whole = material.whole();

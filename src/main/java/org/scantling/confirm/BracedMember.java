@@ -41,8 +41,7 @@ record BracedMember(
   record Forces(double axialLb, double momentInLb, double crossMomentInLb, double offsetIn) {}
 
   Column column(double pressedLb) {
-    return Column.of(
-        pressedLb, section, new Column.Bracing(length, straightnessFactor), values);
+    return Column.of(pressedLb, section, new Column.Bracing(length, straightnessFactor), values);
   }
 
   BeamStability stability() {

@@ -145,8 +145,7 @@ public final class BracedStory {
       AdjustedValues values =
           walk.timbers().post().lasting(limits.duration().of(laid.combination()));
       BucklingLength length = new BucklingLength(rules.heldFactor(), plane.heightIn());
-      BracedMember member =
-          new BracedMember(section, length, limits.straightnessFactor(), values);
+      BracedMember member = new BracedMember(section, length, limits.straightnessFactor(), values);
       return new PostScene(
           laid.combination(),
           section,

@@ -3,7 +3,6 @@ package org.scantling.confirm;
 import java.util.Optional;
 import org.scantling.design.Geometry;
 import org.scantling.loads.LoadCombination;
-import org.scantling.loads.LoadKind;
 import org.scantling.quantity.Check;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Checked;
@@ -98,8 +97,7 @@ public final class CrossbeamRoll {
     return rolling(force, beam.depthIn() - beam.notchIn(), fix, blocks).check();
   }
 
-  private Rolling rolling(
-      JointForce force, double armIn, JointFix fix, Optional<JointFix> blocks) {
+  private Rolling rolling(JointForce force, double armIn, JointFix fix, Optional<JointFix> blocks) {
     double breadthIn = geometry.crossbeams().breadthIn();
     if (blocks.isPresent()) {
       JointHold hold = hold(blocks.get(), force);

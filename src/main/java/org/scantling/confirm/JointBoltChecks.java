@@ -1,5 +1,6 @@
 package org.scantling.confirm;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.scantling.design.Structure;
@@ -34,6 +35,8 @@ public final class JointBoltChecks {
   private static final double ALONG_DEGREES = 0;
   private static final double ACROSS_DEGREES = 90;
   private static final double ONE_PLANE_OF_TWO = 0.5;
+  private static final String STRIP =
+      "header boards, of which a strip as wide as the least spacing counts";
 
   private final JointCrossing crossing;
   private final JointForces forces;
@@ -63,8 +66,8 @@ public final class JointBoltChecks {
         .forEach(
             each -> {
               LoadCombination combination = each.force().combination();
-              worst.add(each.name(), combination, each.all().check(), Unit.POUND);
-              for (Placement place : each.geometry().placements()) {
+              worst.add(each.name(), combination, each.bolts().all().check(), Unit.POUND);
+              for (Placement place : each.bolts().geometry().placements()) {
                 worst.addLasting("geometry", combination, place.check(), Unit.INCH);
               }
             });
@@ -82,7 +85,7 @@ public final class JointBoltChecks {
                     new JointCase(
                         "joint." + each.name(),
                         each.force().combination(),
-                        each.all().check(),
+                        each.bolts().all().check(),
                         each::told)),
         splitting(fix));
   }
@@ -91,35 +94,17 @@ public final class JointBoltChecks {
    * The bolts of a joint under one force.
    *
    * @param name of the check
-   * @param lateral one bolt pushed sideways
-   * @param post how stiffly the post resists being stretched by a row
-   * @param boards the same of the boards
-   * @param all the bolts together
    */
-  private record Bolted(
-      String name,
-      JointForce force,
-      LateralValue lateral,
-      Stretch post,
-      Stretch boards,
-      GroupAction group,
-      GeometryFactor geometry,
-      Connection all) {
-
+  private record Bolted(String name, JointForce force, JointBolts bolts) {
     List<JointLines> told() {
-      return List.of(
+      List<JointLines> parts = new ArrayList<>();
+      parts.add(
           JointLines.of(
-              FormulaLine.of("force", Measure.pounds(all.forceLb()))
+              FormulaLine.of("force", Measure.pounds(bolts.all().forceLb()))
                   .with("plumb", Measure.pounds(force.downLb() + force.liftLb()))
-                  .with("push", Measure.pounds(force.sideLb()))),
-          JointLines.of("post, the main piece,", lateral.main()),
-          JointLines.of("header board, the side piece,", lateral.side()),
-          JointLines.of(lateral.lines()),
-          JointLines.of("post", post),
-          JointLines.of("header boards, of which a strip as wide as the least spacing counts", boards),
-          JointLines.of(group.lines()),
-          JointLines.of(geometry),
-          JointLines.of(lateral, all.lines()));
+                  .with("push", Measure.pounds(force.sideLb()))));
+      parts.addAll(bolts.told());
+      return parts;
     }
   }
 
@@ -131,8 +116,7 @@ public final class JointBoltChecks {
             .map(
                 force -> {
                   boolean lifted = force.liftLb() > 0;
-                  GeometryFactor geometry =
-                      lifted ? layout.lifted(places) : layout.pressed(places);
+                  GeometryFactor geometry = lifted ? layout.lifted(places) : layout.pressed(places);
                   return bolted("header", fix, layout, layout.count(), force, geometry);
                 }),
         // The end of one piece, on the bolts of its side of the cut.
@@ -154,9 +138,9 @@ public final class JointBoltChecks {
       JointForce force,
       GeometryFactor geometry) {
     LateralValue lateral = lateral(fix.dowel());
-    Stretch post = post();
-    Stretch boards = boards(fix.dowel());
-    GroupAction group = group(fix.dowel(), layout, post, boards);
+    JointBolts.Piece post = new JointBolts.Piece("post", post());
+    JointBolts.Piece boards = new JointBolts.Piece("header board", STRIP, boards(fix.dowel()));
+    GroupAction group = group(fix.dowel(), layout, post.stretch(), boards.stretch());
     AdjustedForce one =
         lateral
             .unadjusted()
@@ -166,7 +150,7 @@ public final class JointBoltChecks {
             .with(group.asFactor())
             .with(geometry.asFactor());
     Connection all = new Connection(forceLb(force), one, count);
-    return new Bolted(name, force, lateral, post, boards, group, geometry, all);
+    return new Bolted(name, force, new JointBolts(post, boards, lateral, group, geometry, all));
   }
 
   private static double forceLb(JointForce force) {

@@ -22,7 +22,6 @@ import org.scantling.timber.GeometryFactor;
 import org.scantling.timber.GroupAction;
 import org.scantling.timber.LateralValue;
 import org.scantling.timber.Placement;
-import org.scantling.timber.PlacementRule;
 import org.scantling.timber.Stretch;
 import org.scantling.timber.YieldLimit;
 
@@ -30,15 +29,10 @@ import org.scantling.timber.YieldLimit;
  * The bolts of a knee brace. Brace and timber lap face to face, so each bolt is in single shear,
  * along the grain of the brace and at 45 degrees to that of post or beam. Along the walk it lies on
  * whichever of post and header is broader; what is packed out over the other is taken as a gap.
- *
- * <p>Distances between those for load along and across the grain are taken in a straight line by
- * the angle: common practice, the standard gives none for bolts at an angle (from memory).
  */
 public final class JointBraceChecks {
   private static final double SLOPE_DEGREES = 45;
-  private static final double SLOPE_SHARE = SLOPE_DEGREES / 90;
   private static final double SINE = Math.sqrt(0.5);
-  private static final double LEAST_IN = 0.01;
 
   private final BracedWalk walk;
   private final JointRules rules;
@@ -140,11 +134,11 @@ public final class JointBraceChecks {
   }
 
   private void check(Lap lap, JointFix fix, CheckEnvelope brace, CheckEnvelope worst) {
-    GeometryFactor pulled = geometry(lap, fix, rules.factors().bolts().endPulled());
+    GeometryFactor pulled = layout(lap, fix).pulled();
     bolted(lap, fix)
         .forEach(
             each -> {
-              brace.add("joint", each.combination(), each.all().check(), Unit.POUND);
+              brace.add("joint", each.combination(), each.bolts().all().check(), Unit.POUND);
               for (Placement place : pulled.placements()) {
                 worst.addLasting("geometry", each.combination(), place.check(), Unit.INCH);
               }
@@ -157,49 +151,20 @@ public final class JointBraceChecks {
         .flatMap(lap -> bolted(lap, fix))
         .map(
             each ->
-                new JointCase("brace.joint", each.combination(), each.all().check(), each::told));
+                new JointCase(
+                    "brace.joint",
+                    each.combination(),
+                    each.bolts().all().check(),
+                    () -> each.bolts().told()));
   }
 
-  /**
-   * The bolts of one lap under one force.
-   *
-   * @param other stiffness of the timber that is lapped
-   * @param brace the same of the brace
-   * @param all the bolts together
-   */
-  private record Bolted(
-      Lap lap,
-      LoadCombination combination,
-      LateralValue lateral,
-      Stretch other,
-      Stretch brace,
-      GroupAction group,
-      GeometryFactor geometry,
-      Connection all) {
-
-    List<JointLines> told() {
-      String timber = lap.timber().name().toLowerCase(Locale.ROOT);
-      return List.of(
-          JointLines.of(timber + ", the main piece,", lateral.main()),
-          JointLines.of("brace, the side piece,", lateral.side()),
-          JointLines.of(lateral.lines()),
-          stretch(timber, other),
-          stretch("brace", brace),
-          JointLines.of(group.lines()),
-          JointLines.of(geometry),
-          JointLines.of(lateral, all.lines()));
-    }
-
-    /** One bolt shares with nobody, so that nothing needs to stretch. */
-    private JointLines stretch(String piece, Stretch stretch) {
-      return all.fastenerCount() > 1 ? JointLines.of(piece, stretch) : JointLines.of(List.of());
-    }
-  }
+  /** The bolts of one lap under one force. */
+  private record Bolted(LoadCombination combination, JointBolts bolts) {}
 
   /** Pulled and pressed, in every combination. */
   private Stream<Bolted> bolted(Lap lap, JointFix fix) {
-    GeometryFactor pulled = geometry(lap, fix, rules.factors().bolts().endPulled());
-    GeometryFactor pressed = geometry(lap, fix, rules.factors().bolts().endPressed());
+    GeometryFactor pulled = layout(lap, fix).pulled();
+    GeometryFactor pressed = layout(lap, fix).pressed();
     LateralValue lateral = lateral(lap, fix.dowel());
     return lap.forces().get().entrySet().stream()
         .flatMap(
@@ -216,12 +181,10 @@ public final class JointBraceChecks {
       GeometryFactor geometry,
       LoadCombination combination,
       double forceLb) {
-    Stretch other = stretch(lap.other());
-    Stretch brace = stretch(walk.timbers().brace());
-    GroupAction.Row row =
-        GroupAction.Row.inWood(
-            fix.count(), spacingIn(fix.dowel()), fix.dowel().nominalDiameterIn());
-    GroupAction group = GroupAction.of(row, other, brace);
+    String timber = lap.timber().name().toLowerCase(Locale.ROOT);
+    JointBolts.Piece other = new JointBolts.Piece(timber, stretch(lap.other()));
+    JointBolts.Piece brace = new JointBolts.Piece("brace", stretch(walk.timbers().brace()));
+    GroupAction group = GroupAction.of(row(lap, fix), other.stretch(), brace.stretch());
     AdjustedForce one =
         lateral
             .unadjusted()
@@ -230,7 +193,12 @@ public final class JointBraceChecks {
             .with(group.asFactor())
             .with(geometry.asFactor());
     Connection all = new Connection(forceLb, one, fix.count());
-    return new Bolted(lap, combination, lateral, other, brace, group, geometry, all);
+    return new Bolted(combination, new JointBolts(other, brace, lateral, group, geometry, all));
+  }
+
+  private GroupAction.Row row(Lap lap, JointFix fix) {
+    return GroupAction.Row.inWood(
+        fix.count(), layout(lap, fix).spacingIn(), fix.dowel().nominalDiameterIn());
   }
 
   private LateralValue lateral(Lap lap, Dowel dowel) {
@@ -254,40 +222,13 @@ public final class JointBraceChecks {
         material.section().depthIn());
   }
 
-  private double spacingIn(Dowel dowel) {
-    return rules.factors().bolts().inRowAlong().fullDiameters() * dowel.nominalDiameterIn();
-  }
-
-  /**
-   * The bolts sit on the centre line of the brace, about the middle of the lap; the brace is cut
-   * flush with the far edge of the other timber, or short of it.
-   */
-  private GeometryFactor geometry(Lap lap, JointFix fix, PlacementRule end) {
-    JointFactors.BoltPlaces places = rules.factors().bolts();
-    double diameterIn = fix.dowel().nominalDiameterIn();
-    double reachIn = (fix.count() - 1) * spacingIn(fix.dowel()) / 2;
-    double halfIn = lap.other().section().depthIn() / 2;
-    double toEndIn = (halfIn - lap.shortIn()) / SINE - reachIn;
-    List<Placement> all = new ArrayList<>();
-    all.add(end.at(Math.max(LEAST_IN, toEndIn), diameterIn));
-    all.add(places.edgeAlong().at(walk.timbers().brace().section().depthIn() / 2, diameterIn));
-    all.add(
-        slanting(places.edgeAlong(), places.edgeLoaded())
-            .at(Math.max(LEAST_IN, halfIn - reachIn * SINE), diameterIn));
-    if (fix.count() > 1) {
-      all.add(places.inRowAlong().at(spacingIn(fix.dowel()), diameterIn));
-    }
-    return new GeometryFactor(all);
-  }
-
-  private static PlacementRule slanting(PlacementRule along, PlacementRule across) {
-    return new PlacementRule(
-        "edge distance at a slant",
-        between(along.minimumDiameters(), across.minimumDiameters()),
-        between(along.fullDiameters(), across.fullDiameters()));
-  }
-
-  private static double between(double along, double across) {
-    return along + SLOPE_SHARE * (across - along);
+  private JointBraceLayout layout(Lap lap, JointFix fix) {
+    return new JointBraceLayout(
+        rules.factors().bolts(),
+        fix.count(),
+        fix.dowel().nominalDiameterIn(),
+        walk.timbers().brace().section().depthIn(),
+        lap.other().section().depthIn(),
+        lap.shortIn());
   }
 }

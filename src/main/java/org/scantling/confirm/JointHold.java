@@ -95,15 +95,12 @@ record JointHold(
   private static JointHold lagged(
       JointFix fix, JointFactors factors, Wood wood, double durationFactor) {
     Dowel dowel = fix.dowel();
-    LagDepth reach =
-        new LagDepth(fix.reach().lengthIn(), wood.throughIn(), fix.reach().tipIn());
+    LagDepth reach = new LagDepth(fix.reach().lengthIn(), wood.throughIn(), fix.reach().tipIn());
     double intoIn = reach.intoIn();
     Placement depth = factors.lagDepth().at(intoIn, dowel.nominalDiameterIn());
     Withdrawal grip =
         Withdrawal.ofLag(
-            wood.lowerRatio(),
-            dowel.nominalDiameterIn(),
-            Math.min(intoIn, fix.reach().threadIn()));
+            wood.lowerRatio(), dowel.nominalDiameterIn(), Math.min(intoIn, fix.reach().threadIn()));
     AdjustedForce pull =
         grip.unadjusted()
             .with(new Factor("C_D", durationFactor))

@@ -86,7 +86,10 @@ public final class JointSeatChecks {
   private record Held(JointForce force, JointHold hold, boolean atCut) {
     JointCase together(String name) {
       return new JointCase(
-          "joint." + name, force.combination(), hold.together(force), () -> hold.toldTogether(force));
+          "joint." + name,
+          force.combination(),
+          hold.together(force),
+          () -> hold.toldTogether(force));
     }
 
     JointCase sideways(String name) {

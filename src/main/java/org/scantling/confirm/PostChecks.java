@@ -184,8 +184,7 @@ public final class PostChecks {
     LoadCombination combination = load.combination();
     AdjustedValues values = material.lasting(limits.duration().of(combination));
     Rectangle section = material.section();
-    PostForce pressed =
-        new PostForce(load.downLb(), material.weightLbPerIn(), push.heightIn());
+    PostForce pressed = new PostForce(load.downLb(), material.weightLbPerIn(), push.heightIn());
     return new PostScene(
         combination,
         section,

@@ -13,8 +13,7 @@ import org.scantling.quantity.Unit;
  * @param ownLbPerIn its own weight
  * @param aboveIn how much of it stands above
  */
-public record PostForce(double carriedLb, double ownLbPerIn, double aboveIn)
-    implements Calculated {
+public record PostForce(double carriedLb, double ownLbPerIn, double aboveIn) implements Calculated {
 
   /** A force that a frame was solved for. */
   static PostForce solved(double pressedLb) {

@@ -18,8 +18,7 @@ import org.scantling.timber.ToeNail;
  * @param breadthIn of the crossbeam
  * @param leeIn from that edge to the fasteners on its side
  */
-record RollHold(JointFix fix, double pullLb, double breadthIn, double leeIn)
-    implements Calculated {
+record RollHold(JointFix fix, double pullLb, double breadthIn, double leeIn) implements Calculated {
 
   /**
    * @param hold what they hold against lift, all together

@@ -90,8 +90,7 @@ final class JointChecks {
   private List<Checked> rail(JointRow row) {
     return context
         .cache()
-        .checks(
-            List.of(row, rail(), railLoads()), () -> railEnd().of(table.fix(row)));
+        .checks(List.of(row, rail(), railLoads()), () -> railEnd().of(table.fix(row)));
   }
 
   private JointRailChecks railEnd() {
@@ -100,9 +99,7 @@ final class JointChecks {
 
   private JointRailChecks.Rail rail() {
     return new JointRailChecks.Rail(
-        context.timber(RAIL_SIZE),
-        context.timber(POST_SIZE),
-        context.answers().number(RAIL_NOTCH));
+        context.timber(RAIL_SIZE), context.timber(POST_SIZE), context.answers().number(RAIL_NOTCH));
   }
 
   private JointRailChecks.Loads railLoads() {

@@ -64,8 +64,7 @@ final class JointTrace {
   }
 
   private static boolean isOf(Checked check, JointCase each) {
-    return check.id().equals(each.id())
-        && check.combination().equals(each.combination().id());
+    return check.id().equals(each.id()) && check.combination().equals(each.combination().id());
   }
 
   private List<CalculationStep> told(Question question, Checked check, JointCase hardest) {

@@ -49,7 +49,9 @@ final class PostTrace {
               list.addAll(lines(scene.pressed(), scene));
               list.addAll(
                   steps.of(
-                      "post.combined.", scene.moment().lines(), about(scene).and("way", way(scene))));
+                      "post.combined.",
+                      scene.moment().lines(),
+                      about(scene).and("way", way(scene))));
               list.addAll(interaction(scene));
             });
   }

@@ -58,9 +58,7 @@ public record AdjustedStress(String symbol, double referencePsi, List<Factor> fa
   }
 
   private List<Factor> laid(boolean later) {
-    return factors.stream()
-        .filter(factor -> LATER.contains(factor.symbol()) == later)
-        .toList();
+    return factors.stream().filter(factor -> LATER.contains(factor.symbol()) == later).toList();
   }
 
   /** The value of the table times each factor. */

@@ -50,8 +50,7 @@ public record BeamStability(
   }
 
   /** The same for a length with its own working. */
-  public static BeamStability of(
-      Rectangle section, EffectiveLength length, AdjustedValues values) {
+  public static BeamStability of(Rectangle section, EffectiveLength length, AdjustedValues values) {
     double breadthIn = section.breadthIn();
     double slenderness = Math.sqrt(length.lengthIn() * section.depthIn()) / breadthIn;
     AdjustedStress minimum = values.elasticityMinimum();

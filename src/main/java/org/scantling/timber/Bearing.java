@@ -72,12 +72,7 @@ public record Bearing(
     AdjustedStress along = values.compression();
     double allowedPsi = Hankinson.at(along.psi(), values.bearing().psi(), angleDegrees);
     return new Bearing(
-        force(forceLb),
-        Optional.empty(),
-        contact(areaIn2),
-        forceLb / areaIn2,
-        along,
-        allowedPsi);
+        force(forceLb), Optional.empty(), contact(areaIn2), forceLb / areaIn2, along, allowedPsi);
   }
 
   /** The force that presses the contact as hard as it may be pressed. */

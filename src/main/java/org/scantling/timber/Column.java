@@ -44,8 +44,7 @@ public record Column(
       double forceLb, Rectangle section, Bracing bracing, AdjustedValues values) {
     Require.zeroOrMore("load on the post", forceLb, "lb");
     double c = bracing.straightnessFactor();
-    ColumnStability depth =
-        ColumnStability.of(bracing.alongDepth(), section.depthIn(), values, c);
+    ColumnStability depth = ColumnStability.of(bracing.alongDepth(), section.depthIn(), values, c);
     ColumnStability breadth =
         ColumnStability.of(bracing.alongBreadth(), section.breadthIn(), values, c);
     double areaIn2 = section.areaIn2();

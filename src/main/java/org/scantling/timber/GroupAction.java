@@ -38,8 +38,7 @@ public record GroupAction(
    * @param diameterIn of a fastener, above 0
    * @param slipLbPerIn gamma, load over slip of one fastener, above 0
    */
-  public record Row(
-      int fastenerCount, double spacingIn, double diameterIn, double slipLbPerIn) {
+  public record Row(int fastenerCount, double spacingIn, double diameterIn, double slipLbPerIn) {
     public Row {
       if (fastenerCount < 1) {
         throw new IllegalArgumentException(

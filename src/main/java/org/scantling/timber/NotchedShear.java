@@ -62,7 +62,13 @@ public record NotchedShear(
     double ratio = left.depthIn() / section.depthIn();
     double allowableLb = plainLb(left, allowable) * ratio * ratio;
     return new NotchedShear(
-        Where.TENSION_FACE, sizeLb(shearLb), section, left.depthIn(), ratio, allowable, allowableLb);
+        Where.TENSION_FACE,
+        sizeLb(shearLb),
+        section,
+        left.depthIn(),
+        ratio,
+        allowable,
+        allowableLb);
   }
 
   /**

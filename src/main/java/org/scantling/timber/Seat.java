@@ -14,8 +14,7 @@ import org.scantling.quantity.Require;
  *     whole face
  * @param toEndIn from the contact to the nearer end of the piece, 0 or more
  */
-public record Seat(double breadthIn, double lengthIn, double toEndIn)
-    implements Calculated {
+public record Seat(double breadthIn, double lengthIn, double toEndIn) implements Calculated {
   private static final double LONG_SEAT_IN = 6;
   private static final double CLEAR_OF_END_IN = 3;
 

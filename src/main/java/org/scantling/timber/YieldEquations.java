@@ -169,7 +169,8 @@ record YieldEquations(
   private FormulaLine mode(YieldMode mode, double lb, boolean doubled) {
     boolean crushes = mode == YieldMode.MAIN_CRUSHES || mode == YieldMode.SIDE_CRUSHES;
     String way = doubled && mode != YieldMode.MAIN_CRUSHES ? "double-" : "mode-";
-    String id = (gap.isPresent() && !crushes ? "gap-" : way) + mode.numeral().toLowerCase(Locale.ROOT);
+    String id =
+        (gap.isPresent() && !crushes ? "gap-" : way) + mode.numeral().toLowerCase(Locale.ROOT);
     FormulaLine line = FormulaLine.of(id, Measure.pounds(lb));
     if (gap.isPresent() && !crushes) {
       return gap.get().in(line).with("reduction", reduced(mode));

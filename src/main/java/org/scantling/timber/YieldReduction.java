@@ -16,8 +16,7 @@ import org.scantling.quantity.Measure;
  * @param angleDegrees the steepest between load and grain
  * @param angleFactor K_theta, 1 for fasteners that do not feel the grain
  */
-record YieldReduction(Dowel dowel, double angleDegrees, double angleFactor)
-    implements Calculated {
+record YieldReduction(Dowel dowel, double angleDegrees, double angleFactor) implements Calculated {
   private static final double CRUSHES = 4;
   private static final double TILTS = 3.6;
   private static final double BENDS = 3.2;

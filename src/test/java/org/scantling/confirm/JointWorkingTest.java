@@ -67,8 +67,7 @@ class JointWorkingTest {
   }
 
   private static Rolling rolling(JointFix fix, Optional<RollHold> fasteners, JointHold hold) {
-    JointForce force =
-        new CrossbeamForce(LoadCombination.UPLIFT, 100, 10, 120).onJoint();
+    JointForce force = new CrossbeamForce(LoadCombination.UPLIFT, 100, 10, 120).onJoint();
     return new Rolling(force, 2, 1.5, hold, fasteners, 2.75);
   }
 
@@ -79,8 +78,7 @@ class JointWorkingTest {
       Rolling held = rolling(fix, Optional.of(RollHold.of(fix, hold, 1.5)), hold);
       String id = fix == STEEL ? "roll-held-rated" : "roll-held";
       assertThat(line(held.told(), id).result().amount()).isEqualTo(held.check().capacity());
-      assertThat(line(held.told(), "roll-sum").result().amount())
-          .isEqualTo(held.check().demand());
+      assertThat(line(held.told(), "roll-sum").result().amount()).isEqualTo(held.check().demand());
       Rolling blocked = rolling(fix, Optional.empty(), hold);
       assertThat(line(blocked.told(), "block-held").result().amount())
           .isEqualTo(blocked.check().capacity())

@@ -218,7 +218,16 @@ class CalculationTraceTest {
     Voice voice = Demo.words().voice(Reader.ENGINEER, UnitSystem.IMPERIAL);
     Set<String> missing = new TreeSet<>();
     for (Proposal proposal : proposed().toList()) {
-      for (String role : List.of("crossbeam", "header", "post", "footing", "joint.crossbeam", "joint.header", "joint.rail", "joint.brace")) {
+      for (String role :
+          List.of(
+              "crossbeam",
+              "header",
+              "post",
+              "footing",
+              "joint.crossbeam",
+              "joint.header",
+              "joint.rail",
+              "joint.brace")) {
         List<CalculationStep> page =
             proposal.trace().stream().filter(each -> voice.works(each, role)).toList();
         Set<Measure> results =

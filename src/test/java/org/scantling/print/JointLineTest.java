@@ -62,10 +62,7 @@ class JointLineTest {
                 new Factor("C_t", 1),
                 new Factor("C_i", 0.8)));
     return NotchedShear.atFasteners(
-            400,
-            new Rectangle(1.5, 7.25),
-            new NotchedShear.FastenerPlace(2, toEndIn),
-            allowable)
+            400, new Rectangle(1.5, 7.25), new NotchedShear.FastenerPlace(2, toEndIn), allowable)
         .lines();
   }
 
@@ -120,7 +117,8 @@ class JointLineTest {
         .isEmpty();
     String stocky =
         voice.formula(
-            step("post.notch.", BeamLoading.CANTILEVER_TIP_POINT.effective(20, 5.5).lines().get(0)));
+            step(
+                "post.notch.", BeamLoading.CANTILEVER_TIP_POINT.effective(20, 5.5).lines().get(0)));
     assertThat(CalculationTraceTest.wrong(stocky)).isEmpty();
   }
 

@@ -33,9 +33,7 @@ class BiaxialBendingTest {
 
   private static BiaxialBending bent(double deepPsi, double criticalPsi) {
     return BiaxialBending.of(
-        bending(deepPsi, PLANK, 1000),
-        bending(300, PLANK.turned(), 1200),
-        stability(criticalPsi));
+        bending(deepPsi, PLANK, 1000), bending(300, PLANK.turned(), 1200), stability(criticalPsi));
   }
 
   @Test

@@ -119,7 +119,8 @@ class CombinedStressTest {
     assertThat(both.tensionEdgeRatio()).isCloseTo(0.8333, within(0.00005));
     assertThat(both.compressionEdgeRatio()).isCloseTo(0.6, within(1e-12));
     assertThat(both.check().ratio()).isCloseTo(0.8333, within(0.00005));
-    BendingWithTension pulled = BendingWithTension.of(pull, new Bending(100, SECTION, 1, 100, bent));
+    BendingWithTension pulled =
+        BendingWithTension.of(pull, new Bending(100, SECTION, 1, 100, bent));
     assertThat(pulled.compressionEdgeRatio()).isZero();
   }
 

@@ -19,8 +19,8 @@ import org.scantling.quantity.Calculated;
 import org.scantling.quantity.FormulaLine;
 
 /**
- * What a kernel tells is what it worked: where any number that goes in is moved a little, the number
- * that is used and the line that tells it move together, and some line shows what was moved.
+ * What a kernel tells is what it worked: where any number that goes in is moved a little, the
+ * number that is used and the line that tells it move together, and some line shows what was moved.
  */
 class ToldNumbersTest {
   private static final double LITTLE = 1 + 1e-3;
@@ -63,10 +63,7 @@ class ToldNumbersTest {
   }
 
   private static <T extends Calculated> Kernel<T> kernel(
-      String name,
-      List<Double> inputs,
-      Function<Inputs, T> make,
-      Function<T, List<Double>> used) {
+      String name, List<Double> inputs, Function<Inputs, T> make, Function<T, List<Double>> used) {
     return new Kernel<>(name, inputs, make, used);
   }
 
@@ -105,8 +102,7 @@ class ToldNumbersTest {
     return new BentAxis(bent(moment, Sample.FOUR_BY_FOUR), 3.5, eccentricity);
   }
 
-  private static CombinedStress combined(
-      Inputs in, double cross, double crossOff, boolean cut) {
+  private static CombinedStress combined(Inputs in, double cross, double crossOff, boolean cut) {
     BeamStability stability =
         BeamStability.of(
             Sample.FOUR_BY_FOUR,
@@ -166,8 +162,7 @@ class ToldNumbersTest {
             List.of(120.0, 9.25, 580_000.0),
             in -> rolling(in.at(0), in.at(1), in.at(2)),
             each ->
-                List.of(
-                    each.effectiveLengthIn(), each.slendernessRatio(), each.stabilityFactor())),
+                List.of(each.effectiveLengthIn(), each.slendernessRatio(), each.stabilityFactor())),
         kernel(
             "beam stability by its bending value",
             List.of(900.0, 1.15),
@@ -299,11 +294,7 @@ class ToldNumbersTest {
 
   private static List<Kernel<?>> fasteners() {
     return List.of(
-        kernel(
-            "single shear",
-            TWO_PIECES,
-            in -> single(in, 0),
-            ToldNumbersTest::modes),
+        kernel("single shear", TWO_PIECES, in -> single(in, 0), ToldNumbersTest::modes),
         kernel(
             "single shear across a gap",
             more(TWO_PIECES, 0.5),
@@ -393,9 +384,7 @@ class ToldNumbersTest {
         kernel(
             "group action",
             List.of(3.25, 0.5, 1.6e7, 6e6),
-            in ->
-                GroupAction.of(
-                    GroupAction.Row.inWood(2, in.at(0), in.at(1)), in.at(2), in.at(3)),
+            in -> GroupAction.of(GroupAction.Row.inWood(2, in.at(0), in.at(1)), in.at(2), in.at(3)),
             each -> List.of(each.m(), each.stiffnessRatio(), each.asFactor().value())),
         kernel(
             "placement",
