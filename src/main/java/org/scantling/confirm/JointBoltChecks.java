@@ -10,6 +10,7 @@ import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Checked;
 import org.scantling.timber.AdjustedForce;
+import org.scantling.timber.AxialStiffness;
 import org.scantling.timber.Connection;
 import org.scantling.timber.Dowel;
 import org.scantling.timber.DowelBearing;
@@ -21,7 +22,6 @@ import org.scantling.timber.LateralValue;
 import org.scantling.timber.NotchedShear;
 import org.scantling.timber.Placement;
 import org.scantling.timber.Rectangle;
-import org.scantling.timber.Stretch;
 import org.scantling.timber.YieldLimit;
 
 /**
@@ -171,24 +171,24 @@ public final class JointBoltChecks {
     return YieldLimit.doubleShear(dowel, main, side);
   }
 
-  private Stretch post() {
+  private AxialStiffness post() {
     Rectangle section = crossing.post().section();
-    return new Stretch(
+    return new AxialStiffness(
         crossing.post().lasting(1).elasticity(), section.breadthIn(), section.depthIn());
   }
 
   /** Of boards loaded across the grain only a strip as wide as the least spacing counts. */
-  private Stretch boards(Dowel dowel) {
+  private AxialStiffness boards(Dowel dowel) {
     double stripIn =
         rules.factors().bolts().inRowAlong().fullDiameters() * dowel.nominalDiameterIn();
-    return new Stretch(
+    return new AxialStiffness(
         crossing.header().lasting(1).elasticity(),
         crossing.header().plies() * crossing.board().breadthIn(),
         stripIn);
   }
 
   private static GroupAction group(
-      Dowel dowel, JointBoltLayout layout, Stretch post, Stretch boards) {
+      Dowel dowel, JointBoltLayout layout, AxialStiffness post, AxialStiffness boards) {
     GroupAction.Row row = GroupAction.Row.inWood(2, layout.spacingIn(), dowel.nominalDiameterIn());
     return GroupAction.of(row, post, boards);
   }

@@ -2,11 +2,11 @@ package org.scantling.confirm;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.scantling.timber.AxialStiffness;
 import org.scantling.timber.Connection;
 import org.scantling.timber.GeometryFactor;
 import org.scantling.timber.GroupAction;
 import org.scantling.timber.LateralValue;
-import org.scantling.timber.Stretch;
 
 /**
  * The bolts of a joint under one force, as they were worked.
@@ -31,8 +31,8 @@ record JointBolts(
    *
    * @param section what of it a row of bolts stretches, in words
    */
-  record Piece(String name, String section, Stretch stretch) {
-    Piece(String name, Stretch stretch) {
+  record Piece(String name, String section, AxialStiffness stretch) {
+    Piece(String name, AxialStiffness stretch) {
       this(name, name, stretch);
     }
   }

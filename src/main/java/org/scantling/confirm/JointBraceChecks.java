@@ -13,6 +13,7 @@ import org.scantling.mechanics.MemberResult;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Checked;
 import org.scantling.timber.AdjustedForce;
+import org.scantling.timber.AxialStiffness;
 import org.scantling.timber.Connection;
 import org.scantling.timber.Dowel;
 import org.scantling.timber.DowelBearing;
@@ -22,7 +23,6 @@ import org.scantling.timber.GeometryFactor;
 import org.scantling.timber.GroupAction;
 import org.scantling.timber.LateralValue;
 import org.scantling.timber.Placement;
-import org.scantling.timber.Stretch;
 import org.scantling.timber.YieldLimit;
 
 /**
@@ -215,8 +215,8 @@ public final class JointBraceChecks {
     return DowelMember.ofWood(material.section().breadthIn(), bearing, degrees);
   }
 
-  private static Stretch stretch(Material material) {
-    return new Stretch(
+  private static AxialStiffness stretch(Material material) {
+    return new AxialStiffness(
         material.lasting(1).elasticity(),
         material.section().breadthIn(),
         material.section().depthIn());

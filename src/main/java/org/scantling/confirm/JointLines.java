@@ -3,11 +3,11 @@ package org.scantling.confirm;
 import java.util.List;
 import java.util.Map;
 import org.scantling.quantity.FormulaLine;
+import org.scantling.timber.AxialStiffness;
 import org.scantling.timber.DowelMember;
 import org.scantling.timber.GeometryFactor;
 import org.scantling.timber.LateralValue;
 import org.scantling.timber.Placement;
-import org.scantling.timber.Stretch;
 
 /**
  * Lines of a kernel that works a joint, with the words that say of what they are.
@@ -33,7 +33,7 @@ public record JointLines(List<FormulaLine> lines, Map<String, String> words) {
     return new JointLines(member.lines(), Map.of("piece", piece));
   }
 
-  static JointLines of(String piece, Stretch stretch) {
+  static JointLines of(String piece, AxialStiffness stretch) {
     return new JointLines(stretch.lines(), Map.of("piece", piece));
   }
 

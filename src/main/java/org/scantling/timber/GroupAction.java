@@ -92,7 +92,7 @@ public record GroupAction(
   }
 
   /** The same for pieces with their own working. */
-  public static GroupAction of(Row row, Stretch main, Stretch side) {
+  public static GroupAction of(Row row, AxialStiffness main, AxialStiffness side) {
     return of(row, main.lb(), side.lb());
   }
 

@@ -410,9 +410,9 @@ class ToldNumbersTest {
         .with(new Factor("C_delta", in.at(4)));
   }
 
-  private static Stretch stretch(double psi, double wet, double breadth, double depth) {
+  private static AxialStiffness stretch(double psi, double wet, double breadth, double depth) {
     AdjustedStress modulus = new AdjustedStress("E", psi, List.of(new Factor("C_M", wet)));
-    return new Stretch(modulus, breadth, depth);
+    return new AxialStiffness(modulus, breadth, depth);
   }
 
   @ParameterizedTest

@@ -13,9 +13,9 @@ import org.scantling.quantity.Require;
  * @param breadthIn of the section that counts, above 0
  * @param depthIn of it, above 0
  */
-public record Stretch(AdjustedStress modulus, double breadthIn, double depthIn)
+public record AxialStiffness(AdjustedStress modulus, double breadthIn, double depthIn)
     implements Calculated {
-  public Stretch {
+  public AxialStiffness {
     Require.positive("breadth", breadthIn, "in");
     Require.positive("depth", depthIn, "in");
   }
