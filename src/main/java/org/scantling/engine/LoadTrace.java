@@ -7,13 +7,11 @@ import java.util.List;
 import org.scantling.confirm.PostInGround;
 import org.scantling.confirm.SidePush;
 import org.scantling.design.Site;
-import org.scantling.quantity.Inches;
+import org.scantling.quantity.FormulaLine;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Evidence;
-import org.scantling.reasons.Worked;
-import org.scantling.tables.ExposureRow;
 import org.scantling.tables.SizeRow;
 import org.scantling.timber.Rectangle;
 
@@ -39,17 +37,18 @@ final class LoadTrace {
     climate
         .weather()
         .snow()
-        .map(snow -> new ConvertedSnow(problem.tables(), snow).trace(steps))
-        .ifPresent(list::addAll);
-    list.addAll(new ConvertedWind(problem.tables(), climate).trace(steps));
-    list.add(step(loads.flatSnow()));
-    list.add(heightFactor());
-    loads.hillWind().map(LoadTrace::factor).ifPresent(list::add);
-    list.add(step(loads.wind()));
-    SideTrace across = SideTrace.across(context, steps);
-    SideTrace along = SideTrace.along(context, steps);
-    list.addAll(across.list());
-    list.addAll(along.list());
+        .map(snow -> new ConvertedSnow(problem.tables(), snow).worked().lines())
+        .ifPresent(lines -> list.addAll(steps.of("snow.", lines, Evidence.none())));
+    List<FormulaLine> converted = new ConvertedWind(problem.tables(), climate).lines();
+    list.addAll(steps.of("wind.", converted, Evidence.none()));
+    list.addAll(steps.of("snow.", loads.snow().lines(), Evidence.none()));
+    Evidence exposure = Evidence.saw("exposure", context.answers().option(EXPOSURE));
+    list.addAll(
+        steps.of(
+            "wind.",
+            loads.pressure().lines(),
+            line -> line.id().startsWith("hill") ? loads.shape() : exposure));
+    list.addAll(new SideTrace(context, steps).list());
     if (!context.onBrackets()) {
       list.addAll(post());
     }
@@ -68,31 +67,6 @@ final class LoadTrace {
       list.addAll(new NotchTrace(context, steps).list());
     }
     return list;
-  }
-
-  private static CalculationStep factor(Worked worked) {
-    Measure result = Measure.ratio(worked.number());
-    return new CalculationStep(worked.id(), result, worked.evidence(), worked.source());
-  }
-
-  private static CalculationStep step(Worked worked) {
-    Measure result = new Measure(worked.number(), worked.question().unit());
-    return new CalculationStep(worked.id(), result, worked.evidence(), worked.source());
-  }
-
-  private CalculationStep heightFactor() {
-    ExposureRow exposure = problem.tables().exposure(context.answers().option(EXPOSURE));
-    double heightFt = context.geometry().overallHeightIn() / Inches.PER_FOOT;
-    double countedFt = Math.max(heightFt, exposure.leastHeightFt());
-    double kz = DerivedLoads.growing(exposure).kzFactor(countedFt * Inches.PER_FOOT);
-    return steps.of(
-        "wind.height-factor",
-        Measure.ratio(kz),
-        Evidence.saw("height", new Measure(countedFt, Unit.FOOT))
-            .and("lowest", new Measure(exposure.leastHeightFt(), Unit.FOOT))
-            .and("gradient", new Measure(exposure.gradientHeightFt(), Unit.FOOT))
-            .and("alpha", Measure.ratio(exposure.alphaFactor()))
-            .and("exposure", exposure.id()));
   }
 
   /** Bending of a post that the ground holds, by the push that bends it harder. */

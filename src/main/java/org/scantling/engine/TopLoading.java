@@ -21,7 +21,7 @@ final class TopLoading {
   }
 
   TopLoads loads() {
-    FreeRoofWind canopy = FreeRoofWind.on(answers.number(WIND_PRESSURE), freeRoof());
+    FreeRoofWind canopy = canopy();
     return new TopLoads(
         answers.number(VINE_LOAD),
         answers.number(LIVE_LOAD),
@@ -29,8 +29,13 @@ final class TopLoading {
         answers.number(FLAT_SNOW) * answers.number(SNOW_SHARE),
         canopy.downforcePsf(),
         canopy.upliftPsf(),
-        Math.max(canopy.upliftPsf(), suction() * atCorner().jointFactor()),
-        Math.max(canopy.upliftPsf(), suction() * atCorner().postFactor()));
+        canopy.atCorner(atCorner().joint()).upliftPsf(),
+        canopy.atCorner(atCorner().post()).upliftPsf());
+  }
+
+  /** What the wind does to the whole top. */
+  FreeRoofWind canopy() {
+    return FreeRoofWind.on(answers.number(WIND_PRESSURE), freeRoof());
   }
 
   /** What hangs on one joint or post at the corner of the top, and how hard it is lifted. */
@@ -38,21 +43,16 @@ final class TopLoading {
     return new CornerLift(context.tables(), context.geometry(), obstructed());
   }
 
-  /** Suction on the top at a coefficient of 1. */
-  private double suction() {
-    return answers.number(WIND_PRESSURE) * wind("wind.gust") * coveredInLeaf();
-  }
-
   /**
    * Wind along the walk always finds its way clear; leafy sides stop wind across it, which then
    * sucks harder at the top. The worst of a figure is taken on both halves.
    */
-  FreeRoofRule freeRoof() {
+  private FreeRoofRule freeRoof() {
     List<NetPressureCoefficients> cases = new ArrayList<>(ofFigure("clear"));
     if (obstructed()) {
       cases.addAll(ofFigure("obstructed"));
     }
-    return new FreeRoofRule(wind("wind.gust"), coveredInLeaf(), cases);
+    return new FreeRoofRule(wind("wind.gust"), inLeaf().coveredRatio(), cases);
   }
 
   /** True where leaves on the sides stop the wind below the top. */
@@ -67,16 +67,15 @@ final class TopLoading {
   }
 
   /**
-   * Share of the top that timber and leaves cover in summer. A size that is only tried may be
+   * The top that timber and leaves cover in summer. A size that is only tried may be
    * broader than the spacing: it closes the top, and other rules stop it.
    */
-  private double coveredInLeaf() {
+  OpenTop inLeaf() {
     double spacingIn = context.geometry().crossbeamSpacingIn();
     return new OpenTop(
-            Math.min(context.geometry().crossbeams().breadthIn(), spacingIn),
-            spacingIn,
-            context.vine().canopyFillLeafRatio())
-        .coveredRatio();
+        Math.min(context.geometry().crossbeams().breadthIn(), spacingIn),
+        spacingIn,
+        context.vine().canopyFillLeafRatio());
   }
 
   private double wind(String id) {

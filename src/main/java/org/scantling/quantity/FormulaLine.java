@@ -23,6 +23,11 @@ public record FormulaLine(String id, Measure result, List<Operand> operands) {
     return new FormulaLine(id, result, List.of());
   }
 
+  /** The same line where it stands under another row. */
+  public FormulaLine as(String other) {
+    return new FormulaLine(other, result, operands);
+  }
+
   /** The same line with one more number in it. */
   public FormulaLine with(String name, Measure measure) {
     List<Operand> more = new ArrayList<>(operands);
