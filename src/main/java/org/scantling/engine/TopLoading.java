@@ -7,6 +7,7 @@ import java.util.List;
 import org.scantling.confirm.TopLoads;
 import org.scantling.loads.FreeRoofRule;
 import org.scantling.loads.FreeRoofWind;
+import org.scantling.loads.KeptSnow;
 import org.scantling.loads.NetPressureCoefficients;
 import org.scantling.loads.OpenTop;
 
@@ -26,11 +27,16 @@ final class TopLoading {
         answers.number(VINE_LOAD),
         answers.number(LIVE_LOAD),
         context.tables().live("live.person").amount(),
-        answers.number(FLAT_SNOW) * answers.number(SNOW_SHARE),
+        snow().keptPsf(),
         canopy.downforcePsf(),
         canopy.upliftPsf(),
         canopy.atCorner(atCorner().joint()).upliftPsf(),
         canopy.atCorner(atCorner().post()).upliftPsf());
+  }
+
+  /** Snow that the top keeps. */
+  KeptSnow snow() {
+    return KeptSnow.of(answers.number(SNOW_SHARE), answers.number(FLAT_SNOW));
   }
 
   /** What the wind does to the whole top. */
