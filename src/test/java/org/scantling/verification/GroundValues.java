@@ -13,6 +13,7 @@ import org.scantling.ground.LateralLoad;
 import org.scantling.ground.LateralResistance;
 import org.scantling.ground.NeumannFactor;
 import org.scantling.ground.NonConstrainedEmbedment;
+import org.scantling.ground.SoilPressure;
 import org.scantling.ground.VerticalBearing;
 
 /** Embedment, frost and bearing. */
@@ -72,14 +73,16 @@ final class GroundValues {
   }
 
   private static NonConstrainedEmbedment trialPass(PackRow row) {
-    double s1Psf = soil(row).pressurePsf(row.number("trial") * IN_PER_FT, THIRD);
-    return NonConstrainedEmbedment.onePass(push(row), width(row), s1Psf);
+    SoilPressure s1 = soil(row).at(row.number("trial") * IN_PER_FT, THIRD);
+    return NonConstrainedEmbedment.onePass(push(row), width(row), s1);
   }
 
   private static NonConstrainedEmbedment metricPass(PackRow row) {
     LateralLoad push = new LateralLoad(row.number("pKn") * LB_PER_KN, row.number("hM") * IN_PER_M);
     EffectiveWidth width = EffectiveWidth.concreteCollar(row.number("bM") * IN_PER_M);
-    return NonConstrainedEmbedment.onePass(push, width, row.number("s1Kpa") * PSF_PER_KPA);
+    SoilPressure s1 =
+        new LateralResistance(row.number("s1Kpa") * PSF_PER_KPA, 1).at(IN_PER_FT, /* shareRatio= */ 1);
+    return NonConstrainedEmbedment.onePass(push, width, s1);
   }
 
   private static EmbeddedPost inGround(PackRow row) {
