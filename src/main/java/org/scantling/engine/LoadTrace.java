@@ -4,6 +4,7 @@ import static org.scantling.reasons.Question.*;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiPredicate;
 import org.scantling.confirm.PostInGround;
 import org.scantling.confirm.SidePush;
 import org.scantling.design.Site;
@@ -12,6 +13,7 @@ import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Evidence;
+import org.scantling.reasons.Question;
 import org.scantling.tables.SizeRow;
 import org.scantling.timber.Rectangle;
 
@@ -23,10 +25,15 @@ final class LoadTrace {
   private final DesignProblem problem;
   private final CheckContext context;
   private final CalculationSteps steps;
+  private final BiPredicate<Question, String> governedBy;
 
-  LoadTrace(DesignProblem problem, Answers answers) {
+  /**
+   * @param governedBy whether what set the answer to a question read a fact of that reference
+   */
+  LoadTrace(DesignProblem problem, Answers answers, BiPredicate<Question, String> governedBy) {
     this.problem = problem;
     this.context = problem.context(answers).asDug();
+    this.governedBy = governedBy;
     this.steps = new CalculationSteps(problem.tables());
   }
 
@@ -57,6 +64,7 @@ final class LoadTrace {
     list.addAll(new StressTrace(context, steps).list());
     list.addAll(BeamTrace.crossbeam(context, steps).list());
     list.addAll(BeamTrace.header(context, steps).list());
+    list.addAll(frost());
     if (context.upright()) {
       list.addAll(new FootingTrace(context, steps).list());
     }
@@ -67,6 +75,21 @@ final class LoadTrace {
       list.addAll(new NotchTrace(context, steps).list());
     }
     return list;
+  }
+
+  /** How deep the ground freezes; told of the footings too where that sets their depth. */
+  private List<CalculationStep> frost() {
+    if (!governedBy.test(FROST_DEPTH, DerivedClimate.FROST)) {
+      return List.of();
+    }
+    Evidence about =
+        governedBy.test(FOOTING_DEPTH, FROST_DEPTH.id())
+            ? Evidence.none()
+            : Evidence.saw("member", FROST_DEPTH.id());
+    return new DerivedClimate(problem)
+        .frost()
+        .map(depth -> steps.of("frost.", depth.lines(), about))
+        .orElse(List.of());
   }
 
   /** Bending of a post that the ground holds, by the push that bends it harder. */

@@ -21,6 +21,11 @@ public enum Unit {
   MPH("mph", "m/s", 0.44704),
   DEGREE("°", "°", 1),
   F_DAYS("°F·days", "°C·days", 1 / 1.8),
+  /** How much warmer or colder, not how warm. */
+  DEGREE_F("°F", "°C", 1 / 1.8),
+  BTU_PER_CUBIC_FOOT("Btu/cu ft", "MJ/m³", 0.037258946),
+  BTU_PER_CUBIC_FOOT_F("Btu/cu ft·°F", "MJ/m³·°C", 0.067066102),
+  BTU_PER_FOOT_HOUR_F("Btu/ft·hr·°F", "W/m·°C", 1.7307347),
   PERCENT("%", "%", 1),
   YEAR("", "", 1),
   /** A plant hardiness zone; the half of it is marked b. */

@@ -44,7 +44,7 @@ final class GroundValues {
           entry("lambda-factor", row -> frost(row).lambdaFactor()),
           entry("stefan-ft", row -> frost(row).stefanIn() / IN_PER_FT),
           entry("frost-depth-ft", row -> frost(row).depthIn() / IN_PER_FT),
-          entry("lambda", row -> NeumannFactor.lambda(row.number("alpha"), row.number("mu"))),
+          entry("lambda", GroundValues::lambda),
           entry("in-ground-moment-in-lb", row -> inGround(row).greatestMomentInLb()),
           entry("in-ground-most-bent-in", row -> inGround(row).mostBentAtIn()),
           entry("in-ground-turns-at-in", row -> inGround(row).turnsAtIn()),
@@ -87,6 +87,10 @@ final class GroundValues {
 
   private static EmbeddedPost inGround(PackRow row) {
     return new EmbeddedPost(new LateralLoad(row.number("p"), row.number("hIn")), row.number("dIn"));
+  }
+
+  private static double lambda(PackRow row) {
+    return NeumannFactor.of(row.number("alpha"), row.number("mu")).lambdaFactor();
   }
 
   private static FrostDepth frost(PackRow row) {
