@@ -40,7 +40,7 @@ final class DerivedLoads {
   List<Fact> facts() {
     VineRow vine = problem.tables().vine(answers.option(VINE));
     OpenTop top =
-        new OpenTop(
+        OpenTop.tried(
             geometry.crossbeams().breadthIn(),
             geometry.crossbeamSpacingIn(),
             vine.canopyFillBareRatio());

@@ -77,10 +77,9 @@ final class TopLoading {
    * broader than the spacing: it closes the top, and other rules stop it.
    */
   OpenTop inLeaf() {
-    double spacingIn = context.geometry().crossbeamSpacingIn();
-    return new OpenTop(
-        Math.min(context.geometry().crossbeams().breadthIn(), spacingIn),
-        spacingIn,
+    return OpenTop.tried(
+        context.geometry().crossbeams().breadthIn(),
+        context.geometry().crossbeamSpacingIn(),
         context.vine().canopyFillLeafRatio());
   }
 
