@@ -73,6 +73,7 @@ final class LoadTrace {
     } else {
       list.addAll(new PostTrace(context, steps).list());
       list.addAll(new NotchTrace(context, steps).list());
+      list.addAll(new SwayTrace(context, steps).list());
     }
     return list;
   }

@@ -17,6 +17,7 @@ public enum Unit {
   PSI("psi", "MPa", 0.0068947573),
   PCF("pcf", "kg/m³", 16.018463),
   PSF_PER_FOOT("psf/ft", "kPa/m", 0.15708746),
+  POUND_PER_CUBIC_INCH("lb/cu in", "MN/m³", 0.27144714),
   /** Metric codes and maps of the wind are in metres a second. */
   MPH("mph", "m/s", 0.44704),
   DEGREE("°", "°", 1),

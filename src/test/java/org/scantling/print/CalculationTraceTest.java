@@ -107,6 +107,7 @@ class CalculationTraceTest {
           "days",
           "warm",
           "conductivity",
+          "stiffening",
           "lifted",
           "height",
           "lowest",
@@ -283,6 +284,8 @@ class CalculationTraceTest {
           Map.entry("footing.hold-grip", false),
           Map.entry("post.combined.combined", true),
           Map.entry("post.combined.combined-both", true),
+          Map.entry("footing.slide-hold", false),
+          Map.entry("post.drift.sway", true),
           Map.entry("post.notch.sum", true),
           Map.entry("post.notch.sum-across", true));
 

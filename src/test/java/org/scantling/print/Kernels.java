@@ -18,6 +18,8 @@ import org.scantling.ground.PostGrip;
 import org.scantling.ground.PresumptiveSoil;
 import org.scantling.ground.Sliding;
 import org.scantling.ground.SoilPressure;
+import org.scantling.ground.TurnedFoot;
+import org.scantling.ground.TurningFoot;
 import org.scantling.ground.VerticalBearing;
 import org.scantling.loads.CornerWind;
 import org.scantling.loads.ExposureConstants;
@@ -300,6 +302,16 @@ final class Kernels {
             n -> EffectiveWidth.squarePost(n[0], n[0]),
             width -> width.widthIn() / IN_PER_FT,
             5.5),
+        Kernel.of(
+            "a foot that turns",
+            "post.drift.turned",
+            n -> new TurningFoot(new LateralLoad(n[0], n[1]), n[2], n[3]).turned(n[4]),
+            TurnedFoot::movementIn,
+            77.43,
+            48.63,
+            36,
+            24,
+            82),
         Kernel.of("S1", "footing.soil", Kernels::third, SoilPressure::pressurePsf, 150, 2, 48),
         Kernel.of("S1 far down", "footing.soil", Kernels::third, SoilPressure::pressurePsf, 150, 1, 180),
         Kernel.of(
