@@ -101,8 +101,7 @@ public final class FootingWork {
     PostWeight post = PostWeight.of(beams.post(), standing.across().heightIn());
     HeaderChecks.PostLoad heaviest =
         loads.stream().max(Comparator.comparingDouble(HeaderChecks.PostLoad::downLb)).orElseThrow();
-    return new Load(
-        pushes(standing), FootLoad.of(heaviest, post), loads, post, List.of());
+    return new Load(pushes(standing), FootLoad.of(heaviest, post), loads, post, List.of());
   }
 
   private static List<FootPush> pushes(PostChecks.Standing standing) {
@@ -203,13 +202,7 @@ public final class FootingWork {
             sources,
             bearing(depthIn, holeDiameterIn).check(),
             Unit.PSF));
-    checks.add(
-        checked(
-            "uplift",
-            lifted.combination(),
-            sources,
-            lifted.check(),
-            Unit.POUND));
+    checks.add(checked("uplift", lifted.combination(), sources, lifted.check(), Unit.POUND));
     slid(depthIn, holeDiameterIn)
         .ifPresent(
             pier ->

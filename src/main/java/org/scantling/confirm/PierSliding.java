@@ -78,7 +78,6 @@ final class PierSliding {
             VerticalBearing.circleIn2(holeDiameterIn),
             depthIn,
             holeDiameterIn);
-    return new SlidPier(
-        push, concrete, pressedLb, Sliding.of(push.pushLb(), pier, foot.soil()));
+    return new SlidPier(push, concrete, pressedLb, Sliding.of(push.pushLb(), pier, foot.soil()));
   }
 }

@@ -199,17 +199,17 @@ public final class WindOnWalk {
   }
 
   /** The part of a side that leans on the hardest-pressed post. */
-  public WindFace sideFace() {
+  private WindFace sideFace() {
     return faces.side();
   }
 
   /** One crossbeam with its two posts, seen along the walk. */
-  public WindFace gableFace() {
+  private WindFace gableFace() {
     return faces.gable();
   }
 
   /** Share of the full wind that each crossbeam behind the first takes. */
-  public double leeRatio() {
+  private double leeRatio() {
     double apartDepths = geometry.crossbeamSpacingIn() / geometry.crossbeams().depthIn();
     return apartDepths <= rules.shelter().reachDepths() ? rules.shelter().shareRatio() : 1;
   }
@@ -218,7 +218,7 @@ public final class WindOnWalk {
    * What the wind does to the timber of a face. Pieces that cross cover the same ground, so a face
    * is never more than closed.
    */
-  public SideWind on(WindFace face) {
+  private SideWind on(WindFace face) {
     double grossIn2 = face.grossIn2();
     WindPanel panel = new WindPanel(Math.min(face.solidIn2(), grossIn2), grossIn2);
     return SideWind.on(panel, rules.pressurePsf(), rules.lattice(), rules.wall());

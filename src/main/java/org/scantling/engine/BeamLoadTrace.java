@@ -110,9 +110,7 @@ final class BeamLoadTrace {
   private List<CalculationStep> strip(StripLoad strip) {
     Evidence vine = Evidence.saw("vine", context.answers().option(VINE));
     return steps.of(
-        "crossbeam.",
-        strip.lines(),
-        line -> line.id().equals("vines") ? vine : Evidence.none());
+        "crossbeam.", strip.lines(), line -> line.id().equals("vines") ? vine : Evidence.none());
   }
 
   /** Where one board of a pair takes all, the first load stands for every other. */

@@ -124,8 +124,7 @@ final class ConvertedWind {
   private Gust mean(String basis, double mph, Optional<HourlyWind> hourly) {
     WindRow gust = tables.wind(MEAN + basis);
     WindRow level = tables.wind(MEAN + "level");
-    return new Gust(
-        StrengthGust.ofMean(mph, gust.amount(), level.amount()), hourly, gust.source());
+    return new Gust(StrengthGust.ofMean(mph, gust.amount(), level.amount()), hourly, gust.source());
   }
 
   /** By the pressures of both codes; the greater of this and the curve of gusts counts. */

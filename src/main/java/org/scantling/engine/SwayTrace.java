@@ -27,8 +27,7 @@ final class SwayTrace {
 
   /** Nothing on rock, in which no foot turns. */
   private List<CalculationStep> told(Checked check) {
-    Evidence about =
-        Evidence.saw("check", check.id()).and("combination", check.combination());
+    Evidence about = Evidence.saw("check", check.id()).and("combination", check.combination());
     return context
         .sway()
         .most(context.answers().number(FOOTING_DEPTH), check.combination())

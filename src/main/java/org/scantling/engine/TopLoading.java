@@ -73,8 +73,8 @@ final class TopLoading {
   }
 
   /**
-   * The top that timber and leaves cover in summer. A size that is only tried may be
-   * broader than the spacing: it closes the top, and other rules stop it.
+   * The top that timber and leaves cover in summer. A size that is only tried may be broader than
+   * the spacing: it closes the top, and other rules stop it.
    */
   OpenTop inLeaf() {
     return OpenTop.tried(

@@ -14,8 +14,7 @@ import org.scantling.quantity.Require;
  * @param acrossIn its diameter or the narrower face, in
  * @param widthIn b, in, above zero
  */
-public record EffectiveWidth(Kind kind, double acrossIn, double widthIn)
-    implements Calculated {
+public record EffectiveWidth(Kind kind, double acrossIn, double widthIn) implements Calculated {
 
   /** What stands against the soil. */
   public enum Kind {
@@ -71,8 +70,7 @@ public record EffectiveWidth(Kind kind, double acrossIn, double widthIn)
   public List<FormulaLine> lines() {
     return kind == Kind.SQUARE_POST
         ? List.of(
-            FormulaLine.of("width", Measure.feet(widthIn))
-                .with("breadth", Measure.feet(acrossIn)))
+            FormulaLine.of("width", Measure.feet(widthIn)).with("breadth", Measure.feet(acrossIn)))
         : List.of();
   }
 }

@@ -50,8 +50,7 @@ public record FrostDepth(
     NeumannFactor neumann = NeumannFactor.of(thermalRatio, fusionFactor);
     double stefanIn = Inches.PER_FOOT * Math.sqrt(stefanFt2(soil, winter, latentBtu));
     double depthIn = neumann.lambdaFactor() * stefanIn;
-    return new FrostDepth(
-        soil, winter, thermalRatio, fusionFactor, neumann, stefanIn, depthIn);
+    return new FrostDepth(soil, winter, thermalRatio, fusionFactor, neumann, stefanIn, depthIn);
   }
 
   private static double stefanFt2(FrostSoil soil, FrostWinter winter, double latentBtu) {

@@ -43,11 +43,7 @@ public record PostGrip(
     double meanPcfIn = gripRatio * soilPcf * depthIn / 2;
     double facesIn2 = 4 * breadthIn * depthIn;
     return new PostGrip(
-        gripRatio,
-        soilPcf,
-        depthIn,
-        breadthIn,
-        meanPcfIn * facesIn2 / Inches.CUBIC_PER_CUBIC_FOOT);
+        gripRatio, soilPcf, depthIn, breadthIn, meanPcfIn * facesIn2 / Inches.CUBIC_PER_CUBIC_FOOT);
   }
 
   @Override

@@ -16,11 +16,7 @@ import org.scantling.quantity.Unit;
  * @param movementIn how far that moves, in
  */
 public record TurnedFoot(
-    TurningFoot foot,
-    double turnsAtIn,
-    double turnRatio,
-    double aboveGroundIn,
-    double movementIn)
+    TurningFoot foot, double turnsAtIn, double turnRatio, double aboveGroundIn, double movementIn)
     implements Calculated {
   @Override
   public List<FormulaLine> lines() {
@@ -34,8 +30,7 @@ public record TurnedFoot(
             .with("push", Measure.pounds(foot.push().forceLb()))
             .with("push-height", height)
             .with("depth", depth)
-            .with(
-                "stiffening", new Measure(foot.stiffeningLbPerIn3(), Unit.POUND_PER_CUBIC_INCH)),
+            .with("stiffening", new Measure(foot.stiffeningLbPerIn3(), Unit.POUND_PER_CUBIC_INCH)),
         FormulaLine.of("turned", Measure.inches(movementIn))
             .with("turn", Measure.ratio(turnRatio))
             .with("turns-at", Measure.inches(turnsAtIn))

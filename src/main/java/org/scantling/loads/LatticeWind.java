@@ -50,7 +50,8 @@ public record LatticeWind(
    */
   public static LatticeWind on(WindPanel panel, double velocityPressurePsf, LatticeRule rule) {
     double solidityRatio = panel.solidityRatio();
-    return as(panel, velocityPressurePsf, rule, solidityRatio, rule.bands().cfFactor(solidityRatio));
+    return as(
+        panel, velocityPressurePsf, rule, solidityRatio, rule.bands().cfFactor(solidityRatio));
   }
 
   /** The same outline as if it were so solid, with that coefficient. */

@@ -14,8 +14,7 @@ import org.scantling.quantity.Require;
  * @param foliageFillRatio share of the gaps that leaves and stems close in the season asked about,
  *     0 to 1
  */
-public record OpenTop(
-    double crossbeamBreadthIn, double crossbeamSpacingIn, double foliageFillRatio)
+public record OpenTop(double crossbeamBreadthIn, double crossbeamSpacingIn, double foliageFillRatio)
     implements Calculated {
   public OpenTop {
     Require.positive("crossbeam breadth", crossbeamBreadthIn, "in");

@@ -19,9 +19,7 @@ public sealed interface SideWind extends Calculated permits LatticeWind, Freesta
   /** True where the side is too solid for an open frame. */
   boolean wall();
 
-  /**
-   * The solidity at which the force is largest: the side's own, or the end of a band below it.
-   */
+  /** The solidity at which the force is largest: the side's own, or the end of a band below it. */
   double solidityRatio();
 
   /** Force coefficient C_f there. */

@@ -10,8 +10,7 @@ import org.scantling.quantity.Require;
  * @param elevationFactor K_e, 1.0 at sea level, above zero
  *     <p>Source: ASCE 7, 2016, sections 26.6, 26.8 and 26.9
  */
-public record WindFactors(
-    HillWind hill, double directionalityFactor, double elevationFactor) {
+public record WindFactors(HillWind hill, double directionalityFactor, double elevationFactor) {
   public WindFactors {
     Require.positive("directionality factor K_d", directionalityFactor, "");
     Require.positive("elevation factor K_e", elevationFactor, "");

@@ -84,8 +84,7 @@ class Sources {
   }
 
   static SourceKind kind(Row row, String prefix) {
-    return SourceKind.of(
-        row.oneOf(prefix.concat("kind"), KINDS));
+    return SourceKind.of(row.oneOf(prefix.concat("kind"), KINDS));
   }
 
   String citation(Row row, String prefix) {

@@ -41,7 +41,8 @@ class PierSlidingTest {
 
   @Test
   void a_pier_that_is_lifted_off_rubs_on_nothing() {
-    assertThat(pier().pier(push(100, -500), 12, 12).sliding().resistanceLb()).isCloseTo(75, within(1e-9));
+    assertThat(pier().pier(push(100, -500), 12, 12).sliding().resistanceLb())
+        .isCloseTo(75, within(1e-9));
   }
 
   @Test
@@ -56,8 +57,7 @@ class PierSlidingTest {
   @Test
   void the_hardest_push_is_the_one_nearest_to_sliding() {
     PierSliding.Push light = push(100, -500);
-    assertThat(pier(push(100, 400), light).hardest(12, 12).map(SlidPier::push))
-        .contains(light);
+    assertThat(pier(push(100, 400), light).hardest(12, 12).map(SlidPier::push)).contains(light);
     assertThat(push(100, 400).worse(push(50, -500))).isEqualTo(light);
   }
 

@@ -60,7 +60,8 @@ class EmbedmentTest {
         .hasMessage("lateral force -1.0 lb must be zero or more and finite");
     assertThatThrownBy(() -> new LateralLoad(1, -60))
         .hasMessage("height of the lateral force -60.0 in must be zero or more and finite");
-    assertThatThrownBy(() -> NonConstrainedEmbedment.onePass(new LateralLoad(1, 60), FOOT, SAND.at(0, 1)))
+    assertThatThrownBy(
+            () -> NonConstrainedEmbedment.onePass(new LateralLoad(1, 60), FOOT, SAND.at(0, 1)))
         .hasMessage("S1 0.0 psf must be above zero and finite");
   }
 }

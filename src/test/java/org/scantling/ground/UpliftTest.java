@@ -70,4 +70,19 @@ class UpliftTest {
     assertThatThrownBy(() -> Uplift.of(1, -1, BuriedFooting.none(36, POST_IN), WEIGHTS))
         .hasMessage("weight of the structure on the post -1.0 lb must be zero or more and finite");
   }
+
+  @Test
+  void concrete_presses_with_what_it_is_heavier_than_the_soil() {
+    assertThat(ConcreteOverSoil.of(WEIGHTS, 30).pressurePsf()).isCloseTo(125, within(1e-9));
+    BallastWeights light = new BallastWeights(90, 100, 0);
+    assertThat(ConcreteOverSoil.of(light, 30).pressurePsf()).isZero();
+    assertThat(ConcreteOverSoil.of(light, 30).lines()).isEmpty();
+  }
+
+  @Test
+  void fill_grips_four_faces_the_harder_the_deeper() {
+    // 0.15 · 100 pcf · 15 in · 4 · 3.5 in · 30 in / 1728.
+    assertThat(PostGrip.of(0.15, 100, 30, 3.5).gripLb()).isCloseTo(54.69, within(0.005));
+    assertThat(PostGrip.of(0.15, 100, 60, 3.5).gripLb()).isCloseTo(4 * 54.6875, within(1e-9));
+  }
 }

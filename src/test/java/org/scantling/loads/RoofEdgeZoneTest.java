@@ -28,7 +28,8 @@ class RoofEdgeZoneTest {
   void a_small_part_is_lifted_hardest_at_the_corner() {
     assertThat(CLEAR.part(1296, 30).meanFactor()).isEqualTo(3.3);
     // 36 in of the corner and 9 of the edge.
-    assertThat(CLEAR.part(1200, 45).meanFactor()).isCloseTo((3.3 * 36 + 1.7 * 9) / 45, within(1e-9));
+    assertThat(CLEAR.part(1200, 45).meanFactor())
+        .isCloseTo((3.3 * 36 + 1.7 * 9) / 45, within(1e-9));
   }
 
   @Test

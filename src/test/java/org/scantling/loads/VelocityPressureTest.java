@@ -27,8 +27,7 @@ class VelocityPressureTest {
   @Test
   void the_exposure_coefficient_grows_with_height_above_15_ft_only() {
     assertThat(EXPOSURE_C.at(360).factor()).isCloseTo(0.982, within(0.0005));
-    assertThat(EXPOSURE_C.at(90).factor())
-        .isCloseTo(EXPOSURE_C.at(180).factor(), within(1e-12));
+    assertThat(EXPOSURE_C.at(90).factor()).isCloseTo(EXPOSURE_C.at(180).factor(), within(1e-12));
     assertThat(EXPOSURE_C.at(190).factor()).isGreaterThan(EXPOSURE_C.at(180).factor());
   }
 

@@ -54,7 +54,8 @@ class KernelLinesTest {
       Voice voice = Demo.words().voice(Reader.ENGINEER, units);
       for (Kernel each : withNudged(kernel)) {
         List<String> formulas = each.lines().stream().map(line -> told(each, line, voice)).toList();
-        assertThat(formulas.stream().flatMap(formula -> CalculationTraceTest.wrong(formula).stream()))
+        assertThat(
+                formulas.stream().flatMap(formula -> CalculationTraceTest.wrong(formula).stream()))
             .as(each.name())
             .isEmpty();
       }
@@ -86,8 +87,7 @@ class KernelLinesTest {
       evidence = evidence.and("c", "");
     }
     return voice.formula(
-        new CalculationStep(
-            id, row.result(), evidence, Demo.tables().workings().row(id).source()));
+        new CalculationStep(id, row.result(), evidence, Demo.tables().workings().row(id).source()));
   }
 
   private static final Evidence WORDS =

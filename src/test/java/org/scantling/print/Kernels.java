@@ -168,9 +168,7 @@ final class Kernels {
     return Kernel.of(
         name,
         "wind.across.leaves",
-        n ->
-            FoliageWind.on(
-                n[0], n[1], new FoliageCover(n[2], n[3]), new FoliageCover(n[4], n[5])),
+        n -> FoliageWind.on(n[0], n[1], new FoliageCover(n[2], n[3]), new FoliageCover(n[4], n[5])),
         FoliageWind::worstLb,
         given);
   }
@@ -181,8 +179,7 @@ final class Kernels {
         new FreeRoofRule(
             n[1],
             n[2],
-            List.of(
-                NetPressureCoefficients.even(n[3]), NetPressureCoefficients.even(-n[4]))));
+            List.of(NetPressureCoefficients.even(n[3]), NetPressureCoefficients.even(-n[4]))));
   }
 
   private static CornerWind corner(double[] n) {
@@ -197,11 +194,31 @@ final class Kernels {
 
   private static Stream<Kernel> top() {
     return Stream.of(
-        Kernel.of("lift", "wind.uplift", Kernels::canopy, FreeRoofWind::upliftPsf, 16, 0.85, 0.5, 1.2, 1.1),
-        Kernel.of("press", "wind.press", Kernels::canopy, FreeRoofWind::downforcePsf, 16, 0.85, 0.5, 1.2, 1.1),
+        Kernel.of(
+            "lift",
+            "wind.uplift",
+            Kernels::canopy,
+            FreeRoofWind::upliftPsf,
+            16,
+            0.85,
+            0.5,
+            1.2,
+            1.1),
+        Kernel.of(
+            "press",
+            "wind.press",
+            Kernels::canopy,
+            FreeRoofWind::downforcePsf,
+            16,
+            0.85,
+            0.5,
+            1.2,
+            1.1),
         corner("a joint in the corner", 16, 0.85, 0.5, 1.2, 1.1, 36, 3.3, 1.7, 1200, 45),
-        corner("a joint that is lifted as the top is", 16, 0.85, 0.5, 1.2, 4, 36, 3.3, 1.7, 1200, 45),
-        Kernel.of("covered", "top.covered", Kernels::openTop, OpenTop::coveredRatio, 1.5, 11.33, 0.7)
+        corner(
+            "a joint that is lifted as the top is", 16, 0.85, 0.5, 1.2, 4, 36, 3.3, 1.7, 1200, 45),
+        Kernel.of(
+                "covered", "top.covered", Kernels::openTop, OpenTop::coveredRatio, 1.5, 11.33, 0.7)
             .as(line -> line.as("covered-in-leaf")));
   }
 
@@ -259,11 +276,45 @@ final class Kernels {
 
   private static Stream<Kernel> gusts() {
     return Stream.of(
-        Kernel.of("speed behind a pressure", "wind.hourly-speed", n -> HourlyWind.ofPressure(n[0]), HourlyWind::speedMph, 7.519),
-        Kernel.of("pressure of a speed", "wind.hourly-pressure", n -> HourlyWind.ofSpeed(n[0]), HourlyWind::pressurePsf, 52.8),
-        Kernel.of("gust of a mean", "wind.from-mean", n -> StrengthGust.ofMean(n[0], n[1], n[2]), StrengthGust::speedMph, 52.8, 1.52, 1.6),
-        Kernel.of("gust of an older map", "wind.from-allowable", n -> StrengthGust.ofAllowable(n[0], n[1]), StrengthGust::speedMph, 90, 0.6),
-        Kernel.of("gust of equal pressure", "wind.equal-pressure", n -> HourlyWind.ofPressure(n[6]).equalGust(frames(n)), StrengthGust::speedMph, 1.4, 0.9, 2, 300, 0.85, 0.85, 7.519));
+        Kernel.of(
+            "speed behind a pressure",
+            "wind.hourly-speed",
+            n -> HourlyWind.ofPressure(n[0]),
+            HourlyWind::speedMph,
+            7.519),
+        Kernel.of(
+            "pressure of a speed",
+            "wind.hourly-pressure",
+            n -> HourlyWind.ofSpeed(n[0]),
+            HourlyWind::pressurePsf,
+            52.8),
+        Kernel.of(
+            "gust of a mean",
+            "wind.from-mean",
+            n -> StrengthGust.ofMean(n[0], n[1], n[2]),
+            StrengthGust::speedMph,
+            52.8,
+            1.52,
+            1.6),
+        Kernel.of(
+            "gust of an older map",
+            "wind.from-allowable",
+            n -> StrengthGust.ofAllowable(n[0], n[1]),
+            StrengthGust::speedMph,
+            90,
+            0.6),
+        Kernel.of(
+            "gust of equal pressure",
+            "wind.equal-pressure",
+            n -> HourlyWind.ofPressure(n[6]).equalGust(frames(n)),
+            StrengthGust::speedMph,
+            1.4,
+            0.9,
+            2,
+            300,
+            0.85,
+            0.85,
+            7.519));
   }
 
   private static Stream<Kernel> foot() {
@@ -313,7 +364,8 @@ final class Kernels {
             24,
             82),
         Kernel.of("S1", "footing.soil", Kernels::third, SoilPressure::pressurePsf, 150, 2, 48),
-        Kernel.of("S1 far down", "footing.soil", Kernels::third, SoilPressure::pressurePsf, 150, 1, 180),
+        Kernel.of(
+            "S1 far down", "footing.soil", Kernels::third, SoilPressure::pressurePsf, 150, 1, 180),
         Kernel.of(
             "under a pad",
             "footing.pressure",
@@ -339,7 +391,14 @@ final class Kernels {
 
   private static Stream<Kernel> weights() {
     return Stream.of(
-        Kernel.of("a timber", "crossbeam.own", n -> MemberWeight.of(n[0], n[1], n[2]), MemberWeight::weightLbPerIn, 1.5, 5.5, 45),
+        Kernel.of(
+            "a timber",
+            "crossbeam.own",
+            n -> MemberWeight.of(n[0], n[1], n[2]),
+            MemberWeight::weightLbPerIn,
+            1.5,
+            5.5,
+            45),
         Kernel.of(
             "concrete over soil",
             "footing.own-pressure",
@@ -357,7 +416,15 @@ final class Kernels {
             12,
             3.5,
             150),
-        Kernel.of("the grip of fill", "footing.grip", n -> PostGrip.of(n[0], n[1], n[2], n[3]), PostGrip::gripLb, 0.15, 100, 30, 3.5),
+        Kernel.of(
+            "the grip of fill",
+            "footing.grip",
+            n -> PostGrip.of(n[0], n[1], n[2], n[3]),
+            PostGrip::gripLb,
+            0.15,
+            100,
+            30,
+            3.5),
         slid("a pier in sand", 653, 452, 42, 24, 200, 0.35, 0),
         slid("a pier in clay", 653, 300, 42, 24, 100, 0, 130),
         slid("a light pier in clay", 180, 452, 42, 24, 100, 0, 130));

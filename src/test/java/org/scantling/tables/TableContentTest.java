@@ -98,8 +98,7 @@ class TableContentTest {
   /** Areas, sums and moments are nobody's habit. */
   @Test
   void what_is_calculated_cites_statics_and_is_a_working() {
-    List<Row> calculated =
-        allRows().filter(row -> row.text("kind").equals("calculation")).toList();
+    List<Row> calculated = allRows().filter(row -> row.text("kind").equals("calculation")).toList();
     assertThat(calculated).hasSizeGreaterThan(50);
     assertThat(calculated).allMatch(row -> row.text("status").equals("none"));
     assertThat(calculated).allMatch(row -> row.source().text().equals("statics"));

@@ -81,7 +81,8 @@ final class GroundValues {
     LateralLoad push = new LateralLoad(row.number("pKn") * LB_PER_KN, row.number("hM") * IN_PER_M);
     EffectiveWidth width = EffectiveWidth.concreteCollar(row.number("bM") * IN_PER_M);
     SoilPressure s1 =
-        new LateralResistance(row.number("s1Kpa") * PSF_PER_KPA, 1).at(IN_PER_FT, /* shareRatio= */ 1);
+        new LateralResistance(row.number("s1Kpa") * PSF_PER_KPA, 1)
+            .at(IN_PER_FT, /* shareRatio= */ 1);
     return NonConstrainedEmbedment.onePass(push, width, s1);
   }
 
