@@ -276,6 +276,18 @@ class KnownFaultsTest {
     assertThat(said(run)).startsWith(table + ":2: ").contains(complaint);
   }
 
+  /** A block longer than the stick that it was to be cut from ended the program. */
+  @Test
+  void long_blocks_are_cut_from_a_stick_that_holds_them() throws IOException {
+    Path house = Files.createDirectory(folder.resolve("house"));
+    Files.writeString(house.resolve("shop.csv"), "id,value\nblock.temporary-length,108\n");
+
+    Run run =
+        propose("site.yaml", "--house-rules", house.toString(), "--list", "buying").endedWith(0);
+
+    assertThat(run.out()).containsPattern("x 10'-0\", any grade");
+  }
+
   @Test
   void a_size_taken_from_every_role_is_told_with_what_needs_it() throws IOException {
     Path house = Files.createDirectory(folder.resolve("house"));
