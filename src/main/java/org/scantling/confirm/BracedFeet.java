@@ -3,7 +3,6 @@ package org.scantling.confirm;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import org.scantling.ground.LateralLoad;
 import org.scantling.loads.LoadCombination;
 import org.scantling.mechanics.NodeForce;
 
@@ -46,11 +45,10 @@ public final class BracedFeet {
    */
   FootingWork.Load load(double bracketHeightIn) {
     return new FootingWork.Load(
-        List.of(new LateralLoad(pushLb, bracketHeightIn)),
-        heaviest,
-        pressedLb,
+        List.of(FootPush.solved(pushLb, bracketHeightIn)),
+        FootLoad.solved(heaviest, pressedLb),
         List.of(new HeaderChecks.PostLoad(LoadCombination.UPLIFT, 0, liftLb)),
-        0,
+        PostWeight.NONE,
         List.copyOf(slides.values()));
   }
 }

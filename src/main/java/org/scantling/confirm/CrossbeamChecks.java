@@ -16,6 +16,7 @@ public final class CrossbeamChecks {
   private static final String ROLE = "crossbeam";
 
   private final Geometry geometry;
+  private final StripLoad strip;
   private final BeamChecks checks;
   private final SidewaysChecks sideways;
 
@@ -34,9 +35,10 @@ public final class CrossbeamChecks {
       Function<String, Source> sources,
       SolvedBeams beams) {
     this.geometry = geometry;
+    this.strip = StripLoad.of(loads, geometry.crossbeamSpacingIn());
     double tailIn = geometry.crossbeamTailIn();
     double[] seats = {tailIn, tailIn + geometry.plan().rowSpacingIn()};
-    LoadedBeam loaded = beams.of(geometry.crossbeamLengthIn(), seats, strip(loads));
+    LoadedBeam loaded = beams.of(geometry.crossbeamLengthIn(), seats, lying());
     BeamChecks.Seating seating =
         new BeamChecks.Seating(
             ROLE,
@@ -74,36 +76,39 @@ public final class CrossbeamChecks {
     return geometry.headers().breadthIn();
   }
 
-  private BeamLoads strip(TopLoads loads) {
+  /** What lies on each inch of it, with how it was worked. */
+  public StripLoad strip() {
+    return strip;
+  }
+
+  private BeamLoads lying() {
     double tailIn = geometry.crossbeamTailIn();
     double spanIn = geometry.plan().rowSpacingIn();
     double endIn = geometry.crossbeamLengthIn();
     double[] marks = {0, tailIn, tailIn + spanIn, endIn};
     List<BeamLoad> people =
         List.of(
-            new BeamLoad.Point(endIn / 2, loads.personLb()),
-            new BeamLoad.Point(0, loads.personLb()),
-            new BeamLoad.Point(tailIn + seatIn() / 2, loads.personLb()));
+            new BeamLoad.Point(endIn / 2, strip.top().personLb()),
+            new BeamLoad.Point(0, strip.top().personLb()),
+            new BeamLoad.Point(tailIn + seatIn() / 2, strip.top().personLb()));
     return new BeamLoads(
         over(0, endIn, 0),
-        over(0, endIn, loads.vinePsf()),
-        bySpan(marks, loads.livePsf()),
+        over(0, endIn, strip.vinesLbPerIn()),
+        bySpan(marks, strip.liveLbPerIn()),
         people,
-        bySpan(marks, loads.snowPsf()),
-        over(0, endIn, loads.windDownPsf()),
-        over(0, endIn, -loads.windUpPsf()));
+        bySpan(marks, strip.snowLbPerIn()),
+        over(0, endIn, strip.pressLbPerIn()),
+        over(0, endIn, -strip.liftLbPerIn()));
   }
 
-  private List<List<BeamLoad>> bySpan(double[] marks, double pressurePsf) {
+  private List<List<BeamLoad>> bySpan(double[] marks, double lbPerIn) {
     return List.of(
-        over(marks[0], marks[1], pressurePsf),
-        over(marks[1], marks[2], pressurePsf),
-        over(marks[2], marks[3], pressurePsf));
+        over(marks[0], marks[1], lbPerIn),
+        over(marks[1], marks[2], lbPerIn),
+        over(marks[2], marks[3], lbPerIn));
   }
 
-  private List<BeamLoad> over(double fromIn, double toIn, double pressurePsf) {
-    return List.of(
-        new BeamLoad.Uniform(
-            fromIn, toIn, TopLoads.lbPerIn(pressurePsf, geometry.crossbeamSpacingIn())));
+  private List<BeamLoad> over(double fromIn, double toIn, double lbPerIn) {
+    return List.of(new BeamLoad.Uniform(fromIn, toIn, lbPerIn));
   }
 }

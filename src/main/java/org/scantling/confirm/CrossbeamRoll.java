@@ -45,7 +45,7 @@ public final class CrossbeamRoll {
       double windOnCrossbeamLb,
       JointRules rules) {
     this.geometry = geometry;
-    this.each = HeaderLoad.of(geometry, crossbeam, top);
+    this.each = CrossbeamOnHeader.of(geometry, crossbeam, top).load();
     this.windOnCrossbeamLb = windOnCrossbeamLb;
     this.wood =
         new JointHold.Wood(

@@ -1,8 +1,11 @@
 package org.scantling.confirm;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.scantling.ground.EmbeddedPost;
 import org.scantling.ground.LateralLoad;
+import org.scantling.ground.TurnedFoot;
 import org.scantling.ground.TurningFoot;
 
 /**
@@ -76,6 +79,26 @@ public final class FootSway {
         sway.leaningIn(),
         mostIn,
         new EmbeddedPost(push, depthIn).turnsAtIn());
+  }
+
+  /**
+   * The sway that is greatest in a combination, of a foot in a hole of that depth.
+   *
+   * @return nothing where no foot turns
+   */
+  public Optional<Swayed> most(double depthIn, String combination) {
+    return foot.stiffeningLbPerIn3() > 0
+        ? sways.stream()
+            .filter(each -> each.combination().id().equals(combination) && each.stands())
+            .filter(each -> push(each).forceLb() > 0)
+            .map(each -> Swayed.of(each, turned(each, depthIn)))
+            .max(Comparator.comparingDouble(Swayed::swayIn))
+        : Optional.empty();
+  }
+
+  private TurnedFoot turned(PostSway sway, double depthIn) {
+    return new TurningFoot(push(sway), depthIn, foot.stiffeningLbPerIn3())
+        .turned(sway.push().heightIn());
   }
 
   private static LateralLoad push(PostSway sway) {

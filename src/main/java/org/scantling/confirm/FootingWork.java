@@ -3,8 +3,10 @@ package org.scantling.confirm;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.scantling.ground.BallastWeights;
+import org.scantling.ground.ConcreteOverSoil;
 import org.scantling.ground.EffectiveWidth;
 import org.scantling.ground.LateralLoad;
 import org.scantling.ground.LateralResistance;
@@ -13,7 +15,6 @@ import org.scantling.ground.PresumptiveSoil;
 import org.scantling.ground.TurningFoot;
 import org.scantling.ground.VerticalBearing;
 import org.scantling.loads.LoadCombination;
-import org.scantling.loads.LoadKind;
 import org.scantling.quantity.Check;
 import org.scantling.quantity.Inches;
 import org.scantling.quantity.Unit;
@@ -61,18 +62,16 @@ public final class FootingWork {
    * What one foot must hold, allowable-stress level.
    *
    * @param pushes sideways, from each direction
-   * @param heaviest the combination that presses most
-   * @param heaviestLb what it presses with, the post included
+   * @param heaviest what presses most
    * @param lifts by combination, what the weight above the foot holds taken off but for the post
-   * @param postWeightLb weight of the post where it still counts against the lift, else 0
+   * @param post weight of the post where it still counts against the lift
    * @param slides by combination, what a bracket hands to its pier; none for posts in the ground
    */
   record Load(
-      List<LateralLoad> pushes,
-      LoadCombination heaviest,
-      double heaviestLb,
+      List<FootPush> pushes,
+      FootLoad heaviest,
       List<HeaderChecks.PostLoad> lifts,
-      double postWeightLb,
+      PostWeight post,
       List<PierSliding.Push> slides) {}
 
   /** Posts in the ground, each upright by itself. */
@@ -87,9 +86,9 @@ public final class FootingWork {
 
   /** Only what pushes sideways at a post in the ground; nothing stands on it and nothing lifts. */
   public static FootingWork sideways(Foot foot, PostChecks.Standing standing) {
-    List<LateralLoad> pushes = List.of(lateral(standing.across()), lateral(standing.along()));
+    FootLoad none = FootLoad.solved(LoadCombination.UPLIFT, 0);
     return new FootingWork(
-        foot, new Load(pushes, LoadCombination.UPLIFT, 0, List.of(), 0, List.of()));
+        foot, new Load(pushes(standing), none, List.of(), PostWeight.NONE, List.of()));
   }
 
   private FootingWork(Foot foot, Load load) {
@@ -99,21 +98,16 @@ public final class FootingWork {
 
   private static Load cantilever(PostChecks.Standing standing, HeaderChecks headers, Beams beams) {
     List<HeaderChecks.PostLoad> loads = headers.onPosts(beams.header());
-    double postWeightLb = beams.post().weightLbPerIn() * standing.across().heightIn();
+    PostWeight post = PostWeight.of(beams.post(), standing.across().heightIn());
     HeaderChecks.PostLoad heaviest =
         loads.stream().max(Comparator.comparingDouble(HeaderChecks.PostLoad::downLb)).orElseThrow();
-    return new Load(
-        List.of(lateral(standing.across()), lateral(standing.along())),
-        heaviest.combination(),
-        heaviest.downLb() + postWeightLb,
-        loads,
-        postWeightLb,
-        List.of());
+    return new Load(pushes(standing), FootLoad.of(heaviest, post), loads, post, List.of());
   }
 
-  private static LateralLoad lateral(SidePush push) {
-    double windFactor = LoadCombination.UPLIFT.factor(LoadKind.WIND);
-    return new LateralLoad(windFactor * push.forceLb(), push.resultantIn());
+  private static List<FootPush> pushes(PostChecks.Standing standing) {
+    return List.of(
+        FootPush.of(FootPush.Way.ACROSS, standing.across()),
+        FootPush.of(FootPush.Way.ALONG, standing.along()));
   }
 
   /**
@@ -121,9 +115,14 @@ public final class FootingWork {
    * of that diameter.
    */
   public NonConstrainedEmbedment embedment(double holeDiameterIn) {
+    return held(holeDiameterIn).needed();
+  }
+
+  /** The same with the push that asks for it. */
+  public HeldFoot held(double holeDiameterIn) {
     return load.pushes().stream()
-        .map(push -> embedment(push, holeDiameterIn))
-        .max(Comparator.comparingDouble(NonConstrainedEmbedment::depthIn))
+        .map(push -> new HeldFoot(push, embedment(push.load(), holeDiameterIn)))
+        .max(Comparator.comparingDouble(each -> each.needed().depthIn()))
         .orElseThrow();
   }
 
@@ -144,9 +143,19 @@ public final class FootingWork {
    * say.
    */
   public VerticalBearing bearing(double depthIn, double holeDiameterIn) {
-    double areaIn2 = VerticalBearing.circleIn2(holeDiameterIn);
-    double ownLb = ownPsf(depthIn) * areaIn2 / Inches.SQUARE_PER_SQUARE_FOOT;
-    return VerticalBearing.of(load.heaviestLb() + ownLb, areaIn2, foot.soil().bearingPsf());
+    return borne(depthIn, holeDiameterIn).pressed();
+  }
+
+  /** The same with what presses. */
+  public BorneFoot borne(double depthIn, double holeDiameterIn) {
+    ConcreteOverSoil own = own(depthIn);
+    VerticalBearing pressed =
+        VerticalBearing.of(
+            load.heaviest().loadLb(),
+            VerticalBearing.circleIn2(holeDiameterIn),
+            foot.soil().bearingPsf(),
+            own.pressurePsf());
+    return new BorneFoot(load.heaviest(), holeDiameterIn, own, pressed);
   }
 
   /**
@@ -156,19 +165,28 @@ public final class FootingWork {
    */
   public VerticalBearing wideEnough(double deepestIn) {
     double bearingPsf = foot.soil().bearingPsf();
-    double leftPsf = Math.max(bearingPsf - ownPsf(deepestIn), bearingPsf / 2);
-    return VerticalBearing.of(load.heaviestLb(), Inches.SQUARE_PER_SQUARE_FOOT, leftPsf);
+    double leftPsf = Math.max(bearingPsf - own(deepestIn).pressurePsf(), bearingPsf / 2);
+    return VerticalBearing.of(load.heaviest().loadLb(), Inches.SQUARE_PER_SQUARE_FOOT, leftPsf);
   }
 
-  private double ownPsf(double depthIn) {
-    double morePcf = Math.max(0, foot.weights().concretePcf() - foot.weights().soilPcf());
-    return foot.concrete() ? morePcf * depthIn / Inches.PER_FOOT : 0;
+  private ConcreteOverSoil own(double depthIn) {
+    return ConcreteOverSoil.of(foot.weights(), foot.concrete() ? depthIn : 0);
+  }
+
+  /** What holds it down against what lifts it most. */
+  public HeldDown heldDown(double depthIn, double holeDiameterIn) {
+    return lift().most(depthIn, holeDiameterIn);
+  }
+
+  /** The pier as it is nearest to sliding; none of posts in the ground. */
+  public Optional<SlidPier> slid(double depthIn, double holeDiameterIn) {
+    return pier().hardest(depthIn, holeDiameterIn);
   }
 
   /** Every check of a hole of that depth and diameter. */
   public List<Checked> of(double depthIn, double holeDiameterIn, Function<String, Source> sources) {
     NonConstrainedEmbedment needed = embedment(holeDiameterIn);
-    HeaderChecks.PostLoad lifted = lift().most(depthIn, holeDiameterIn);
+    HeldDown lifted = heldDown(depthIn, holeDiameterIn);
     List<Checked> checks = new ArrayList<>();
     checks.add(
         checked(
@@ -180,27 +198,20 @@ public final class FootingWork {
     checks.add(
         checked(
             "bearing",
-            load.heaviest(),
+            load.heaviest().combination(),
             sources,
             bearing(depthIn, holeDiameterIn).check(),
             Unit.PSF));
-    checks.add(
-        checked(
-            "uplift",
-            lifted.combination(),
-            sources,
-            lift().check(lifted, depthIn, holeDiameterIn),
-            Unit.POUND));
-    PierSliding pier = pier();
-    pier.hardest(depthIn, holeDiameterIn)
+    checks.add(checked("uplift", lifted.combination(), sources, lifted.check(), Unit.POUND));
+    slid(depthIn, holeDiameterIn)
         .ifPresent(
-            slide ->
+            pier ->
                 checks.add(
                     checked(
                         "sliding",
-                        slide.combination(),
+                        pier.push().combination(),
                         sources,
-                        pier.check(slide, depthIn, holeDiameterIn),
+                        pier.sliding().check(),
                         Unit.POUND)));
     return checks;
   }
@@ -220,7 +231,7 @@ public final class FootingWork {
   }
 
   private FootLift lift() {
-    return new FootLift(foot, load.lifts(), load.postWeightLb());
+    return new FootLift(foot, load.lifts(), load.post());
   }
 
   private static Checked checked(

@@ -23,7 +23,7 @@ public final class HeaderChecks {
   private static final String ROLE = "header";
 
   private final Geometry geometry;
-  private final HeaderLoad each;
+  private final CrossbeamOnHeader crossbeam;
   private final SolvedBeams beams;
   private final Limits limits;
   private final Function<String, Source> sources;
@@ -61,7 +61,7 @@ public final class HeaderChecks {
       SolvedBeams beams) {
     this(
         geometry,
-        HeaderLoad.of(geometry, crossbeam, loads),
+        CrossbeamOnHeader.of(geometry, crossbeam, loads),
         limits,
         sources,
         beams,
@@ -71,7 +71,7 @@ public final class HeaderChecks {
 
   private HeaderChecks(
       Geometry geometry,
-      HeaderLoad each,
+      CrossbeamOnHeader crossbeam,
       Limits limits,
       Function<String, Source> sources,
       SolvedBeams beams,
@@ -80,11 +80,11 @@ public final class HeaderChecks {
     this.geometry = geometry;
     this.limits = limits;
     this.sources = sources;
-    this.each = each;
+    this.crossbeam = crossbeam;
     this.beams = beams;
     this.sunkIn = sunkIn;
     this.splice = splice;
-    this.run = new HeaderRun(geometry, splice, each).shortened();
+    this.run = new HeaderRun(geometry, splice, crossbeam.load()).shortened();
   }
 
   /** Under all that the header carries. */
@@ -99,7 +99,7 @@ public final class HeaderChecks {
   private LoadedBeam board() {
     if (board == null) {
       HeaderLoad share = onBoard();
-      board = share.equals(each) ? whole() : run.under(share).solved(beams);
+      board = share.equals(eachCrossbeam()) ? whole() : run.under(share).solved(beams);
     }
     return board;
   }
@@ -110,14 +110,14 @@ public final class HeaderChecks {
    * @param depthIn of the bores, counted over the whole breadth
    */
   public HeaderChecks withSinks(double depthIn) {
-    return new HeaderChecks(geometry, each, limits, sources, beams, depthIn, splice);
+    return new HeaderChecks(geometry, crossbeam, limits, sources, beams, depthIn, splice);
   }
 
   /** The same header, with its sinks if it has any, in the pieces that it is built of. */
   public HeaderChecks inPieces(Splice splice) {
     return splice.equals(this.splice)
         ? this
-        : new HeaderChecks(geometry, each, limits, sources, beams, sunkIn, splice);
+        : new HeaderChecks(geometry, crossbeam, limits, sources, beams, sunkIn, splice);
   }
 
   /** Every check of that stock size, of a pair one board, each with its worst combination. */
@@ -184,12 +184,22 @@ public final class HeaderChecks {
 
   /** What one crossbeam puts on this header. */
   public HeaderLoad eachCrossbeam() {
-    return each;
+    return crossbeam.load();
+  }
+
+  /** The same with how it was worked. */
+  public CrossbeamOnHeader crossbeam() {
+    return crossbeam;
   }
 
   /** What of it one board of a pair takes; all of it where there is one timber. */
   public HeaderLoad onBoard() {
-    return each.times(boardShareRatio());
+    return share().load();
+  }
+
+  /** The same with how it was worked. */
+  public BoardShare share() {
+    return BoardShare.of(boardShareRatio(), eachCrossbeam());
   }
 
   /** Share of the load that the harder worked board of a pair takes. */
@@ -227,6 +237,7 @@ public final class HeaderChecks {
 
   private double seatLb(LoadCombination combination) {
     boolean lifts = combination == LoadCombination.UPLIFT;
+    HeaderLoad each = eachCrossbeam();
     double windLb = lifts ? -each.postUpLb() : each.windDownLb();
     return combination.factor(LoadKind.DEAD) * each.deadLb()
         + (lifts ? 0 : combination.factor(LoadKind.VINES) * each.vinesLb())

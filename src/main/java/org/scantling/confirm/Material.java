@@ -1,6 +1,6 @@
 package org.scantling.confirm;
 
-import org.scantling.quantity.Inches;
+import org.scantling.loads.MemberWeight;
 import org.scantling.timber.AdjustedValues;
 import org.scantling.timber.Adjustments;
 import org.scantling.timber.DesignValues;
@@ -44,6 +44,12 @@ public record Material(
 
   /** Weight of all plies. */
   public double weightLbPerIn() {
-    return whole().areaIn2() * unitWeightPcf / Inches.CUBIC_PER_CUBIC_FOOT;
+    return unitWeightPcf > 0 ? weight().weightLbPerIn() : 0;
+  }
+
+  /** The same with how it was worked, of timber that is not weightless. */
+  public MemberWeight weight() {
+    Rectangle whole = whole();
+    return MemberWeight.of(whole.breadthIn(), whole.depthIn(), unitWeightPcf);
   }
 }

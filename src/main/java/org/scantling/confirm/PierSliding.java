@@ -4,12 +4,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.scantling.ground.BuriedFooting;
+import org.scantling.ground.ConcreteWeight;
 import org.scantling.ground.Sliding;
 import org.scantling.ground.VerticalBearing;
 import org.scantling.loads.LoadCombination;
 import org.scantling.loads.LoadKind;
-import org.scantling.quantity.Check;
-import org.scantling.quantity.Inches;
 
 /**
  * Whether the pier under a bracket slides: its base rubs on what presses it at the same time, its
@@ -25,7 +24,7 @@ final class PierSliding {
    *
    * @param downLb negative where it is lifted
    */
-  record Push(LoadCombination combination, double pushLb, double downLb) {
+  public record Push(LoadCombination combination, double pushLb, double downLb) {
     /** The harder push on the lighter foot, whichever posts they are of. */
     Push worse(Push other) {
       return new Push(combination, Math.max(pushLb, other.pushLb), Math.min(downLb, other.downLb));
@@ -53,30 +52,32 @@ final class PierSliding {
   }
 
   private boolean stays(double depthIn, double holeDiameterIn) {
-    return pushes.stream().allMatch(each -> check(each, depthIn, holeDiameterIn).passes());
+    return pushes.stream()
+        .allMatch(each -> pier(each, depthIn, holeDiameterIn).sliding().check().passes());
   }
 
   /** The combination in which the pier is nearest to sliding. */
-  Optional<Push> hardest(double depthIn, double holeDiameterIn) {
+  Optional<SlidPier> hardest(double depthIn, double holeDiameterIn) {
     return pushes.stream()
+        .map(each -> pier(each, depthIn, holeDiameterIn))
         .max(
-            Comparator.<Push>comparingDouble(each -> check(each, depthIn, holeDiameterIn).ratio())
-                .thenComparing(Push::combination));
+            Comparator.<SlidPier>comparingDouble(each -> each.sliding().check().ratio())
+                .thenComparing(each -> each.push().combination()));
   }
 
   /** Push against hold; the weight of the pier counts as the combination has it. */
-  Check check(Push push, double depthIn, double holeDiameterIn) {
-    double concreteLb =
-        BuriedFooting.fullCollar(depthIn, holeDiameterIn, 0).concreteIn3()
-            * foot.weights().concretePcf()
-            / Inches.CUBIC_PER_CUBIC_FOOT;
-    double pressedLb = push.downLb() + push.combination().factor(LoadKind.DEAD) * concreteLb;
+  SlidPier pier(Push push, double depthIn, double holeDiameterIn) {
+    ConcreteWeight concrete =
+        ConcreteWeight.of(
+            BuriedFooting.fullCollar(depthIn, holeDiameterIn, 0), foot.weights().concretePcf());
+    double pressedLb =
+        push.downLb() + push.combination().factor(LoadKind.DEAD) * concrete.weightLb();
     Sliding.Footing pier =
         new Sliding.Footing(
             Math.max(0, pressedLb),
             VerticalBearing.circleIn2(holeDiameterIn),
             depthIn,
             holeDiameterIn);
-    return Sliding.of(push.pushLb(), pier, foot.soil()).check();
+    return new SlidPier(push, concrete, pressedLb, Sliding.of(push.pushLb(), pier, foot.soil()));
   }
 }

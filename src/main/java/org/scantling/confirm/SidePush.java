@@ -1,5 +1,11 @@
 package org.scantling.confirm;
 
+import java.util.List;
+import org.scantling.quantity.Calculated;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
+import org.scantling.quantity.Unit;
+
 /**
  * What the wind does to one post in one direction, strength level.
  *
@@ -8,7 +14,8 @@ package org.scantling.confirm;
  * @param spreadLb on the post, its sides and their leaves, spread evenly over the height
  * @param heightIn ground to top of the post
  */
-public record SidePush(double topLb, double topAtIn, double spreadLb, double heightIn) {
+public record SidePush(double topLb, double topAtIn, double spreadLb, double heightIn)
+    implements Calculated {
 
   /** A push that acts right at the top of the post. */
   public SidePush(double topLb, double spreadLb, double heightIn) {
@@ -48,5 +55,16 @@ public record SidePush(double topLb, double topAtIn, double spreadLb, double hei
    */
   double turnedIn(double turningInLb) {
     return momentAtInLb(0) / turningInLb * heightIn;
+  }
+
+  /** Its moment at the ground. */
+  @Override
+  public List<FormulaLine> lines() {
+    return List.of(
+        FormulaLine.of("moment", new Measure(momentAtInLb(0), Unit.INCH_POUND))
+            .with("top", Measure.pounds(topLb))
+            .with("at", Measure.inches(topAtIn))
+            .with("spread", Measure.pounds(spreadLb))
+            .with("height", Measure.inches(heightIn)));
   }
 }

@@ -1,5 +1,8 @@
 package org.scantling.confirm;
 
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
+
 /**
  * What stands square to the wind, of one side as it leans on the hardest-pressed post, or of one
  * crossbeam with its posts. All in square inches.
@@ -43,5 +46,16 @@ public record WindFace(
 
   public double grossIn2() {
     return lengthIn * heightIn;
+  }
+
+  /** One of the two posts of a crossbeam. */
+  double onePostIn2() {
+    return postsIn2 / 2;
+  }
+
+  FormulaLine outline() {
+    return FormulaLine.of("gross", Measure.squareFeet(grossIn2()))
+        .with("length", Measure.feet(lengthIn))
+        .with("height", Measure.feet(heightIn));
   }
 }

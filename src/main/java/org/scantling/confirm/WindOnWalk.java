@@ -78,19 +78,28 @@ public final class WindOnWalk {
    * Wind square to the walk, on its sides and on the leafy edge of its top. A picket leans with
    * half of its wind on the header and with the other on the rail.
    */
-  public SidePush across() {
+  public WindAcross onPostAcross() {
     WindFace face = sideFace();
-    double forceLb = on(face).forceLb();
-    double timberLb = forceLb * face.topIn2() / face.solidIn2();
-    double edgeLb = edge().worstLb();
+    SideWind timber = on(face);
+    FoliageWind leaves = leaves(face);
+    LeafyEdge edge = new LeafyEdge(edge(), rules.mat().thickIn(), edgeAtIn());
+    double timberLb = timber.forceLb() * face.topIn2() / face.solidIn2();
+    double edgeLb = edge.wind().worstLb();
     double timberAtIn =
         (face.onHeaderIn2() * faces.headerMiddleIn() + face.endsIn2() * faces.crossbeamMiddleIn())
             / face.topIn2();
-    return new SidePush(
-        timberLb + edgeLb,
-        (timberLb * timberAtIn + edgeLb * edgeAtIn()) / (timberLb + edgeLb),
-        forceLb * face.uprightIn2() / face.solidIn2() + leaves().worstLb(),
-        geometry.posts().heightIn());
+    SidePush push =
+        new SidePush(
+            timberLb + edgeLb,
+            (timberLb * timberAtIn + edgeLb * edge.atIn()) / (timberLb + edgeLb),
+            timber.forceLb() * face.uprightIn2() / face.solidIn2() + leaves.worstLb(),
+            geometry.posts().heightIn());
+    return new WindAcross(face, timber, leaves, edge, push);
+  }
+
+  /** The push of that. */
+  public SidePush across() {
+    return onPostAcross().push();
   }
 
   /**
@@ -101,7 +110,7 @@ public final class WindOnWalk {
     WindFace face = sideFace();
     double timberIn2 = face.railsIn2() + face.picketsIn2() / 2;
     double timberLb = on(face).forceLb() * timberIn2 / face.solidIn2();
-    return (timberLb + leaves().worstLb() / 2) * geometry.plan().bayIn() / faces.tributaryIn();
+    return (timberLb + leaves(face).worstLb() / 2) * geometry.plan().bayIn() / faces.tributaryIn();
   }
 
   /**
@@ -117,12 +126,11 @@ public final class WindOnWalk {
     WindFace face = sideFace();
     double moreRatio = Math.max(0, 0.5 - face.picketTopRatio());
     double picketsLb = on(face).forceLb() * face.picketsIn2() / face.solidIn2();
-    return moreRatio * picketsLb + leaves().worstLb() / 2;
+    return moreRatio * picketsLb + leaves(face).worstLb() / 2;
   }
 
   /** Wind on the leaves or the stems between the timbers, as far as they lean on one post. */
-  public FoliageWind leaves() {
-    WindFace face = sideFace();
+  private FoliageWind leaves(WindFace face) {
     double closedIn2 = face.postsIn2() + face.railsIn2() + face.picketsIn2();
     double openIn2 = Math.max(0, faces.tributaryIn() * geometry.posts().heightIn() - closedIn2);
     return FoliageWind.on(openIn2, rules.pressurePsf(), rules.inLeaf(), rules.bare());
@@ -132,7 +140,7 @@ public final class WindOnWalk {
    * Wind square to the walk on the edge of the climbers that lie on the top, as far as it leans on
    * one post.
    */
-  public FoliageWind edge() {
+  private FoliageWind edge() {
     return onMat(rules.mat().thickIn() * faces.headerShareIn());
   }
 
@@ -142,7 +150,7 @@ public final class WindOnWalk {
   }
 
   /** Height of the middle of that edge: climbers lie half between the crossbeams, half on them. */
-  public double edgeAtIn() {
+  private double edgeAtIn() {
     return geometry.overallHeightIn();
   }
 
@@ -151,27 +159,37 @@ public final class WindOnWalk {
    * what lies between the crossbeams, as far down as it is deep, and takes its own wind there; what
    * lies on the crossbeams stands over it, and what hangs out below stands under it.
    */
-  public FoliageWind end() {
+  private FoliageWind end() {
     double halfIn = rules.mat().thickIn() / 2;
     double hangsIn = Math.max(0, halfIn - geometry.crossbeams().depthIn());
     return onMat((halfIn + hangsIn) * geometry.crossbeamLengthIn());
   }
 
   /** Height of the middle of what stands over the end crossbeam, taken for what hangs out too. */
-  public double endAtIn() {
+  private double endAtIn() {
     return geometry.overallHeightIn() + rules.mat().thickIn() / 2 / 2;
   }
 
   /** Wind along the walk, on the crossbeams, the posts and the leafy end of the top. */
-  public SidePush along() {
+  public WindAlong onPostAlong() {
     WindFace gable = gableFace();
-    double timberLb = onCrossbeamLb() * windwardCount() / geometry.postCount();
-    double endLb = end().worstLb() / geometry.postCount();
-    return new SidePush(
-        timberLb + endLb,
-        (timberLb * faces.crossbeamMiddleIn() + endLb * endAtIn()) / (timberLb + endLb),
-        on(gable).forceLb() * gable.postsIn2() / 2 / gable.solidIn2(),
-        geometry.posts().heightIn());
+    SideWind timber = on(gable);
+    WindAlong.Beams beams = WindAlong.Beams.of(leeRatio(), geometry.crossbeamCount());
+    LeafyEdge edge = new LeafyEdge(end(), rules.mat().thickIn(), endAtIn());
+    double timberLb = onCrossbeamLb() * beams.windwardCount() / geometry.postCount();
+    double endLb = edge.wind().worstLb() / geometry.postCount();
+    SidePush push =
+        new SidePush(
+            timberLb + endLb,
+            (timberLb * faces.crossbeamMiddleIn() + endLb * edge.atIn()) / (timberLb + endLb),
+            timber.forceLb() * gable.onePostIn2() / gable.solidIn2(),
+            geometry.posts().heightIn());
+    return new WindAlong(gable, timber, beams, edge, geometry.postCount(), push);
+  }
+
+  /** The push of that. */
+  public SidePush along() {
+    return onPostAlong().push();
   }
 
   /** Wind along the walk on one crossbeam in full wind, strength level. */
@@ -181,29 +199,17 @@ public final class WindOnWalk {
   }
 
   /** The part of a side that leans on the hardest-pressed post. */
-  public WindFace sideFace() {
+  private WindFace sideFace() {
     return faces.side();
   }
 
   /** One crossbeam with its two posts, seen along the walk. */
-  public WindFace gableFace() {
+  private WindFace gableFace() {
     return faces.gable();
   }
 
-  public Rules rules() {
-    return rules;
-  }
-
-  /**
-   * How many crossbeams in full wind are worth all of them, those in the lee of another counted by
-   * their share.
-   */
-  public double windwardCount() {
-    return 1 + leeRatio() * (geometry.crossbeamCount() - 1);
-  }
-
   /** Share of the full wind that each crossbeam behind the first takes. */
-  public double leeRatio() {
+  private double leeRatio() {
     double apartDepths = geometry.crossbeamSpacingIn() / geometry.crossbeams().depthIn();
     return apartDepths <= rules.shelter().reachDepths() ? rules.shelter().shareRatio() : 1;
   }
@@ -212,7 +218,7 @@ public final class WindOnWalk {
    * What the wind does to the timber of a face. Pieces that cross cover the same ground, so a face
    * is never more than closed.
    */
-  public SideWind on(WindFace face) {
+  private SideWind on(WindFace face) {
     double grossIn2 = face.grossIn2();
     WindPanel panel = new WindPanel(Math.min(face.solidIn2(), grossIn2), grossIn2);
     return SideWind.on(panel, rules.pressurePsf(), rules.lattice(), rules.wall());

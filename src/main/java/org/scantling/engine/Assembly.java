@@ -56,7 +56,13 @@ final class Assembly {
   }
 
   private List<CalculationStep> trace() {
-    return new LoadTrace(problem, pass.answers()).list();
+    return new LoadTrace(problem, pass.answers(), this::governedBy).list();
+  }
+
+  /** True where what set the answer to a question read that. */
+  private boolean governedBy(Question question, String reference) {
+    Resolution.Answered resolution = pass.resolutions().get(question);
+    return resolution != null && resolution.reasons().get(0).because().contains(reference);
   }
 
   /** The same pass, in which every question that a design answers was held against the findings. */

@@ -1,6 +1,7 @@
 package org.scantling.engine;
 
 import java.util.List;
+import java.util.function.Function;
 import org.scantling.loads.LoadCombination;
 import org.scantling.loads.LoadKind;
 import org.scantling.quantity.FormulaLine;
@@ -35,16 +36,27 @@ final class CalculationSteps {
    * @param about what every step tells besides its numbers, such as the check it stands under
    */
   List<CalculationStep> of(String prefix, List<FormulaLine> lines, Evidence about) {
-    return lines.stream().map(each -> as(prefix + each.id(), each, about)).toList();
+    return of(prefix, lines, line -> about);
+  }
+
+  /** The same where not every line tells the same besides its numbers. */
+  List<CalculationStep> of(
+      String prefix, List<FormulaLine> lines, Function<FormulaLine, Evidence> about) {
+    return lines.stream().map(each -> as(prefix + each.id(), each, about.apply(each))).toList();
   }
 
   /** One line of a kernel as a step of that id. */
   CalculationStep as(String id, FormulaLine line, Evidence about) {
+    return of(id, line.result(), evidence(line).and(about));
+  }
+
+  /** The numbers that went into a line. */
+  static Evidence evidence(FormulaLine line) {
     Evidence evidence = Evidence.none();
     for (FormulaLine.Operand each : line.operands()) {
       evidence = evidence.and(each.name(), each.measure());
     }
-    return of(id, line.result(), evidence.and(about));
+    return evidence;
   }
 
   static Measure area(double areaIn2) {

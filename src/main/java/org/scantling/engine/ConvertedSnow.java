@@ -5,9 +5,9 @@ import static org.scantling.reasons.Question.GROUND_SNOW;
 import java.util.List;
 import org.scantling.design.Site;
 import org.scantling.loads.FlatRoofSnow;
+import org.scantling.loads.SnowAndRain;
 import org.scantling.loads.SnowFactors;
 import org.scantling.quantity.Measure;
-import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Source;
@@ -29,58 +29,35 @@ final class ConvertedSnow {
   }
 
   List<Fact> facts() {
+    SnowAndRain worked = worked();
     Evidence evidence =
-        parts()
-            .and("roof", Measure.psfFromKpa(roofPsf()))
-            .and("thermalFactor", Measure.ratio(thermalFactor));
+        Evidence.saw("ss", Measure.psfFromKpa(worked.snowPsf()))
+            .and("sr", Measure.psfFromKpa(worked.rainPsf()))
+            .and("share", Measure.ratio(worked.shareRatio()))
+            .and("roof", Measure.psfFromKpa(worked.roofPsf()))
+            .and("thermalFactor", Measure.ratio(worked.thermalFactor()));
     return List.of(
         new Worked(
             "snow.from-snow-and-rain",
             GROUND_SNOW,
-            Math.max(snow.groundPsf(), groundPsf(roofPsf())),
+            Math.max(worked.snowPsf(), worked.groundPsf()),
             evidence,
             source()),
         new Worked("snow.most-ss", GROUND_SNOW, mostPsf(), Evidence.none(), source()));
   }
 
-  /** The same step by step, for going over by hand. */
-  List<CalculationStep> trace(CalculationSteps steps) {
-    Measure roof = Measure.psfFromKpa(roofPsf());
-    return List.of(
-        steps.of("snow.canada-roof", roof, parts()),
-        steps.of(
-            "snow.from-snow-and-rain",
-            Measure.psf(groundPsf(roofPsf())),
-            Evidence.saw("roof", roof)
-                .and("thermalFactor", Measure.ratio(thermalFactor))
-                .and("ss", Measure.psfFromKpa(snow.groundPsf()))));
-  }
-
-  private Evidence parts() {
-    return Evidence.saw("ss", Measure.psfFromKpa(snow.groundPsf()))
-        .and("sr", Measure.psfFromKpa(rainPsf()))
-        .and("share", Measure.ratio(shareRatio));
+  /** What lies on a roof, and on the ground below as much of it. */
+  SnowAndRain worked() {
+    return SnowAndRain.of(snow.groundPsf(), snow.rainPsf(), shareRatio, thermalFactor);
   }
 
   /** The snow, with as much rain in it as here, that comes right to the limit of the rules. */
   private double mostPsf() {
     double limitPsf = tables.thumb("limit.ground-snow").amount();
-    double roofPsf = limitPsf / groundPsf(1);
+    double roofPsf = limitPsf / FlatRoofSnow.groundPsf(1, new SnowFactors(1, thermalFactor, 1));
     double besideRainPsf = (roofPsf - snow.rainPsf()) / shareRatio;
     double underRainPsf = roofPsf / (shareRatio + shareRatio);
     return GivenLoads.down(Math.min(limitPsf, Math.max(besideRainPsf, underRainPsf)));
-  }
-
-  private double rainPsf() {
-    return Math.min(snow.rainPsf(), shareRatio * snow.groundPsf());
-  }
-
-  private double roofPsf() {
-    return shareRatio * snow.groundPsf() + rainPsf();
-  }
-
-  private double groundPsf(double roofPsf) {
-    return FlatRoofSnow.groundPsf(roofPsf, new SnowFactors(1, thermalFactor, 1));
   }
 
   private Source source() {

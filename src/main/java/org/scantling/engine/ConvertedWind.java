@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import org.scantling.design.Site;
 import org.scantling.loads.HourlyWind;
+import org.scantling.loads.StrengthGust;
+import org.scantling.quantity.FormulaLine;
 import org.scantling.quantity.Inches;
 import org.scantling.quantity.Measure;
-import org.scantling.quantity.Unit;
-import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Source;
@@ -30,60 +30,71 @@ final class ConvertedWind {
   private final Tables tables;
   private final Site.Climate climate;
 
+  /**
+   * A gust with where its factors come from.
+   *
+   * @param hourly what it was worked from, where that was the mean of an hour
+   */
+  private record Gust(StrengthGust wind, Optional<HourlyWind> hourly, Source source) {
+    Worked worked() {
+      FormulaLine line = wind.line();
+      Evidence evidence = CalculationSteps.evidence(line);
+      boolean told = evidence.find("hourly").isPresent();
+      Evidence before =
+          hourly
+              .filter(each -> !told)
+              .map(each -> Evidence.saw("hourly", Measure.psfFromKpa(each.pressurePsf())))
+              .orElse(Evidence.none());
+      return new Worked(
+          "wind.".concat(line.id()), WIND_SPEED, wind.speedMph(), before.and(evidence), source);
+    }
+  }
+
   ConvertedWind(Tables tables, Site.Climate climate) {
     this.tables = tables;
     this.climate = climate;
   }
 
   List<Fact> facts() {
-    List<Fact> facts = new ArrayList<>(gusts());
+    List<Fact> facts = new ArrayList<>();
+    gusts().forEach(each -> facts.add(each.worked()));
     climate.weather().hourlyPressurePsf().ifPresent(psf -> facts.add(most(psf)));
     return facts;
   }
 
-  /** The same step by step, for going over by hand. */
-  List<CalculationStep> trace(CalculationSteps steps) {
-    List<CalculationStep> list = new ArrayList<>();
-    climate
-        .weather()
-        .hourlyPressurePsf()
-        .ifPresent(psf -> list.add(mean(steps, HourlyWind.ofPressure(psf))));
-    hourlySpeed().ifPresent(wind -> list.add(pressure(steps, wind)));
-    for (Worked each : gusts()) {
-      list.add(steps.of(each.id(), mph(each.number()), each.evidence()));
-    }
-    return list;
+  /** The same line by line, for going over by hand. */
+  List<FormulaLine> lines() {
+    List<FormulaLine> lines = new ArrayList<>();
+    hourlyWinds().forEach(each -> lines.addAll(each.lines()));
+    gusts().forEach(each -> lines.addAll(each.wind().lines()));
+    return lines;
   }
 
-  private static CalculationStep mean(CalculationSteps steps, HourlyWind wind) {
-    Evidence pressure = Evidence.saw("hourly", Measure.psfFromKpa(wind.pressurePsf()));
-    return steps.of("wind.hourly-speed", mph(wind.speedMph()), pressure);
-  }
-
-  private static CalculationStep pressure(CalculationSteps steps, HourlyWind wind) {
-    Measure hourly = Measure.psfFromKpa(wind.pressurePsf());
-    return steps.of("wind.hourly-pressure", hourly, Evidence.saw("given", mph(wind.speedMph())));
-  }
-
-  private Optional<HourlyWind> hourlySpeed() {
-    boolean hourly = climate.weather().windBasis().filter(HOURLY::equals).isPresent();
-    return hourly && climate.windSpeedMph().isPresent()
-        ? Optional.of(HourlyWind.ofSpeed(climate.windSpeedMph().getAsDouble()))
-        : Optional.empty();
-  }
-
-  private List<Worked> gusts() {
-    List<Worked> all = new ArrayList<>();
+  /** By its pressure, by its speed, or by both. */
+  private List<HourlyWind> hourlyWinds() {
+    List<HourlyWind> winds = new ArrayList<>();
     Site.Weather weather = climate.weather();
-    weather.hourlyPressurePsf().ifPresent(psf -> hourly(all, HourlyWind.ofPressure(psf)));
-    hourlySpeed().ifPresent(wind -> hourly(all, wind));
+    weather.hourlyPressurePsf().ifPresent(psf -> winds.add(HourlyWind.ofPressure(psf)));
+    if (weather.windBasis().filter(HOURLY::equals).isPresent()) {
+      climate.windSpeedMph().ifPresent(mph -> winds.add(HourlyWind.ofSpeed(mph)));
+    }
+    return winds;
+  }
+
+  private List<Gust> gusts() {
+    List<Gust> all = new ArrayList<>();
+    for (HourlyWind wind : hourlyWinds()) {
+      all.add(mean(HOURLY, wind.speedMph(), Optional.of(wind)));
+      all.add(equal(wind));
+    }
+    String basis = climate.weather().windBasis().orElse(Site.Weather.STRENGTH_GUST);
     climate
         .windSpeedMph()
         .ifPresent(
             mph -> {
-              switch (weather.windBasis().orElse(Site.Weather.STRENGTH_GUST)) {
+              switch (basis) {
                 case "allowable-gust" -> all.add(allowable(mph));
-                case "mean-10-minute" -> all.add(mean("mean-10-minute", mph, Evidence.none()));
+                case "mean-10-minute" -> all.add(mean(basis, mph, Optional.empty()));
                 default -> {}
               }
             });
@@ -93,7 +104,8 @@ final class ConvertedWind {
   /** The hourly pressure that comes right to the limit of the rules: a speed is as its root. */
   private Worked most(double hourlyPsf) {
     NumberRow limit = tables.thumb("limit.wind-speed");
-    double greatestMph = gusts().stream().mapToDouble(Worked::number).max().orElseThrow();
+    double greatestMph =
+        gusts().stream().mapToDouble(each -> each.wind().speedMph()).max().orElseThrow();
     double share = limit.amount() / greatestMph;
     return new Worked(
         "wind.most-hourly",
@@ -103,65 +115,30 @@ final class ConvertedWind {
         limit.source());
   }
 
-  private Worked allowable(double mph) {
+  private Gust allowable(double mph) {
     WindRow level = tables.wind("wind.older-code.factor");
-    return worked(
-        "wind.from-allowable",
-        mph / Math.sqrt(level.amount()),
-        Evidence.saw("given", mph(mph)).and("level", Measure.ratio(level.amount())),
-        level.source());
+    return new Gust(
+        StrengthGust.ofAllowable(mph, level.amount()), Optional.empty(), level.source());
   }
 
-  /** By the curve of gusts, and by the pressures of both codes; the greater counts. */
-  private void hourly(List<Worked> all, HourlyWind wind) {
-    Evidence pressure = Evidence.saw("hourly", Measure.psfFromKpa(wind.pressurePsf()));
-    all.add(mean(HOURLY, wind.speedMph(), pressure));
-    all.add(equal(wind));
-  }
-
-  private Worked mean(String basis, double mph, Evidence before) {
+  private Gust mean(String basis, double mph, Optional<HourlyWind> hourly) {
     WindRow gust = tables.wind(MEAN + basis);
     WindRow level = tables.wind(MEAN + "level");
-    return worked(
-        "wind.from-mean",
-        mph * gust.amount() * Math.sqrt(level.amount()),
-        before
-            .and("given", mph(mph))
-            .and("gust", Measure.ratio(gust.amount()))
-            .and("level", Measure.ratio(level.amount())),
-        gust.source());
+    return new Gust(StrengthGust.ofMean(mph, gust.amount(), level.amount()), hourly, gust.source());
   }
 
-  private Worked equal(HourlyWind wind) {
+  /** By the pressures of both codes; the greater of this and the curve of gusts counts. */
+  private Gust equal(HourlyWind wind) {
     ExposureRow open = tables.exposure(OPEN_COUNTRY);
-    double kz = DerivedLoads.growing(open).kzFactor(open.leastHeightFt() * Inches.PER_FOOT);
     WindRow factor = tables.wind("wind.canada.load-factor");
     HourlyWind.Frames frames =
         new HourlyWind.Frames(
             factor.amount(),
             tables.wind("wind.canada.exposure").amount(),
             tables.wind("wind.canada.gust").amount(),
-            kz,
+            DerivedLoads.growing(open).at(open.leastHeightFt() * Inches.PER_FOOT),
             tables.wind("wind.directionality").amount(),
             tables.wind("wind.gust").amount());
-    return worked(
-        "wind.equal-pressure",
-        wind.equalGustMph(frames),
-        Evidence.saw("hourly", Measure.psfFromKpa(wind.pressurePsf()))
-            .and("factor", Measure.ratio(frames.loadFactor()))
-            .and("exposure", Measure.ratio(frames.exposureFactor()))
-            .and("canadian", Measure.ratio(frames.canadianGustFactor()))
-            .and("heightFactor", Measure.ratio(kz))
-            .and("directionalityFactor", Measure.ratio(frames.directionalityFactor()))
-            .and("gust", Measure.ratio(frames.gustFactor())),
-        factor.source());
-  }
-
-  private static Worked worked(String id, double mph, Evidence evidence, Source source) {
-    return new Worked(id, WIND_SPEED, mph, evidence, source);
-  }
-
-  private static Measure mph(double speed) {
-    return new Measure(speed, Unit.MPH);
+    return new Gust(wind.equalGust(frames), Optional.of(wind), factor.source());
   }
 }

@@ -29,7 +29,7 @@ final class CornerLift {
   }
 
   /** Width of the zone along the edge in which the wind lifts harder. */
-  double zoneIn() {
+  private double zoneIn() {
     double roofIn = Math.min(geometry.crossbeamLengthIn(), geometry.headerLengthIn());
     return RoofEdgeZone.widthIn(
         roofIn,
@@ -38,35 +38,39 @@ final class CornerLift {
   }
 
   /** A crossbeam counts at least a third of its span wide. */
-  double jointAreaIn2() {
+  private double jointAreaIn2() {
     double spanIn = geometry.plan().rowSpacingIn();
     return spanIn * Math.max(geometry.crossbeamSpacingIn(), spanIn * row("span-share"));
   }
 
   /** What hangs on one post: half of every crossbeam of a bay. */
-  double postAreaIn2() {
+  private double postAreaIn2() {
     return geometry.plan().bayIn() * halfIn();
   }
 
-  /** Upward, over the half of a crossbeam that hangs on one joint. */
-  double jointFactor() {
-    return mostFactor(jointAreaIn2());
-  }
-
-  /** Upward, over what hangs on one post. */
-  double postFactor() {
-    return mostFactor(postAreaIn2());
-  }
-
   /** Half of a crossbeam, from its tip to the middle of the walk. */
-  double halfIn() {
+  private double halfIn() {
     return geometry.crossbeamLengthIn() / 2;
   }
 
+  /** The half of a crossbeam that hangs on one joint. */
+  RoofEdgeZone.Part joint() {
+    return most(jointAreaIn2());
+  }
+
+  /** What hangs on one post. */
+  RoofEdgeZone.Part post() {
+    return most(postAreaIn2());
+  }
+
   /** Wind along the walk finds its way clear; leafy sides stop wind across it. */
-  private double mostFactor(double areaIn2) {
-    double clear = zone("clear").meanFactor(areaIn2, halfIn());
-    return obstructed ? Math.max(clear, zone("obstructed").meanFactor(areaIn2, halfIn())) : clear;
+  private RoofEdgeZone.Part most(double areaIn2) {
+    RoofEdgeZone.Part clear = zone("clear").part(areaIn2, halfIn());
+    if (!obstructed) {
+      return clear;
+    }
+    RoofEdgeZone.Part stopped = zone("obstructed").part(areaIn2, halfIn());
+    return stopped.meanFactor() > clear.meanFactor() ? stopped : clear;
   }
 
   private RoofEdgeZone zone(String flow) {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.scantling.design.Site;
 import org.scantling.ground.FrostDepth;
 import org.scantling.ground.FrostSoil;
@@ -15,6 +16,7 @@ import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Fact;
+import org.scantling.reasons.Source;
 import org.scantling.reasons.Worked;
 import org.scantling.tables.NumberRow;
 import org.scantling.tables.SoilRow;
@@ -22,6 +24,9 @@ import org.scantling.tables.Tables;
 
 /** The depth of freezing that an air-freezing index gives, where the site states one. */
 final class DerivedClimate {
+  /** The worked depth, as rules call it. */
+  static final String FROST = "frost.berggren";
+
   private static final String SEASON = "frost.season-days-at-";
 
   private final DesignProblem problem;
@@ -33,7 +38,7 @@ final class DerivedClimate {
   List<Fact> facts() {
     List<Fact> facts = new ArrayList<>();
     Site.Climate climate = problem.site().climate();
-    climate.freezingIndexFDays().ifPresent(index -> frost(index).ifPresent(facts::add));
+    frost().map(this::worked).ifPresent(facts::add);
     facts.addAll(new ConvertedWind(problem.tables(), climate).facts());
     climate
         .weather()
@@ -70,30 +75,35 @@ final class DerivedClimate {
             });
   }
 
-  private Optional<Worked> frost(double indexFDays) {
+  /** Where the site states an index, and the soil freezes as soils do. */
+  Optional<FrostDepth> frost() {
+    OptionalDouble index = problem.site().climate().freezingIndexFDays();
+    return index.isPresent() && index.getAsDouble() > 0
+        ? soil().thermal().map(soil -> frost(soil, index.getAsDouble()))
+        : Optional.empty();
+  }
+
+  private Worked worked(FrostDepth depth) {
+    FrostWinter winter = depth.winter();
+    Evidence evidence =
+        Evidence.saw("index", new Measure(winter.freezingIndexFDays(), Unit.F_DAYS))
+            .and("mean", new Measure(winter.meanAnnualF(), Unit.DEGREE));
+    Source source = soil().thermal().orElseThrow().source();
+    return new Worked(FROST, FROST_DEPTH, depth.depthIn(), evidence, source);
+  }
+
+  private FrostDepth frost(SoilRow.Thermal soil, double indexFDays) {
     Tables tables = problem.tables();
-    Optional<SoilRow.Thermal> soil = soil().thermal();
-    if (soil.isEmpty() || !(indexFDays > 0)) {
-      return Optional.empty();
-    }
     double meanF =
         problem.site().climate().meanAnnualF().orElse(tables.thumb("frost.mean-annual").amount());
-    FrostDepth depth =
-        FrostDepth.of(
-            new FrostSoil(
-                soil.get().dryDensityPcf(),
-                soil.get().moisturePercent() / 100,
-                soil.get().conductivityBtuPerFtHF()),
-            new FrostWinter(
-                indexFDays,
-                tables.thumb("frost.surface-factor-bare").amount(),
-                seasonDays(indexFDays),
-                meanF));
-    Evidence evidence =
-        Evidence.saw("index", new Measure(indexFDays, Unit.F_DAYS))
-            .and("mean", new Measure(meanF, Unit.DEGREE));
-    return Optional.of(
-        new Worked("frost.berggren", FROST_DEPTH, depth.depthIn(), evidence, soil.get().source()));
+    return FrostDepth.of(
+        new FrostSoil(
+            soil.dryDensityPcf(), soil.moisturePercent() / 100, soil.conductivityBtuPerFtHF()),
+        new FrostWinter(
+            indexFDays,
+            tables.thumb("frost.surface-factor-bare").amount(),
+            seasonDays(indexFDays),
+            meanF));
   }
 
   private SoilRow soil() {

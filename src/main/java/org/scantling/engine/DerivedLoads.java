@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.scantling.design.Geometry;
-import org.scantling.design.Site;
 import org.scantling.loads.ExposureConstants;
 import org.scantling.loads.FlatRoofSnow;
 import org.scantling.loads.HillWind;
@@ -14,8 +13,9 @@ import org.scantling.loads.OpenTop;
 import org.scantling.loads.SnowFactors;
 import org.scantling.loads.VelocityPressure;
 import org.scantling.loads.WindFactors;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Inches;
 import org.scantling.quantity.Measure;
-import org.scantling.quantity.Unit;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Source;
@@ -27,8 +27,6 @@ import org.scantling.tables.VineRow;
 
 /** Snow on an open-air top, how much of the sky the top covers, and the pressure of the wind. */
 final class DerivedLoads {
-  private static final double INCHES_PER_FOOT = 12;
-
   private final DesignProblem problem;
   private final Answers answers;
   private final Geometry geometry;
@@ -51,7 +49,13 @@ final class DerivedLoads {
     facts.addAll(problem.tables().live().rows());
     facts.addAll(problem.tables().snow().rows());
     FlatRoofSnow snow = snow();
-    facts.add(flatSnow(snow));
+    facts.add(
+        new Worked(
+            "snow.flat",
+            FLAT_SNOW,
+            snow.flatRoofSnowPsf(),
+            CalculationSteps.evidence(snow.line()),
+            source("snow.flat")));
     facts.add(lowSlopeSnow(snow));
     facts.add(covered(top, vine));
     facts.add(
@@ -61,11 +65,12 @@ final class DerivedLoads {
             top.gapIn(),
             Evidence.none(),
             problem.tables().thumb("snow.full-share-gap").source()));
-    facts.add(wind());
+    facts.add(wind(pressure()));
     return facts;
   }
 
-  private FlatRoofSnow snow() {
+  /** Snow on a flat roof here. */
+  FlatRoofSnow snow() {
     Tables tables = problem.tables();
     SnowFactors factors =
         new SnowFactors(
@@ -78,23 +83,6 @@ final class DerivedLoads {
 
   private NumberRow importance() {
     return problem.tables().snow("snow.importance." + problem.site().preferences().riskCategory());
-  }
-
-  /** Snow on a flat roof here. */
-  Worked flatSnow() {
-    return flatSnow(snow());
-  }
-
-  private Worked flatSnow(FlatRoofSnow snow) {
-    return new Worked(
-        "snow.flat",
-        FLAT_SNOW,
-        snow.flatRoofSnowPsf(),
-        Evidence.saw("ground", Measure.psf(snow.groundSnowPsf()))
-            .and("exposureFactor", Measure.ratio(snow.factors().exposureFactor()))
-            .and("thermalFactor", Measure.ratio(snow.factors().thermalFactor()))
-            .and("importanceFactor", Measure.ratio(snow.factors().importanceFactor())),
-        source("snow.flat"));
   }
 
   private Worked lowSlopeSnow(FlatRoofSnow snow) {
@@ -119,64 +107,56 @@ final class DerivedLoads {
         problem.tables().snow("snow.share-least").source());
   }
 
-  /** The pressure of the wind at the height of the top, with every factor of it. */
-  Worked wind() {
-    Tables tables = problem.tables();
-    ExposureRow exposure = exposure();
-    double heightIn = geometry.overallHeightIn();
-    double kz = growing(exposure).kzFactor(heightIn);
-    VelocityPressure pressure =
-        VelocityPressure.of(
-            answers.number(WIND_SPEED),
-            kz,
-            new WindFactors(
-                topographicFactor(),
-                tables.wind("wind.directionality").amount(),
-                tables.wind("wind.ground-elevation").amount()));
+  private Worked wind(VelocityPressure pressure) {
     return new Worked(
         "wind.velocity-pressure",
         WIND_PRESSURE,
         pressure.pressurePsf(),
-        Evidence.saw("speed", new Measure(pressure.windSpeedMph(), Unit.MPH))
-            .and("exposure", exposure.id())
-            .and("heightFactor", Measure.ratio(kz))
-            .and("topographicFactor", Measure.ratio(pressure.factors().topographicFactor()))
-            .and("directionalityFactor", Measure.ratio(pressure.factors().directionalityFactor()))
-            .and("elevationFactor", Measure.ratio(pressure.factors().elevationFactor())),
+        CalculationSteps.evidence(pressure.line()).and("exposure", exposure().id()),
         source("wind.velocity-pressure"));
   }
 
-  /** Of the hill that the site file describes; else that of level ground. */
-  private double topographicFactor() {
-    return hill()
-        .map(hill -> hill.wind().topographicFactor())
-        .orElse(problem.tables().wind("wind.topographic").amount());
+  /** The pressure of the wind at the height of the top, with every factor of it. */
+  VelocityPressure pressure() {
+    Tables tables = problem.tables();
+    return VelocityPressure.of(
+        answers.number(WIND_SPEED),
+        growing(exposure()).at(geometry.overallHeightIn()),
+        new WindFactors(
+            hill().orElseGet(() -> HillWind.flat(tables.wind("wind.topographic").amount())),
+            tables.wind("wind.directionality").amount(),
+            tables.wind("wind.ground-elevation").amount()));
   }
 
-  /** How much harder the wind presses on that hill, step by step. */
+  /** How much harder the wind presses on the hill that the site file describes. */
   Optional<Worked> hillWind() {
     return hill()
         .map(
-            derived -> {
-              HillWind wind = derived.wind();
-              Site.Hill hill = problem.site().climate().weather().hill().orElseThrow();
-              return new Worked(
-                  "wind.hill",
-                  WIND_PRESSURE,
-                  wind.topographicFactor(),
-                  Evidence.saw("shape", hill.shape())
-                      .and("height", new Measure(hill.heightIn() / INCHES_PER_FOOT, Unit.FOOT))
-                      .and(
-                          "half-length",
-                          new Measure(hill.halfLengthIn() / INCHES_PER_FOOT, Unit.FOOT))
-                      .and("steep", Measure.ratio(wind.k1Factor()))
-                      .and("near", Measure.ratio(wind.k2Factor()))
-                      .and("low", Measure.ratio(wind.k3Factor())),
-                  source("wind.hill"));
-            });
+            wind ->
+                new Worked(
+                    "wind.hill",
+                    WIND_PRESSURE,
+                    wind.topographicFactor(),
+                    CalculationSteps.evidence(last(wind.lines())).and(shape()),
+                    source("wind.hill")));
   }
 
-  private Optional<DerivedHillWind> hill() {
+  private static FormulaLine last(List<FormulaLine> lines) {
+    return lines.get(lines.size() - 1);
+  }
+
+  /** The shape of the hill, where there is one. */
+  Evidence shape() {
+    return problem
+        .site()
+        .climate()
+        .weather()
+        .hill()
+        .map(hill -> Evidence.saw("shape", hill.shape()))
+        .orElse(Evidence.none());
+  }
+
+  private Optional<HillWind> hill() {
     return problem
         .site()
         .climate()
@@ -184,15 +164,16 @@ final class DerivedLoads {
         .hill()
         .map(
             hill ->
-                new DerivedHillWind(problem.tables(), hill, answers.option(EXPOSURE), geometry));
+                new DerivedHillWind(problem.tables(), hill, answers.option(EXPOSURE), geometry)
+                    .wind());
   }
 
   /** How the wind grows with height there, for whoever works with it and whoever tells it. */
   static ExposureConstants growing(ExposureRow exposure) {
     return new ExposureConstants(
         exposure.alphaFactor(),
-        exposure.gradientHeightFt() * INCHES_PER_FOOT,
-        exposure.leastHeightFt() * INCHES_PER_FOOT);
+        exposure.gradientHeightFt() * Inches.PER_FOOT,
+        exposure.leastHeightFt() * Inches.PER_FOOT);
   }
 
   private Source source(String working) {

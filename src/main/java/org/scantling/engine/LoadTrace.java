@@ -4,16 +4,14 @@ import static org.scantling.reasons.Question.*;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiPredicate;
 import org.scantling.confirm.PostScene;
 import org.scantling.design.Site;
 import org.scantling.loads.LoadCombination;
-import org.scantling.quantity.Inches;
-import org.scantling.quantity.Measure;
-import org.scantling.quantity.Unit;
+import org.scantling.quantity.FormulaLine;
 import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Evidence;
-import org.scantling.reasons.Worked;
-import org.scantling.tables.ExposureRow;
+import org.scantling.reasons.Question;
 
 /**
  * How the loads behind the checks of the finished answers were worked, and what the timber is
@@ -23,10 +21,15 @@ final class LoadTrace {
   private final DesignProblem problem;
   private final CheckContext context;
   private final CalculationSteps steps;
+  private final BiPredicate<Question, String> governedBy;
 
-  LoadTrace(DesignProblem problem, Answers answers) {
+  /**
+   * @param governedBy whether what set the answer to a question read a fact of that reference
+   */
+  LoadTrace(DesignProblem problem, Answers answers, BiPredicate<Question, String> governedBy) {
     this.problem = problem;
     this.context = problem.context(answers).asDug();
+    this.governedBy = governedBy;
     this.steps = new CalculationSteps(problem.tables());
   }
 
@@ -37,17 +40,18 @@ final class LoadTrace {
     climate
         .weather()
         .snow()
-        .map(snow -> new ConvertedSnow(problem.tables(), snow).trace(steps))
-        .ifPresent(list::addAll);
-    list.addAll(new ConvertedWind(problem.tables(), climate).trace(steps));
-    list.add(step(loads.flatSnow()));
-    list.add(heightFactor());
-    loads.hillWind().map(LoadTrace::factor).ifPresent(list::add);
-    list.add(step(loads.wind()));
-    SideTrace across = SideTrace.across(context, steps);
-    SideTrace along = SideTrace.along(context, steps);
-    list.addAll(across.list());
-    list.addAll(along.list());
+        .map(snow -> new ConvertedSnow(problem.tables(), snow).worked().lines())
+        .ifPresent(lines -> list.addAll(steps.of("snow.", lines, Evidence.none())));
+    List<FormulaLine> converted = new ConvertedWind(problem.tables(), climate).lines();
+    list.addAll(steps.of("wind.", converted, Evidence.none()));
+    list.addAll(steps.of("snow.", loads.snow().lines(), Evidence.none()));
+    Evidence exposure = Evidence.saw("exposure", context.answers().option(EXPOSURE));
+    list.addAll(
+        steps.of(
+            "wind.",
+            loads.pressure().lines(),
+            line -> line.id().startsWith("hill") ? loads.shape() : exposure));
+    list.addAll(new SideTrace(context, steps).list());
     if (!context.onBrackets()) {
       list.addAll(post());
     }
@@ -56,6 +60,7 @@ final class LoadTrace {
     list.addAll(new StressTrace(context, steps).list());
     list.addAll(BeamTrace.crossbeam(context, steps).list());
     list.addAll(BeamTrace.header(context, steps).list());
+    list.addAll(frost());
     if (context.upright()) {
       list.addAll(new FootingTrace(context, steps).list());
     }
@@ -64,34 +69,25 @@ final class LoadTrace {
     } else {
       list.addAll(new PostTrace(context, steps).list());
       list.addAll(new NotchTrace(context, steps).list());
+      list.addAll(new SwayTrace(context, steps).list());
     }
     list.addAll(new JointTrace(context, steps).list());
     return list;
   }
 
-  private static CalculationStep factor(Worked worked) {
-    Measure result = Measure.ratio(worked.number());
-    return new CalculationStep(worked.id(), result, worked.evidence(), worked.source());
-  }
-
-  private static CalculationStep step(Worked worked) {
-    Measure result = new Measure(worked.number(), worked.question().unit());
-    return new CalculationStep(worked.id(), result, worked.evidence(), worked.source());
-  }
-
-  private CalculationStep heightFactor() {
-    ExposureRow exposure = problem.tables().exposure(context.answers().option(EXPOSURE));
-    double heightFt = context.geometry().overallHeightIn() / Inches.PER_FOOT;
-    double countedFt = Math.max(heightFt, exposure.leastHeightFt());
-    double kz = DerivedLoads.growing(exposure).kzFactor(countedFt * Inches.PER_FOOT);
-    return steps.of(
-        "wind.height-factor",
-        Measure.ratio(kz),
-        Evidence.saw("height", new Measure(countedFt, Unit.FOOT))
-            .and("lowest", new Measure(exposure.leastHeightFt(), Unit.FOOT))
-            .and("gradient", new Measure(exposure.gradientHeightFt(), Unit.FOOT))
-            .and("alpha", Measure.ratio(exposure.alphaFactor()))
-            .and("exposure", exposure.id()));
+  /** How deep the ground freezes; told of the footings too where that sets their depth. */
+  private List<CalculationStep> frost() {
+    if (!governedBy.test(FROST_DEPTH, DerivedClimate.FROST)) {
+      return List.of();
+    }
+    Evidence about =
+        governedBy.test(FOOTING_DEPTH, FROST_DEPTH.id())
+            ? Evidence.none()
+            : Evidence.saw("member", FROST_DEPTH.id());
+    return new DerivedClimate(problem)
+        .frost()
+        .map(depth -> steps.of("frost.", depth.lines(), about))
+        .orElse(List.of());
   }
 
   /** Bending of a post that the ground holds, by the push that bends it harder. */

@@ -7,6 +7,7 @@ import java.util.List;
 import org.scantling.confirm.TopLoads;
 import org.scantling.loads.FreeRoofRule;
 import org.scantling.loads.FreeRoofWind;
+import org.scantling.loads.KeptSnow;
 import org.scantling.loads.NetPressureCoefficients;
 import org.scantling.loads.OpenTop;
 
@@ -21,16 +22,26 @@ final class TopLoading {
   }
 
   TopLoads loads() {
-    FreeRoofWind canopy = FreeRoofWind.on(answers.number(WIND_PRESSURE), freeRoof());
+    FreeRoofWind canopy = canopy();
     return new TopLoads(
         answers.number(VINE_LOAD),
         answers.number(LIVE_LOAD),
         context.tables().live("live.person").amount(),
-        answers.number(FLAT_SNOW) * answers.number(SNOW_SHARE),
+        snow().keptPsf(),
         canopy.downforcePsf(),
         canopy.upliftPsf(),
-        Math.max(canopy.upliftPsf(), suction() * atCorner().jointFactor()),
-        Math.max(canopy.upliftPsf(), suction() * atCorner().postFactor()));
+        canopy.atCorner(atCorner().joint()).upliftPsf(),
+        canopy.atCorner(atCorner().post()).upliftPsf());
+  }
+
+  /** Snow that the top keeps. */
+  KeptSnow snow() {
+    return KeptSnow.of(answers.number(SNOW_SHARE), answers.number(FLAT_SNOW));
+  }
+
+  /** What the wind does to the whole top. */
+  FreeRoofWind canopy() {
+    return FreeRoofWind.on(answers.number(WIND_PRESSURE), freeRoof());
   }
 
   /** What hangs on one joint or post at the corner of the top, and how hard it is lifted. */
@@ -38,21 +49,16 @@ final class TopLoading {
     return new CornerLift(context.tables(), context.geometry(), obstructed());
   }
 
-  /** Suction on the top at a coefficient of 1. */
-  private double suction() {
-    return answers.number(WIND_PRESSURE) * wind("wind.gust") * coveredInLeaf();
-  }
-
   /**
    * Wind along the walk always finds its way clear; leafy sides stop wind across it, which then
    * sucks harder at the top. The worst of a figure is taken on both halves.
    */
-  FreeRoofRule freeRoof() {
+  private FreeRoofRule freeRoof() {
     List<NetPressureCoefficients> cases = new ArrayList<>(ofFigure("clear"));
     if (obstructed()) {
       cases.addAll(ofFigure("obstructed"));
     }
-    return new FreeRoofRule(wind("wind.gust"), coveredInLeaf(), cases);
+    return new FreeRoofRule(wind("wind.gust"), inLeaf().coveredRatio(), cases);
   }
 
   /** True where leaves on the sides stop the wind below the top. */
@@ -67,15 +73,14 @@ final class TopLoading {
   }
 
   /**
-   * Share of the top that timber and leaves cover in summer. A size that is only tried may be
-   * broader than the spacing: it closes the top, and other rules stop it.
+   * The top that timber and leaves cover in summer. A size that is only tried may be broader than
+   * the spacing: it closes the top, and other rules stop it.
    */
-  private double coveredInLeaf() {
+  OpenTop inLeaf() {
     return OpenTop.tried(
-            context.geometry().crossbeams().breadthIn(),
-            context.geometry().crossbeamSpacingIn(),
-            context.vine().canopyFillLeafRatio())
-        .coveredRatio();
+        context.geometry().crossbeams().breadthIn(),
+        context.geometry().crossbeamSpacingIn(),
+        context.vine().canopyFillLeafRatio());
   }
 
   private double wind(String id) {

@@ -1,13 +1,12 @@
 package org.scantling.engine;
 
-import static org.scantling.reasons.Question.*;
+import static org.scantling.reasons.Question.VINE;
 
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.List;
-import org.scantling.confirm.TopLoads;
-import org.scantling.loads.FreeRoofRule;
-import org.scantling.loads.NetPressureCoefficients;
-import org.scantling.quantity.Measure;
+import org.scantling.loads.FreeRoofWind;
+import org.scantling.loads.RoofEdgeZone;
+import org.scantling.quantity.FormulaLine;
 import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Evidence;
 
@@ -16,58 +15,33 @@ final class TopTrace {
   private final CheckContext context;
   private final CalculationSteps steps;
   private final TopLoading top;
-  private final FreeRoofRule rule;
 
   TopTrace(CheckContext context, CalculationSteps steps) {
     this.context = context;
     this.steps = steps;
     this.top = new TopLoading(context);
-    this.rule = top.freeRoof();
   }
 
   List<CalculationStep> list() {
-    TopLoads loads = top.loads();
-    double breadthIn = context.geometry().crossbeams().breadthIn();
-    double spacingIn = context.geometry().crossbeamSpacingIn();
-    NetPressureCoefficients up = rule.cases().stream().min(byPress()).orElseThrow();
-    NetPressureCoefficients down = rule.cases().stream().max(byPress()).orElseThrow();
-    return List.of(
-        steps.of(
-            "top.covered-in-leaf",
-            Measure.ratio(rule.coveredRatio()),
-            Evidence.saw("breadth", Measure.inches(breadthIn))
-                .and("spacing", Measure.inches(spacingIn))
-                .and("timber", Measure.ratio(breadthIn / spacingIn))
-                .and("fill", Measure.ratio(context.vine().canopyFillLeafRatio()))
-                .and("vine", context.answers().option(VINE))),
-        steps.of("wind.uplift", Measure.psf(loads.windUpPsf()), pushed(-up.windwardFactor())),
-        steps.of("wind.press", Measure.psf(loads.windDownPsf()), pushed(down.windwardFactor())),
-        corner("joint", loads.jointUpPsf(), top.atCorner().jointAreaIn2()),
-        corner("post", loads.postUpPsf(), top.atCorner().postAreaIn2()));
+    Evidence vine = Evidence.saw("vine", context.answers().option(VINE));
+    Evidence flow = Evidence.saw("flow", top.obstructed() ? "clear or blocked" : "clear");
+    FreeRoofWind canopy = top.canopy();
+    List<FormulaLine> covered =
+        top.inLeaf().lines().stream().map(line -> line.as("covered-in-leaf")).toList();
+    List<CalculationStep> list = new ArrayList<>(steps.of("top.", covered, vine));
+    list.addAll(steps.of("wind.", canopy.lines(), flow));
+    list.addAll(corner("joint", canopy, top.atCorner().joint(), flow));
+    list.addAll(corner("post", canopy, top.atCorner().post(), flow));
+    return list;
   }
 
   /** At the corner of the top the wind lifts a small part harder than it lifts the whole. */
-  private CalculationStep corner(String what, double upPsf, double areaIn2) {
-    CornerLift corner = top.atCorner();
-    double onePsf =
-        context.answers().number(WIND_PRESSURE) * rule.gustFactor() * rule.coveredRatio();
-    return steps.of(
-        "wind.corner." + what,
-        Measure.psf(upPsf),
-        pushed(onePsf > 0 ? upPsf / onePsf : 0)
-            .and("part", CalculationSteps.area(areaIn2))
-            .and("zone", Measure.inches(corner.zoneIn())));
-  }
-
-  private static Comparator<NetPressureCoefficients> byPress() {
-    return Comparator.comparingDouble(NetPressureCoefficients::windwardFactor);
-  }
-
-  private Evidence pushed(double coefficient) {
-    return Evidence.saw("pressure", Measure.psf(context.answers().number(WIND_PRESSURE)))
-        .and("gust", Measure.ratio(rule.gustFactor()))
-        .and("coefficient", Measure.ratio(coefficient))
-        .and("covered", Measure.ratio(rule.coveredRatio()))
-        .and("flow", top.obstructed() ? "clear or blocked" : "clear");
+  private List<CalculationStep> corner(
+      String what, FreeRoofWind canopy, RoofEdgeZone.Part part, Evidence flow) {
+    List<FormulaLine> lines =
+        canopy.atCorner(part).lines().stream()
+            .map(line -> line.as(line.id().equals("lift") ? what : what + "." + line.id()))
+            .toList();
+    return steps.of("wind.corner.", lines, flow);
   }
 }

@@ -13,14 +13,14 @@ import org.scantling.quantity.Require;
  * @param collarThicknessIn height of the collar or bell, in, not over the embedment
  * @param shaftDiameterIn diameter of the concrete above the collar, in; zero where soil is filled
  *     back against the post
- * @param postIn2 cross section of the buried post, sq in; zero where it stands on a bracket
+ * @param postBreadthIn of the buried post, which is square, in; zero where it stands on a bracket
  */
 public record BuriedFooting(
     double embedmentIn,
     double collarDiameterIn,
     double collarThicknessIn,
     double shaftDiameterIn,
-    double postIn2) {
+    double postBreadthIn) {
   public BuriedFooting {
     Require.positive("embedment", embedmentIn, "in");
     Require.zeroOrMore("collar diameter", collarDiameterIn, "in");
@@ -28,17 +28,18 @@ public record BuriedFooting(
     Require.atMost("collar thickness", collarThicknessIn, "in", "embedment", embedmentIn);
     Require.zeroOrMore("shaft diameter", shaftDiameterIn, "in");
     Require.atMost("shaft diameter", shaftDiameterIn, "in", "collar diameter", collarDiameterIn);
-    Require.zeroOrMore("post cross section", postIn2, "in²");
+    Require.zeroOrMore("post breadth", postBreadthIn, "in");
   }
 
   /** A post in tamped fill, or in concrete that is not fastened to it. */
-  public static BuriedFooting none(double embedmentIn, double postIn2) {
-    return new BuriedFooting(embedmentIn, 0, 0, 0, postIn2);
+  public static BuriedFooting none(double embedmentIn, double postBreadthIn) {
+    return new BuriedFooting(embedmentIn, 0, 0, 0, postBreadthIn);
   }
 
   /** A collar of one diameter from the hole's bottom to the ground. */
-  public static BuriedFooting fullCollar(double embedmentIn, double diameterIn, double postIn2) {
-    return new BuriedFooting(embedmentIn, diameterIn, embedmentIn, diameterIn, postIn2);
+  public static BuriedFooting fullCollar(
+      double embedmentIn, double diameterIn, double postBreadthIn) {
+    return new BuriedFooting(embedmentIn, diameterIn, embedmentIn, diameterIn, postBreadthIn);
   }
 
   /** Volume of the concrete, cu in. */
@@ -54,6 +55,6 @@ public record BuriedFooting(
   }
 
   private double beyondPostIn2(double diameterIn) {
-    return Math.max(0, VerticalBearing.circleIn2(diameterIn) - postIn2);
+    return Math.max(0, VerticalBearing.circleIn2(diameterIn) - postBreadthIn * postBreadthIn);
   }
 }

@@ -1,15 +1,20 @@
 package org.scantling.ground;
 
+import java.util.List;
 import java.util.Locale;
+import org.scantling.quantity.Calculated;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Require;
 
 /**
  * The width with which a buried post leans on the soil, the b of the embedment formulas.
  *
  * @param kind what stands against the soil
+ * @param acrossIn its diameter or the narrower face, in
  * @param widthIn b, in, above zero
  */
-public record EffectiveWidth(Kind kind, double widthIn) {
+public record EffectiveWidth(Kind kind, double acrossIn, double widthIn) implements Calculated {
 
   /** What stands against the soil. */
   public enum Kind {
@@ -32,7 +37,7 @@ public record EffectiveWidth(Kind kind, double widthIn) {
 
   /** A round post in tamped fill: its diameter (in). */
   public static EffectiveWidth roundPost(double diameterIn) {
-    return new EffectiveWidth(Kind.ROUND_POST, diameterIn);
+    return new EffectiveWidth(Kind.ROUND_POST, diameterIn, diameterIn);
   }
 
   /**
@@ -51,11 +56,21 @@ public record EffectiveWidth(Kind kind, double widthIn) {
   public static EffectiveWidth squarePost(double breadthIn, double depthIn) {
     Require.positive("post breadth", breadthIn, "in");
     Require.positive("post depth", depthIn, "in");
-    return new EffectiveWidth(Kind.SQUARE_POST, Math.sqrt(2) * Math.min(breadthIn, depthIn));
+    double acrossIn = Math.min(breadthIn, depthIn);
+    return new EffectiveWidth(Kind.SQUARE_POST, acrossIn, Math.sqrt(2) * acrossIn);
   }
 
   /** A concrete collar that fills the hole: its diameter (in). */
   public static EffectiveWidth concreteCollar(double diameterIn) {
-    return new EffectiveWidth(Kind.CONCRETE_COLLAR, diameterIn);
+    return new EffectiveWidth(Kind.CONCRETE_COLLAR, diameterIn, diameterIn);
+  }
+
+  /** Nothing to work where a diameter is the width. */
+  @Override
+  public List<FormulaLine> lines() {
+    return kind == Kind.SQUARE_POST
+        ? List.of(
+            FormulaLine.of("width", Measure.feet(widthIn)).with("breadth", Measure.feet(acrossIn)))
+        : List.of();
   }
 }

@@ -30,20 +30,26 @@ public record LateralResistance(double lateralPsfPerFt, double increaseFactor) {
     return new LateralResistance(soil.lateralPsfPerFt(), DOUBLED);
   }
 
+  /** The pressure of {@link #at} alone. */
+  public double pressurePsf(double embedmentIn, double shareRatio) {
+    return at(embedmentIn, shareRatio).pressurePsf();
+  }
+
   /**
    * Finds the sideways pressure allowed at a share of the embedment.
    *
    * @param embedmentIn d, in, zero or more; no more than 12 ft of it counts
    * @param shareRatio 1/3 for S1, 1 for S3
-   * @return pressure, psf
+   * @return it with what of the embedment counts
    * @throws IllegalArgumentException if the embedment is negative or the share outside 0 to 1
    *     <p>Source: IBC, 2018, sections 1806.3.3 and 1807.3.2
    *     <p>Worked number: 100 psf/ft and 10 ft of embedment give 333 psf at a third of the depth.
    */
-  public double pressurePsf(double embedmentIn, double shareRatio) {
+  public SoilPressure at(double embedmentIn, double shareRatio) {
     Require.zeroOrMore("embedment", embedmentIn, "in");
     Require.share("share of the embedment", shareRatio);
     double countedFt = Math.min(embedmentIn / Inches.PER_FOOT, DEEPEST_COUNTED_FT);
-    return lateralPsfPerFt * increaseFactor * countedFt * shareRatio;
+    double pressurePsf = lateralPsfPerFt * increaseFactor * countedFt * shareRatio;
+    return new SoilPressure(this, countedFt, shareRatio, pressurePsf);
   }
 }

@@ -1,5 +1,9 @@
 package org.scantling.ground;
 
+import java.util.List;
+import org.scantling.quantity.Calculated;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Require;
 
 /**
@@ -7,25 +11,30 @@ import org.scantling.quantity.Require;
  *
  * <p>Neumann's two-phase solution with equal frozen and thawed properties: b solves √π b exp(b²) /
  * μ = 1/erf(b) − α/erfc(b), and λ = b √(2/μ).
+ *
+ * @param thermalRatio α, warmth of the ground over frost at the surface
+ * @param fusionFactor μ, heat of cooling over heat of freezing
+ * @param rootFactor b
+ * @param lambdaFactor λ, above 0 and below 1
  */
-public final class NeumannFactor {
+public record NeumannFactor(
+    double thermalRatio, double fusionFactor, double rootFactor, double lambdaFactor)
+    implements Calculated {
   private static final double ROOT_PI = Math.sqrt(Math.PI);
   private static final int HALVINGS = 200;
-
-  private NeumannFactor() {}
 
   /**
    * Finds λ.
    *
    * @param thermalRatio α, warmth of the ground over frost at the surface, zero or more
    * @param fusionFactor μ, heat of cooling over heat of freezing, above zero
-   * @return λ, above 0 and below 1
+   * @return λ and the root b that it is made of
    * @throws IllegalArgumentException if α is negative or μ not above zero
    *     <p>Source: Carslaw and Jaeger, Conduction of Heat in Solids, 2nd edition 1959, section 11.2
    *     (from memory)
    *     <p>Worked number: α 0.5 and μ 0.2 give 0.864.
    */
-  public static double lambda(double thermalRatio, double fusionFactor) {
+  public static NeumannFactor of(double thermalRatio, double fusionFactor) {
     Require.zeroOrMore("thermal ratio", thermalRatio, "");
     Require.positive("fusion parameter", fusionFactor, "");
     double low = 0;
@@ -40,7 +49,8 @@ public final class NeumannFactor {
         high = middle;
       }
     }
-    return 0.5 * (low + high) * Math.sqrt(2 / fusionFactor);
+    double root = 0.5 * (low + high);
+    return new NeumannFactor(thermalRatio, fusionFactor, root, root * Math.sqrt(2 / fusionFactor));
   }
 
   /** Rises with b from minus infinity; zero at the root. */
@@ -48,5 +58,14 @@ public final class NeumannFactor {
     return ROOT_PI * b * Math.exp(b * b) / fusionFactor
         - 1 / ErrorFunction.erf(b)
         + thermalRatio / ErrorFunction.erfc(b);
+  }
+
+  @Override
+  public List<FormulaLine> lines() {
+    return List.of(
+        FormulaLine.of("lambda", Measure.ratio(lambdaFactor))
+            .with("solved", Measure.ratio(rootFactor))
+            .with("fusion", Measure.ratio(fusionFactor))
+            .with("thermal", Measure.ratio(thermalRatio)));
   }
 }

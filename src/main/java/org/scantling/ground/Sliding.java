@@ -1,8 +1,14 @@
 package org.scantling.ground;
 
+import java.util.ArrayList;
+import java.util.List;
+import org.scantling.quantity.Calculated;
 import org.scantling.quantity.Check;
+import org.scantling.quantity.FormulaLine;
 import org.scantling.quantity.Inches;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Require;
+import org.scantling.quantity.Unit;
 
 /**
  * Whether a footing slides away under the sideways push of what stands on it.
@@ -11,15 +17,27 @@ import org.scantling.quantity.Require;
  * base sticks by its area instead, but never by more than half of the dead load.
  *
  * @param forceLb sideways push, allowable-stress level, lb, zero or more
- * @param baseLb what the base holds by rubbing or sticking, lb
+ * @param footing as the push meets it
+ * @param soil friction or cohesion
+ * @param rubbingLb what the base holds by rubbing, lb
+ * @param stickingLb what it holds by sticking, lb
+ * @param deepest sideways pressure at the bottom of the side
  * @param sideLb what the soil in front of the side holds, lb
  */
-public record Sliding(double forceLb, double baseLb, double sideLb) {
+public record Sliding(
+    double forceLb,
+    Footing footing,
+    PresumptiveSoil soil,
+    double rubbingLb,
+    double stickingLb,
+    SoilPressure deepest,
+    double sideLb)
+    implements Calculated {
   private static final double MOST_OF_DEAD_IN_CLAY = 0.5;
 
   public Sliding {
     Require.zeroOrMore("sideways push on the footing", forceLb, "lb");
-    Require.zeroOrMore("hold of the base", baseLb, "lb");
+    Require.zeroOrMore("hold of the base", rubbingLb + stickingLb, "lb");
     Require.zeroOrMore("hold of the side", sideLb, "lb");
   }
 
@@ -60,15 +78,55 @@ public record Sliding(double forceLb, double baseLb, double sideLb) {
         Math.min(
             soil.cohesionPsf() * footing.contactIn2() / Inches.SQUARE_PER_SQUARE_FOOT,
             MOST_OF_DEAD_IN_CLAY * footing.deadLb());
-    double deepestPsf =
-        LateralResistance.tabulated(soil).pressurePsf(footing.depthIn(), /* shareRatio= */ 1);
+    SoilPressure deepest =
+        LateralResistance.tabulated(soil).at(footing.depthIn(), /* shareRatio= */ 1);
     double sideFt2 = footing.depthIn() * footing.widthIn() / Inches.SQUARE_PER_SQUARE_FOOT;
-    return new Sliding(forceLb, rubbingLb + stickingLb, deepestPsf / 2 * sideFt2);
+    double sideLb = deepest.pressurePsf() / 2 * sideFt2;
+    return new Sliding(forceLb, footing, soil, rubbingLb, stickingLb, deepest, sideLb);
+  }
+
+  /** What the base holds by rubbing or sticking, lb. */
+  public double baseLb() {
+    return rubbingLb + stickingLb;
   }
 
   /** Base and side together, lb. */
   public double resistanceLb() {
-    return baseLb + sideLb;
+    return baseLb() + sideLb;
+  }
+
+  @Override
+  public List<FormulaLine> lines() {
+    List<FormulaLine> lines = new ArrayList<>();
+    lines.add(soil.cohesionPsf() > 0 ? sticking() : rubbing());
+    lines.add(
+        FormulaLine.of("side", Measure.pounds(sideLb))
+            .with("lateral", new Measure(soil.lateralPsfPerFt(), Unit.PSF_PER_FOOT))
+            .with("counted", new Measure(deepest.countedFt(), Unit.FOOT))
+            .with("depth", Measure.feet(footing.depthIn()))
+            .with("hole", Measure.feet(footing.widthIn())));
+    lines.add(
+        FormulaLine.of("slide-hold", Measure.pounds(resistanceLb()))
+            .with("base", Measure.pounds(baseLb()))
+            .with("side", Measure.pounds(sideLb)));
+    return lines;
+  }
+
+  private FormulaLine rubbing() {
+    return FormulaLine.of("rubbing", Measure.pounds(rubbingLb))
+        .with("friction", Measure.ratio(soil.frictionRatio()))
+        .with("pressed", Measure.pounds(footing.deadLb()));
+  }
+
+  private FormulaLine sticking() {
+    Measure pressed = Measure.pounds(footing.deadLb());
+    Measure cohesion = Measure.psf(soil.cohesionPsf());
+    Measure area = Measure.squareFeet(footing.contactIn2());
+    boolean half = stickingLb >= MOST_OF_DEAD_IN_CLAY * footing.deadLb();
+    return FormulaLine.of(half ? "sticking-half" : "sticking", Measure.pounds(stickingLb))
+        .with("pressed", pressed)
+        .with("cohesion", cohesion)
+        .with("area", area);
   }
 
   /**

@@ -54,13 +54,21 @@ public record TurningFoot(LateralLoad push, double depthIn, double stiffeningLbP
    * How far a point of the post moves because its foot turns.
    *
    * @param aboveGroundIn height of the point, in, zero or more
-   * @return θ(z₀ + H), in
+   * @return θ(z₀ + H), in, with both
    *     <p>Source: as {@link #turnsAtIn}
    *     <p>Worked number: 77.43 lb at 48.63 in, 36 in deep, 24 lb/in³: 0.125 in at the ground,
    *     0.537 in at 82 in above it.
    */
+  public TurnedFoot turned(double aboveGroundIn) {
+    double turnsAtIn = turnsAtIn();
+    double turnRatio = turnRatio();
+    double movementIn = turnRatio * (turnsAtIn + Require.zeroOrMore("height", aboveGroundIn, "in"));
+    return new TurnedFoot(this, turnsAtIn, turnRatio, aboveGroundIn, movementIn);
+  }
+
+  /** The movement of {@link #turned} alone, in. */
   public double movementIn(double aboveGroundIn) {
-    return turnRatio() * (turnsAtIn() + Require.zeroOrMore("height", aboveGroundIn, "in"));
+    return turned(aboveGroundIn).movementIn();
   }
 
   /**

@@ -13,7 +13,7 @@ import org.scantling.quantity.Require;
  *
  * @param upliftLb wind lift on the post, strength level, lb, zero or more
  * @param timberLb weight of the structure on this post, lb, zero or more, without vines
- * @param concreteLb weight of the concrete, lb
+ * @param concrete weight of the concrete
  * @param soilLb weight of the soil on the collar, lb
  * @param skinFrictionLb allowable skin friction, lb
  * @param demandLb 0.6 W, lb
@@ -22,7 +22,7 @@ import org.scantling.quantity.Require;
 public record Uplift(
     double upliftLb,
     double timberLb,
-    double concreteLb,
+    ConcreteWeight concrete,
     double soilLb,
     double skinFrictionLb,
     double demandLb,
@@ -50,18 +50,28 @@ public record Uplift(
    */
   public static Uplift of(
       double upliftLb, double timberLb, BuriedFooting footing, BallastWeights weights) {
-    double concreteLb = footing.concreteIn3() * weights.concretePcf() / Inches.CUBIC_PER_CUBIC_FOOT;
+    ConcreteWeight concrete = ConcreteWeight.of(footing, weights.concretePcf());
     double soilLb = footing.soilIn3() * weights.soilPcf() / Inches.CUBIC_PER_CUBIC_FOOT;
     double sideIn2 = Math.PI * footing.collarDiameterIn() * footing.collarThicknessIn();
     double frictionLb = sideIn2 * weights.skinFrictionPsf() / Inches.SQUARE_PER_SQUARE_FOOT;
     return new Uplift(
         upliftLb,
         timberLb,
-        concreteLb,
+        concrete,
         soilLb,
         frictionLb,
         WIND_FACTOR * upliftLb,
-        DEAD_FACTOR * (timberLb + concreteLb + soilLb) + frictionLb);
+        DEAD_FACTOR * (timberLb + concrete.weightLb() + soilLb) + frictionLb);
+  }
+
+  /** Weight of the concrete, lb. */
+  public double concreteLb() {
+    return concrete.weightLb();
+  }
+
+  /** All that weighs, lb: timber, concrete, and soil on a collar. */
+  public double weightLb() {
+    return timberLb + concreteLb() + soilLb;
   }
 
   /**

@@ -27,15 +27,16 @@ public record ExposureConstants(
    * Finds the velocity pressure exposure coefficient.
    *
    * @param heightIn height above ground, in, zero or more
-   * @return K_z = 2.01 (z / z_g)^(2/α)
+   * @return K_z = 2.01 (z / z_g)^(2/α), with the height that counts
    * @throws IllegalArgumentException if the height is negative or above the gradient height
    *     <p>Source: ASCE 7, 2016, table 26.10-1
    *     <p>Worked number: exposure C at 30 ft gives 0.982.
    */
-  public double kzFactor(double heightIn) {
+  public HeightFactor at(double heightIn) {
     Require.zeroOrMore("height above ground", heightIn, "in");
     Require.atMost("height above ground", heightIn, "in", "gradient height", gradientHeightIn);
-    double effectiveIn = Math.max(heightIn, lowestHeightIn);
-    return KZ_AT_GRADIENT * Math.pow(effectiveIn / gradientHeightIn, 2 / alphaFactor);
+    double countedIn = Math.max(heightIn, lowestHeightIn);
+    double factor = KZ_AT_GRADIENT * Math.pow(countedIn / gradientHeightIn, 2 / alphaFactor);
+    return new HeightFactor(this, countedIn, factor);
   }
 }

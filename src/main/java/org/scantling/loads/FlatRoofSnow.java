@@ -1,5 +1,9 @@
 package org.scantling.loads;
 
+import java.util.List;
+import org.scantling.quantity.Calculated;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Require;
 
 /**
@@ -15,7 +19,8 @@ import org.scantling.quantity.Require;
  *     above does not include it
  */
 public record FlatRoofSnow(
-    double groundSnowPsf, SnowFactors factors, double flatRoofSnowPsf, double lowSlopeMinimumPsf) {
+    double groundSnowPsf, SnowFactors factors, double flatRoofSnowPsf, double lowSlopeMinimumPsf)
+    implements Calculated {
   private static final double GROUND_TO_ROOF = 0.7;
 
   /**
@@ -57,5 +62,19 @@ public record FlatRoofSnow(
             * groundSnowPsf;
     double minimumPsf = factors.importanceFactor() * Math.min(groundSnowPsf, minimumUpToPsf);
     return new FlatRoofSnow(groundSnowPsf, factors, flatRoofPsf, minimumPsf);
+  }
+
+  @Override
+  public List<FormulaLine> lines() {
+    return List.of(line());
+  }
+
+  /** The only one of them. */
+  public FormulaLine line() {
+    return FormulaLine.of("flat", Measure.psf(flatRoofSnowPsf))
+        .with("ground", Measure.psf(groundSnowPsf))
+        .with("exposureFactor", Measure.ratio(factors.exposureFactor()))
+        .with("thermalFactor", Measure.ratio(factors.thermalFactor()))
+        .with("importanceFactor", Measure.ratio(factors.importanceFactor()));
   }
 }

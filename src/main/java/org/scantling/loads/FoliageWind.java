@@ -1,16 +1,30 @@
 package org.scantling.loads;
 
+import java.util.List;
+import org.scantling.quantity.Calculated;
+import org.scantling.quantity.FormulaLine;
 import org.scantling.quantity.Inches;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Require;
 
 /**
  * Wind on climbing plants, in leaf and bare.
  *
  * @param areaIn2 area on which the plants grow, square to the wind, sq in
+ * @param velocityPressurePsf q, psf
+ * @param inLeaf fill and drag in leaf
+ * @param bare fill and drag without leaves
  * @param inLeafLb force in leaf, lb
  * @param bareLb force without leaves, lb
  */
-public record FoliageWind(double areaIn2, double inLeafLb, double bareLb) {
+public record FoliageWind(
+    double areaIn2,
+    double velocityPressurePsf,
+    FoliageCover inLeaf,
+    FoliageCover bare,
+    double inLeafLb,
+    double bareLb)
+    implements Calculated {
 
   public FoliageWind {
     Require.zeroOrMore("foliage area", areaIn2, "in²");
@@ -35,6 +49,9 @@ public record FoliageWind(double areaIn2, double inLeafLb, double bareLb) {
     double freeStreamLb = areaIn2 / Inches.SQUARE_PER_SQUARE_FOOT * velocityPressurePsf;
     return new FoliageWind(
         areaIn2,
+        velocityPressurePsf,
+        inLeaf,
+        bare,
         freeStreamLb * inLeaf.fillRatio() * inLeaf.dragFactor(),
         freeStreamLb * bare.fillRatio() * bare.dragFactor());
   }
@@ -42,5 +59,21 @@ public record FoliageWind(double areaIn2, double inLeafLb, double bareLb) {
   /** The larger of the two forces, lb. */
   public double worstLb() {
     return Math.max(inLeafLb, bareLb);
+  }
+
+  /** True where leaves take as much as bare stems, or more. */
+  public boolean worstInLeaf() {
+    return inLeafLb >= bareLb;
+  }
+
+  @Override
+  public List<FormulaLine> lines() {
+    FoliageCover worst = worstInLeaf() ? inLeaf : bare;
+    return List.of(
+        FormulaLine.of("leaves", Measure.pounds(worstLb()))
+            .with("pressure", Measure.psf(velocityPressurePsf))
+            .with("fill", Measure.ratio(worst.fillRatio()))
+            .with("drag", Measure.ratio(worst.dragFactor()))
+            .with("open", Measure.squareFeet(areaIn2)));
   }
 }

@@ -1,12 +1,17 @@
 package org.scantling.loads;
 
+import java.util.List;
+import org.scantling.quantity.FormulaLine;
 import org.scantling.quantity.Inches;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Require;
 
 /**
  * Wind on a side so solid that it stands in the wind like a wall.
  *
  * @param panel solid and gross area
+ * @param velocityPressurePsf q, psf
+ * @param rule C_f, G and the minimum pressure
  * @param openingFactor reduction for the openings left, 0 to 1
  * @param calculatedPsf q G C_f times the reduction, psf on gross area
  * @param pressurePsf the calculated pressure or the minimum, whichever is larger, psf
@@ -15,11 +20,14 @@ import org.scantling.quantity.Require;
  */
 public record FreestandingWallWind(
     WindPanel panel,
+    double velocityPressurePsf,
+    WallRule rule,
     double openingFactor,
     double calculatedPsf,
     double pressurePsf,
     boolean minimumGoverns,
-    double forceLb) {
+    double forceLb)
+    implements SideWind {
   private static final double SOLID_OVER_RATIO = 0.7;
   private static final double OPENING_EXPONENT = 1.5;
 
@@ -47,6 +55,8 @@ public record FreestandingWallWind(
     double pressurePsf = Math.max(calculatedPsf, rule.minimumPsf());
     return new FreestandingWallWind(
         panel,
+        velocityPressurePsf,
+        rule,
         openingFactor,
         calculatedPsf,
         pressurePsf,
@@ -73,5 +83,37 @@ public record FreestandingWallWind(
               + " frame");
     }
     return 1 - Math.pow(1 - solidityRatio, OPENING_EXPONENT);
+  }
+
+  @Override
+  public boolean wall() {
+    return true;
+  }
+
+  @Override
+  public double solidityRatio() {
+    return panel.solidityRatio();
+  }
+
+  @Override
+  public double cfFactor() {
+    return rule.cfFactor();
+  }
+
+  @Override
+  public List<FormulaLine> lines() {
+    Measure gross = Measure.squareFeet(panel.grossAreaIn2());
+    return List.of(
+        FormulaLine.of(minimumGoverns ? "wall-least" : "wall", Measure.psf(calculatedPsf))
+            .with("pressure", Measure.psf(velocityPressurePsf))
+            .with("gust", Measure.ratio(rule.gustFactor()))
+            .with("cf", Measure.ratio(rule.cfFactor()))
+            .with("least", Measure.psf(rule.minimumPsf()))
+            .with("solid", Measure.squareFeet(panel.solidAreaIn2()))
+            .with("gross", gross)
+            .with("solidity", Measure.ratio(panel.solidityRatio())),
+        FormulaLine.of("closed", Measure.pounds(forceLb))
+            .with("pressure", Measure.psf(pressurePsf))
+            .with("gross", gross));
   }
 }

@@ -1,5 +1,9 @@
 package org.scantling.loads;
 
+import java.util.List;
+import org.scantling.quantity.Calculated;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Require;
 import org.scantling.quantity.Unit;
 
@@ -8,9 +12,11 @@ import org.scantling.quantity.Unit;
  *
  * @param pressurePsf q, psf, zero or more
  * @param speedMph the mean speed of that hour, mph
+ * @param asSpeed true where the speed was given and the pressure worked, false the other way round
  *     <p>Source: National Building Code of Canada, 2020, Appendix C
  */
-public record HourlyWind(double pressurePsf, double speedMph) {
+public record HourlyWind(double pressurePsf, double speedMph, boolean asSpeed)
+    implements Calculated {
   private static final double AIR_KG_PER_M3 = 1.2929;
   private static final double PASCALS_IN_A_KILOPASCAL = 1000;
   private static final double PSF_PER_MPH_SQUARED = 0.00256;
@@ -21,7 +27,7 @@ public record HourlyWind(double pressurePsf, double speedMph) {
    * @param loadFactor on the wind, 1.4
    * @param exposureFactor C_e of a low structure, 0.9
    * @param canadianGustFactor C_g, 2.0
-   * @param kzFactor K_z
+   * @param height K_z
    * @param directionalityFactor K_d
    * @param gustFactor G
    */
@@ -29,7 +35,7 @@ public record HourlyWind(double pressurePsf, double speedMph) {
       double loadFactor,
       double exposureFactor,
       double canadianGustFactor,
-      double kzFactor,
+      HeightFactor height,
       double directionalityFactor,
       double gustFactor) {
     double canadianFactor() {
@@ -37,7 +43,7 @@ public record HourlyWind(double pressurePsf, double speedMph) {
     }
 
     double ownFactor() {
-      return kzFactor * directionalityFactor * gustFactor;
+      return height.factor() * directionalityFactor * gustFactor;
     }
   }
 
@@ -57,7 +63,7 @@ public record HourlyWind(double pressurePsf, double speedMph) {
   public static HourlyWind ofPressure(double pressurePsf) {
     double pascals = Unit.PSF.toMetric(pressurePsf) * PASCALS_IN_A_KILOPASCAL;
     return new HourlyWind(
-        pressurePsf, Math.sqrt(2 * pascals / AIR_KG_PER_M3) / Unit.MPH.toMetric(1));
+        pressurePsf, Math.sqrt(2 * pascals / AIR_KG_PER_M3) / Unit.MPH.toMetric(1), false);
   }
 
   /**
@@ -71,7 +77,8 @@ public record HourlyWind(double pressurePsf, double speedMph) {
   public static HourlyWind ofSpeed(double speedMph) {
     double metresPerSecond = Unit.MPH.toMetric(speedMph);
     double pascals = AIR_KG_PER_M3 * metresPerSecond * metresPerSecond / 2;
-    return new HourlyWind(pascals / PASCALS_IN_A_KILOPASCAL / Unit.PSF.toMetric(1), speedMph);
+    double psf = pascals / PASCALS_IN_A_KILOPASCAL / Unit.PSF.toMetric(1);
+    return new HourlyWind(psf, speedMph, true);
   }
 
   /**
@@ -83,8 +90,20 @@ public record HourlyWind(double pressurePsf, double speedMph) {
    *     <p>Source: National Building Code of Canada, 2020, 4.1.7.3; ASCE 7, 2016, section 26.10
    *     <p>Worked number: 0.36 kPa with 1.4, 0.9, 2.0 against 0.85, 0.85, 0.85 is 109.8 mph.
    */
-  public double equalGustMph(Frames frames) {
-    return Math.sqrt(
-        frames.canadianFactor() * pressurePsf / (PSF_PER_MPH_SQUARED * frames.ownFactor()));
+  public StrengthGust.OfPressure equalGust(Frames frames) {
+    double square =
+        frames.canadianFactor() * pressurePsf / (PSF_PER_MPH_SQUARED * frames.ownFactor());
+    return new StrengthGust.OfPressure(this, frames, Math.sqrt(square));
+  }
+
+  /** The speed of a pressure that was given, or the pressure of a speed. */
+  @Override
+  public List<FormulaLine> lines() {
+    Measure pressure = Measure.psfFromKpa(pressurePsf);
+    Measure speed = Measure.mph(speedMph);
+    return List.of(
+        asSpeed
+            ? FormulaLine.of("hourly-pressure", pressure).with("given", speed)
+            : FormulaLine.of("hourly-speed", speed).with("hourly", pressure));
   }
 }

@@ -1,7 +1,12 @@
 package org.scantling.loads;
 
+import java.util.List;
+import org.scantling.quantity.Calculated;
+import org.scantling.quantity.FormulaLine;
 import org.scantling.quantity.Inches;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Require;
+import org.scantling.quantity.Unit;
 
 /**
  * Own weight of a timber.
@@ -12,7 +17,8 @@ import org.scantling.quantity.Require;
  * @param weightLbPerIn weight of each inch of length, lb/in
  */
 public record MemberWeight(
-    double breadthIn, double depthIn, double unitWeightPcf, double weightLbPerIn) {
+    double breadthIn, double depthIn, double unitWeightPcf, double weightLbPerIn)
+    implements Calculated {
 
   public MemberWeight {
     Require.positive("breadth", breadthIn, "in");
@@ -41,5 +47,14 @@ public record MemberWeight(
   /** Weight of a piece of this length (in), lb. */
   public double weightLb(double lengthIn) {
     return weightLbPerIn * Require.zeroOrMore("length", lengthIn, "in");
+  }
+
+  @Override
+  public List<FormulaLine> lines() {
+    return List.of(
+        FormulaLine.of("own", new Measure(weightLbPerIn, Unit.POUND_PER_INCH))
+            .with("weight", new Measure(unitWeightPcf, Unit.PCF))
+            .with("breadth", Measure.inches(breadthIn))
+            .with("depth", Measure.inches(depthIn)));
   }
 }

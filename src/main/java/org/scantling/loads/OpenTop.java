@@ -1,5 +1,9 @@
 package org.scantling.loads;
 
+import java.util.List;
+import org.scantling.quantity.Calculated;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Require;
 
 /**
@@ -10,8 +14,8 @@ import org.scantling.quantity.Require;
  * @param foliageFillRatio share of the gaps that leaves and stems close in the season asked about,
  *     0 to 1
  */
-public record OpenTop(
-    double crossbeamBreadthIn, double crossbeamSpacingIn, double foliageFillRatio) {
+public record OpenTop(double crossbeamBreadthIn, double crossbeamSpacingIn, double foliageFillRatio)
+    implements Calculated {
   public OpenTop {
     Require.positive("crossbeam breadth", crossbeamBreadthIn, "in");
     Require.positive("crossbeam spacing", crossbeamSpacingIn, "in");
@@ -48,5 +52,15 @@ public record OpenTop(
    */
   public double coveredRatio() {
     return solidRatio() + (1 - solidRatio()) * foliageFillRatio;
+  }
+
+  @Override
+  public List<FormulaLine> lines() {
+    return List.of(
+        FormulaLine.of("covered", Measure.ratio(coveredRatio()))
+            .with("breadth", Measure.inches(crossbeamBreadthIn))
+            .with("spacing", Measure.inches(crossbeamSpacingIn))
+            .with("timber", Measure.ratio(solidRatio()))
+            .with("fill", Measure.ratio(foliageFillRatio)));
   }
 }

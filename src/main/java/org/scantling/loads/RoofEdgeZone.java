@@ -1,6 +1,9 @@
 package org.scantling.loads;
 
 import java.util.List;
+import org.scantling.quantity.Calculated;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Require;
 
 /**
@@ -21,6 +24,35 @@ public record RoofEdgeZone(double widthIn, List<Band> bands) {
     public Band {
       Require.zeroOrMore("corner coefficient", cornerFactor, "");
       Require.zeroOrMore("edge coefficient", edgeFactor, "");
+    }
+  }
+
+  /**
+   * A part that starts at the corner of the roof.
+   *
+   * @param zone edge and corner
+   * @param areaIn2 its effective wind area, sq in
+   * @param reachIn how far it reaches in from the corner, in
+   * @param band coefficients of a part of that area
+   * @param cornerIn what of its reach lies in the corner, in
+   * @param meanFactor C_N upward, the corner's over that, the edge's over the rest
+   */
+  public record Part(
+      RoofEdgeZone zone,
+      double areaIn2,
+      double reachIn,
+      Band band,
+      double cornerIn,
+      double meanFactor)
+      implements Calculated {
+    @Override
+    public List<FormulaLine> lines() {
+      return List.of(
+          FormulaLine.of("coefficient", Measure.ratio(meanFactor))
+              .with("corner-factor", Measure.ratio(band.cornerFactor()))
+              .with("edge-factor", Measure.ratio(band.edgeFactor()))
+              .with("inside", Measure.inches(cornerIn))
+              .with("reach", Measure.inches(reachIn)));
     }
   }
 
@@ -59,15 +91,17 @@ public record RoofEdgeZone(double widthIn, List<Band> bands) {
    *
    * @param areaIn2 effective wind area of the part, sq in, above zero
    * @param reachIn how far the part reaches in from the corner, in, above zero
-   * @return C_N upward, the corner's over a, the edge's over the rest
+   * @return it with C_N upward, the corner's over a, the edge's over the rest
    *     <p>Source: ASCE 7, 2016, figure 30.8-1
    *     <p>Worked number: clear flow, a 36 in; a crossbeam of 60 in span, 60²/3 = 1200 sq in, has
    *     3.3 over 36 of the 45 in that hang on one joint and 1.7 over 9: 2.98.
    */
-  public double meanFactor(double areaIn2, double reachIn) {
+  public Part part(double areaIn2, double reachIn) {
     Band band = band(areaIn2);
     double cornerIn = Math.min(widthIn, Require.positive("reach", reachIn, "in"));
-    return (band.cornerFactor() * cornerIn + band.edgeFactor() * (reachIn - cornerIn)) / reachIn;
+    double meanFactor =
+        (band.cornerFactor() * cornerIn + band.edgeFactor() * (reachIn - cornerIn)) / reachIn;
+    return new Part(this, areaIn2, reachIn, band, cornerIn, meanFactor);
   }
 
   private Band band(double areaIn2) {

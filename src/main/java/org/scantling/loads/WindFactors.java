@@ -5,15 +5,13 @@ import org.scantling.quantity.Require;
 /**
  * The site's own factors on wind pressure, besides height and exposure.
  *
- * @param topographicFactor K_zt, 1.0 on flat ground, above zero
+ * @param hill K_zt, of the hill or of flat ground
  * @param directionalityFactor K_d, above zero
  * @param elevationFactor K_e, 1.0 at sea level, above zero
  *     <p>Source: ASCE 7, 2016, sections 26.6, 26.8 and 26.9
  */
-public record WindFactors(
-    double topographicFactor, double directionalityFactor, double elevationFactor) {
+public record WindFactors(HillWind hill, double directionalityFactor, double elevationFactor) {
   public WindFactors {
-    Require.positive("topographic factor K_zt", topographicFactor, "");
     Require.positive("directionality factor K_d", directionalityFactor, "");
     Require.positive("elevation factor K_e", elevationFactor, "");
   }

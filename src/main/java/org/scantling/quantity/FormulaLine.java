@@ -23,6 +23,21 @@ public record FormulaLine(String id, Measure result, List<Operand> operands) {
     return new FormulaLine(id, result, List.of());
   }
 
+  /** The same line where it stands under another row. */
+  public FormulaLine as(String other) {
+    return new FormulaLine(other, result, operands);
+  }
+
+  /** The same line where one of its numbers has another name. */
+  public FormulaLine calling(String name, String other) {
+    return new FormulaLine(
+        id,
+        result,
+        operands.stream()
+            .map(each -> each.name().equals(name) ? new Operand(other, each.measure()) : each)
+            .toList());
+  }
+
   /** The same line with one more number in it. */
   public FormulaLine with(String name, Measure measure) {
     List<Operand> more = new ArrayList<>(operands);

@@ -38,6 +38,20 @@ public record Measure(double amount, Unit unit) {
     return new Measure(amountPsf, Unit.PSF_FROM_KPA);
   }
 
+  /** A length that is told in feet. */
+  public static Measure feet(double lengthIn) {
+    return new Measure(lengthIn / Inches.PER_FOOT, Unit.FOOT);
+  }
+
+  /** An area that is told in square feet. */
+  public static Measure squareFeet(double areaIn2) {
+    return new Measure(areaIn2 / Inches.SQUARE_PER_SQUARE_FOOT, Unit.SQUARE_FOOT);
+  }
+
+  public static Measure mph(double speedMph) {
+    return new Measure(speedMph, Unit.MPH);
+  }
+
   public static Measure ratio(double amount) {
     return new Measure(amount, Unit.RATIO);
   }

@@ -17,10 +17,16 @@ public enum Unit {
   PSI("psi", "MPa", 0.0068947573),
   PCF("pcf", "kg/m³", 16.018463),
   PSF_PER_FOOT("psf/ft", "kPa/m", 0.15708746),
+  POUND_PER_CUBIC_INCH("lb/cu in", "MN/m³", 0.27144714),
   /** Metric codes and maps of the wind are in metres a second. */
   MPH("mph", "m/s", 0.44704),
   DEGREE("°", "°", 1),
   F_DAYS("°F·days", "°C·days", 1 / 1.8),
+  /** How much warmer or colder, not how warm. */
+  DEGREE_F("°F", "°C", 1 / 1.8),
+  BTU_PER_CUBIC_FOOT("Btu/cu ft", "MJ/m³", 0.037258946),
+  BTU_PER_CUBIC_FOOT_F("Btu/cu ft·°F", "MJ/m³·°C", 0.067066102),
+  BTU_PER_FOOT_HOUR_F("Btu/ft·hr·°F", "W/m·°C", 1.7307347),
   PERCENT("%", "%", 1),
   YEAR("", "", 1),
   /** A plant hardiness zone; the half of it is marked b. */

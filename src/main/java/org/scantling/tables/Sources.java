@@ -2,6 +2,8 @@ package org.scantling.tables;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.scantling.reasons.Sight;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
@@ -9,6 +11,11 @@ import org.scantling.reasons.SourceKind;
 /** SOURCES.csv: what each key of a {@code source} column stands for. */
 class Sources {
   private static final String PRACTICE = "practice";
+  private static final String STATICS = "statics";
+  private static final Set<String> ALONE = Set.of(PRACTICE, STATICS);
+  private static final String[] KINDS = {
+    "standard", "handbook", "common-practice", "house-rule", "calculation"
+  };
   static final String[] STATUSES = {"seen", "second-hand", "memory", "none"};
 
   private final Map<String, String> citations;
@@ -48,25 +55,36 @@ class Sources {
     SourceKind kind = kind(row, prefix);
     String citation = citation(row, prefix);
     String status = row.oneOf(prefix.concat("status"), STATUSES);
-    boolean practice = kind == SourceKind.COMMON_PRACTICE;
-    if (practice != status.equals("none")) {
+    Optional<String> alone = alone(kind);
+    if (alone.isPresent() != status.equals("none")) {
       throw row.refuse(
           prefix.concat("status"),
-          practice ? "none, for common practice" : "seen, second-hand, memory");
+          kind == SourceKind.COMMON_PRACTICE
+              ? "none, for common practice"
+              : alone.isPresent() ? "none, for a calculation" : "seen, second-hand, memory");
     }
-    if (practice != row.text(prefix.concat("source")).equals(PRACTICE)) {
-      throw row.refuse(prefix.concat("source"), practice ? PRACTICE : "a document");
+    String source = row.text(prefix.concat("source"));
+    if (alone.isPresent() ? !alone.get().equals(source) : ALONE.contains(source)) {
+      throw row.refuse(prefix.concat("source"), alone.orElse("a document"));
     }
-    if (practice) {
+    if (alone.isPresent()) {
       return new Source(kind, citation, false);
     }
     return new Source(
         kind, citation.concat(", ").concat(row.text(prefix.concat("where"))), Sight.of(status));
   }
 
+  /** The key of what no document stands behind. */
+  private static Optional<String> alone(SourceKind kind) {
+    return switch (kind) {
+      case COMMON_PRACTICE -> Optional.of(PRACTICE);
+      case CALCULATION -> Optional.of(STATICS);
+      default -> Optional.empty();
+    };
+  }
+
   static SourceKind kind(Row row, String prefix) {
-    return SourceKind.of(
-        row.oneOf(prefix.concat("kind"), "standard", "handbook", "common-practice", "house-rule"));
+    return SourceKind.of(row.oneOf(prefix.concat("kind"), KINDS));
   }
 
   String citation(Row row, String prefix) {

@@ -85,7 +85,8 @@ class CrossbeamChecksTest {
   @Test
   void each_header_takes_half_a_crossbeam_and_a_person_on_the_tip_levers_more() {
     HeaderLoad each =
-        HeaderLoad.of(SmallArbour.geometry(), SmallArbour.TWO_BY_FOUR, SmallArbour.TOP);
+        CrossbeamOnHeader.of(SmallArbour.geometry(), SmallArbour.TWO_BY_FOUR, SmallArbour.TOP)
+            .load();
     // Half the length is 48 in, half the strip 10.5 · 48/144 = 3.5 ft².
     assertThat(each.deadLb()).isCloseTo(5.8333, within(1e-3));
     assertThat(each.vinesLb()).isCloseTo(7, within(1e-9));

@@ -120,8 +120,10 @@ class CrossbeamRollTest {
   void a_block_weighs_on_the_headers_with_its_crossbeam() {
     // 3 in of 3.5 · 1.5 in, 9 in long: 1.5 · 3 · 9 · 40/1728 = 0.9375 lb on 5.833 lb.
     HeaderLoad without =
-        HeaderLoad.of(SmallArbour.geometry(), SmallArbour.TWO_BY_FOUR, SmallArbour.TOP);
-    HeaderLoad with = HeaderLoad.of(blocked(), SmallArbour.TWO_BY_FOUR, SmallArbour.TOP);
+        CrossbeamOnHeader.of(SmallArbour.geometry(), SmallArbour.TWO_BY_FOUR, SmallArbour.TOP)
+            .load();
+    HeaderLoad with =
+        CrossbeamOnHeader.of(blocked(), SmallArbour.TWO_BY_FOUR, SmallArbour.TOP).load();
     assertThat(with.deadLb() - without.deadLb()).isCloseTo(0.9375, within(1e-9));
   }
 }

@@ -6,7 +6,12 @@ import static org.scantling.confirm.SmallArbour.assertWorked;
 
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.scantling.ground.BallastWeights;
 import org.scantling.ground.NonConstrainedEmbedment;
+import org.scantling.ground.PresumptiveSoil;
+import org.scantling.quantity.Calculated;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
 import org.scantling.reasons.Checked;
 
 /** The small structure's post in an 18 in hole, 30 in deep, in soil of 3000 psf and 200 psf/ft. */
@@ -126,5 +131,36 @@ class FootingWorkTest {
         SmallArbour.byId(SmallArbour.footing(true).of(30, 18, SmallArbour.SOURCES))
             .get("footing.uplift");
     assertWorked(uplift, "0.6D+0.6W", 47.775, 393.8);
+  }
+
+  @Test
+  void of_two_pushes_at_one_height_the_harder_one_is_told() {
+    // Across 100 lb at 90 in, along 150 lb at 90 in: 0.6 · 150 = 90 lb asks for the depth.
+    HeldFoot held = sideways(new SidePush(100, 0, 90), new SidePush(150, 0, 90)).held(18);
+    assertThat(held.push().wind().orElseThrow().way()).isEqualTo(FootPush.Way.ALONG);
+    assertThat(told(held, "push").result()).isEqualTo(Measure.pounds(90));
+    assertThat(told(held, "push").operands())
+        .contains(new FormulaLine.Operand("top", Measure.pounds(150)));
+    assertThat(told(held, "length").operands())
+        .contains(new FormulaLine.Operand("push", Measure.pounds(90)));
+    HeldFoot other = sideways(new SidePush(150, 0, 90), new SidePush(100, 0, 90)).held(18);
+    assertThat(other.push().wind().orElseThrow().way()).isEqualTo(FootPush.Way.ACROSS);
+  }
+
+  private static FootingWork sideways(SidePush across, SidePush along) {
+    FootingWork.Foot foot =
+        new FootingWork.Foot(
+            false,
+            3.5,
+            new PresumptiveSoil(3000, 200, 0.35, 0),
+            2,
+            new BallastWeights(150, 100, 0),
+            24,
+            0.15);
+    return FootingWork.sideways(foot, new PostChecks.Standing(across, along, 0, 0, 1));
+  }
+
+  private static FormulaLine told(Calculated worked, String id) {
+    return worked.lines().stream().filter(line -> line.id().equals(id)).findFirst().orElseThrow();
   }
 }

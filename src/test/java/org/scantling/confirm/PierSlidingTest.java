@@ -34,14 +34,15 @@ class PierSlidingTest {
   @Test
   void the_base_rubs_and_the_side_leans() {
     // 0.25 (100 + 0.6 · 117.81) + 150/2 · 1 sq ft = 42.671 + 75 lb.
-    Check check = pier().check(push(100, 100), 12, 12);
+    Check check = pier().pier(push(100, 100), 12, 12).sliding().check();
     assertThat(check.demand()).isEqualTo(100);
     assertThat(check.capacity()).isCloseTo(117.671, within(1e-3));
   }
 
   @Test
   void a_pier_that_is_lifted_off_rubs_on_nothing() {
-    assertThat(pier().check(push(100, -500), 12, 12).capacity()).isCloseTo(75, within(1e-9));
+    assertThat(pier().pier(push(100, -500), 12, 12).sliding().resistanceLb())
+        .isCloseTo(75, within(1e-9));
   }
 
   @Test
@@ -56,7 +57,7 @@ class PierSlidingTest {
   @Test
   void the_hardest_push_is_the_one_nearest_to_sliding() {
     PierSliding.Push light = push(100, -500);
-    assertThat(pier(push(100, 400), light).hardest(12, 12)).contains(light);
+    assertThat(pier(push(100, 400), light).hardest(12, 12).map(SlidPier::push)).contains(light);
     assertThat(push(100, 400).worse(push(50, -500))).isEqualTo(light);
   }
 

@@ -24,9 +24,9 @@ class EffectiveWidthTest {
   @Test
   void round_posts_and_collars_lean_on_their_diameter() {
     assertThat(EffectiveWidth.roundPost(6))
-        .isEqualTo(new EffectiveWidth(EffectiveWidth.Kind.ROUND_POST, 6));
+        .isEqualTo(new EffectiveWidth(EffectiveWidth.Kind.ROUND_POST, 6, 6));
     assertThat(EffectiveWidth.concreteCollar(12))
-        .isEqualTo(new EffectiveWidth(EffectiveWidth.Kind.CONCRETE_COLLAR, 12));
+        .isEqualTo(new EffectiveWidth(EffectiveWidth.Kind.CONCRETE_COLLAR, 12, 12));
   }
 
   @Test

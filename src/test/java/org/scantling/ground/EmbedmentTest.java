@@ -47,7 +47,8 @@ class EmbedmentTest {
   @Test
   void one_pass_follows_a_sheet_that_stops_there() {
     NonConstrainedEmbedment pass =
-        NonConstrainedEmbedment.onePass(new LateralLoad(3000, 96), FOOT, 400);
+        NonConstrainedEmbedment.onePass(
+            new LateralLoad(3000, 96), FOOT, new LateralResistance(100, 1).at(144, 1.0 / 3));
     assertThat(pass.aIn()).isCloseTo(210.6, within(0.05));
     assertThat(pass.iterationCount()).isEqualTo(1);
     assertThat(pass.load().momentInLb()).isCloseTo(288000, within(1e-6));
@@ -59,7 +60,8 @@ class EmbedmentTest {
         .hasMessage("lateral force -1.0 lb must be zero or more and finite");
     assertThatThrownBy(() -> new LateralLoad(1, -60))
         .hasMessage("height of the lateral force -60.0 in must be zero or more and finite");
-    assertThatThrownBy(() -> NonConstrainedEmbedment.onePass(new LateralLoad(1, 60), FOOT, 0))
+    assertThatThrownBy(
+            () -> NonConstrainedEmbedment.onePass(new LateralLoad(1, 60), FOOT, SAND.at(0, 1)))
         .hasMessage("S1 0.0 psf must be above zero and finite");
   }
 }

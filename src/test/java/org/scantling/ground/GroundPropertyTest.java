@@ -53,8 +53,8 @@ class GroundPropertyTest {
       @ForAll @DoubleRange(min = 0, max = 10) double thermalRatio,
       @ForAll @DoubleRange(min = 0.01, max = 5) double moreRatio,
       @ForAll @DoubleRange(min = 0.01, max = 2) double fusionFactor) {
-    assertThat(NeumannFactor.lambda(thermalRatio + moreRatio, fusionFactor))
-        .isLessThan(NeumannFactor.lambda(thermalRatio, fusionFactor));
+    assertThat(NeumannFactor.of(thermalRatio + moreRatio, fusionFactor).lambdaFactor())
+        .isLessThan(NeumannFactor.of(thermalRatio, fusionFactor).lambdaFactor());
   }
 
   private static double depthIn(LateralLoad push, double widthIn, double lateralPsfPerFt) {

@@ -61,9 +61,11 @@ class SlidingTest {
         .hasMessage("width of the footing's side -12.0 in must be zero or more and finite");
     assertThatThrownBy(() -> Sliding.of(-1, new Sliding.Footing(1, 144, 12, 12), SAND))
         .hasMessage("sideways push on the footing -1.0 lb must be zero or more and finite");
-    assertThatThrownBy(() -> new Sliding(1, -1, 0))
+    Sliding.Footing pad = new Sliding.Footing(200, 144, 12, 12);
+    SoilPressure side = LateralResistance.tabulated(SAND).at(12, 1);
+    assertThatThrownBy(() -> new Sliding(1, pad, SAND, -1, 0, side, 0))
         .hasMessage("hold of the base -1.0 lb must be zero or more and finite");
-    assertThatThrownBy(() -> new Sliding(1, 0, -1))
+    assertThatThrownBy(() -> new Sliding(1, pad, SAND, 0, 0, side, -1))
         .hasMessage("hold of the side -1.0 lb must be zero or more and finite");
   }
 }

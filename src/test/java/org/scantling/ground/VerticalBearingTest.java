@@ -34,4 +34,16 @@ class VerticalBearingTest {
     assertThatThrownBy(() -> VerticalBearing.circleIn2(-1))
         .hasMessage("diameter -1.0 in must be zero or more and finite");
   }
+
+  @Test
+  void a_footing_that_presses_by_itself_leaves_less_for_the_load() {
+    // 407.96 lb on an 18 in hole, 230.86 psf, and 125 psf of concrete.
+    double areaIn2 = VerticalBearing.circleIn2(18);
+    VerticalBearing bearing = VerticalBearing.of(407.96, areaIn2, 3000, 125);
+    assertThat(bearing.pressurePsf()).isCloseTo(355.86, within(0.005));
+    assertThat(bearing.neededDiameterIn())
+        .isCloseTo(VerticalBearing.of(407.96, areaIn2, 2875).neededDiameterIn(), within(1e-9));
+    assertThat(VerticalBearing.of(1, areaIn2, 100, 125).neededDiameterIn()).isInfinite();
+    assertThat(VerticalBearing.of(0, areaIn2, 100, 125).neededDiameterIn()).isZero();
+  }
 }

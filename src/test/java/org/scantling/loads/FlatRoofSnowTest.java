@@ -42,4 +42,18 @@ class FlatRoofSnowTest {
     assertThatThrownBy(() -> new SnowFactors(1, 1, Double.NaN))
         .hasMessage("importance factor I_s NaN must be above zero and finite");
   }
+
+  @Test
+  void snow_and_rain_of_the_other_code_are_brought_to_the_ground() {
+    // 0.8 · 39.68 + 8.354 = 40.10 psf, over 0.7 · 1.2; of 20 psf of rain on 10 of snow 8 count.
+    SnowAndRain snow = SnowAndRain.of(39.68, 8.354, 0.8, 1.2);
+    assertThat(snow.roofPsf()).isCloseTo(40.1, within(0.005));
+    assertThat(snow.groundPsf()).isCloseTo(47.74, within(0.01));
+    assertThat(SnowAndRain.of(10, 20, 0.8, 1.2).roofPsf()).isCloseTo(16, within(1e-9));
+  }
+
+  @Test
+  void an_open_top_keeps_a_share() {
+    assertThat(KeptSnow.of(0.5, 15.12).keptPsf()).isCloseTo(7.56, within(1e-9));
+  }
 }

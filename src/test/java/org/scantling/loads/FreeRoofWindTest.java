@@ -45,4 +45,15 @@ class FreeRoofWindTest {
     assertThatThrownBy(() -> new NetPressureCoefficients(Double.NaN, 0))
         .hasMessage("net pressure coefficient, windward NaN must be finite");
   }
+
+  @Test
+  void a_part_at_a_corner_is_lifted_harder_but_never_less_than_the_whole() {
+    // 16 · 0.85 · 0.5 = 6.8 psf; 3.3 over 36 of 45 in and 1.7 over 9 are 2.98; the whole 1.1.
+    FreeRoofWind wind = FreeRoofWind.on(16, new FreeRoofRule(0.85, 0.5, CLEAR_FLAT));
+    RoofEdgeZone small = new RoofEdgeZone(36, List.of(new RoofEdgeZone.Band(1, 3.3, 1.7)));
+    assertThat(wind.atCorner(small.part(1200, 45)).upliftPsf()).isCloseTo(20.26, within(0.005));
+    RoofEdgeZone calm = new RoofEdgeZone(36, List.of(new RoofEdgeZone.Band(1, 0.5, 0.5)));
+    assertThat(wind.atCorner(calm.part(1200, 45)).upliftPsf()).isCloseTo(7.48, within(1e-9));
+    assertThat(wind.atCorner(calm.part(1200, 45)).factor()).isEqualTo(1.1);
+  }
 }

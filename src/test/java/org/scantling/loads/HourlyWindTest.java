@@ -22,9 +22,18 @@ class HourlyWindTest {
     // 1.4 * 0.9 * 2.0 * 7.519 psf = 18.95 psf = 0.00256 * 0.85^3 V^2: V = 109.8 mph. The gusts:
     // 52.8 * 1.52 * sqrt(1.6) = 101.5 mph, 8 % less.
     HourlyWind wind = HourlyWind.ofPressure(PSF);
-    HourlyWind.Frames frames = new HourlyWind.Frames(1.4, 0.9, 2.0, 0.85, 0.85, 0.85);
-    assertThat(wind.equalGustMph(frames)).isCloseTo(109.8, within(0.1));
-    assertThat(wind.equalGustMph(frames) / (wind.speedMph() * 1.52 * Math.sqrt(1.6)))
+    HeightFactor kz = VelocityPressureTest.printed(0.85);
+    HourlyWind.Frames frames = new HourlyWind.Frames(1.4, 0.9, 2.0, kz, 0.85, 0.85);
+    assertThat(wind.equalGust(frames).speedMph()).isCloseTo(109.8, within(0.1));
+    assertThat(wind.equalGust(frames).speedMph() / (wind.speedMph() * 1.52 * Math.sqrt(1.6)))
         .isBetween(1.08, 1.09);
+    assertThat(StrengthGust.ofMean(wind.speedMph(), 1.52, 1.6).speedMph())
+        .isCloseTo(101.5, within(0.2));
+  }
+
+  @Test
+  void a_gust_of_an_older_map_is_brought_to_strength_level() {
+    // 90 mph / sqrt(0.6).
+    assertThat(StrengthGust.ofAllowable(90, 0.6).speedMph()).isCloseTo(116.2, within(0.05));
   }
 }

@@ -15,8 +15,8 @@ class LoadsPropertyTest {
       @ForAll @DoubleRange(min = 1, max = 200) double windSpeedMph,
       @ForAll @DoubleRange(min = 0.01, max = 50) double moreMph,
       @ForAll @DoubleRange(min = 0, max = 1200) double heightIn) {
-    double kz = new ExposureConstants(7, 14400, 180).kzFactor(heightIn);
-    WindFactors factors = new WindFactors(1, 0.85, 1);
+    HeightFactor kz = new ExposureConstants(7, 14400, 180).at(heightIn);
+    WindFactors factors = new WindFactors(HillWind.flat(1), 0.85, 1);
     assertThat(VelocityPressure.of(windSpeedMph + moreMph, kz, factors).pressurePsf())
         .isGreaterThan(VelocityPressure.of(windSpeedMph, kz, factors).pressurePsf());
   }

@@ -26,15 +26,16 @@ class RoofEdgeZoneTest {
 
   @Test
   void a_small_part_is_lifted_hardest_at_the_corner() {
-    assertThat(CLEAR.meanFactor(1296, 30)).isEqualTo(3.3);
+    assertThat(CLEAR.part(1296, 30).meanFactor()).isEqualTo(3.3);
     // 36 in of the corner and 9 of the edge.
-    assertThat(CLEAR.meanFactor(1200, 45)).isCloseTo((3.3 * 36 + 1.7 * 9) / 45, within(1e-9));
+    assertThat(CLEAR.part(1200, 45).meanFactor())
+        .isCloseTo((3.3 * 36 + 1.7 * 9) / 45, within(1e-9));
   }
 
   @Test
   void a_larger_part_is_lifted_as_its_edge_and_a_large_one_as_the_whole() {
-    assertThat(CLEAR.meanFactor(1297, 45)).isEqualTo(1.7);
-    assertThat(CLEAR.meanFactor(4 * 1296, 45)).isEqualTo(1.7);
-    assertThat(CLEAR.meanFactor(4 * 1296 + 1, 45)).isEqualTo(1.1);
+    assertThat(CLEAR.part(1297, 45).meanFactor()).isEqualTo(1.7);
+    assertThat(CLEAR.part(4 * 1296, 45).meanFactor()).isEqualTo(1.7);
+    assertThat(CLEAR.part(4 * 1296 + 1, 45).meanFactor()).isEqualTo(1.1);
   }
 }

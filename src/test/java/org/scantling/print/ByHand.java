@@ -12,7 +12,8 @@ import java.util.regex.Pattern;
 final class ByHand {
   private static final Pattern UNIT =
       Pattern.compile(
-          "(?<=\\d) (?:sq ft|in-lb|lb/in|psf/ft|ft|in|lb|psf|psi|pcf|mph|m²|kN·m|kN/m|kN|kPa/m|kPa"
+          "(?<=\\d) (?:Btu/cu ft·°F|Btu/cu ft|Btu/ft·hr·°F|MJ/m³·°C|MJ/m³|W/m·°C|lb/cu in|MN/m³|°F·days|°C·days|°F|°C"
+              + "|sq ft|in-lb|lb/in|psf/ft|ft|in|lb|psf|psi|pcf|mph|m²|kN·m|kN/m|kN|kPa/m|kPa"
               + "|MPa|kg/m³|m/s|m)(?![A-Za-z/²³·])");
 
   /** Marks a number that had a unit, and so is a measure that was rounded. */

@@ -91,12 +91,23 @@ class CalculationTraceTest {
           "solved",
           "lateral",
           "increase",
+          "counted",
           "push-height",
           "hole",
           "soil-pressure",
           "soil-weight",
           "concrete-weight",
           "grip",
+          "friction",
+          "cohesion",
+          "density",
+          "water",
+          "surface",
+          "index",
+          "days",
+          "warm",
+          "conductivity",
+          "stiffening",
           "lifted",
           "height",
           "lowest",
@@ -111,9 +122,12 @@ class CalculationTraceTest {
           "open",
           "thick",
           "half-length",
-          "steep",
-          "near",
-          "low",
+          "from",
+          "decay",
+          "above",
+          "corner-factor",
+          "edge-factor",
+          "inside",
           "part",
           "zone",
           "at",
@@ -306,6 +320,8 @@ class CalculationTraceTest {
           Map.entry("footing.hold-grip", false),
           Map.entry("post.combined.combined", true),
           Map.entry("post.combined.combined-both", true),
+          Map.entry("footing.slide-hold", false),
+          Map.entry("post.drift.sway", true),
           Map.entry("post.notch.sum", true),
           Map.entry("post.notch.sum-across", true),
           Map.entry("joint.together", true),
@@ -436,6 +452,23 @@ class CalculationTraceTest {
         .contains("pp = q G CN c = 31.22 psf x 0.85 x 1.8 x 0.7397 = 35.33 psf");
     assertThat(why("windy-hill", Question.CROSSBEAM_JOINT))
         .contains("pj = q G CN c = 31.22 psf x 0.85 x 3.201 x 0.7397 = 62.83 psf");
+  }
+
+  @Test
+  void the_frost_of_an_air_freezing_index_is_worked_where_it_is_decided() {
+    // Silt of 100 pcf at 15 %: L = 2160 Btu, C = 28.25; 0.7 of 1500 over 120 days is 8.75 degrees,
+    // so a = (45 - 32)/8.75 = 1.486 and u = 8.75 x 28.25/2160 = 0.1144.
+    assertThat(why("by freezing index", Question.FROST_DEPTH))
+        .contains("L = 144 g w = 144 x 100 pcf x 0.15 = 2160 Btu/cu ft")
+        .contains("vs = n F/t = 0.7 x 1500 °F·days / 120 = 8.75 °F")
+        .contains("u = vs C/L = 8.75 °F x 28.25 Btu/cu ft·°F / 2160 Btu/cu ft = 0.1144")
+        .contains("X = l (48 k n F/L)^0.5");
+    assertThat(why("by freezing index", Question.FOOTING_DEPTH)).doesNotContain("48 k n F/L");
+  }
+
+  @Test
+  void where_the_frost_sets_the_depth_of_the_footings_it_is_worked_there_too() {
+    assertThat(why("hard winter", Question.FOOTING_DEPTH)).contains("X = l (48 k n F/L)^0.5");
   }
 
   @Test

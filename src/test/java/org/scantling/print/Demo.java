@@ -53,6 +53,12 @@ final class Demo {
       work("paired headers", "same-place", "preferences.header=paired");
       work("by experience", "deep-frost", "preferences.embedment-basis=experience");
       work("by freezing index", "sloping-path", "site.climate.air-freezing-index=1500 F-days");
+      work(
+          "hard winter",
+          "sloping-path",
+          "site.climate.air-freezing-index=3500 F-days",
+          "site.climate.wind-speed=90 mph",
+          "planting[0].vine=clematis");
       work("poor timber", "long-walk", "materials.species=western-cedars", "materials.grade=No.3");
       work(
           "no header joint serves",

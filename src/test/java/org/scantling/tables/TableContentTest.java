@@ -88,8 +88,21 @@ class TableContentTest {
     assertThat(practice).allMatch(row -> row.text("status").equals("none"));
     assertThat(practice)
         .allMatch(row -> row.source().citation().equals("common practice, no source"));
-    assertThat(allRows().filter(row -> !row.text("kind").equals("common-practice")))
+    assertThat(
+            allRows()
+                .filter(row -> !row.text("kind").equals("common-practice"))
+                .filter(row -> !row.text("kind").equals("calculation")))
         .allMatch(row -> !row.text("status").equals("none"));
+  }
+
+  /** Areas, sums and moments are nobody's habit. */
+  @Test
+  void what_is_calculated_cites_statics_and_is_a_working() {
+    List<Row> calculated = allRows().filter(row -> row.text("kind").equals("calculation")).toList();
+    assertThat(calculated).hasSizeGreaterThan(50);
+    assertThat(calculated).allMatch(row -> row.text("status").equals("none"));
+    assertThat(calculated).allMatch(row -> row.source().text().equals("statics"));
+    assertThat(calculated).allMatch(row -> row.fileName().equals("workings.csv"));
   }
 
   @Test

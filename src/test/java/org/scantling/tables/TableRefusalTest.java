@@ -66,7 +66,7 @@ class TableRefusalTest {
         "a.b,12,inch,words,standard,doc,T,seen,|unit: found 'inch', accepted is in, ft, lb, in-lb, psf,"
             + " psi, pcf, mph, deg, percent, count, ratio",
         "a.b,12,in,words,hearsay,doc,T,seen,|kind: found 'hearsay', accepted is standard, handbook,"
-            + " common-practice, house-rule",
+            + " common-practice, house-rule, calculation",
         "a.b,12,in,words,standard,dac,T,seen,|source: found 'dac', accepted is a key of"
             + " SOURCES.csv: doc, practice",
         "a.b,12,in,words,standard,doc,,seen,|where: found nothing, accepted is a value: this column"
@@ -77,6 +77,9 @@ class TableRefusalTest {
         "a.b,12,in,words,common-practice,practice,,seen,|status: found 'seen', accepted is none,"
             + " for common practice",
         "a.b,12,in,words,common-practice,doc,,none,|source: found 'doc', accepted is practice",
+        "a.b,12,in,words,calculation,doc,,none,|source: found 'doc', accepted is statics",
+        "a.b,12,in,words,calculation,doc,,seen,|status: found 'seen', accepted is none, for a"
+            + " calculation",
         "a.b,12,in,words,standard,practice,T,seen,|source: found 'practice', accepted is a document",
         "a.b,12,in,,standard,doc,T,seen,|statement: found nothing, accepted is a value: this column"
             + " has no holes",

@@ -13,6 +13,7 @@ import org.scantling.ground.LateralLoad;
 import org.scantling.ground.LateralResistance;
 import org.scantling.ground.NeumannFactor;
 import org.scantling.ground.NonConstrainedEmbedment;
+import org.scantling.ground.SoilPressure;
 import org.scantling.ground.VerticalBearing;
 
 /** Embedment, frost and bearing. */
@@ -43,7 +44,7 @@ final class GroundValues {
           entry("lambda-factor", row -> frost(row).lambdaFactor()),
           entry("stefan-ft", row -> frost(row).stefanIn() / IN_PER_FT),
           entry("frost-depth-ft", row -> frost(row).depthIn() / IN_PER_FT),
-          entry("lambda", row -> NeumannFactor.lambda(row.number("alpha"), row.number("mu"))),
+          entry("lambda", GroundValues::lambda),
           entry("in-ground-moment-in-lb", row -> inGround(row).greatestMomentInLb()),
           entry("in-ground-most-bent-in", row -> inGround(row).mostBentAtIn()),
           entry("in-ground-turns-at-in", row -> inGround(row).turnsAtIn()),
@@ -72,18 +73,25 @@ final class GroundValues {
   }
 
   private static NonConstrainedEmbedment trialPass(PackRow row) {
-    double s1Psf = soil(row).pressurePsf(row.number("trial") * IN_PER_FT, THIRD);
-    return NonConstrainedEmbedment.onePass(push(row), width(row), s1Psf);
+    SoilPressure s1 = soil(row).at(row.number("trial") * IN_PER_FT, THIRD);
+    return NonConstrainedEmbedment.onePass(push(row), width(row), s1);
   }
 
   private static NonConstrainedEmbedment metricPass(PackRow row) {
     LateralLoad push = new LateralLoad(row.number("pKn") * LB_PER_KN, row.number("hM") * IN_PER_M);
     EffectiveWidth width = EffectiveWidth.concreteCollar(row.number("bM") * IN_PER_M);
-    return NonConstrainedEmbedment.onePass(push, width, row.number("s1Kpa") * PSF_PER_KPA);
+    SoilPressure s1 =
+        new LateralResistance(row.number("s1Kpa") * PSF_PER_KPA, 1)
+            .at(IN_PER_FT, /* shareRatio= */ 1);
+    return NonConstrainedEmbedment.onePass(push, width, s1);
   }
 
   private static EmbeddedPost inGround(PackRow row) {
     return new EmbeddedPost(new LateralLoad(row.number("p"), row.number("hIn")), row.number("dIn"));
+  }
+
+  private static double lambda(PackRow row) {
+    return NeumannFactor.of(row.number("alpha"), row.number("mu")).lambdaFactor();
   }
 
   private static FrostDepth frost(PackRow row) {

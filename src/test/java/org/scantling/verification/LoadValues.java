@@ -8,6 +8,8 @@ import java.util.function.ToDoubleFunction;
 import org.scantling.loads.ExposureConstants;
 import org.scantling.loads.FlatRoofSnow;
 import org.scantling.loads.FreestandingWallWind;
+import org.scantling.loads.HeightFactor;
+import org.scantling.loads.HillWind;
 import org.scantling.loads.HourlyWind;
 import org.scantling.loads.LatticeRule;
 import org.scantling.loads.LatticeWind;
@@ -26,6 +28,7 @@ import org.scantling.quantity.Unit;
 final class LoadValues {
   private static final double IN_PER_FT = 12;
   private static final double LOWEST_IN = 180;
+  private static final double KZ_AT_GRADIENT = 2.01;
   private static final double IN2_PER_FT2 = 144;
   private static final double LOW_SLOPE_LIMIT_PSF = 20;
   private static final double LONE_POST_SOLIDITY = 0.05;
@@ -59,8 +62,13 @@ final class LoadValues {
   }
 
   private static double velocityPressurePsf(PackRow row) {
-    WindFactors factors = new WindFactors(1, row.number("kd"), 1);
-    return VelocityPressure.of(row.number("v"), row.number("kz"), factors).pressurePsf();
+    WindFactors factors = new WindFactors(HillWind.flat(1), row.number("kd"), 1);
+    return VelocityPressure.of(row.number("v"), printed(row.number("kz")), factors).pressurePsf();
+  }
+
+  /** A factor as a table prints it: that of a wind that grows as the height. */
+  private static HeightFactor printed(double kz) {
+    return new ExposureConstants(2, KZ_AT_GRADIENT, Double.MIN_VALUE).at(kz);
   }
 
   private static double hourlyMetresPerSecond(PackRow row) {
@@ -70,7 +78,8 @@ final class LoadValues {
 
   private static double kz(PackRow row) {
     return new ExposureConstants(row.number("alpha"), row.number("zg") * IN_PER_FT, LOWEST_IN)
-        .kzFactor(row.number("z") * IN_PER_FT);
+        .at(row.number("z") * IN_PER_FT)
+        .factor();
   }
 
   private static double latticePsf(PackRow row, double solidityRatio) {
