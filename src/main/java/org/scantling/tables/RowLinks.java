@@ -3,7 +3,6 @@ package org.scantling.tables;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -50,7 +49,7 @@ final class RowLinks {
     RowLinks links = new RowLinks(tables, ours, new HouseLines(house));
     links.joints();
     links.sizes();
-    links.factors();
+    FactorLinks.check(tables, ours, links.lines);
     links.words();
     WindBands.check(tables, ours, links.lines);
     links.read();
@@ -198,36 +197,6 @@ final class RowLinks {
               "at least one " + role + " sold in " + market);
         }
       }
-    }
-  }
-
-  /** A house may give another factor, not make it one of something else; no size goes without. */
-  private void factors() {
-    for (AdjustmentRow each : tables.adjustmentFactors().rows()) {
-      ours.adjustmentFactors().find(each.id()).ifPresent(was -> sameKind(was, each));
-    }
-    for (SizeRow size : tables.sizes().rows()) {
-      Optional<String> missing = tables.factors().missing(size);
-      if (missing.isPresent()) {
-        throw lines.refuse(
-            TableFile.ADJUSTMENT_FACTORS,
-            "factor",
-            "no " + missing.get(),
-            "a row whose thickness and width hold for it");
-      }
-    }
-  }
-
-  private void sameKind(AdjustmentRow was, AdjustmentRow now) {
-    same(now.id(), "factor", was.factor(), now.factor());
-    same(now.id(), "property", was.property(), now.property());
-    same(now.id(), "member_class", was.memberClass(), now.memberClass());
-  }
-
-  private void same(String id, String column, String was, String now) {
-    if (!was.equals(now)) {
-      throw lines.refuse(
-          TableFile.ADJUSTMENT_FACTORS, id, column, now, was + ", or a row with an id of its own");
     }
   }
 

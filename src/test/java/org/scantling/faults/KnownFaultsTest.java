@@ -246,6 +246,8 @@ class KnownFaultsTest {
         "defaults.csv|id,word|blocking.joint,crossbeam-glue|one of crossbeam-toenail, crossbeam-screws",
         "adjustment-factors.csv|id,property|flat-use.2-3.8-8,tension|property: found 'tension', accepted is bending",
         "adjustment-factors.csv|id,nominal_width_from_in,nominal_width_to_in|flat-use.2-3.8-8,9,9|a row whose thickness and width hold",
+        "adjustment-factors.csv|id,value|bolt-geometry.rows.perpendicular.long.full,1.15|at least the 5.0 of bolt-geometry.rows.perpendicular.long.least",
+        "adjustment-factors.csv|id,value|penetration.nail.least,12|at most the 10.0 of penetration.nail.full",
         "design-values.csv|id,elasticity_psi|southern-pine.no-2.dimension.2-4,130000|no more than elasticity_psi",
         "design-values.csv|id,species|southern-pine.no-2.dimension.2-4,oak|what something asks for",
         "design-values.csv|id,bending_psi|southern-pine.no-2.dimension.2-4,1e12|from 50 to 5000",
