@@ -24,6 +24,7 @@ import org.scantling.tables.WindRow;
 /** The gust at strength level behind a wind that a site file gives as something else. */
 final class ConvertedWind {
   private static final String OPEN_COUNTRY = "C";
+  private static final String ROUGH_GROUND = "B";
   private static final String MEAN = "wind.mean.";
   private static final String HOURLY = "mean-hourly";
 
@@ -127,16 +128,21 @@ final class ConvertedWind {
     return new Gust(StrengthGust.ofMean(mph, gust.amount(), level.amount()), hourly, gust.source());
   }
 
-  /** By the pressures of both codes; the greater of this and the curve of gusts counts. */
+  /**
+   * By the pressures of both codes; the greater of this and the curve of gusts counts. Among houses
+   * or trees the Canadian factor falls less than ours, so that the gust is greater there. On an
+   * open shore ours is the greater, and what holds in open country counts.
+   */
   private Gust equal(HourlyWind wind) {
-    ExposureRow open = tables.exposure(OPEN_COUNTRY);
+    boolean rough = climate.exposure().filter(ROUGH_GROUND::equals).isPresent();
+    ExposureRow ground = tables.exposure(rough ? ROUGH_GROUND : OPEN_COUNTRY);
     WindRow factor = tables.wind("wind.canada.load-factor");
     HourlyWind.Frames frames =
         new HourlyWind.Frames(
             factor.amount(),
-            tables.wind("wind.canada.exposure").amount(),
+            tables.wind(rough ? "wind.canada.exposure-rough" : "wind.canada.exposure").amount(),
             tables.wind("wind.canada.gust").amount(),
-            DerivedLoads.growing(open).at(open.leastHeightFt() * Inches.PER_FOOT),
+            DerivedLoads.growing(ground).at(ground.leastHeightFt() * Inches.PER_FOOT),
             tables.wind("wind.directionality").amount(),
             tables.wind("wind.gust").amount());
     return new Gust(wind.equalGust(frames), Optional.of(wind), factor.source());

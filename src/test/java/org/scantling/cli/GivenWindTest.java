@@ -55,10 +55,10 @@ class GivenWindTest {
 
   @Test
   void an_hourly_pressure_counts_by_the_greater_of_gusts_and_equal_pressure() {
-    // 0.36 kPa: 52.8 mph by the hour, gusts of 101.5; equal pressure 2.52 * 7.519 psf over 0.00256
-    // * 0.8489 * 0.85 * 0.85 is 109.9 mph squared.
+    // 0.36 kPa: 52.8 mph by the hour, gusts of 101.5; equal pressure among houses, 1.4 * 0.7 * 2 *
+    // 7.519 psf over 0.00256 * 0.5747 * 0.85 * 0.85, is 117.7 mph squared.
     JsonNode proposal = proposed(RIDGE);
-    assertThat(criterion(proposal, "windSpeedMph")).isCloseTo(109.9, within(0.1));
+    assertThat(criterion(proposal, "windSpeedMph")).isCloseTo(117.7, within(0.1));
     assertThat(proposal.toString())
         .contains("climate.wind.mean")
         .contains("climate.wind.equal-pressure");
@@ -80,9 +80,9 @@ class GivenWindTest {
   @Test
   void a_ridge_makes_the_wind_press_harder() {
     // K1 1.30 * 70/250, K2 1 - 30/375, K3 e^(-3 * 4/250) at half of some 8 ft: 1.74 times
-    // 0.00256 * 0.5747 * 0.85 * 109.9^2.
+    // 0.00256 * 0.5747 * 0.85 * 117.7^2.
     JsonNode proposal = proposed(RIDGE);
-    assertThat(criterion(proposal, "windPressurePsf")).isCloseTo(1.74 * 15.10, within(0.2));
+    assertThat(criterion(proposal, "windPressurePsf")).isCloseTo(1.74 * 17.34, within(0.2));
     assertThat(cautions(proposal)).contains("cautions.hill").doesNotContain("cautions.hill-named");
   }
 

@@ -53,7 +53,7 @@ class NorthernPlacesTest {
             frost-depth: 1.2 m
             snow: { ss: %s kPa, sr: %s kPa }
             wind-pressure: %s kPa
-            exposure: B
+            exposure: C
           soil: sandy-gravel
         walkway: { length: 8 ft }
         planting: [ { vine: clematis } ]
@@ -131,6 +131,23 @@ class NorthernPlacesTest {
     assertThat(said(0, "why", site, "snow", "--for", "engineer", "--units", "metric"))
         .contains("S = 0.8 Ss + Sr = 0.8 x 1.9 kPa + 0.4 kPa = 1.92 kPa")
         .contains("pg = S / (0.7 Ct) = 1.92 kPa / (0.7 x 1.2) = 2.286 kPa");
+  }
+
+  /**
+   * Among houses the Canadian exposure factor stops at 0.7 (NBC 2020 4.1.7.3, from memory) and Kz
+   * of exposure B is 2.01 (15/1200)^(2/7) = 0.5747: V^2 = 1.4 x 0.7 x 2 x 7.519 psf / (0.00256 x
+   * 0.5747 x 0.85 x 0.85), V = 117.7 mph, where open country gives 109.9.
+   */
+  @Test
+  void among_houses_an_hourly_pressure_is_no_less_than_its_own_code_takes_there() {
+    String site = site("1.9", "0.4", "0.36");
+    JsonNode proposal =
+        JSON.readTree(
+            Run.of("propose", site, "--set", "site.climate.exposure=B", "--format", "json")
+                .endedWith(0)
+                .out());
+    assertThat(proposal.get("criteria").get("windSpeedMph").asDouble())
+        .isCloseTo(117.7, within(0.1));
   }
 
   @Test
