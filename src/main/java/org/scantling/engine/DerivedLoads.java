@@ -43,7 +43,7 @@ final class DerivedLoads {
     VineRow vine = problem.tables().vine(answers.option(VINE));
     OpenTop top =
         new OpenTop(
-            geometry.crossbeams().breadthIn(),
+            Math.min(geometry.crossbeams().breadthPerSpacingIn(), geometry.crossbeamSpacingIn()),
             geometry.crossbeamSpacingIn(),
             vine.canopyFillBareRatio());
     List<Fact> facts = new ArrayList<>();
@@ -58,7 +58,7 @@ final class DerivedLoads {
         new Worked(
             "top.gap",
             SNOW_SHARE,
-            top.gapIn(),
+            geometry.narrowestGapIn(),
             Evidence.none(),
             problem.tables().thumb("snow.full-share-gap").source()));
     facts.add(wind());

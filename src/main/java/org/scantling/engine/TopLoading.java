@@ -73,7 +73,7 @@ final class TopLoading {
   private double coveredInLeaf() {
     double spacingIn = context.geometry().crossbeamSpacingIn();
     return new OpenTop(
-            Math.min(context.geometry().crossbeams().breadthIn(), spacingIn),
+            Math.min(context.geometry().crossbeams().breadthPerSpacingIn(), spacingIn),
             spacingIn,
             context.vine().canopyFillLeafRatio())
         .coveredRatio();

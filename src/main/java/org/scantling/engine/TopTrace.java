@@ -5,6 +5,7 @@ import static org.scantling.reasons.Question.*;
 import java.util.Comparator;
 import java.util.List;
 import org.scantling.confirm.TopLoads;
+import org.scantling.design.Geometry;
 import org.scantling.loads.FreeRoofRule;
 import org.scantling.loads.NetPressureCoefficients;
 import org.scantling.quantity.Measure;
@@ -27,7 +28,7 @@ final class TopTrace {
 
   List<CalculationStep> list() {
     TopLoads loads = top.loads();
-    double breadthIn = context.geometry().crossbeams().breadthIn();
+    double breadthIn = context.geometry().crossbeams().breadthPerSpacingIn();
     double spacingIn = context.geometry().crossbeamSpacingIn();
     NetPressureCoefficients up = rule.cases().stream().min(byPress()).orElseThrow();
     NetPressureCoefficients down = rule.cases().stream().max(byPress()).orElseThrow();
@@ -35,15 +36,26 @@ final class TopTrace {
         steps.of(
             "top.covered-in-leaf",
             Measure.ratio(rule.coveredRatio()),
-            Evidence.saw("breadth", Measure.inches(breadthIn))
-                .and("spacing", Measure.inches(spacingIn))
-                .and("timber", Measure.ratio(breadthIn / spacingIn))
-                .and("fill", Measure.ratio(context.vine().canopyFillLeafRatio()))
-                .and("vine", context.answers().option(VINE))),
+            doubled(
+                Evidence.saw("breadth", Measure.inches(breadthIn))
+                    .and("spacing", Measure.inches(spacingIn))
+                    .and("timber", Measure.ratio(breadthIn / spacingIn))
+                    .and("fill", Measure.ratio(context.vine().canopyFillLeafRatio()))
+                    .and("vine", context.answers().option(VINE)))),
         steps.of("wind.uplift", Measure.psf(loads.windUpPsf()), pushed(-up.windwardFactor())),
         steps.of("wind.press", Measure.psf(loads.windDownPsf()), pushed(down.windwardFactor())),
         corner("joint", loads.jointUpPsf(), top.atCorner().jointAreaIn2()),
         corner("post", loads.postUpPsf(), top.atCorner().postAreaIn2()));
+  }
+
+  /** Where two lie side by side at each row of posts, their breadth is shared by all spacings. */
+  private Evidence doubled(Evidence plain) {
+    Geometry.Crossbeams beams = context.geometry().crossbeams();
+    return beams.doubled()
+        ? plain
+            .and("one", Measure.inches(beams.breadthIn()))
+            .and("spaces", Measure.count(beams.perBay()))
+        : plain;
   }
 
   /** At the corner of the top the wind lifts a small part harder than it lifts the whole. */

@@ -1,6 +1,7 @@
 package org.scantling.engine;
 
 import static org.scantling.reasons.Question.BAYS;
+import static org.scantling.reasons.Question.CROSSBEAMS_AT_POSTS;
 import static org.scantling.reasons.Question.FOOTING_KIND;
 
 import java.util.ArrayList;
@@ -29,14 +30,27 @@ final class WaysOut {
     this.tables = tables;
   }
 
-  /** On brackets as far as that serves, else on bases rated for moment, else on brackets anyhow. */
+  /**
+   * On brackets as far as that serves, with one crossbeam at each row of posts and then with two,
+   * else on bases rated for moment, else on brackets anyhow.
+   */
   Found of(DesignProblem problem, Detail detail) {
     Found hinged = tried(problem, detail, List.of());
-    Optional<DeadEnd> nowhere = nowhere(hinged.pass());
-    if (nowhere.isEmpty()) {
+    if (nowhere(hinged.pass(), FOOTING_KIND).isEmpty()) {
       return hinged;
     }
-    Found stiff = tried(problem, detail, List.of(nowhere.get()));
+    List<Fact> standing = new ArrayList<>();
+    Pass last = hinged.pass();
+    if (mayDouble(problem, last)) {
+      nowhere(last, CROSSBEAMS_AT_POSTS).ifPresent(standing::add);
+      Found doubled = tried(problem, detail, standing);
+      if (ended(doubled.pass())) {
+        return doubled;
+      }
+      last = nowhere(doubled.pass(), FOOTING_KIND).isPresent() ? doubled.pass() : last;
+    }
+    nowhere(last, FOOTING_KIND).ifPresent(standing::add);
+    Found stiff = tried(problem, detail, standing);
     return ended(stiff.pass())
         ? stiff
         : tried(problem, detail, List.of(new GoneBackTo(FOOTING_KIND, WayOfBuilding.BRACKET)));
@@ -56,13 +70,24 @@ final class WaysOut {
     return new Found(problem, wayOut(problem, runner, trying, first, standing));
   }
 
-  /** Posts on brackets that no number of bays and no brace holds up. */
-  private static Optional<DeadEnd> nowhere(Pass pass) {
-    boolean hinged =
-        !ended(pass)
-            && pass.answers().has(FOOTING_KIND)
-            && pass.answers().option(FOOTING_KIND).equals(WayOfBuilding.BRACKET);
-    return hinged ? Optional.of(deadEnd(FOOTING_KIND, pass)) : Optional.empty();
+  /** Posts on brackets that no number of bays and no brace holds up, so answered. */
+  private static Optional<DeadEnd> nowhere(Pass pass, Question question) {
+    boolean hinged = !ended(pass) && is(pass, FOOTING_KIND, WayOfBuilding.BRACKET);
+    return hinged ? Optional.of(deadEnd(question, pass)) : Optional.empty();
+  }
+
+  /** True where single crossbeams at the posts are tried, and nobody asks that they stay so. */
+  private static boolean mayDouble(DesignProblem problem, Pass pass) {
+    return is(pass, CROSSBEAMS_AT_POSTS, WayOfBuilding.SINGLE_AT_POSTS)
+        && !problem
+            .site()
+            .preferences()
+            .crossbeamsAtPosts()
+            .equals(WayOfBuilding.SINGLE_AT_POSTS);
+  }
+
+  private static boolean is(Pass pass, Question question, String option) {
+    return pass.answers().has(question) && pass.answers().option(question).equals(option);
   }
 
   /**
@@ -86,7 +111,9 @@ final class WaysOut {
     List<Fact> cramped = new ArrayList<>(standing);
     Pass found = otherBays(problem, trying, first, tried);
     // On brackets stiffer bases come before larger timbers.
-    boolean otherwise = standing.isEmpty() && nowhere(first).isPresent();
+    boolean otherwise =
+        standing.stream().noneMatch(GoneBackTo.class::isInstance)
+            && nowhere(first, FOOTING_KIND).isPresent();
     Optional<DeadEnd> small = otherwise ? Optional.empty() : crampedJoint(first);
     while (!ended(found) && small.isPresent()) {
       add(small.get(), cramped);
