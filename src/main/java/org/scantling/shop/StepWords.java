@@ -115,7 +115,12 @@ final class StepWords {
 
   private void pairs() {
     Plies plies = new Plies(built);
-    words.put("ply-fastener", sizes.told(plies.nail().orElseGet(plies::bolt)));
+    words.put(
+        "ply-fastener",
+        plies
+            .nail()
+            .map(sizes::told)
+            .orElseGet(() -> sizes.told(plies.bolt().diameterIn()) + " bolt"));
     row("ply-apart", plies.apartRow());
   }
 
