@@ -10,6 +10,7 @@ import org.scantling.design.BaseDesign;
 import org.scantling.design.Site;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Answer;
+import org.scantling.reasons.AtPostsTrial;
 import org.scantling.reasons.BayTrial;
 import org.scantling.reasons.DeadEnd;
 import org.scantling.reasons.Fact;
@@ -219,10 +220,11 @@ final class DesignProblem {
         : all;
   }
 
-  /** True where crossbeams are asked doubled at the posts, or have to be. */
+  /** True where crossbeams are asked doubled at the posts, have to be, or may serve better so. */
   private boolean doubled(List<Fact> tried) {
     return site.preferences().crossbeamsAtPosts().equals(WayOfBuilding.DOUBLED_AT_POSTS)
-        || ledNowhere(Question.CROSSBEAMS_AT_POSTS, tried);
+        || ledNowhere(Question.CROSSBEAMS_AT_POSTS, tried)
+        || tried.stream().anyMatch(AtPostsTrial.class::isInstance);
   }
 
   private static boolean ledNowhere(Question question, List<Fact> tried) {

@@ -2,12 +2,14 @@ package org.scantling.engine;
 
 import static org.scantling.reasons.Question.BAYS;
 import static org.scantling.reasons.Question.CROSSBEAMS_AT_POSTS;
+import static org.scantling.reasons.Question.CROSSBEAM_SIZE;
 import static org.scantling.reasons.Question.FOOTING_KIND;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.scantling.design.WayOfBuilding;
+import org.scantling.reasons.AtPostsTrial;
 import org.scantling.reasons.BayTrial;
 import org.scantling.reasons.DeadEnd;
 import org.scantling.reasons.Fact;
@@ -22,6 +24,9 @@ import org.scantling.tables.Tables;
  * a joint found no room, another way of standing.
  */
 final class WaysOut {
+  /** How the checks of a crossbeam begin that braces add. */
+  private static final String OF_BRACES = "crossbeam.brace-";
+
   private final Settling settling;
   private final Tables tables;
 
@@ -37,7 +42,7 @@ final class WaysOut {
   Found of(DesignProblem problem, Detail detail) {
     Found hinged = tried(problem, detail, List.of());
     if (nowhere(hinged.pass(), FOOTING_KIND).isEmpty()) {
-      return hinged;
+      return grownForBraces(problem, hinged.pass()) ? orDoubled(problem, detail, hinged) : hinged;
     }
     List<Fact> standing = new ArrayList<>();
     Pass last = hinged.pass();
@@ -74,6 +79,38 @@ final class WaysOut {
   private static Optional<DeadEnd> nowhere(Pass pass, Question question) {
     boolean hinged = !ended(pass) && is(pass, FOOTING_KIND, WayOfBuilding.BRACKET);
     return hinged ? Optional.of(deadEnd(question, pass)) : Optional.empty();
+  }
+
+  /** True where a check of the braces stopped smaller crossbeams, single ones at the posts. */
+  private static boolean grownForBraces(DesignProblem problem, Pass pass) {
+    return pass.broken().isEmpty()
+        && is(pass, FOOTING_KIND, WayOfBuilding.BRACKET)
+        && mayDouble(problem, pass)
+        && pass.resolutions().get(CROSSBEAM_SIZE).reasons().get(0).finding()
+            instanceof Finding.Reject reject
+        && reject.check().startsWith(OF_BRACES);
+  }
+
+  /**
+   * That answer, or the one with two crossbeams side by side at the posts where the rules prefer
+   * what comes of both.
+   */
+  private Found orDoubled(DesignProblem problem, Detail detail, Found single) {
+    List<Fact> without = List.of(deadEnd(CROSSBEAMS_AT_POSTS, single.pass(), CROSSBEAM_SIZE));
+    Found doubled = tried(problem, Detail.ANSWERS, without);
+    if (!doubled.pass().broken().isEmpty()) {
+      return single;
+    }
+    Found better = tried(problem, detail, List.of(trial(single), trial(doubled)));
+    return better.pass().broken().isEmpty() ? better : single;
+  }
+
+  private static AtPostsTrial trial(Found found) {
+    Answers answers = found.pass().answers();
+    return new AtPostsTrial(
+        answers.option(CROSSBEAMS_AT_POSTS),
+        answers.option(CROSSBEAM_SIZE),
+        new Parts(found.problem(), answers).trial().timberIn3());
   }
 
   /** True where single crossbeams at the posts are tried, and nobody asks that they stay so. */
@@ -208,6 +245,14 @@ final class WaysOut {
       }
     }
     return trials;
+  }
+
+  /** What another question made of the answer to one. */
+  private static DeadEnd deadEnd(Question question, Pass pass, Question grown) {
+    Finding.Reject stopped =
+        (Finding.Reject) pass.resolutions().get(grown).reasons().get(0).finding();
+    return new DeadEnd(
+        question, pass.answers().option(question), grown.id(), stopped.check(), stopped.ratio());
   }
 
   private static DeadEnd deadEnd(Question question, Pass pass) {
