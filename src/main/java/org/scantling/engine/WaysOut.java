@@ -107,9 +107,11 @@ final class WaysOut {
 
   private static AtPostsTrial trial(Found found) {
     Answers answers = found.pass().answers();
+    String size = answers.option(CROSSBEAM_SIZE);
     return new AtPostsTrial(
         answers.option(CROSSBEAMS_AT_POSTS),
-        answers.option(CROSSBEAM_SIZE),
+        size,
+        found.problem().stock().row(size).thicknessIn(),
         new Parts(found.problem(), answers).trial().timberIn3());
   }
 

@@ -79,7 +79,12 @@ final class FactReader {
     kinds.put("bay-trial", FactReader::bayTrial);
     kinds.put(
         "at-posts-trial",
-        e -> new AtPostsTrial(e.word("at-posts-trial"), e.word("crossbeams"), e.number("timber")));
+        e ->
+            new AtPostsTrial(
+                e.word("at-posts-trial"),
+                e.word("crossbeams"),
+                e.number("breadth"),
+                e.number("timber")));
     kinds.put("relied", e -> new Relied(e.word("relied")));
     kinds.put(
         "proven-check",

@@ -57,7 +57,7 @@ final class Fitting {
     int bays = geometry.plan().bays();
     int pickets = 2 * bays * Pickets.inABay(built);
     assertThat(pieces.count("post")).isEqualTo(geometry.postCount());
-    assertThat(pieces.count("crossbeam")).isEqualTo(geometry.crossbeamCount());
+    assertThat(pieces.count("crossbeam")).isEqualTo(geometry.crossbeamPieceCount());
     assertThat(pieces.count("blocking")).isEqualTo(blocks());
     assertThat(pieces.count("rail")).isEqualTo(built.has("rail") ? 2 * bays : 0);
     assertThat(pieces.count("picket")).isEqualTo(pickets);
