@@ -89,6 +89,8 @@ class CalculationTraceTest {
   private static final Set<String> GIVEN =
       Set.of(
           "solved",
+          "one",
+          "spaces",
           "lateral",
           "increase",
           "counted",
