@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import org.scantling.design.Geometry;
 import org.scantling.reasons.Answer;
 import org.scantling.reasons.Contribution;
 import org.scantling.reasons.Phase;
@@ -87,8 +88,8 @@ final class Attribution {
   private Map<Question, Answers> putBack() {
     if (putBack.isEmpty()) {
       for (Answer before : changed) {
-        if (sold(before)) {
-          Answers back = answers.with(before);
+        Answers back = answers.with(before);
+        if (sold(before) && leavesWood(back)) {
           boolean loads = before.question().phase() == Phase.CLIMATE;
           putBack.put(before.question(), loads ? loaded.apply(back) : back);
         }
@@ -101,5 +102,17 @@ final class Attribution {
   private boolean sold(Answer before) {
     return !before.question().attribute().equals("size")
         || problem.context(answers).material(before.question(), before.option()).isPresent();
+  }
+
+  /**
+   * False where a seat of one design would be cut, with the sunk heads of its screws, right through
+   * a timber of the other.
+   */
+  private boolean leavesWood(Answers back) {
+    CheckContext context = problem.context(back);
+    Geometry geometry = context.geometry();
+    Geometry.Headers headers = geometry.headers();
+    return headers.notchIn() + context.sunkIn() < headers.depthIn()
+        && geometry.crossbeams().notchIn() < geometry.crossbeams().depthIn();
   }
 }

@@ -365,7 +365,7 @@ final class CheckContext {
   }
 
   /** How deep lag screws are sunk into the headers; those that are usual before any are decided. */
-  private double sunkIn() {
+  double sunkIn() {
     return headerJoint()
         .filter(joint -> joint.way().equals("lagged"))
         .map(joint -> tables.fastener(joint.fastener()).diameterIn())

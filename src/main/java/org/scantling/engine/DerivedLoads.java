@@ -42,8 +42,8 @@ final class DerivedLoads {
   List<Fact> facts() {
     VineRow vine = problem.tables().vine(answers.option(VINE));
     OpenTop top =
-        new OpenTop(
-            Math.min(geometry.crossbeams().breadthPerSpacingIn(), geometry.crossbeamSpacingIn()),
+        OpenTop.tried(
+            geometry.crossbeams().breadthPerSpacingIn(),
             geometry.crossbeamSpacingIn(),
             vine.canopyFillBareRatio());
     List<Fact> facts = new ArrayList<>();

@@ -97,8 +97,10 @@ final class HeaderCuts {
     }
     ways.add(cut(List.of(bays())));
     List<List<Integer>> fewest = List.of();
-    for (int pieces = 2; pieces <= bays() && fewest.isEmpty(); pieces++) {
-      fewest = inPieces(pieces);
+    int most = mostBays();
+    int least = most > 0 ? (bays() + most - 1) / most : bays() + 1;
+    for (int pieces = Math.max(2, least); pieces <= bays() && fewest.isEmpty(); pieces++) {
+      fewest = inPieces(pieces, most);
     }
     fewest.stream()
         .sorted(
@@ -108,14 +110,23 @@ final class HeaderCuts {
     return ways;
   }
 
-  private List<List<Integer>> inPieces(int pieces) {
+  /** No more bays than these are as long as what is sold, tails and plumb cuts left out. */
+  private int mostBays() {
+    double bayIn = geometry.plan().bayIn() * top.stretchRatio();
+    return Math.min(bays(), (int) ((longestSoldIn() + LAST_BITS) / bayIn));
+  }
+
+  /**
+   * @param most bays of a piece that are worth trying
+   */
+  private List<List<Integer>> inPieces(int pieces, int most) {
     List<List<Integer>> ways = new ArrayList<>();
     int between = pieces - 2;
-    int mostBetween = between == 0 ? 1 : bays();
+    int mostBetween = between == 0 ? 1 : most;
     for (int middle = 1; middle <= mostBetween; middle++) {
       int ends = bays() - middle * between;
       // A way from the other end is the same way.
-      for (int first = (ends + 1) / 2; first < ends; first++) {
+      for (int first = (ends + 1) / 2; first < ends && first <= most; first++) {
         List<Integer> way = new ArrayList<>();
         way.add(first);
         for (int i = 0; i < between; i++) {

@@ -71,10 +71,9 @@ final class TopLoading {
    * broader than the spacing: it closes the top, and other rules stop it.
    */
   private double coveredInLeaf() {
-    double spacingIn = context.geometry().crossbeamSpacingIn();
-    return new OpenTop(
-            Math.min(context.geometry().crossbeams().breadthPerSpacingIn(), spacingIn),
-            spacingIn,
+    return OpenTop.tried(
+            context.geometry().crossbeams().breadthPerSpacingIn(),
+            context.geometry().crossbeamSpacingIn(),
             context.vine().canopyFillLeafRatio())
         .coveredRatio();
   }

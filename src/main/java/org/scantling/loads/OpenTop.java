@@ -20,6 +20,16 @@ public record OpenTop(
     Require.share("foliage fill", foliageFillRatio);
   }
 
+  /**
+   * The same of timbers that are only tried and may be broader than their spacing: they close the
+   * top.
+   */
+  public static OpenTop tried(
+      double crossbeamBreadthIn, double crossbeamSpacingIn, double foliageFillRatio) {
+    return new OpenTop(
+        Math.min(crossbeamBreadthIn, crossbeamSpacingIn), crossbeamSpacingIn, foliageFillRatio);
+  }
+
   /** Clear gap between neighbouring crossbeams, in. */
   public double gapIn() {
     return crossbeamSpacingIn - crossbeamBreadthIn;

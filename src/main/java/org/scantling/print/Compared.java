@@ -11,6 +11,7 @@ package org.scantling.print;
  * @param lead true where the headline names it when it is novel
  * @param place true for what belongs to the place and not to the structure
  * @param joint true for what a base design has no record of
+ * @param usual true where another way is told as stronger than the usual one
  */
 record Compared(
     String name,
@@ -20,7 +21,8 @@ record Compared(
     boolean proven,
     boolean lead,
     boolean place,
-    boolean joint) {
+    boolean joint,
+    boolean usual) {
 
   /** How the base has it, in a word where it does not say or has none. */
   String before() {

@@ -48,7 +48,8 @@ final class Comparison {
         line.stream().anyMatch(row -> decision(row).base().isPresent()),
         line.stream().anyMatch(SubjectRow::lead),
         line.stream().allMatch(row -> row.site() || row.load()),
-        line.stream().allMatch(SubjectRow::joint));
+        line.stream().allMatch(SubjectRow::joint),
+        line.stream().allMatch(SubjectRow::usual));
   }
 
   /** What did not change is told alike on both sides, however it was rounded. */

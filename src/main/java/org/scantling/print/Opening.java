@@ -87,7 +87,7 @@ final class Opening {
     if (line.now().isEmpty()) {
       return "no " + line.name() + " any more";
     }
-    if (line.joint()) {
+    if (line.usual()) {
       // A base does not tell its joints, so nothing can be said to have changed in them.
       return line.name() + " stronger than usual, " + line.now();
     }

@@ -12,6 +12,7 @@ import org.scantling.design.Structure.Bolts;
 import org.scantling.design.Structure.Footings;
 import org.scantling.design.Structure.Member;
 import org.scantling.design.WayOfBuilding;
+import org.scantling.quantity.Length;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
@@ -69,12 +70,16 @@ final class WhatToBuild {
   /** Pieces that read alike, whatever is cut into them. */
   private List<String> row(List<Member> alike) {
     Member first = alike.get(0);
+    int count = alike.stream().mapToInt(Member::count).sum();
+    String length = inches(first.lengthIn());
+    // Of the length as told: the reader's own sum must come to the same.
+    String together = inches(count * Length.parse(length));
     return List.of(
         Sentence.capital(voice.role(first.role())),
-        Integer.toString(alike.stream().mapToInt(Member::count).sum()),
+        Integer.toString(count),
         first.size(),
-        inches(first.lengthIn()),
-        inches(alike.stream().mapToDouble(each -> each.lengthIn() * each.count()).sum()));
+        length,
+        together);
   }
 
   private String timber() {

@@ -100,7 +100,7 @@ final class WhySection {
 
   /** A base has no record of its joints; one that a check drove past the usual is stronger. */
   private static boolean stronger(SubjectRow row, Decision decision) {
-    return row.joint() && decision.governing().finding() instanceof Finding.Reject;
+    return row.usual() && decision.governing().finding() instanceof Finding.Reject;
   }
 
   private String causes(Decision decision) {

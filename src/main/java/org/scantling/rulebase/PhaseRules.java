@@ -1,5 +1,6 @@
 package org.scantling.rulebase;
 
+import org.drools.core.impl.RuleBaseFactory;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
@@ -16,7 +17,9 @@ final class PhaseRules {
 
   synchronized KieBase base() {
     if (base == null) {
-      base = KieBaseBuilder.createKieBaseFromModel(model);
+      base =
+          KieBaseBuilder.createKieBaseFromModel(
+              model, RuleBaseFactory.newKnowledgeBaseConfiguration());
     }
     return base;
   }

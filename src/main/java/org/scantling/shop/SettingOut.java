@@ -52,6 +52,10 @@ final class SettingOut {
 
   private SetOut.PostMark post(int row, int post) {
     double digIn = holes.digIn(post);
+    // Top and hole bottom follow from foot, post and bed as printed: each rounded by itself could
+    // miss them by a sixteenth.
+    double footIn = tape.nearest(lineIn() - top.footIn(post));
+    double lengthIn = tape.nearest(top.topIn(post) - top.footIn(post));
     return new SetOut.PostMark(
         Stakes.name(row, post),
         mark(row, post),
@@ -59,10 +63,12 @@ final class SettingOut {
         tape.nearest(top.alongIn(post) * Math.hypot(1, top.slopeRatio())),
         tape.nearest(row * geometry.plan().rowSpacingIn()),
         tape.nearest(digIn),
-        tape.nearest(lineIn() - top.groundIn(post) + digIn),
-        tape.nearest(lineIn() - top.footIn(post)),
-        tape.nearest(top.topIn(post) - lineIn()),
-        tape.nearest(top.topIn(post) - top.footIn(post)));
+        built.inTheGround()
+            ? footIn + tape.nearest(holes.bedIn())
+            : tape.nearest(lineIn() - top.groundIn(post) + digIn),
+        footIn,
+        lengthIn - footIn,
+        lengthIn);
   }
 
   /** The piece that stands there. */

@@ -23,6 +23,7 @@ import org.scantling.reasons.TimberRole;
  * @param follows true where it only follows by measure from other answers
  * @param safety true where it must be spoken of even when nothing changed
  * @param lead true where the headline names it when it is not as in the base
+ * @param usual true where the trade has a usual way of it, beside which another is a stronger one
  */
 public record SubjectRow(
     Question question,
@@ -39,7 +40,8 @@ public record SubjectRow(
     String path,
     boolean follows,
     boolean safety,
-    boolean lead) {
+    boolean lead,
+    boolean usual) {
 
   private static final String SITE = "the site";
   private static final String LOADS = "the loads";
@@ -103,7 +105,8 @@ public record SubjectRow(
         row.get("path"),
         row.get("follows").equals("yes"),
         row.get("safety").equals("yes"),
-        row.get("lead").equals("yes"));
+        row.get("lead").equals("yes"),
+        row.get("usual").equals("yes"));
   }
 
   /** Its name for a reader. */

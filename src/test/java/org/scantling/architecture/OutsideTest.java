@@ -3,6 +3,7 @@ package org.scantling.architecture;
 import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.library.GeneralCodingRules;
@@ -15,6 +16,14 @@ class OutsideTest {
   @Test
   void only_the_rule_base_imports_the_rule_engine() {
     check(only("the rule engine", "rulebase", "org.drools..", "org.kie.."));
+  }
+
+  @Test
+  void what_runs_the_rules_brings_no_compiler_and_no_parser_of_theirs() {
+    assertThat(System.getProperty("java.class.path"))
+        .contains("drools-core")
+        .doesNotContainPattern("drools-(engine|compiler|drl|ecj|mvel|model-codegen)")
+        .doesNotContainPattern("javaparser|antlr|[/\\\\]ecj-");
   }
 
   @Test

@@ -23,8 +23,6 @@ class RulesSwitchedOffTest {
   private static Map<String, String> unseen() {
     Map<String, String> unseen = new TreeMap<>();
     String checked = "a check of the same candidates stops them first; its cases show it";
-    unseen.put(
-        "crossbeams.blocking.check", "crossbeams beyond the ratio get blocks by their ratio");
     unseen.put("posts.size.ungraded", "a better grade is taken for the role; its cases show it");
     unseen.put("support.side.posts-close", "no site stands its posts so close");
     unseen.put(
@@ -37,8 +35,6 @@ class RulesSwitchedOffTest {
         "cautions.record-slope", "no site that leans on a record falls so steeply; its cases do");
     unseen.put("support.side.house", "only a house says so; its cases show it");
     unseen.put("joints.splice.bearing", "no post is sold that thin; a house may sell one");
-    unseen.put("loads.snow.bridged", "no site lays its crossbeams so close");
-    unseen.put("loads.snow.low-slope-bridged", "no site lays its crossbeams so close");
     unseen.put("posts.size.long-bay", checked);
     unseen.put("posts.size.spindly", checked);
     unseen.put("posts.size.tall", checked);

@@ -47,6 +47,12 @@ class KnownFaultsTest {
     assertThat(said(run)).containsPattern("base/" + name + ".yaml:\\d+: ").contains(complaint);
   }
 
+  /** A base's notch tried in the smaller header of the proposal left less than no wood. */
+  @Test
+  void what_moved_a_choice_is_found_where_the_base_seats_deeper_than_the_new_header_is_deep() {
+    propose("seats-deeper-than-the-new-header.yaml", "--list", "climbers").endedWith(0);
+  }
+
   @ParameterizedTest
   @CsvSource({"headers,4x4,notch,3.2", "headers,4x4,notch,3.4", "crossbeams,2x4,notch,3.4"})
   void a_seat_deeper_than_its_rule_is_cut_less_deep(

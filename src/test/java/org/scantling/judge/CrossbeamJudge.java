@@ -62,8 +62,9 @@ final class CrossbeamJudge {
           Math.abs(x[i] - tailIn) > seatIn / 2 - 1e-6 && Math.abs(x[i] - right) > seatIn / 2 - 1e-6;
     }
     double person = Tables.value("live", "live.person");
-    loaded = new Loaded(0, new double[x.length], units, climate.onCrossbeam(), person, all);
-    besideSeats = new Loaded(0, new double[x.length], units, climate.onCrossbeam(), person, beside);
+    double[] none = new double[x.length];
+    loaded = new Loaded(0, none, none, units, climate.onCrossbeam(), person, all);
+    besideSeats = new Loaded(0, none, none, units, climate.onCrossbeam(), person, beside);
   }
 
   void judge(Findings findings) {

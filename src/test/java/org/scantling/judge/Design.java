@@ -71,6 +71,11 @@ final class Design {
     return all;
   }
 
+  /** Weight of a block between two crossbeams; nothing where there are none. */
+  double blockLb() {
+    return member("blocking").map(Member::shapedLb).orElse(0.0);
+  }
+
   int count(String role) {
     return all(role).stream().mapToInt(Member::count).sum();
   }
@@ -189,6 +194,12 @@ final class Design {
 
     double ownLbPerIn() {
       return wood().ownLbPerIn(stock());
+    }
+
+    /** Weight of one that is ripped to a depth of its own. */
+    double shapedLb() {
+      double share = json.path("depthIn").asDouble() / stock().depthIn();
+      return ownLbPerIn() * share * lengthIn();
     }
 
     double notchIn() {

@@ -65,6 +65,7 @@ final class HeaderJudge {
     double[] x = grid.placesIn();
     beam = new Beam(x, grid.cuts(), grid.near(postsIn));
     double[][] units = new double[bays.size() + 2][x.length];
+    double[] blocks = new double[x.length];
     for (double crossbeam : crossbeams) {
       List<Integer> on = new ArrayList<>();
       for (int i = 0; i < x.length; i++) {
@@ -74,6 +75,10 @@ final class HeaderJudge {
       }
       int bay = (int) postsIn.stream().filter(post -> post <= crossbeam + 0.02).count();
       on.forEach(i -> units[bay][i] += 1.0 / on.size());
+      boolean last =
+          crossbeam == crossbeams.get(0) || crossbeam == crossbeams.get(crossbeams.size() - 1);
+      double blockLb = design.blockLb() * (last ? 0.5 : 1);
+      on.forEach(i -> blocks[i] += blockLb / on.size());
     }
     boolean[] all = new boolean[x.length];
     boolean[] beside = new boolean[x.length];
@@ -86,9 +91,9 @@ final class HeaderJudge {
     double person = Tables.value("live", "live.person") * leverRatio;
     double own = member.ownLbPerIn();
     double[] share = grid.shareIn();
-    board = new Loaded(own, share, units, top, person, all);
-    boardBeside = new Loaded(own, share, units, top, person, beside);
-    whole = new Loaded(own * (design.paired() ? 2 : 1), share, units, top, person, all);
+    board = new Loaded(own, share, blocks, units, top, person, all);
+    boardBeside = new Loaded(own, share, blocks, units, top, person, beside);
+    whole = new Loaded(own * (design.paired() ? 2 : 1), share, blocks, units, top, person, all);
     Edge edge = new Edge(design, climate);
     double area =
         Math.max(longestBayIn, longestBayIn / 2 + tailIn) * design.need("crossbeam").lengthIn() / 2;

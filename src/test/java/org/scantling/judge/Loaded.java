@@ -9,6 +9,7 @@ import java.util.Arrays;
  *
  * @param ownLbPerIn self weight of the timber
  * @param ownIn length of timber that hangs on each node
+ * @param fixedLb dead weight on single nodes, such as that of blocks between crossbeams
  * @param topUnits units of the top on each node, by bay
  * @param top what a unit of the top brings
  * @param personLb the person, with the lever that a tail adds
@@ -17,6 +18,7 @@ import java.util.Arrays;
 record Loaded(
     double ownLbPerIn,
     double[] ownIn,
+    double[] fixedLb,
     double[][] topUnits,
     Top top,
     double personLb,
@@ -51,7 +53,8 @@ record Loaded(
 
   private double steady(double[] line, Combination load, boolean vine) {
     double units = Arrays.stream(topUnits).mapToDouble(bay -> dot(line, bay)).sum();
-    return load.dead() * (ownLbPerIn * dot(line, ownIn) + top.deadLb() * units)
+    double standing = ownLbPerIn * dot(line, ownIn) + dot(line, fixedLb);
+    return load.dead() * (standing + top.deadLb() * units)
         + (vine ? load.vine() * top.vineLb() * units : 0);
   }
 

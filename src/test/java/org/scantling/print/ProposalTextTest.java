@@ -1,10 +1,16 @@
 package org.scantling.print;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.scantling.quantity.Length;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Proposal;
 import org.scantling.words.Reader;
@@ -238,6 +244,29 @@ class ProposalTextTest {
     assertThat(flat("step-free"))
         .contains(
             "The yard sells no 2x8 longer than 20'-0\": each header is in pieces over 5 and 3 bays");
+  }
+
+  private static final Pattern PIECES =
+      Pattern.compile("(?m)^\\S[^\\d\\n]*? {2,}(\\d+) {2,}\\S+ {2,}(\\S.*?) {2,}(\\S.*?)$");
+
+  /** Eleven pieces of 2.883 m were told to be 31.712 m together. */
+  @ParameterizedTest
+  @EnumSource(UnitSystem.class)
+  void what_pieces_come_to_together_is_the_readers_own_sum(UnitSystem units) {
+    int sums = 0;
+    for (Proposal proposal : Demo.withRare()) {
+      String text = ProposalText.of(proposal, Demo.words(), PrintOptions.plain(units));
+      String[] parts = text.split("length of each {2,}together\n", -1);
+      Matcher row = PIECES.matcher(parts.length > 1 ? parts[1].split("\n\n", -1)[0] : "");
+      while (row.find()) {
+        double each = Length.parse(row.group(2));
+        assertThat(Length.parse(row.group(3)))
+            .as(proposal.title() + ": " + row.group())
+            .isCloseTo(Integer.parseInt(row.group(1)) * each, within(1e-6));
+        sums++;
+      }
+    }
+    assertThat(sums).isGreaterThan(100);
   }
 
   @Test

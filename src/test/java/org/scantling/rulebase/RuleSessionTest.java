@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.function.UnaryOperator;
 import org.drools.model.Variable;
 import org.drools.model.impl.ModelImpl;
-import org.drools.modelcompiler.KieBaseBuilder;
 import org.junit.jupiter.api.Test;
 import org.kie.api.KieBase;
 import org.scantling.reasons.Demand;
@@ -95,6 +94,6 @@ class RuleSessionTest {
             .build(
                 pattern(given),
                 on(given).execute((drools, fact) -> drools.insert(inserts.apply(fact)))));
-    return KieBaseBuilder.createKieBaseFromModel(model);
+    return new PhaseRules(model).base();
   }
 }

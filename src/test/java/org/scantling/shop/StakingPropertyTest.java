@@ -90,14 +90,14 @@ class StakingPropertyTest {
         .isCloseTo(groundBelowLineIn, within(1.5 * tickIn));
     assertThat(post.footBelowLineIn() + post.topOverLineIn())
         .as("length of %s", post.name())
-        .isCloseTo(post.lengthIn(), within(1.5 * tickIn));
+        .isCloseTo(post.lengthIn(), within(1e-6));
     if (built.inTheGround()) {
       assertThat(post.bottomBelowLineIn() - post.footBelowLineIn())
           .as("bed under %s", post.name())
-          .isCloseTo(setOut.ground().bedIn(), within(1.5 * tickIn));
+          .isCloseTo(setOut.ground().bedIn(), within(1e-6));
       assertThat(post.topOverLineIn() + post.bottomBelowLineIn())
           .as("top of %s less the bottom of its hole", post.name())
-          .isCloseTo(post.lengthIn() + setOut.ground().bedIn(), within(2 * tickIn));
+          .isCloseTo(post.lengthIn() + setOut.ground().bedIn(), within(1e-6));
     }
     assertThat(post.onGroundIn())
         .isCloseTo(
