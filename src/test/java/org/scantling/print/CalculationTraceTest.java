@@ -90,7 +90,6 @@ class CalculationTraceTest {
       Set.of(
           "solved",
           "one",
-          "spaces",
           "lateral",
           "increase",
           "counted",
