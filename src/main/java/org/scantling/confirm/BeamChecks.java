@@ -2,6 +2,7 @@ package org.scantling.confirm;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.scantling.loads.LoadCombination;
@@ -107,9 +108,7 @@ final class BeamChecks {
         each.passing().result(),
         seating.under(material.whole().breadthIn()),
         seating.underCut(material.whole().breadthIn()),
-        material.whole().depthIn() - seating.notchIn() - seating.sunkIn(),
-        seating.notchIn(),
-        seating.unbracedIn(),
+        strength(each.combination(), demand(each), material),
         ratio);
   }
 
@@ -139,48 +138,62 @@ final class BeamChecks {
 
   private void strength(
       CheckEnvelope worst, LoadCombination combination, BeamDemand demand, Material material) {
+    BeamStrength strength = strength(combination, demand, material);
+    worst.add("bending", combination, strength.sagging().check(), Unit.PSI);
+    worst.add("seat-bending", combination, strength.hogging().check(), Unit.PSI);
+    worst.addLasting("stability", combination, strength.stability().check(), Unit.RATIO);
+    worst.add("shear", combination, strength.shear().check(), Unit.PSI);
+    strength
+        .notched()
+        .ifPresent(left -> worst.add("notched-shear", combination, left.check(), Unit.POUND));
+    strength
+        .seat()
+        .ifPresent(seat -> worst.addLasting("bearing", combination, seat.check(), Unit.PSI));
+    strength
+        .end()
+        .ifPresent(end -> worst.addLasting("bearing", combination, end.check(), Unit.PSI));
+  }
+
+  private BeamStrength strength(LoadCombination combination, BeamDemand demand, Material material) {
     AdjustedValues values = material.lasting(limits.duration().of(combination));
     BeamStability stability = stability(material, values);
     Rectangle whole = material.whole();
     Rectangle seat = whole.notched(seating.notchIn() + seating.sunkIn());
-    Bending sagging = Bending.of(demand.saggingInLb(), whole, values, stability);
-    Bending hogging = Bending.of(demand.hoggingInLb(), seat, values, stability);
-    worst.add("bending", combination, sagging.check(), Unit.PSI);
-    worst.add("seat-bending", combination, hogging.check(), Unit.PSI);
-    worst.addLasting("stability", combination, stability.check(), Unit.RATIO);
-    shear(worst, combination, demand.shearLb(), whole, values.shear());
-    if (seating.bears()) {
-      Seat contact = seating.under(whole.breadthIn());
-      Bearing pressed =
-          Bearing.across(seating.shareRatio() * demand.seatLb(), contact, values.bearing());
-      worst.addLasting("bearing", combination, pressed.check(), Unit.PSI);
-      if (!loaded.beam().cuts().isEmpty()) {
-        Seat half = seating.underCut(whole.breadthIn());
-        Bearing end = Bearing.across(demand.cutSeatLb(), half, values.bearing());
-        worst.addLasting("bearing", combination, end.check(), Unit.PSI);
-      }
+    return new BeamStrength(
+        stability,
+        Bending.of(demand.saggingInLb(), whole, values, stability),
+        Bending.of(demand.hoggingInLb(), seat, values, stability),
+        Shear.of(demand.shearLb(), whole, values.shear()),
+        notched(demand.shearLb(), whole, values.shear()),
+        seating.bears() ? Optional.of(seat(demand, whole, values)) : Optional.empty(),
+        seating.bears() && !loaded.beam().cuts().isEmpty()
+            ? Optional.of(end(demand, whole, values))
+            : Optional.empty());
+  }
+
+  private Bearing seat(BeamDemand demand, Rectangle whole, AdjustedValues values) {
+    Seat contact = seating.under(whole.breadthIn());
+    return Bearing.across(seating.shareRatio() * demand.seatLb(), contact, values.bearing());
+  }
+
+  private Bearing end(BeamDemand demand, Rectangle whole, AdjustedValues values) {
+    Seat half = seating.underCut(whole.breadthIn());
+    return Bearing.across(demand.cutSeatLb(), half, values.bearing());
+  }
+
+  private Optional<NotchedShear> notched(
+      double shearLb, Rectangle whole, AdjustedStress allowable) {
+    if (!(seating.notchIn() > 0)) {
+      return Optional.empty();
     }
+    EndNotch notch = new EndNotch(seating.notchIn(), 0);
+    return Optional.of(NotchedShear.onTensionFace(shearLb, whole, notch, allowable));
   }
 
   private BeamStability stability(Material material, AdjustedValues values) {
     Rectangle ply = material.section();
-    double lengthIn = BeamLoading.UNIFORM.effectiveLengthIn(seating.unbracedIn(), ply.depthIn());
-    return BeamStability.of(ply, lengthIn, values);
-  }
-
-  private void shear(
-      CheckEnvelope worst,
-      LoadCombination combination,
-      double shearLb,
-      Rectangle whole,
-      AdjustedStress allowable) {
-    Shear full = Shear.of(shearLb, whole, allowable);
-    worst.add("shear", combination, full.check(), Unit.PSI);
-    if (seating.notchIn() > 0) {
-      EndNotch notch = new EndNotch(seating.notchIn(), 0);
-      NotchedShear left = NotchedShear.onTensionFace(shearLb, whole, notch, allowable);
-      worst.add("notched-shear", combination, left.check(), Unit.POUND);
-    }
+    return BeamStability.of(
+        ply, BeamLoading.UNIFORM.effective(seating.unbracedIn(), ply.depthIn()), values);
   }
 
   private void sags(CheckEnvelope worst, Material material) {

@@ -6,6 +6,7 @@ import org.scantling.design.Splice;
 import org.scantling.mechanics.BeamResult;
 import org.scantling.mechanics.ContinuousBeam;
 import org.scantling.mechanics.SupportForces;
+import org.scantling.quantity.FormulaLine;
 import org.scantling.timber.Seat;
 
 /**
@@ -18,9 +19,7 @@ import org.scantling.timber.Seat;
  * @param passing what comes and goes
  * @param contact its seat at a support
  * @param cutContact the seat of the end of a piece, where it is cut over a support
- * @param netDepthIn depth over the supports, less notch and sinks
- * @param notchIn recess in its underside
- * @param unbracedIn longest stretch that may roll over
+ * @param strength what is checked of it
  * @param ratio how hard it is worked: demand over capacity of the check, or where only a load or a
  *     lift is asked for, that in lb
  */
@@ -32,11 +31,36 @@ public record BeamScene(
     BeamResult passing,
     Seat contact,
     Seat cutContact,
-    double netDepthIn,
-    double notchIn,
-    double unbracedIn,
+    BeamStrength strength,
     double ratio) {
   private static final double LAST_BITS = 1e-9;
+
+  /** What keeps it from rolling over, once for all that bends it. */
+  public List<FormulaLine> rolling() {
+    return strength.stability().lines();
+  }
+
+  /** Bending between the supports. */
+  public List<FormulaLine> sagging() {
+    return strength.sagging().lines();
+  }
+
+  /** Bending over them, on what notch and sinks leave. */
+  public List<FormulaLine> hogging() {
+    return strength.hogging().lines();
+  }
+
+  /** Shear in the whole section, and beside a notch. */
+  public List<FormulaLine> shear() {
+    List<FormulaLine> lines = new ArrayList<>(strength.shear().lines());
+    strength.notched().ifPresent(each -> lines.addAll(each.lines()));
+    return lines;
+  }
+
+  /** Pressure on the seat that is pressed hardest. */
+  public List<FormulaLine> bearing() {
+    return (pressedHardest().atCut() ? strength.end() : strength.seat()).orElseThrow().lines();
+  }
 
   /** Length past the first support. */
   public double leftTailIn() {

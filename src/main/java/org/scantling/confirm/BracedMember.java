@@ -8,6 +8,7 @@ import org.scantling.timber.BeamStability;
 import org.scantling.timber.Bending;
 import org.scantling.timber.BendingWithTension;
 import org.scantling.timber.BentAxis;
+import org.scantling.timber.BucklingLength;
 import org.scantling.timber.Column;
 import org.scantling.timber.CombinedStress;
 import org.scantling.timber.Rectangle;
@@ -16,12 +17,18 @@ import org.scantling.timber.Rectangle;
  * One ply of a member that is pressed or pulled and bent at once.
  *
  * @param section of the ply, its depth in the plane of the frame
- * @param lengthIn effective length between its supports, the same both ways
+ * @param length effective length between its supports, the same both ways
  * @param straightnessFactor c of a sawn column
  * @param values adjusted for the combination
  */
 record BracedMember(
-    Rectangle section, double lengthIn, double straightnessFactor, AdjustedValues values) {
+    Rectangle section, BucklingLength length, double straightnessFactor, AdjustedValues values) {
+
+  /** Of a length that is taken as it is. */
+  BracedMember(
+      Rectangle section, double lengthIn, double straightnessFactor, AdjustedValues values) {
+    this(section, new BucklingLength(1, lengthIn), straightnessFactor, values);
+  }
 
   /**
    * Forces on the ply.
@@ -34,13 +41,12 @@ record BracedMember(
   record Forces(double axialLb, double momentInLb, double crossMomentInLb, double offsetIn) {}
 
   Column column(double pressedLb) {
-    return Column.of(
-        pressedLb, section, new Column.Bracing(lengthIn, lengthIn, straightnessFactor), values);
+    return Column.of(pressedLb, section, new Column.Bracing(length, straightnessFactor), values);
   }
 
   BeamStability stability() {
     return BeamStability.of(
-        section, BeamLoading.OTHER.effectiveLengthIn(lengthIn, section.depthIn()), values);
+        section, BeamLoading.OTHER.effective(length.lengthIn(), section.depthIn()), values);
   }
 
   Bending bending(double momentInLb) {

@@ -12,6 +12,7 @@ import org.scantling.quantity.Unit;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Source;
 import org.scantling.timber.AdjustedValues;
+import org.scantling.timber.BucklingLength;
 import org.scantling.timber.Column;
 import org.scantling.timber.Rectangle;
 import org.scantling.timber.Shear;
@@ -111,7 +112,7 @@ public final class BracedPostChecks {
     // breadth.
     Rectangle bored = new Rectangle(section.breadthIn() - rules.holeIn(), section.depthIn());
     BracedMember net =
-        new BracedMember(bored, member.lengthIn(), member.straightnessFactor(), member.values());
+        new BracedMember(bored, member.length(), member.straightnessFactor(), member.values());
     brace.add("post-bending", combination, net.bending(forces.kneeMomentInLb()).check(), Unit.PSI);
   }
 
@@ -128,7 +129,7 @@ public final class BracedPostChecks {
     BracedMember member = member(plane, each.combination());
     Rectangle left = standing.left(member.section(), faces, along);
     BracedMember net =
-        new BracedMember(left, member.lengthIn(), member.straightnessFactor(), member.values());
+        new BracedMember(left, member.length(), member.straightnessFactor(), member.values());
     // A housing at the knee, or over it, is bent no harder than the post is at the knee.
     MemberResult shaft = each.all().member(BracedPlane.shaft(index));
     double momentInLb = shaft.momentInLb(Math.min(standing.housingAtIn(), shaft.lengthIn()));
@@ -139,9 +140,10 @@ public final class BracedPostChecks {
     NotchScene pressed =
         new NotchScene(
             each.combination(),
-            faces,
+            new NotchScene.Housing(faces, standing.housingDepthIn(), standing.housingAtIn()),
             left,
-            forces.pressedLb(),
+            PostForce.solved(forces.pressedLb()),
+            along ? standing.along() : standing.across(),
             momentInLb,
             along,
             offsets,
@@ -171,8 +173,8 @@ public final class BracedPostChecks {
   private BracedMember member(BracedPlane plane, LoadCombination combination) {
     Material material = walk.timbers().post();
     AdjustedValues values = material.lasting(limits.duration().of(combination));
-    double lengthIn = rules.heldFactor() * plane.heightIn();
-    return new BracedMember(material.section(), lengthIn, limits.straightnessFactor(), values);
+    BucklingLength length = new BucklingLength(rules.heldFactor(), plane.heightIn());
+    return new BracedMember(material.section(), length, limits.straightnessFactor(), values);
   }
 
   private static Check worse(Check one, Check other) {

@@ -10,6 +10,7 @@ import org.scantling.mechanics.FrameResult;
 import org.scantling.mechanics.MemberResult;
 import org.scantling.mechanics.Peak;
 import org.scantling.timber.AdjustedValues;
+import org.scantling.timber.BucklingLength;
 import org.scantling.timber.Rectangle;
 
 /** Which post of a braced walk is worked hardest, and what the frame came to there. */
@@ -143,21 +144,16 @@ public final class BracedStory {
       Rectangle section = walk.timbers().post().section();
       AdjustedValues values =
           walk.timbers().post().lasting(limits.duration().of(laid.combination()));
-      double lengthIn = rules.heldFactor() * plane.heightIn();
-      BracedMember member =
-          new BracedMember(section, lengthIn, limits.straightnessFactor(), values);
+      BucklingLength length = new BucklingLength(rules.heldFactor(), plane.heightIn());
+      BracedMember member = new BracedMember(section, length, limits.straightnessFactor(), values);
       return new PostScene(
           laid.combination(),
           section,
-          forces.pressedLb(),
-          forces.momentInLb(),
+          PostForce.solved(forces.pressedLb()),
+          PostMoment.solved(forces.momentInLb()),
           crossInLb,
           along,
           member.column(forces.pressedLb()),
-          plane.heightIn(),
-          rules.heldFactor(),
-          limits.straightnessFactor(),
-          lengthIn,
           member.stability(),
           rules.eccentricityRatio() * section.depthIn(),
           values);

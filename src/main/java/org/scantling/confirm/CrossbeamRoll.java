@@ -3,7 +3,6 @@ package org.scantling.confirm;
 import java.util.Optional;
 import org.scantling.design.Geometry;
 import org.scantling.loads.LoadCombination;
-import org.scantling.loads.LoadKind;
 import org.scantling.quantity.Check;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Checked;
@@ -24,7 +23,7 @@ import org.scantling.reasons.Checked;
  * <p>Source: NDS, 2018, 3.3.3.4 asks for it; statics; the sum of shares as 12.4.2, from memory.
  */
 public final class CrossbeamRoll {
-  private static final String CHECK = "crossbeam.tipping";
+  static final String CHECK = "crossbeam.tipping";
 
   private final Geometry geometry;
   private final HeaderLoad each;
@@ -64,20 +63,27 @@ public final class CrossbeamRoll {
    */
   public Checked inWind(JointFix fix, Optional<JointFix> blocks) {
     LoadCombination lifting = LoadCombination.UPLIFT;
-    double windFactor = lifting.factor(LoadKind.WIND);
-    double upLb = windFactor * each.jointUpLb() - lifting.factor(LoadKind.DEAD) * each.deadLb();
-    JointForce force = JointForce.of(lifting, upLb, windFactor * windOnCrossbeamLb / 2);
-    Geometry.Crossbeams beam = geometry.crossbeams();
-    double armIn = Math.max(0, beam.depthIn() / 2 - beam.notchIn());
-    Check check = check(force, armIn, fix, blocks);
     return new Checked(
         CHECK,
         "crossbeam",
         lifting.id(),
         rules.limits().duration().of(lifting),
-        check,
+        rolling(fix, blocks).check(),
         Unit.INCH_POUND,
         rules.sources().apply(CHECK));
+  }
+
+  /** The same with how it was worked. */
+  public JointCase caseInWind(JointFix fix, Optional<JointFix> blocks) {
+    Rolling rolling = rolling(fix, blocks);
+    return new JointCase(CHECK, LoadCombination.UPLIFT, rolling.check(), rolling::told);
+  }
+
+  private Rolling rolling(JointFix fix, Optional<JointFix> blocks) {
+    JointForce force = CrossbeamForce.lifting(each, windOnCrossbeamLb).onJoint();
+    Geometry.Crossbeams beam = geometry.crossbeams();
+    double armIn = Math.max(0, beam.depthIn() / 2 - beam.notchIn());
+    return rolling(force, armIn, fix, blocks);
   }
 
   /**
@@ -88,20 +94,18 @@ public final class CrossbeamRoll {
   public Check underLadder(double pushLb, JointFix fix, Optional<JointFix> blocks) {
     JointForce force = JointForce.of(LoadCombination.DEAD_LIVE, -each.deadLb(), pushLb);
     Geometry.Crossbeams beam = geometry.crossbeams();
-    return check(force, beam.depthIn() - beam.notchIn(), fix, blocks);
+    return rolling(force, beam.depthIn() - beam.notchIn(), fix, blocks).check();
   }
 
-  private Check check(JointForce force, double armIn, JointFix fix, Optional<JointFix> blocks) {
+  private Rolling rolling(JointForce force, double armIn, JointFix fix, Optional<JointFix> blocks) {
     double breadthIn = geometry.crossbeams().breadthIn();
-    double restingInLb = force.downLb() * breadthIn / 2;
-    double rollInLb = Math.max(0, force.sideLb() * armIn - restingInLb);
     if (blocks.isPresent()) {
-      return new Check(rollInLb, hold(blocks.get(), force).pullLb() * blockLeverIn());
+      JointHold hold = hold(blocks.get(), force);
+      return new Rolling(force, armIn, breadthIn, hold, Optional.empty(), blockLeverIn());
     }
     JointHold hold = hold(fix, force);
-    double heldInLb = RollHold.momentInLb(fix, hold, breadthIn);
-    double otherShare = force.liftLb() / hold.pullLb() + force.sideLb() / hold.sideLb();
-    return new Check(rollInLb + otherShare * heldInLb, heldInLb);
+    RollHold held = RollHold.of(fix, hold, breadthIn);
+    return new Rolling(force, armIn, breadthIn, hold, Optional.of(held), 0);
   }
 
   /** Along the header to the screws at the far end of a block, or up to those in the crossbeam. */

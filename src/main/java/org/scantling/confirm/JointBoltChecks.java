@@ -1,11 +1,16 @@
 package org.scantling.confirm;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.scantling.design.Structure;
 import org.scantling.loads.LoadCombination;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Checked;
 import org.scantling.timber.AdjustedForce;
+import org.scantling.timber.AxialStiffness;
 import org.scantling.timber.Connection;
 import org.scantling.timber.Dowel;
 import org.scantling.timber.DowelBearing;
@@ -13,8 +18,10 @@ import org.scantling.timber.DowelMember;
 import org.scantling.timber.Factor;
 import org.scantling.timber.GeometryFactor;
 import org.scantling.timber.GroupAction;
+import org.scantling.timber.LateralValue;
 import org.scantling.timber.NotchedShear;
 import org.scantling.timber.Placement;
+import org.scantling.timber.Rectangle;
 import org.scantling.timber.YieldLimit;
 
 /**
@@ -28,6 +35,8 @@ public final class JointBoltChecks {
   private static final double ALONG_DEGREES = 0;
   private static final double ACROSS_DEGREES = 90;
   private static final double ONE_PLANE_OF_TWO = 0.5;
+  private static final String STRIP =
+      "header boards, of which a strip as wide as the least spacing counts";
 
   private final JointCrossing crossing;
   private final JointForces forces;
@@ -53,60 +62,103 @@ public final class JointBoltChecks {
   /** Every check of that way of bolting, each with its worst combination. */
   public List<Checked> of(JointFix fix) {
     CheckEnvelope worst = new CheckEnvelope("joint", rules.limits(), rules.sources());
-    JointBoltLayout layout = layout(fix);
-    for (JointForce force : forces.onPost()) {
-      bolts(worst, fix.dowel(), layout, force);
-    }
-    for (JointForce force : forces.onCutEnd()) {
-      atCut(worst, fix.dowel(), force);
-    }
-    forces.headerShear().forEach((combination, lb) -> shear(worst, layout, combination, lb));
+    bolted(fix)
+        .forEach(
+            each -> {
+              LoadCombination combination = each.force().combination();
+              worst.add(each.name(), combination, each.bolts().all().check(), Unit.POUND);
+              for (Placement place : each.bolts().geometry().placements()) {
+                worst.addLasting("geometry", combination, place.check(), Unit.INCH);
+              }
+            });
+    splitting(fix)
+        .forEach(each -> worst.add("header-shear", each.combination(), each.check(), Unit.POUND));
     return worst.list();
   }
 
-  private void bolts(CheckEnvelope worst, Dowel dowel, JointBoltLayout layout, JointForce force) {
-    boolean lifted = force.liftLb() > 0;
-    GeometryFactor geometry =
-        lifted ? layout.lifted(rules.factors().bolts()) : layout.pressed(rules.factors().bolts());
-    AdjustedForce one = oneLb(dowel, layout, force).with(geometry.asFactor());
-    held(worst, "header", force, new Connection(forceLb(force), one, layout.count()), geometry);
+  /** The joint force by force. */
+  public Stream<JointCase> cases(JointFix fix) {
+    return Stream.concat(
+        bolted(fix)
+            .map(
+                each ->
+                    new JointCase(
+                        "joint." + each.name(),
+                        each.force().combination(),
+                        each.bolts().all().check(),
+                        each::told)),
+        splitting(fix));
   }
 
-  /** The end of one piece, on the bolts of its side of the cut. */
-  private void atCut(CheckEnvelope worst, Dowel dowel, JointForce force) {
+  /**
+   * The bolts of a joint under one force.
+   *
+   * @param name of the check
+   */
+  private record Bolted(String name, JointForce force, JointBolts bolts) {
+    List<JointLines> told() {
+      List<JointLines> parts = new ArrayList<>();
+      parts.add(
+          JointLines.of(
+              FormulaLine.of("force", Measure.pounds(bolts.all().forceLb()))
+                  .with("plumb", Measure.pounds(force.downLb() + force.liftLb()))
+                  .with("push", Measure.pounds(force.sideLb()))));
+      parts.addAll(bolts.told());
+      return parts;
+    }
+  }
+
+  private Stream<Bolted> bolted(JointFix fix) {
     JointFactors.BoltPlaces places = rules.factors().bolts();
-    JointBoltLayout layout = JointBoltLayout.atCut(dowel.nominalDiameterIn(), crossing, places);
-    GeometryFactor geometry = layout.atCut(places, force.liftLb() > 0);
-    AdjustedForce one = oneLb(dowel, layout, force).with(geometry.asFactor());
-    Connection bolted = new Connection(forceLb(force), one, layout.inARow());
-    held(worst, "header-cut", force, bolted, geometry);
+    JointBoltLayout layout = layout(fix);
+    return Stream.concat(
+        forces.onPost().stream()
+            .map(
+                force -> {
+                  boolean lifted = force.liftLb() > 0;
+                  GeometryFactor geometry = lifted ? layout.lifted(places) : layout.pressed(places);
+                  return bolted("header", fix, layout, layout.count(), force, geometry);
+                }),
+        // The end of one piece, on the bolts of its side of the cut.
+        forces.onCutEnd().stream()
+            .map(
+                force -> {
+                  JointBoltLayout cut =
+                      JointBoltLayout.atCut(fix.dowel().nominalDiameterIn(), crossing, places);
+                  GeometryFactor geometry = cut.atCut(places, force.liftLb() > 0);
+                  return bolted("header-cut", fix, cut, cut.inARow(), force, geometry);
+                }));
   }
 
-  private AdjustedForce oneLb(Dowel dowel, JointBoltLayout layout, JointForce force) {
-    return singleLb(dowel)
-        .with(new Factor("C_D", rules.limits().duration().of(force.combination())))
-        .with(new Factor("C_M", rules.factors().wet().sideFactor()))
-        .with(group(dowel, layout).asFactor());
+  private Bolted bolted(
+      String name,
+      JointFix fix,
+      JointBoltLayout layout,
+      int count,
+      JointForce force,
+      GeometryFactor geometry) {
+    LateralValue lateral = lateral(fix.dowel());
+    JointBolts.Piece post = new JointBolts.Piece("post", post());
+    JointBolts.Piece boards = new JointBolts.Piece("header board", STRIP, boards(fix.dowel()));
+    GroupAction group = group(fix.dowel(), layout, post.stretch(), boards.stretch());
+    AdjustedForce one =
+        lateral
+            .unadjusted()
+            .with(new Factor("one plane", ONE_PLANE_OF_TWO))
+            .with(new Factor("C_D", rules.limits().duration().of(force.combination())))
+            .with(new Factor("C_M", rules.factors().wet().sideFactor()))
+            .with(group.asFactor())
+            .with(geometry.asFactor());
+    Connection all = new Connection(forceLb(force), one, count);
+    return new Bolted(name, force, new JointBolts(post, boards, lateral, group, geometry, all));
   }
 
   private static double forceLb(JointForce force) {
     return Math.hypot(force.downLb() + force.liftLb(), force.sideLb());
   }
 
-  private static void held(
-      CheckEnvelope worst,
-      String id,
-      JointForce force,
-      Connection bolted,
-      GeometryFactor geometry) {
-    worst.add(id, force.combination(), bolted.check(), Unit.POUND);
-    for (Placement each : geometry.placements()) {
-      worst.addLasting("geometry", force.combination(), each.check(), Unit.INCH);
-    }
-  }
-
-  /** Half of Z of one bolt in double shear, post along its grain and boards across theirs. */
-  private AdjustedForce singleLb(Dowel dowel) {
+  /** One bolt in double shear, post along its grain and boards across theirs. */
+  private LateralValue lateral(Dowel dowel) {
     double diameterIn = dowel.nominalDiameterIn();
     double postRatio = crossing.post().reference().specificGravityRatio();
     double boardRatio = crossing.header().reference().specificGravityRatio();
@@ -116,33 +168,50 @@ public final class JointBoltChecks {
     DowelMember side =
         DowelMember.ofWood(
             crossing.board().breadthIn(), DowelBearing.of(boardRatio, diameterIn), ACROSS_DEGREES);
-    return YieldLimit.doubleShear(dowel, main, side)
-        .unadjusted()
-        .with(new Factor("one plane", ONE_PLANE_OF_TWO));
+    return YieldLimit.doubleShear(dowel, main, side);
+  }
+
+  private AxialStiffness post() {
+    Rectangle section = crossing.post().section();
+    return new AxialStiffness(
+        crossing.post().lasting(1).elasticity(), section.breadthIn(), section.depthIn());
   }
 
   /** Of boards loaded across the grain only a strip as wide as the least spacing counts. */
-  private GroupAction group(Dowel dowel, JointBoltLayout layout) {
-    double modulusPsi = crossing.header().lasting(1).elasticity().psi();
-    double strip = rules.factors().bolts().inRowAlong().fullDiameters() * dowel.nominalDiameterIn();
-    double postLb =
-        crossing.post().lasting(1).elasticity().psi() * crossing.post().section().areaIn2();
-    double boardsLb = modulusPsi * crossing.header().plies() * crossing.board().breadthIn() * strip;
-    GroupAction.Row row = GroupAction.Row.inWood(2, layout.spacingIn(), dowel.nominalDiameterIn());
-    return GroupAction.of(row, postLb, boardsLb);
+  private AxialStiffness boards(Dowel dowel) {
+    double stripIn =
+        rules.factors().bolts().inRowAlong().fullDiameters() * dowel.nominalDiameterIn();
+    return new AxialStiffness(
+        crossing.header().lasting(1).elasticity(),
+        crossing.header().plies() * crossing.board().breadthIn(),
+        stripIn);
   }
 
-  private void shear(
-      CheckEnvelope worst, JointBoltLayout layout, LoadCombination combination, double shearLb) {
+  private static GroupAction group(
+      Dowel dowel, JointBoltLayout layout, AxialStiffness post, AxialStiffness boards) {
+    GroupAction.Row row = GroupAction.Row.inWood(2, layout.spacingIn(), dowel.nominalDiameterIn());
+    return GroupAction.of(row, post, boards);
+  }
+
+  /** Shear in the boards past the bolts. */
+  private Stream<JointCase> splitting(JointFix fix) {
     NotchedShear.FastenerPlace place =
-        new NotchedShear.FastenerPlace(layout.toEdgeIn(), crossing.toEndIn());
-    double duration = rules.limits().duration().of(combination);
-    worst.add(
-        "header-shear",
-        combination,
-        NotchedShear.atFasteners(
-                shearLb, crossing.board(), place, crossing.header().lasting(duration).shear())
-            .check(),
-        Unit.POUND);
+        new NotchedShear.FastenerPlace(layout(fix).toEdgeIn(), crossing.toEndIn());
+    return forces.headerShear().entrySet().stream()
+        .map(
+            each -> {
+              double duration = rules.limits().duration().of(each.getKey());
+              NotchedShear past =
+                  NotchedShear.atFasteners(
+                      each.getValue(),
+                      crossing.board(),
+                      place,
+                      crossing.header().lasting(duration).shear());
+              return new JointCase(
+                  "joint.header-shear",
+                  each.getKey(),
+                  past.check(),
+                  () -> List.of(JointLines.of(past.lines())));
+            });
   }
 }

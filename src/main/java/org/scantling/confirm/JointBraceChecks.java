@@ -3,14 +3,17 @@ package org.scantling.confirm;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.scantling.concurrent.Lazy;
 import org.scantling.loads.LoadCombination;
 import org.scantling.mechanics.MemberResult;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Checked;
 import org.scantling.timber.AdjustedForce;
+import org.scantling.timber.AxialStiffness;
 import org.scantling.timber.Connection;
 import org.scantling.timber.Dowel;
 import org.scantling.timber.DowelBearing;
@@ -18,23 +21,18 @@ import org.scantling.timber.DowelMember;
 import org.scantling.timber.Factor;
 import org.scantling.timber.GeometryFactor;
 import org.scantling.timber.GroupAction;
+import org.scantling.timber.LateralValue;
 import org.scantling.timber.Placement;
-import org.scantling.timber.PlacementRule;
 import org.scantling.timber.YieldLimit;
 
 /**
  * The bolts of a knee brace. Brace and timber lap face to face, so each bolt is in single shear,
  * along the grain of the brace and at 45 degrees to that of post or beam. Along the walk it lies on
  * whichever of post and header is broader; what is packed out over the other is taken as a gap.
- *
- * <p>Distances between those for load along and across the grain are taken in a straight line by
- * the angle: common practice, the standard gives none for bolts at an angle (from memory).
  */
 public final class JointBraceChecks {
   private static final double SLOPE_DEGREES = 45;
-  private static final double SLOPE_SHARE = SLOPE_DEGREES / 90;
   private static final double SINE = Math.sqrt(0.5);
-  private static final double LEAST_IN = 0.01;
 
   private final BracedWalk walk;
   private final JointRules rules;
@@ -137,44 +135,79 @@ public final class JointBraceChecks {
   }
 
   private void check(Lap lap, JointFix fix, CheckEnvelope brace, CheckEnvelope worst) {
-    GeometryFactor pulled = geometry(lap, fix, rules.factors().bolts().endPulled());
-    GeometryFactor pressed = geometry(lap, fix, rules.factors().bolts().endPressed());
-    lap.forces()
-        .get()
+    GeometryFactor pulled = layout(lap, fix).pulled();
+    bolted(lap, fix)
         .forEach(
-            (combination, force) -> {
-              AdjustedForce one = one(lap, fix, rules.limits().duration().of(combination));
-              joint(brace, combination, force.pullLb(), one.with(pulled.asFactor()), fix);
-              joint(brace, combination, force.pressLb(), one.with(pressed.asFactor()), fix);
+            each -> {
+              brace.add("joint", each.combination(), each.bolts().all().check(), Unit.POUND);
               for (Placement place : pulled.placements()) {
-                worst.addLasting("geometry", combination, place.check(), Unit.INCH);
+                worst.addLasting("geometry", each.combination(), place.check(), Unit.INCH);
               }
             });
   }
 
-  private static void joint(
-      CheckEnvelope brace,
-      LoadCombination combination,
-      double forceLb,
-      AdjustedForce one,
-      JointFix fix) {
-    Connection bolted = new Connection(forceLb, one, fix.count());
-    brace.add("joint", combination, bolted.check(), Unit.POUND);
+  /** Every lap of a brace, force by force. */
+  public Stream<JointCase> cases(JointFix fix) {
+    return laps().stream()
+        .flatMap(lap -> bolted(lap, fix))
+        .map(
+            each ->
+                new JointCase(
+                    "brace.joint",
+                    each.combination(),
+                    each.bolts().all().check(),
+                    () -> each.bolts().told()));
   }
 
-  private AdjustedForce one(Lap lap, JointFix fix, double durationFactor) {
-    Material other = lap.other();
-    Dowel dowel = fix.dowel();
-    Material brace = walk.timbers().brace();
-    AdjustedForce value =
-        YieldLimit.singleShear(
-                dowel, member(other, dowel, SLOPE_DEGREES), member(brace, dowel, 0), lap.gapIn())
+  /** The bolts of one lap under one force. */
+  private record Bolted(LoadCombination combination, JointBolts bolts) {}
+
+  /** Pulled and pressed, in every combination. */
+  private Stream<Bolted> bolted(Lap lap, JointFix fix) {
+    GeometryFactor pulled = layout(lap, fix).pulled();
+    GeometryFactor pressed = layout(lap, fix).pressed();
+    LateralValue lateral = lateral(lap, fix.dowel());
+    return lap.forces().get().entrySet().stream()
+        .flatMap(
+            each ->
+                Stream.of(
+                    bolted(lap, fix, lateral, pulled, each.getKey(), each.getValue().pullLb()),
+                    bolted(lap, fix, lateral, pressed, each.getKey(), each.getValue().pressLb())));
+  }
+
+  private Bolted bolted(
+      Lap lap,
+      JointFix fix,
+      LateralValue lateral,
+      GeometryFactor geometry,
+      LoadCombination combination,
+      double forceLb) {
+    String timber = lap.timber().name().toLowerCase(Locale.ROOT);
+    JointBolts.Piece other = new JointBolts.Piece(timber, stretch(lap.other()));
+    JointBolts.Piece brace = new JointBolts.Piece("brace", stretch(walk.timbers().brace()));
+    GroupAction group = GroupAction.of(row(lap, fix), other.stretch(), brace.stretch());
+    AdjustedForce one =
+        lateral
             .unadjusted()
-            .with(new Factor("C_D", durationFactor))
-            .with(new Factor("C_M", rules.factors().wet().sideFactor()));
-    GroupAction.Row row =
-        GroupAction.Row.inWood(fix.count(), spacingIn(dowel), dowel.nominalDiameterIn());
-    return value.with(GroupAction.of(row, stretchLb(other), stretchLb(brace)).asFactor());
+            .with(new Factor("C_D", rules.limits().duration().of(combination)))
+            .with(new Factor("C_M", rules.factors().wet().sideFactor()))
+            .with(group.asFactor())
+            .with(geometry.asFactor());
+    Connection all = new Connection(forceLb, one, fix.count());
+    return new Bolted(combination, new JointBolts(other, brace, lateral, group, geometry, all));
+  }
+
+  private GroupAction.Row row(Lap lap, JointFix fix) {
+    return GroupAction.Row.inWood(
+        fix.count(), layout(lap, fix).spacingIn(), fix.dowel().nominalDiameterIn());
+  }
+
+  private LateralValue lateral(Lap lap, Dowel dowel) {
+    return YieldLimit.singleShear(
+        dowel,
+        member(lap.other(), dowel, SLOPE_DEGREES),
+        member(walk.timbers().brace(), dowel, 0),
+        lap.gapIn());
   }
 
   private static DowelMember member(Material material, Dowel dowel, double degrees) {
@@ -183,44 +216,20 @@ public final class JointBraceChecks {
     return DowelMember.ofWood(material.section().breadthIn(), bearing, degrees);
   }
 
-  private static double stretchLb(Material material) {
-    return material.lasting(1).elasticity().psi() * material.section().areaIn2();
+  private static AxialStiffness stretch(Material material) {
+    return new AxialStiffness(
+        material.lasting(1).elasticity(),
+        material.section().breadthIn(),
+        material.section().depthIn());
   }
 
-  private double spacingIn(Dowel dowel) {
-    return rules.factors().bolts().inRowAlong().fullDiameters() * dowel.nominalDiameterIn();
-  }
-
-  /**
-   * The bolts sit on the centre line of the brace, about the middle of the lap; the brace is cut
-   * flush with the far edge of the other timber, or short of it.
-   */
-  private GeometryFactor geometry(Lap lap, JointFix fix, PlacementRule end) {
-    JointFactors.BoltPlaces places = rules.factors().bolts();
-    double diameterIn = fix.dowel().nominalDiameterIn();
-    double reachIn = (fix.count() - 1) * spacingIn(fix.dowel()) / 2;
-    double halfIn = lap.other().section().depthIn() / 2;
-    double toEndIn = (halfIn - lap.shortIn()) / SINE - reachIn;
-    List<Placement> all = new ArrayList<>();
-    all.add(end.at(Math.max(LEAST_IN, toEndIn), diameterIn));
-    all.add(places.edgeAlong().at(walk.timbers().brace().section().depthIn() / 2, diameterIn));
-    all.add(
-        slanting(places.edgeAlong(), places.edgeLoaded())
-            .at(Math.max(LEAST_IN, halfIn - reachIn * SINE), diameterIn));
-    if (fix.count() > 1) {
-      all.add(places.inRowAlong().at(spacingIn(fix.dowel()), diameterIn));
-    }
-    return new GeometryFactor(all);
-  }
-
-  private static PlacementRule slanting(PlacementRule along, PlacementRule across) {
-    return new PlacementRule(
-        "edge distance at a slant",
-        between(along.minimumDiameters(), across.minimumDiameters()),
-        between(along.fullDiameters(), across.fullDiameters()));
-  }
-
-  private static double between(double along, double across) {
-    return along + SLOPE_SHARE * (across - along);
+  private JointBraceLayout layout(Lap lap, JointFix fix) {
+    return new JointBraceLayout(
+        rules.factors().bolts(),
+        fix.count(),
+        fix.dowel().nominalDiameterIn(),
+        walk.timbers().brace().section().depthIn(),
+        lap.other().section().depthIn(),
+        lap.shortIn());
   }
 }

@@ -68,12 +68,8 @@ public final class JointForces {
 
   /** One crossbeam on one header: what lifts it, and the wind on its face. */
   List<JointForce> onCrossbeam() {
-    LoadCombination lifting = LoadCombination.UPLIFT;
-    HeaderLoad each = headers.eachCrossbeam();
-    double windFactor = lifting.factor(LoadKind.WIND);
-    double upLb = windFactor * each.jointUpLb() - lifting.factor(LoadKind.DEAD) * each.deadLb();
     List<JointForce> forces = new ArrayList<>();
-    forces.add(JointForce.of(lifting, upLb, windFactor * windOnCrossbeamLb / 2));
+    forces.add(CrossbeamForce.lifting(headers.eachCrossbeam(), windOnCrossbeamLb).onJoint());
     braced.ifPresent(walk -> braced(forces, walk));
     return forces;
   }

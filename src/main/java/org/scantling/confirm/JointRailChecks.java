@@ -1,9 +1,14 @@
 package org.scantling.confirm;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.scantling.loads.LoadCombination;
-import org.scantling.loads.LoadKind;
 import org.scantling.quantity.Check;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Checked;
 import org.scantling.timber.Bearing;
@@ -44,14 +49,83 @@ public final class JointRailChecks {
   public List<Checked> of(JointFix fix) {
     CheckEnvelope worst = new CheckEnvelope("joint", rules.limits(), rules.sources());
     for (LoadCombination combination : LoadCombination.values()) {
-      double duration = rules.limits().duration().of(combination);
-      JointHold hold = JointHold.of(fix, rules.factors(), wood(), duration);
-      worst.add("rail", combination, check(fix, hold, combination), Unit.POUND);
-      for (Placement depth : hold.depths()) {
+      Held held = held(fix, combination);
+      worst.add("rail", combination, held.check(), Unit.POUND);
+      for (Placement depth : held.hold().depths()) {
         worst.addLasting("geometry", combination, depth.check(), Unit.INCH);
       }
     }
     return worst.list();
+  }
+
+  /** The joint in each combination. */
+  public Stream<JointCase> cases(JointFix fix) {
+    return Arrays.stream(LoadCombination.values())
+        .map(each -> held(fix, each))
+        .map(each -> new JointCase("joint.rail", each.combination(), each.check(), each::told));
+  }
+
+  private Held held(JointFix fix, LoadCombination combination) {
+    double duration = rules.limits().duration().of(combination);
+    JointHold hold = JointHold.of(fix, rules.factors(), wood(), duration);
+    Optional<Bearing> seat =
+        fix.way() == JointFix.Way.HOUSED && rail.notchIn() > 0
+            ? Optional.of(seat())
+            : Optional.empty();
+    boolean rated = fix.way() == JointFix.Way.RATED;
+    return new Held(combination, hold, seat, rated, force(combination));
+  }
+
+  /**
+   * One end of a rail in one combination. Let in, the seat takes the weight and the fasteners the
+   * wind; else the fasteners take both.
+   *
+   * @param seat on which it rests; none where fasteners take the weight
+   * @param rated true for steel parts
+   * @param force on that end
+   */
+  private record Held(
+      LoadCombination combination,
+      JointHold hold,
+      Optional<Bearing> seat,
+      boolean rated,
+      RailForce force) {
+
+    Check check() {
+      Check side = new Check(force.sideLb(), hold.sideLb());
+      return seat.map(on -> worse(side, down(on)))
+          .orElseGet(() -> both(side, new Check(force.downLb(), down())));
+    }
+
+    private Check down(Bearing on) {
+      return new Check(force.downLb(), on.capacityLb());
+    }
+
+    private double down() {
+      return rated ? hold.pullLb() : hold.sideLb();
+    }
+
+    List<JointLines> told() {
+      if (seat.isPresent() && check().equals(down(seat.get()))) {
+        return List.of(JointLines.of(force.weight()), JointLines.of(seat.get().seatLines()));
+      }
+      List<JointLines> parts = new ArrayList<>();
+      parts.add(JointLines.of(force.push()));
+      parts.addAll(hold.toldSideways());
+      if (seat.isEmpty()) {
+        parts.add(JointLines.of(force.weight()));
+        parts.add(
+            JointLines.of(
+                FormulaLine.of(
+                        rated ? "weight-rated" : "weight-together",
+                        Measure.pounds(check().demand()))
+                    .with("lift", Measure.pounds(force.downLb()))
+                    .with("push", Measure.pounds(force.sideLb()))
+                    .with("pull-holds", Measure.pounds(down()))
+                    .with("side-holds", Measure.pounds(hold.sideLb()))));
+      }
+      return parts;
+    }
   }
 
   private JointHold.Wood wood() {
@@ -61,29 +135,14 @@ public final class JointRailChecks {
         rail.material().section().depthIn());
   }
 
-  private double downLb(LoadCombination combination) {
-    double ownLb = rail.material().weightLbPerIn() * loads.lengthIn();
-    return combination.factor(LoadKind.DEAD) * ownLb / 2
-        + combination.factor(LoadKind.VINES) * loads.vinesLb() / 2
-        + combination.factor(LoadKind.ROOF_LIVE) * loads.personLb();
-  }
-
-  /** Let in, the seat takes the weight and the fasteners the wind; else the fasteners take both. */
-  private Check check(JointFix fix, JointHold hold, LoadCombination combination) {
-    double sideLb = combination.factor(LoadKind.WIND) * loads.windLb() / 2;
-    Check side = new Check(sideLb, hold.sideLb());
-    if (fix.way() == JointFix.Way.HOUSED && rail.notchIn() > 0) {
-      return worse(side, new Check(downLb(combination), seatLb()));
-    }
-    boolean rated = fix.way() == JointFix.Way.RATED;
-    return both(side, new Check(downLb(combination), rated ? hold.pullLb() : hold.sideLb()));
+  private RailForce force(LoadCombination combination) {
+    return new RailForce(combination, loads, rail.material().weightLbPerIn());
   }
 
   /** Pressure across the grain of the rail on what it is let in. */
-  private double seatLb() {
+  private Bearing seat() {
     Seat seat = new Seat(rail.material().section().breadthIn(), rail.notchIn(), 0);
-    Bearing bearing = Bearing.across(0, seat, rail.material().lasting(1).bearing());
-    return bearing.allowablePsi() * seat.areaIn2();
+    return Bearing.across(0, seat, rail.material().lasting(1).bearing());
   }
 
   private static Check worse(Check one, Check other) {

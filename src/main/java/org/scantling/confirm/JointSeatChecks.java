@@ -1,8 +1,11 @@
 package org.scantling.confirm;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.scantling.loads.LoadCombination;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Checked;
@@ -61,48 +64,88 @@ public final class JointSeatChecks {
 
   /** Lift and side push of a crossbeam. */
   public List<Checked> crossbeam(JointFix fix) {
-    CheckEnvelope worst = new CheckEnvelope("joint", rules.limits(), rules.sources());
-    Map<LoadCombination, JointHold> holds = new EnumMap<>(LoadCombination.class);
-    for (JointForce force : forces) {
-      JointHold hold = holds.computeIfAbsent(force.combination(), one -> hold(fix, one));
-      worst.add("crossbeam", force.combination(), hold.together(force), Unit.POUND);
-      depths(worst, force, hold);
-    }
-    return worst.list();
+    return worst(seats(fix), JointSeatChecks::crossbeam);
   }
 
   /** Side push of a header, and lift together with it. */
   public List<Checked> header(JointFix fix) {
-    CheckEnvelope worst = new CheckEnvelope("joint", rules.limits(), rules.sources());
-    Map<LoadCombination, JointHold> holds = new EnumMap<>(LoadCombination.class);
-    for (JointForce force : forces) {
-      JointHold hold = holds.computeIfAbsent(force.combination(), one -> hold(fix, one));
-      worst.add("header", force.combination(), hold.sideways(force), Unit.POUND);
-      worst.add("header-uplift", force.combination(), hold.together(force), Unit.POUND);
-      depths(worst, force, hold);
-    }
-    if (fix.way() == JointFix.Way.LAGGED) {
-      cutEnds.forces().forEach(force -> atCut(worst, fix, force));
-    }
-    return worst.list();
+    return worst(seats(fix), JointSeatChecks::header);
   }
 
-  private void atCut(CheckEnvelope worst, JointFix fix, JointForce force) {
-    Placement end =
-        rules.factors().bolts().endAcross().at(cutEnds.toEndIn(), fix.dowel().nominalDiameterIn());
-    JointHold hold = hold(fix, force.combination()).near(end);
-    worst.add("header-cut", force.combination(), hold.together(force), Unit.POUND);
-    depths(worst, force, hold);
+  /** The joint of a crossbeam force by force. */
+  public Stream<JointCase> casesOfCrossbeam(JointFix fix) {
+    return seats(fix).stream().flatMap(seat -> crossbeam(seat).stream());
+  }
+
+  /** The joint of a header force by force. */
+  public Stream<JointCase> casesOfHeader(JointFix fix) {
+    return seats(fix).stream().flatMap(seat -> header(seat).stream());
+  }
+
+  /** A force and what holds against it; near a cut where the upper timber ends there. */
+  private record Held(JointForce force, JointHold hold, boolean atCut) {
+    JointCase together(String name) {
+      return new JointCase(
+          "joint." + name,
+          force.combination(),
+          hold.together(force),
+          () -> hold.toldTogether(force));
+    }
+
+    JointCase sideways(String name) {
+      return new JointCase(
+          "joint." + name, force.combination(), hold.sideways(force), () -> hold.toldSideways());
+    }
+  }
+
+  private static List<JointCase> crossbeam(Held held) {
+    return List.of(held.together("crossbeam"));
+  }
+
+  private static List<JointCase> header(Held held) {
+    return held.atCut()
+        ? List.of(held.together("header-cut"))
+        : List.of(held.sideways("header"), held.together("header-uplift"));
+  }
+
+  private List<Held> seats(JointFix fix) {
+    Map<LoadCombination, JointHold> holds = new EnumMap<>(LoadCombination.class);
+    List<Held> seats = new ArrayList<>();
+    for (JointForce force : forces) {
+      JointHold hold = holds.computeIfAbsent(force.combination(), one -> hold(fix, one));
+      seats.add(new Held(force, hold, false));
+    }
+    if (fix.way() == JointFix.Way.LAGGED) {
+      for (JointForce force : cutEnds.forces()) {
+        seats.add(new Held(force, hold(fix, force.combination()).near(cutEnd(fix)), true));
+      }
+    }
+    return seats;
+  }
+
+  private Placement cutEnd(JointFix fix) {
+    return rules
+        .factors()
+        .bolts()
+        .endAcross()
+        .at(cutEnds.toEndIn(), fix.dowel().nominalDiameterIn());
+  }
+
+  private List<Checked> worst(List<Held> seats, Function<Held, List<JointCase>> checked) {
+    CheckEnvelope worst = new CheckEnvelope("joint", rules.limits(), rules.sources());
+    for (Held seat : seats) {
+      for (JointCase each : checked.apply(seat)) {
+        worst.add(each.name(), each.combination(), each.check(), Unit.POUND);
+      }
+      for (Placement depth : seat.hold().depths()) {
+        worst.addLasting("geometry", seat.force().combination(), depth.check(), Unit.INCH);
+      }
+    }
+    return worst.list();
   }
 
   /** What the fix holds for as long as the loads of a combination last. */
   private JointHold hold(JointFix fix, LoadCombination combination) {
     return JointHold.of(fix, rules.factors(), wood, rules.limits().duration().of(combination));
-  }
-
-  private static void depths(CheckEnvelope worst, JointForce force, JointHold hold) {
-    for (Placement depth : hold.depths()) {
-      worst.addLasting("geometry", force.combination(), depth.check(), Unit.INCH);
-    }
   }
 }

@@ -17,6 +17,7 @@ import org.scantling.timber.AdjustedValues;
 import org.scantling.timber.BeamLoading;
 import org.scantling.timber.BeamStability;
 import org.scantling.timber.Bending;
+import org.scantling.timber.BucklingLength;
 import org.scantling.timber.Column;
 import org.scantling.timber.Rectangle;
 
@@ -132,10 +133,6 @@ public final class PostChecks {
   }
 
   /** K_e of the post: that of a flagpole, the more the softer the base is on which it stands. */
-  public double endFactor(Material material) {
-    return endFactor(material.section(), material.lasting(1), standing.across().heightIn());
-  }
-
   private double endFactor(Rectangle section, AdjustedValues values, double heightIn) {
     double stiffnessLbIn2 = values.elasticityMinimum().psi() * section.secondMomentIn4();
     return limits.cantileverFactor()
@@ -175,23 +172,28 @@ public final class PostChecks {
         .max(Comparator.comparingDouble(PostScene::ratio));
   }
 
+  /** The push that bends the post hardest in a combination. */
+  public Optional<PostScene> mostBent(Material material, LoadCombination combination) {
+    return loads.stream()
+        .filter(load -> load.combination() == combination)
+        .flatMap(load -> pushes().map(push -> scene(load, material, push)))
+        .reduce((one, other) -> other.momentInLb() > one.momentInLb() ? other : one);
+  }
+
   private PostScene scene(HeaderChecks.PostLoad load, Material material, SidePush push) {
     LoadCombination combination = load.combination();
     AdjustedValues values = material.lasting(limits.duration().of(combination));
     Rectangle section = material.section();
-    double downLb = load.downLb() + material.weightLbPerIn() * push.heightIn();
+    PostForce pressed = new PostForce(load.downLb(), material.weightLbPerIn(), push.heightIn());
     return new PostScene(
         combination,
         section,
-        downLb,
-        combination.factor(LoadKind.WIND) * push.momentAtInLb(0) * ground.bendingRatio(push),
+        pressed,
+        new PostMoment(
+            combination.factor(LoadKind.WIND), push.momentAtInLb(0), ground.bendingRatio(push)),
         0,
         push == standing.along(),
-        column(downLb, push.heightIn(), section, values),
-        push.heightIn(),
-        endFactor(section, values, push.heightIn()),
-        limits.straightnessFactor(),
-        push.heightIn(),
+        column(pressed.lb(), push.heightIn(), section, values),
         stability(section, push, values),
         Math.max(
             limits.eccentricityShareRatio() * section.depthIn(),
@@ -256,18 +258,15 @@ public final class PostChecks {
   }
 
   private Column column(double downLb, double heightIn, Rectangle section, AdjustedValues values) {
-    double lengthIn = endFactor(section, values, heightIn) * heightIn;
+    BucklingLength length = new BucklingLength(endFactor(section, values, heightIn), heightIn);
     return Column.of(
-        downLb,
-        section,
-        new Column.Bracing(lengthIn, lengthIn, limits.straightnessFactor()),
-        values);
+        downLb, section, new Column.Bracing(length, limits.straightnessFactor()), values);
   }
 
   private static BeamStability stability(Rectangle section, SidePush push, AdjustedValues values) {
     return BeamStability.of(
         section,
-        BeamLoading.CANTILEVER_TIP_POINT.effectiveLengthIn(push.heightIn(), section.depthIn()),
+        BeamLoading.CANTILEVER_TIP_POINT.effective(push.heightIn(), section.depthIn()),
         values);
   }
 
@@ -307,7 +306,7 @@ public final class PostChecks {
     LoadCombination combination = load.combination();
     AdjustedValues values = material.lasting(limits.duration().of(combination));
     double aboveIn = push.heightIn() - standing.housingAtIn();
-    double downLb = load.downLb() + material.weightLbPerIn() * aboveIn;
+    PostForce pressed = new PostForce(load.downLb(), material.weightLbPerIn(), aboveIn);
     double momentInLb =
         combination.factor(LoadKind.WIND) * push.momentAtInLb(standing.housingAtIn());
     Rectangle left = standing.left(material.section(), faces, along);
@@ -315,13 +314,14 @@ public final class PostChecks {
     BeamStability stability = stability(left, push, values);
     return new NotchScene(
         combination,
-        faces,
+        new NotchScene.Housing(faces, standing.housingDepthIn(), standing.housingAtIn()),
         left,
-        downLb,
+        pressed,
+        push,
         momentInLb,
         along,
         NotchScene.Offsets.of(standing, faces, along, missIn),
-        column(downLb, push.heightIn(), material.section(), values),
+        column(pressed.lb(), push.heightIn(), material.section(), values),
         Bending.of(momentInLb, left, values, stability),
         stability);
   }

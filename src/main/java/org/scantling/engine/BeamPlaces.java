@@ -1,12 +1,12 @@
 package org.scantling.engine;
 
-import static org.scantling.engine.CalculationSteps.moment;
 import static org.scantling.engine.CalculationSteps.pounds;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import org.scantling.confirm.BeamAsk;
 import org.scantling.confirm.BeamScene;
 import org.scantling.engine.BeamBurden.Part;
@@ -31,17 +31,15 @@ final class BeamPlaces {
   }
 
   List<CalculationStep> sagging() {
-    return bent(scene.all().mostSagging(), 1);
+    return bent(scene.all().mostSagging(), stresses::sagging);
   }
 
   List<CalculationStep> hogging() {
-    return bent(scene.all().mostHogging(), -1);
+    return bent(scene.all().mostHogging(), stresses::hogging);
   }
 
-  /**
-   * @param side 1 where the underside is pulled, -1 where the top is
-   */
-  private List<CalculationStep> bent(Peak peak, int side) {
+  private List<CalculationStep> bent(
+      Peak peak, Function<BeamTask, List<CalculationStep>> stressed) {
     BeamStatics statics = task.under(Part.ALL);
     int support = supportAt(peak.atIn());
     int span = scene.spanOf(peak.atIn());
@@ -54,7 +52,7 @@ final class BeamPlaces {
       return List.of();
     }
     List<CalculationStep> list = new ArrayList<>(statics.lines());
-    list.addAll(stresses.bending(task, moment(side * peak.amount()), side < 0));
+    list.addAll(stressed.apply(task));
     return list;
   }
 
@@ -85,7 +83,7 @@ final class BeamPlaces {
     statics.moments(ends(support, other));
     statics.shear(support, other);
     List<CalculationStep> list = new ArrayList<>(statics.lines());
-    list.addAll(stresses.shear(task, pounds(most)));
+    list.addAll(stresses.shear(task));
     return list;
   }
 
@@ -111,7 +109,7 @@ final class BeamPlaces {
           Evidence.saw("share", Measure.ratio(share)).and("reaction", pounds(pressedLb));
       list.add(task.step("board", pounds(share * pressedLb), shared));
     }
-    list.addAll(stresses.bearing(task, pounds(share * pressedLb), seat.contact()));
+    list.addAll(stresses.bearing(task));
     return list;
   }
 

@@ -9,9 +9,11 @@ import org.scantling.confirm.BeamScene;
 import org.scantling.engine.BeamBurden.Part;
 import org.scantling.mechanics.BeamResult;
 import org.scantling.mechanics.Peak;
+import org.scantling.quantity.FormulaLine;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Evidence;
+import org.scantling.timber.Deflection;
 import org.scantling.timber.Rectangle;
 
 /** How far the span that sags most sags in the end: by what stays with its creep, and the rest. */
@@ -37,13 +39,9 @@ final class BeamSag {
     List<CalculationStep> list = new ArrayList<>();
     double stillIn = part(list, Part.STILL, span);
     double passingIn = part(list, Part.PASSING, span);
-    list.add(
-        task.both(
-            "sag",
-            Measure.inches(creep * stillIn + passingIn),
-            Evidence.saw("creep", Measure.ratio(creep))
-                .and("still", Measure.inches(stillIn))
-                .and("passing", Measure.inches(passingIn))));
+    for (FormulaLine line : new Deflection(stillIn, passingIn, creep).lines()) {
+      list.add(task.both(line.id(), line));
+    }
     return list;
   }
 
@@ -87,7 +85,7 @@ final class BeamSag {
             .and("span", Measure.inches(scene.spanIn(span)))
             .and("near", moment(statics.over(span)))
             .and("far", moment(statics.over(span + 1)))
-            .and("stiffness", BeamStresses.psi(task.stresses().stiffnessPsi()))
+            .and("stiffness", Measure.psi(task.stresses().stiffnessPsi()))
             .and("breadth", Measure.inches(section.breadthIn()))
             .and("depth", Measure.inches(section.depthIn()));
     evidence = statics.withCrossbeams(evidence, span);

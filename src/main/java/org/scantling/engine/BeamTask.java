@@ -7,6 +7,7 @@ import org.scantling.confirm.BeamScene;
 import org.scantling.design.Geometry;
 import org.scantling.engine.BeamBurden.Part;
 import org.scantling.loads.LoadCombination;
+import org.scantling.quantity.FormulaLine;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Evidence;
@@ -84,19 +85,22 @@ record BeamTask(BeamMember member, String check, BeamScene scene) {
     return of(member.name() + "." + what, result, evidence);
   }
 
-  /** A step that crossbeams and headers have alike. */
-  CalculationStep both(String what, Measure result, Evidence evidence) {
-    return of("beam." + what, result, evidence);
+  /** A line of a kernel as a step that crossbeams and headers have alike. */
+  CalculationStep both(String what, FormulaLine line) {
+    return member.steps().as("beam." + what, line, about());
   }
 
   private CalculationStep of(String id, Measure result, Evidence evidence) {
-    Evidence all =
-        evidence
-            .and("member", member.page())
+    return member.steps().of(id, result, evidence.and(about()));
+  }
+
+  private Evidence about() {
+    Evidence about =
+        Evidence.saw("member", member.page())
             .and("check", check)
             .and("combination", combination().id());
     boolean cut = !scene.beam().cuts().isEmpty();
-    return member.steps().of(id, result, cut ? all.and("pieces", scene.pieces().way()) : all);
+    return cut ? about.and("pieces", scene.pieces().way()) : about;
   }
 
   LoadCombination combination() {

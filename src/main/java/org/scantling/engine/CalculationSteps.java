@@ -35,15 +35,16 @@ final class CalculationSteps {
    * @param about what every step tells besides its numbers, such as the check it stands under
    */
   List<CalculationStep> of(String prefix, List<FormulaLine> lines, Evidence about) {
-    return lines.stream().map(each -> of(prefix, each, about)).toList();
+    return lines.stream().map(each -> as(prefix + each.id(), each, about)).toList();
   }
 
-  private CalculationStep of(String prefix, FormulaLine line, Evidence about) {
+  /** One line of a kernel as a step of that id. */
+  CalculationStep as(String id, FormulaLine line, Evidence about) {
     Evidence evidence = Evidence.none();
     for (FormulaLine.Operand each : line.operands()) {
       evidence = evidence.and(each.name(), each.measure());
     }
-    return of(prefix + line.id(), line.result(), evidence.and(about));
+    return of(id, line.result(), evidence.and(about));
   }
 
   static Measure area(double areaIn2) {

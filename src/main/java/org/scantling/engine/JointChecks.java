@@ -5,10 +5,12 @@ import static org.scantling.reasons.Question.*;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.scantling.concurrent.Lazy;
 import org.scantling.confirm.JointBaseChecks;
 import org.scantling.confirm.JointBoltChecks;
 import org.scantling.confirm.JointBraceChecks;
+import org.scantling.confirm.JointCase;
 import org.scantling.confirm.JointCrossing;
 import org.scantling.confirm.JointFix;
 import org.scantling.confirm.JointForces;
@@ -56,6 +58,23 @@ final class JointChecks {
     };
   }
 
+  /** The forces of a row that are worked by fasteners, one by one. */
+  Stream<JointCase> cases(JointRow row) {
+    JointFix fix = table.fix(row);
+    return switch (row.question()) {
+      case CROSSBEAM_JOINT ->
+          Stream.concat(
+              crossbeamSeat().casesOfCrossbeam(fix),
+              Stream.of(new RollChecks(context, rules.get()).caseInWind(fix)));
+      case HEADER_JOINT -> paired() ? bolted().cases(fix) : headerSeat().casesOfHeader(fix);
+      case RAIL_JOINT -> railEnd().cases(fix);
+      case BRACE_JOINT ->
+          context.braced().stream()
+              .flatMap(walk -> new JointBraceChecks(walk, rules.get()).cases(fix));
+      default -> Stream.empty();
+    };
+  }
+
   /**
    * Whether crossbeams stand upright with blocks or without, then by whatever fastening holds best.
    */
@@ -69,24 +88,28 @@ final class JointChecks {
   }
 
   private List<Checked> rail(JointRow row) {
-    JointRailChecks.Rail rail =
-        new JointRailChecks.Rail(
-            context.timber(RAIL_SIZE),
-            context.timber(POST_SIZE),
-            context.answers().number(RAIL_NOTCH));
-    double bayIn = context.geometry().plan().bayIn();
-    double halfSideIn2 = bayIn * context.geometry().posts().heightIn() / 2;
-    JointRailChecks.Loads loads =
-        new JointRailChecks.Loads(
-            context.wind().onRailLb(),
-            TopLoads.lbPerIn(context.topLoads().vinePsf(), halfSideIn2),
-            context.topLoads().personLb(),
-            bayIn);
     return context
         .cache()
-        .checks(
-            List.of(row, rail, loads),
-            () -> new JointRailChecks(rail, loads, rules.get()).of(table.fix(row)));
+        .checks(List.of(row, rail(), railLoads()), () -> railEnd().of(table.fix(row)));
+  }
+
+  private JointRailChecks railEnd() {
+    return new JointRailChecks(rail(), railLoads(), rules.get());
+  }
+
+  private JointRailChecks.Rail rail() {
+    return new JointRailChecks.Rail(
+        context.timber(RAIL_SIZE), context.timber(POST_SIZE), context.answers().number(RAIL_NOTCH));
+  }
+
+  private JointRailChecks.Loads railLoads() {
+    double bayIn = context.geometry().plan().bayIn();
+    double halfSideIn2 = bayIn * context.geometry().posts().heightIn() / 2;
+    return new JointRailChecks.Loads(
+        context.wind().onRailLb(),
+        TopLoads.lbPerIn(context.topLoads().vinePsf(), halfSideIn2),
+        context.topLoads().personLb(),
+        bayIn);
   }
 
   /**
@@ -146,25 +169,24 @@ final class JointChecks {
   }
 
   private List<Checked> crossbeam(JointFix fix) {
-    List<Checked> checks =
-        new ArrayList<>(
-            JointSeatChecks.ofCrossbeam(
-                    forces.get(),
-                    context.timber(CROSSBEAM_SIZE),
-                    context.timber(HEADER_SIZE),
-                    rules.get())
-                .crossbeam(fix));
+    List<Checked> checks = new ArrayList<>(crossbeamSeat().crossbeam(fix));
     checks.add(new RollChecks(context, rules.get()).inWind(fix));
     return checks;
   }
 
+  private JointSeatChecks crossbeamSeat() {
+    return JointSeatChecks.ofCrossbeam(
+        forces.get(), context.timber(CROSSBEAM_SIZE), context.timber(HEADER_SIZE), rules.get());
+  }
+
   private List<Checked> header(JointFix fix) {
+    return paired() ? bolted().of(fix) : headerSeat().header(fix);
+  }
+
+  private JointSeatChecks headerSeat() {
     Material header = context.timber(HEADER_SIZE);
-    return paired()
-        ? bolted().of(fix)
-        : JointSeatChecks.ofHeader(
-                forces.get(), header, context.timber(POST_SIZE), toCutIn(), rules.get())
-            .header(fix);
+    return JointSeatChecks.ofHeader(
+        forces.get(), header, context.timber(POST_SIZE), toCutIn(), rules.get());
   }
 
   /** The lag screws of a piece stand in the middle of what it has of the post: half, or all. */

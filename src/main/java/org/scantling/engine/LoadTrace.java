@@ -4,9 +4,9 @@ import static org.scantling.reasons.Question.*;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.scantling.confirm.PostInGround;
-import org.scantling.confirm.SidePush;
+import org.scantling.confirm.PostScene;
 import org.scantling.design.Site;
+import org.scantling.loads.LoadCombination;
 import org.scantling.quantity.Inches;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
@@ -14,8 +14,6 @@ import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Worked;
 import org.scantling.tables.ExposureRow;
-import org.scantling.tables.SizeRow;
-import org.scantling.timber.Rectangle;
 
 /**
  * How the loads behind the checks of the finished answers were worked, and what the timber is
@@ -67,6 +65,7 @@ final class LoadTrace {
       list.addAll(new PostTrace(context, steps).list());
       list.addAll(new NotchTrace(context, steps).list());
     }
+    list.addAll(new JointTrace(context, steps).list());
     return list;
   }
 
@@ -97,30 +96,20 @@ final class LoadTrace {
 
   /** Bending of a post that the ground holds, by the push that bends it harder. */
   private List<CalculationStep> post() {
-    PostInGround ground = context.ground();
-    SidePush across = context.standing().across();
-    SidePush along = context.standing().along();
-    boolean sideways = bentInLb(across, ground) >= bentInLb(along, ground);
-    SidePush push = sideways ? across : along;
-    double momentInLb = CalculationSteps.WIND_SHARE * bentInLb(push, ground);
-    SizeRow size = context.stock().row(context.answers().option(POST_SIZE));
-    Rectangle section = new Rectangle(size.thicknessIn(), size.widthIn());
-    return List.of(
-        steps.of(
-            "post.moment",
-            new Measure(momentInLb, Unit.INCH_POUND),
-            Evidence.saw("way", sideways ? "across" : "along")
-                .and("moment", new Measure(push.momentAtInLb(0), Unit.INCH_POUND))
-                .and("groundRatio", Measure.ratio(ground.bendingRatio(push)))),
-        steps.of(
-            "post.stress",
-            new Measure(momentInLb / section.sectionModulusIn3(), Unit.PSI),
-            Evidence.saw("moment", new Measure(momentInLb, Unit.INCH_POUND))
-                .and("breadth", Measure.inches(size.thicknessIn()))
-                .and("depth", Measure.inches(size.widthIn()))));
+    return context
+        .posts()
+        .heldBy(context.ground())
+        .mostBent(context.timber(POST_SIZE), LoadCombination.DEAD_WIND)
+        .map(this::bent)
+        .orElse(List.of());
   }
 
-  private static double bentInLb(SidePush push, PostInGround ground) {
-    return push.momentAtInLb(0) * ground.bendingRatio(push);
+  private List<CalculationStep> bent(PostScene scene) {
+    return List.of(
+        steps.as(
+            "post.moment",
+            scene.moment().lines().get(0),
+            Evidence.saw("way", PostTrace.way(scene))),
+        steps.as("post.stress", scene.bending().lines().get(0), Evidence.none()));
   }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.scantling.concurrent.Lazy;
 import org.scantling.confirm.CrossbeamRoll;
+import org.scantling.confirm.JointCase;
 import org.scantling.confirm.JointFix;
 import org.scantling.confirm.JointRules;
 import org.scantling.confirm.Material;
@@ -57,6 +58,11 @@ final class RollChecks {
 
   Checked inWind(JointFix fix) {
     return roll.inWind(fix, blocks);
+  }
+
+  /** The same with how it was worked. */
+  JointCase caseInWind(JointFix fix) {
+    return roll.caseInWind(fix, blocks);
   }
 
   /** A person on a ladder that leans on a crossbeam over a header. */

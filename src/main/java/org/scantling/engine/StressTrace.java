@@ -5,31 +5,15 @@ import static org.scantling.reasons.Question.HEADER_SIZE;
 import static org.scantling.reasons.Question.POST_SIZE;
 
 import java.util.List;
-import java.util.Map;
-import org.scantling.quantity.Measure;
-import org.scantling.quantity.Unit;
 import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Evidence;
 import org.scantling.timber.AdjustedStress;
 import org.scantling.timber.AdjustedValues;
-import org.scantling.timber.Factor;
 
 /** What the members are allowed: tabulated values times every factor but that of the load. */
 final class StressTrace {
   /** The load's own factor is told of each combination, beside its check. */
   private static final double LASTING = 1;
-
-  private static final String DURATION = "C_D";
-
-  /** Factors of the standard by the blanks of their formulas. */
-  private static final Map<String, String> BLANKS =
-      Map.of(
-          "C_M", "wet",
-          "C_t", "heat",
-          "C_F", "size",
-          "C_fu", "flat",
-          "C_i", "incising",
-          "C_r", "repetitive");
 
   private final CheckContext context;
   private final CalculationSteps steps;
@@ -62,12 +46,6 @@ final class StressTrace {
   }
 
   private CalculationStep step(String id, AdjustedStress stress) {
-    Evidence evidence = Evidence.saw("reference", new Measure(stress.referencePsi(), Unit.PSI));
-    for (Factor factor : stress.factors()) {
-      if (!factor.symbol().equals(DURATION)) {
-        evidence = evidence.and(BLANKS.get(factor.symbol()), Measure.ratio(factor.value()));
-      }
-    }
-    return steps.of(id, new Measure(stress.psi(), Unit.PSI), evidence);
+    return steps.as(id, stress.lasting().lines().get(0), Evidence.none());
   }
 }

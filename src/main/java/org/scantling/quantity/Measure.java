@@ -17,6 +17,18 @@ public record Measure(double amount, Unit unit) {
     return new Measure(amount, Unit.INCH);
   }
 
+  public static Measure psi(double amount) {
+    return new Measure(amount, Unit.PSI);
+  }
+
+  public static Measure pounds(double amount) {
+    return new Measure(amount, Unit.POUND);
+  }
+
+  public static Measure inchPounds(double amount) {
+    return new Measure(amount, Unit.INCH_POUND);
+  }
+
   public static Measure psf(double amount) {
     return new Measure(amount, Unit.PSF);
   }

@@ -13,6 +13,8 @@ final class Sundries {
   private static final int CORNERS = 4;
   private static final double FOOT = 12;
 
+  private static final double LAST_BITS = 1e-9;
+
   private final Built built;
   private final Pieces pieces;
   private final List<BuyingLine> lines = new ArrayList<>();
@@ -43,8 +45,9 @@ final class Sundries {
 
   private void bracing() {
     String size = word("brace.temporary." + built.market());
-    double stickIn = nearestSoldIn(size, built.shop("brace.temporary-length"));
-    int fromAStick = (int) Math.floor(stickIn / built.shop("block.temporary-length") + 1e-9);
+    double blockIn = built.shop("block.temporary-length");
+    double stickIn = nearestSoldIn(size, built.shop("brace.temporary-length"), blockIn);
+    int fromAStick = (int) Math.floor(stickIn / blockIn + LAST_BITS);
     int forBlocks = (blocks() + fromAStick - 1) / fromAStick;
     line(
         size + " x " + length(stickIn) + ", any grade",
@@ -52,10 +55,12 @@ final class Sundries {
         braces() + " temporary braces, " + blocks() + " blocks under the headers");
   }
 
-  private double nearestSoldIn(String size, double wantedIn) {
+  /** The length sold nearest to one that is wanted, of those that a block can be cut from. */
+  private double nearestSoldIn(String size, double wantedIn, double blockIn) {
     return built.sold(size).lengthsIn().stream()
+        .filter(each -> each + LAST_BITS >= blockIn)
         .min(Comparator.comparingDouble(each -> Math.abs(each - wantedIn)))
-        .orElse(wantedIn);
+        .orElse(Math.max(wantedIn, blockIn));
   }
 
   private void stakes() {

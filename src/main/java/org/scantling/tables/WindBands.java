@@ -23,13 +23,13 @@ final class WindBands {
     }
     double solidFrom = tables.wind(SOLID_FROM).amount();
     double bandsEnd = tables.wind(LAST_LATTICE).toRatio();
-    if (solidFrom > bandsEnd) {
+    if (Double.compare(solidFrom, bandsEnd) != 0) {
       throw lines.refuse(
           TableFile.WIND,
           SOLID_FROM,
           "value",
           Double.toString(solidFrom),
-          "at most " + bandsEnd + ", where the bands of the lattice end");
+          bandsEnd + ", where the bands of the lattice end and the figure of walls begins");
     }
   }
 

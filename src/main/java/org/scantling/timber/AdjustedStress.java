@@ -2,6 +2,10 @@ package org.scantling.timber;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import org.scantling.quantity.Calculated;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Require;
 
 /**
@@ -11,7 +15,13 @@ import org.scantling.quantity.Require;
  * @param referencePsi the tabulated reference value in psi, above 0
  * @param factors every factor that applies, in the standard's order, those of 1 as well
  */
-public record AdjustedStress(String symbol, double referencePsi, List<Factor> factors) {
+public record AdjustedStress(String symbol, double referencePsi, List<Factor> factors)
+    implements Calculated {
+  private static final String DURATION = "C_D";
+
+  /** Factors that are laid on what a piece is worth where it stands. */
+  private static final Set<String> LATER = Set.of(DURATION, "C_L", "C_P", "C_b");
+
   public AdjustedStress {
     Require.positive(symbol, referencePsi, "psi");
     factors = List.copyOf(factors);
@@ -34,5 +44,49 @@ public record AdjustedStress(String symbol, double referencePsi, List<Factor> fa
     List<Factor> shorter =
         factors.stream().filter(factor -> !factor.symbol().equals(factorSymbol)).toList();
     return new AdjustedStress(symbol, referencePsi, shorter);
+  }
+
+  /** What the piece is worth where it stands, before load, length and seat are counted. */
+  public AdjustedStress lasting() {
+    return new AdjustedStress(symbol, referencePsi, laid(false));
+  }
+
+  /** C_D, 1 for a value that knows no load duration. */
+  double durationFactor() {
+    return Factor.product(
+        factors.stream().filter(factor -> factor.symbol().equals(DURATION)).toList());
+  }
+
+  private List<Factor> laid(boolean later) {
+    return factors.stream().filter(factor -> LATER.contains(factor.symbol()) == later).toList();
+  }
+
+  /** The value of the table times each factor. */
+  @Override
+  public List<FormulaLine> lines() {
+    return List.of(line(symbol));
+  }
+
+  /** The same under the name of another formula. */
+  FormulaLine line(String id) {
+    FormulaLine line =
+        FormulaLine.of(id, Measure.psi(psi())).with("reference", Measure.psi(referencePsi));
+    for (Factor factor : factors) {
+      line = factor.in(line);
+    }
+    return line;
+  }
+
+  /**
+   * The same as it ends a check: what the piece is worth where it stands, told once for all loads,
+   * times what load, length and seat make of it. It is the same product in another order.
+   */
+  FormulaLine allowed(String id) {
+    FormulaLine line =
+        FormulaLine.of(id, Measure.psi(psi())).with("lasting", Measure.psi(lasting().psi()));
+    for (Factor factor : laid(true)) {
+      line = factor.in(line);
+    }
+    return line;
   }
 }

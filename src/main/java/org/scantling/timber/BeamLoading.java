@@ -46,14 +46,19 @@ public enum BeamLoading {
    *     481 in.
    */
   public double effectiveLengthIn(double unbracedLengthIn, double depthIn) {
+    return effective(unbracedLengthIn, depthIn).lengthIn();
+  }
+
+  /** The same with how it was worked. */
+  public EffectiveLength effective(double unbracedLengthIn, double depthIn) {
     Require.zeroOrMore("unbraced length", unbracedLengthIn, "in");
     double ratio = unbracedLengthIn / Require.positive("depth", depthIn, "in");
     if (ratio < STOCKY_RATIO) {
-      return stockyLengths * unbracedLengthIn;
+      return EffectiveLength.of(unbracedLengthIn, stockyLengths, depthIn, 0);
     }
     if (this == OTHER && ratio > SLENDER_RATIO) {
-      return OTHER_SLENDER_LENGTHS * unbracedLengthIn;
+      return EffectiveLength.of(unbracedLengthIn, OTHER_SLENDER_LENGTHS, depthIn, 0);
     }
-    return lengths * unbracedLengthIn + depths * depthIn;
+    return EffectiveLength.of(unbracedLengthIn, lengths, depthIn, depths);
   }
 }

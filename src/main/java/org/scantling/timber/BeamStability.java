@@ -1,23 +1,36 @@
 package org.scantling.timber;
 
+import java.util.ArrayList;
+import java.util.List;
+import org.scantling.quantity.Calculated;
 import org.scantling.quantity.Check;
-import org.scantling.quantity.Require;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
 
 /**
  * How much of its bending strength a beam keeps against rolling over sideways.
  *
- * @param effectiveLengthIn le, 0 for a beam held all along
+ * @param length le, 0 for a beam held all along
+ * @param section the section as loaded
+ * @param minimum E min'
+ * @param start Fb*, the bending value without C_L and C_fu
  * @param slendernessRatio R_B
  * @param criticalStressPsi F_bE, infinite for a beam held all along
- * @param startStressPsi Fb*, the bending value without C_L and C_fu
+ * @param criticalRatio F_bE over Fb*
+ * @param meanRatio half of what the root of C_L is taken of
  * @param stabilityFactor C_L, above 0 and not above 1
  */
 public record BeamStability(
-    double effectiveLengthIn,
+    EffectiveLength length,
+    Rectangle section,
+    AdjustedStress minimum,
+    AdjustedStress start,
     double slendernessRatio,
     double criticalStressPsi,
-    double startStressPsi,
-    double stabilityFactor) {
+    double criticalRatio,
+    double meanRatio,
+    double stabilityFactor)
+    implements Calculated {
   private static final double GREATEST_SLENDERNESS = 50;
 
   /**
@@ -33,23 +46,42 @@ public record BeamStability(
    */
   public static BeamStability of(
       Rectangle section, double effectiveLengthIn, AdjustedValues values) {
-    Require.zeroOrMore("effective length", effectiveLengthIn, "in");
-    double breadthIn = section.breadthIn();
-    double slenderness = Math.sqrt(effectiveLengthIn * section.depthIn()) / breadthIn;
-    double minimumPsi = values.elasticityMinimum().psi();
-    double criticalPsi = 1.20 * minimumPsi / (slenderness * slenderness);
-    double startPsi = values.bendingStar().psi();
-    boolean cannotRoll = section.depthIn() <= breadthIn || !(slenderness > 0);
-    double factor = cannotRoll ? 1 : factor(criticalPsi / startPsi);
-    return new BeamStability(effectiveLengthIn, slenderness, criticalPsi, startPsi, factor);
+    return of(section, EffectiveLength.stated(effectiveLengthIn, section.depthIn()), values);
   }
 
-  /** C_L from F_bE/Fb*. */
-  static double factor(double criticalToStartRatio) {
-    double mean = (1 + criticalToStartRatio) / 1.9;
+  /** The same for a length with its own working. */
+  public static BeamStability of(Rectangle section, EffectiveLength length, AdjustedValues values) {
+    double breadthIn = section.breadthIn();
+    double slenderness = Math.sqrt(length.lengthIn() * section.depthIn()) / breadthIn;
+    AdjustedStress minimum = values.elasticityMinimum();
+    AdjustedStress start = values.bendingStar();
+    double criticalPsi = 1.20 * minimum.psi() / (slenderness * slenderness);
+    double ratio = criticalPsi / start.psi();
+    double mean = (1 + ratio) / 1.9;
+    boolean cannotRoll = cannotRoll(section, slenderness);
+    double factor = cannotRoll ? 1 : factor(ratio, mean);
+    return new BeamStability(
+        length, section, minimum, start, slenderness, criticalPsi, ratio, mean, factor);
+  }
+
+  private static boolean cannotRoll(Rectangle section, double slenderness) {
+    return section.depthIn() <= section.breadthIn() || !(slenderness > 0);
+  }
+
+  private static double factor(double ratio, double mean) {
     // the small root as a quotient: the printed difference loses its digits for held beams
-    double small = criticalToStartRatio / 0.95;
+    double small = ratio / 0.95;
     return small / (mean + Math.sqrt(mean * mean - small));
+  }
+
+  /** le. */
+  public double effectiveLengthIn() {
+    return length.lengthIn();
+  }
+
+  /** Fb*, the bending value without C_L and C_fu. */
+  public double startStressPsi() {
+    return start.psi();
   }
 
   /** C_L as a factor to lay on Fb. */
@@ -60,5 +92,42 @@ public record BeamStability(
   /** R_B against the 50 that the standard allows (NDS 2018, 3.3.3.7). */
   public Check check() {
     return new Check(slendernessRatio, GREATEST_SLENDERNESS);
+  }
+
+  /** None for a beam that cannot roll over: its factor is 1 without any working. */
+  @Override
+  public List<FormulaLine> lines() {
+    if (cannotRoll(section, slendernessRatio)) {
+      return List.of();
+    }
+    List<FormulaLine> lines = new ArrayList<>(length.lines());
+    lines.add(
+        FormulaLine.of("slenderness", Measure.ratio(slendernessRatio))
+            .with("length", Measure.inches(length.lengthIn()))
+            .with("depth", Measure.inches(section.depthIn()))
+            .with("breadth", Measure.inches(section.breadthIn())));
+    lines.add(
+        FormulaLine.of("critical", Measure.ratio(criticalRatio))
+            .with("stiffness", Measure.psi(minimum.psi()))
+            .with("slenderness", Measure.ratio(slendernessRatio))
+            .with("star", Measure.psi(start.lasting().psi()))
+            .with("duration", Measure.ratio(start.durationFactor())));
+    lines.add(
+        FormulaLine.of("mean", Measure.ratio(meanRatio))
+            .with("ratio", Measure.ratio(criticalRatio)));
+    lines.add(
+        FormulaLine.of("stability", Measure.ratio(stabilityFactor))
+            .with("ratio", Measure.ratio(criticalRatio))
+            .with("mean", Measure.ratio(meanRatio)));
+    return lines;
+  }
+
+  /** F_bE by itself, with le in lengths of what may roll over; R_B is not told apart from it. */
+  public FormulaLine rolling() {
+    return FormulaLine.of("rolling", Measure.psi(criticalStressPsi))
+        .with("stiffness", Measure.psi(minimum.psi()))
+        .with("breadth", Measure.inches(section.breadthIn()))
+        .with("lengths", Measure.ratio(length.lengthIn() / length.unbracedIn()))
+        .with("unbraced", Measure.inches(length.unbracedIn()));
   }
 }

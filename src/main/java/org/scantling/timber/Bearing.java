@@ -1,23 +1,32 @@
 package org.scantling.timber;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.scantling.quantity.Calculated;
 import org.scantling.quantity.Check;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Require;
 
 /**
  * How hard one timber presses on another.
  *
  * @param forceLb the pressing force
- * @param areaIn2 the contact
+ * @param seat the contact across the grain; none at another angle to it
+ * @param areaIn2 area of the contact
  * @param stressPsi the pressure
  * @param allowable the value it is held against, with all its factors
  * @param allowablePsi the greatest pressure: the value itself, or between two values at an angle
  */
 public record Bearing(
     double forceLb,
+    Optional<Seat> seat,
     double areaIn2,
     double stressPsi,
     AdjustedStress allowable,
-    double allowablePsi) {
+    double allowablePsi)
+    implements Calculated {
   private static final double PLATE_SHARE = 0.75;
 
   /**
@@ -31,7 +40,7 @@ public record Bearing(
    */
   public static Bearing across(double forceLb, Seat seat, AdjustedStress acrossGrain) {
     AdjustedStress allowable = acrossGrain.with(new Factor("C_b", seat.bearingFactor()));
-    return of(forceLb, seat.areaIn2(), allowable, allowable.psi());
+    return of(forceLb, Optional.of(seat), seat.areaIn2(), allowable);
   }
 
   /**
@@ -44,7 +53,7 @@ public record Bearing(
    *     <p>Source: NDS, 2018, 3.10.1. Worked: 6000 lb on 12.25 in² gives 490 psi.
    */
   public static Bearing onEndGrain(double forceLb, double areaIn2, AdjustedStress alongGrain) {
-    return of(forceLb, areaIn2, alongGrain, alongGrain.psi());
+    return of(forceLb, Optional.empty(), areaIn2, alongGrain);
   }
 
   /**
@@ -62,7 +71,27 @@ public record Bearing(
       double forceLb, double areaIn2, AdjustedValues values, double angleDegrees) {
     AdjustedStress along = values.compression();
     double allowedPsi = Hankinson.at(along.psi(), values.bearing().psi(), angleDegrees);
-    return of(forceLb, areaIn2, along, allowedPsi);
+    return new Bearing(
+        force(forceLb), Optional.empty(), contact(areaIn2), forceLb / areaIn2, along, allowedPsi);
+  }
+
+  /** The force that presses the contact as hard as it may be pressed. */
+  public double capacityLb() {
+    return allowablePsi * areaIn2;
+  }
+
+  /** What the contact carries. */
+  public List<FormulaLine> seatLines() {
+    return seat.map(this::carried).orElse(List.of());
+  }
+
+  private List<FormulaLine> carried(Seat on) {
+    return List.of(
+        allowable.line("seat-allowed"),
+        FormulaLine.of("seat", Measure.pounds(capacityLb()))
+            .with("allowed", Measure.psi(allowablePsi))
+            .with("breadth", Measure.inches(on.breadthIn()))
+            .with("seat", Measure.inches(on.lengthIn())));
   }
 
   /** True where end grain is pressed so hard that a metal plate must spread it (NDS 3.10.1.3). */
@@ -76,9 +105,34 @@ public record Bearing(
   }
 
   private static Bearing of(
-      double forceLb, double areaIn2, AdjustedStress allowable, double allowedPsi) {
-    Require.zeroOrMore("bearing force", forceLb, "lb");
-    Require.positive("contact area", areaIn2, "in²");
-    return new Bearing(forceLb, areaIn2, forceLb / areaIn2, allowable, allowedPsi);
+      double forceLb, Optional<Seat> seat, double areaIn2, AdjustedStress allowable) {
+    return new Bearing(
+        force(forceLb), seat, contact(areaIn2), forceLb / areaIn2, allowable, allowable.psi());
+  }
+
+  private static double force(double forceLb) {
+    return Require.zeroOrMore("bearing force", forceLb, "lb");
+  }
+
+  private static double contact(double areaIn2) {
+    return Require.positive("contact area", areaIn2, "in²");
+  }
+
+  /** Of pressure across the grain; the other two are told by nobody yet. */
+  @Override
+  public List<FormulaLine> lines() {
+    return seat.map(this::across).orElse(List.of());
+  }
+
+  private List<FormulaLine> across(Seat on) {
+    List<FormulaLine> lines = new ArrayList<>();
+    lines.add(
+        FormulaLine.of("bearing", Measure.psi(stressPsi))
+            .with("reaction", Measure.pounds(forceLb))
+            .with("breadth", Measure.inches(on.breadthIn()))
+            .with("seat", Measure.inches(on.lengthIn())));
+    lines.addAll(on.lines());
+    lines.add(allowable.allowed("bearing-allowed"));
+    return lines;
   }
 }

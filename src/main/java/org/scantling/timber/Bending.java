@@ -1,18 +1,28 @@
 package org.scantling.timber;
 
+import java.util.List;
+import org.scantling.quantity.Calculated;
 import org.scantling.quantity.Check;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Require;
 
 /**
  * How hard a beam is bent.
  *
  * @param momentInLb the size of the moment
- * @param sectionModulusIn3 of the section that carries it, net of notches
+ * @param section that carries it, net of notches
+ * @param sectionModulusIn3 of that section
  * @param stressPsi fb
  * @param allowable Fb' with all its factors
  */
 public record Bending(
-    double momentInLb, double sectionModulusIn3, double stressPsi, AdjustedStress allowable) {
+    double momentInLb,
+    Rectangle section,
+    double sectionModulusIn3,
+    double stressPsi,
+    AdjustedStress allowable)
+    implements Calculated {
 
   /**
    * The bending stress in a beam against what it may be.
@@ -33,11 +43,21 @@ public record Bending(
   public static Bending of(double momentInLb, Rectangle section, AdjustedStress allowable) {
     double sizeInLb = Math.abs(Require.finite("bending moment", momentInLb, "in·lb"));
     double modulusIn3 = section.sectionModulusIn3();
-    return new Bending(sizeInLb, modulusIn3, sizeInLb / modulusIn3, allowable);
+    return new Bending(sizeInLb, section, modulusIn3, sizeInLb / modulusIn3, allowable);
   }
 
   /** fb against Fb'. */
   public Check check() {
     return new Check(stressPsi, allowable.psi());
+  }
+
+  @Override
+  public List<FormulaLine> lines() {
+    return List.of(
+        FormulaLine.of("bending", Measure.psi(stressPsi))
+            .with("moment", Measure.inchPounds(momentInLb))
+            .with("breadth", Measure.inches(section.breadthIn()))
+            .with("depth", Measure.inches(section.depthIn())),
+        allowable.allowed("bending-allowed"));
   }
 }

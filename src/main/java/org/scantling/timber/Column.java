@@ -1,13 +1,19 @@
 package org.scantling.timber;
 
+import java.util.ArrayList;
+import java.util.List;
+import org.scantling.quantity.Calculated;
 import org.scantling.quantity.Check;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Require;
 
 /**
  * How hard a post is pressed along its length.
  *
  * @param forceLb the load
- * @param areaIn2 its whole section
+ * @param section its whole section
+ * @param areaIn2 area of that section
  * @param stressPsi fc
  * @param aboutDepth stability for bowing along the section's depth
  * @param aboutBreadth stability for bowing along its breadth
@@ -15,11 +21,13 @@ import org.scantling.quantity.Require;
  */
 public record Column(
     double forceLb,
+    Rectangle section,
     double areaIn2,
     double stressPsi,
     ColumnStability aboutDepth,
     ColumnStability aboutBreadth,
-    AdjustedStress allowable) {
+    AdjustedStress allowable)
+    implements Calculated {
 
   /**
    * The stress in a post against what it may be, the worse axis governing.
@@ -36,28 +44,41 @@ public record Column(
       double forceLb, Rectangle section, Bracing bracing, AdjustedValues values) {
     Require.zeroOrMore("load on the post", forceLb, "lb");
     double c = bracing.straightnessFactor();
-    ColumnStability depth =
-        ColumnStability.of(bracing.alongDepthIn(), section.depthIn(), values, c);
+    ColumnStability depth = ColumnStability.of(bracing.alongDepth(), section.depthIn(), values, c);
     ColumnStability breadth =
-        ColumnStability.of(bracing.alongBreadthIn(), section.breadthIn(), values, c);
+        ColumnStability.of(bracing.alongBreadth(), section.breadthIn(), values, c);
     double areaIn2 = section.areaIn2();
     Factor smaller = slender(depth, breadth).asFactor();
     AdjustedStress allowable = values.compression().with(smaller);
-    return new Column(forceLb, areaIn2, forceLb / areaIn2, depth, breadth, allowable);
+    return new Column(forceLb, section, areaIn2, forceLb / areaIn2, depth, breadth, allowable);
   }
 
   /**
    * The buckling lengths of a post.
    *
-   * @param alongDepthIn le = Ke·l for bowing along the section's depth, 0 or more
-   * @param alongBreadthIn le for bowing along its breadth, 0 or more
+   * @param alongDepth le = Ke·l for bowing along the section's depth
+   * @param alongBreadth le for bowing along its breadth
    * @param straightnessFactor c, 0.8 for sawn timber, above 0 and not above 1
    */
-  public record Bracing(double alongDepthIn, double alongBreadthIn, double straightnessFactor) {
+  public record Bracing(
+      BucklingLength alongDepth, BucklingLength alongBreadth, double straightnessFactor) {
     public Bracing {
-      Require.zeroOrMore("buckling length along the depth", alongDepthIn, "in");
-      Require.zeroOrMore("buckling length along the breadth", alongBreadthIn, "in");
       Require.positive("straightness factor c", straightnessFactor, "");
+    }
+
+    /** Of lengths that are taken as they are, 0 or more. */
+    public Bracing(double alongDepthIn, double alongBreadthIn, double straightnessFactor) {
+      this(
+          new BucklingLength(
+              1, Require.zeroOrMore("buckling length along the depth", alongDepthIn, "in")),
+          new BucklingLength(
+              1, Require.zeroOrMore("buckling length along the breadth", alongBreadthIn, "in")),
+          straightnessFactor);
+    }
+
+    /** The same both ways. */
+    public Bracing(BucklingLength both, double straightnessFactor) {
+      this(both, both, straightnessFactor);
     }
   }
 
@@ -73,5 +94,22 @@ public record Column(
 
   private static ColumnStability slender(ColumnStability one, ColumnStability other) {
     return one.slendernessRatio() >= other.slendernessRatio() ? one : other;
+  }
+
+  @Override
+  public List<FormulaLine> lines() {
+    List<FormulaLine> lines = new ArrayList<>();
+    lines.add(
+        FormulaLine.of("pressure", Measure.psi(stressPsi))
+            .with("load", Measure.pounds(forceLb))
+            .with("breadth", Measure.inches(section.breadthIn()))
+            .with("depth", Measure.inches(section.depthIn())));
+    lines.addAll(governing().lines());
+    // The product of all factors, of which Fc* holds all but C_P.
+    lines.add(
+        FormulaLine.of("compression-allowed", Measure.psi(allowable.psi()))
+            .with("star", Measure.psi(governing().startStressPsi()))
+            .with("buckled", Measure.ratio(governing().stabilityFactor())));
+    return lines;
   }
 }

@@ -1,11 +1,22 @@
 package org.scantling.timber;
 
+import java.util.List;
+import org.scantling.quantity.Calculated;
 import org.scantling.quantity.Check;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Require;
 
 /**
  * How hard a post is worked by load and bending together, in both directions.
  *
+ * @param column the whole post under its load
+ * @param cut true where it is pressed and bent on what a cut leaves of it
+ * @param pressurePsi fc, on what carries it
+ * @param edgewise bending along the section's depth
+ * @param flatwise bending along its breadth
+ * @param stability of bending along the depth
+ * @param bowingRatio fc of the whole post over F_cE1, how far it is on its way to bowing out
  * @param axialTerm (fc/Fc')²
  * @param edgewiseTerm the share of bending along the section's depth
  * @param flatwiseTerm the share of bending along its breadth
@@ -14,12 +25,20 @@ import org.scantling.quantity.Require;
  * @param interactionRatio the sum of the terms, cut off at {@link #BEYOND_BUCKLING}
  */
 public record CombinedStress(
+    Column column,
+    boolean cut,
+    double pressurePsi,
+    BentAxis edgewise,
+    BentAxis flatwise,
+    BeamStability stability,
+    double bowingRatio,
     double axialTerm,
     double edgewiseTerm,
     double flatwiseTerm,
     double edgewiseReserve,
     double flatwiseReserve,
-    double interactionRatio) {
+    double interactionRatio)
+    implements Calculated {
   /** The ratio that stands for a post that bows out before it is bent. */
   public static final double BEYOND_BUCKLING = Check.LEANS_OVER;
 
@@ -38,7 +57,7 @@ public record CombinedStress(
    */
   public static CombinedStress of(
       Column column, BentAxis edgewise, BentAxis flatwise, BeamStability stability) {
-    return of(column, column.areaIn2(), edgewise, flatwise, stability);
+    return of(column, false, column.areaIn2(), new Bent(edgewise, flatwise, stability));
   }
 
   /**
@@ -60,15 +79,15 @@ public record CombinedStress(
       BentAxis flatwise,
       BeamStability stability) {
     Require.positive("net area", netAreaIn2, "in²");
-    return of(column, netAreaIn2, edgewise, flatwise, stability);
+    return of(column, true, netAreaIn2, new Bent(edgewise, flatwise, stability));
   }
 
-  private static CombinedStress of(
-      Column column,
-      double areaIn2,
-      BentAxis edgewise,
-      BentAxis flatwise,
-      BeamStability stability) {
+  private record Bent(BentAxis edgewise, BentAxis flatwise, BeamStability stability) {}
+
+  private static CombinedStress of(Column column, boolean cut, double areaIn2, Bent bent) {
+    BentAxis edgewise = bent.edgewise();
+    BentAxis flatwise = bent.flatwise();
+    BeamStability stability = bent.stability();
     double fc = column.forceLb() / areaIn2;
     double axial = fc / column.allowable().psi();
     double share1 = column.stressPsi() / column.aboutDepth().criticalStressPsi();
@@ -85,7 +104,19 @@ public record CombinedStress(
     boolean bowsOut = !(reserve1 > 0 && reserve2 > 0);
     double sum = bowsOut ? BEYOND_BUCKLING : axial * axial + term1 + term2;
     return new CombinedStress(
-        axial * axial, term1, term2, reserve1, reserve2, Math.min(sum, BEYOND_BUCKLING));
+        column,
+        cut,
+        fc,
+        edgewise,
+        flatwise,
+        stability,
+        share1,
+        axial * axial,
+        term1,
+        term2,
+        reserve1,
+        reserve2,
+        Math.min(sum, BEYOND_BUCKLING));
   }
 
   /** True where the post bows or rolls out before the bending counts. */
@@ -102,5 +133,55 @@ public record CombinedStress(
     return reserve > 0
         ? Math.min(BEYOND_BUCKLING, bentPsi / (bending.allowable().psi() * reserve))
         : BEYOND_BUCKLING;
+  }
+
+  /**
+   * The sum in the form that its bending asks for. The printed sum bows out alike both ways, as a
+   * square post does.
+   */
+  @Override
+  public List<FormulaLine> lines() {
+    return cut ? List.of(bowing(), atCut()) : List.of(whole());
+  }
+
+  private FormulaLine bowing() {
+    return FormulaLine.of("bowing", Measure.ratio(bowingRatio))
+        .with("whole", Measure.psi(column.stressPsi()))
+        .with("euler", Measure.psi(column.aboutDepth().criticalStressPsi()));
+  }
+
+  private FormulaLine whole() {
+    boolean both = flatwise.bending().momentInLb() > 0;
+    FormulaLine line =
+        sum(both ? "combined-both" : "combined")
+            .with("offset", Measure.ratio(edgewise.eccentricRatio()))
+            .with("euler", Measure.psi(column.aboutDepth().criticalStressPsi()));
+    return both
+        ? line.with("cross", Measure.psi(flatwise.bending().stressPsi()))
+            .with("crossed", Measure.psi(flatwise.bending().allowable().psi()))
+            .with("rolling", Measure.psi(stability.criticalStressPsi()))
+        : line;
+  }
+
+  private FormulaLine atCut() {
+    boolean both = flatwise.eccentricityIn() > 0;
+    FormulaLine line =
+        sum(both ? "sum-across" : "sum")
+            .with("arm", Measure.inches(edgewise.eccentricityIn()))
+            .with("depth", Measure.inches(edgewise.depthIn()))
+            .with("bowing", Measure.ratio(bowingRatio));
+    return both
+        ? line.with("less", Measure.inches(flatwise.eccentricityIn()))
+            .with("breadth", Measure.inches(flatwise.depthIn()))
+            .with("solved", Measure.psi(stability.criticalStressPsi()))
+        : line;
+  }
+
+  private FormulaLine sum(String id) {
+    return FormulaLine.of(id, Measure.ratio(interactionRatio))
+        .with("pressed", Measure.psi(pressurePsi))
+        .with("allowed", Measure.psi(column.allowable().psi()))
+        .with("bent", Measure.psi(edgewise.bending().stressPsi()))
+        .with("bending", Measure.psi(edgewise.bending().allowable().psi()));
   }
 }

@@ -1,6 +1,11 @@
 package org.scantling.timber;
 
+import java.util.ArrayList;
+import java.util.List;
+import org.scantling.quantity.Calculated;
 import org.scantling.quantity.Check;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Require;
 
 /**
@@ -11,7 +16,8 @@ import org.scantling.quantity.Require;
  * @param fastenerCount how many share the force, 1 or more; C_g among the factors of {@code single}
  *     tells how evenly
  */
-public record Connection(double forceLb, AdjustedForce single, int fastenerCount) {
+public record Connection(double forceLb, AdjustedForce single, int fastenerCount)
+    implements Calculated {
   public Connection {
     Require.zeroOrMore("force on the joint", forceLb, "lb");
     if (fastenerCount < 1) {
@@ -38,5 +44,18 @@ public record Connection(double forceLb, AdjustedForce single, int fastenerCount
    */
   public static Check together(Connection sideways, Connection pulled) {
     return new Check(sideways.check().ratio() + pulled.check().ratio(), 1);
+  }
+
+  /** What one fastener carries, then all of them. */
+  @Override
+  public List<FormulaLine> lines() {
+    List<FormulaLine> lines = new ArrayList<>(single.lines());
+    lines.add(
+        FormulaLine.of(
+                single.symbol().equals("W") ? "all-pulled" : "all-pushed",
+                Measure.pounds(capacityLb()))
+            .with("count", Measure.count(fastenerCount))
+            .with("one", Measure.pounds(single.lb())));
+    return lines;
   }
 }

@@ -1,6 +1,10 @@
 package org.scantling.timber;
 
+import java.util.List;
+import org.scantling.quantity.Calculated;
 import org.scantling.quantity.Check;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Require;
 
 /**
@@ -10,7 +14,8 @@ import org.scantling.quantity.Require;
  * @param passingIn elastic sag under the loads that come and go, 0 or more
  * @param creepFactor K_cr, 1 or more (1.5 seasoned and dry, 2.0 wet or unseasoned)
  */
-public record Deflection(double permanentIn, double passingIn, double creepFactor) {
+public record Deflection(double permanentIn, double passingIn, double creepFactor)
+    implements Calculated {
   private static final double TAIL_COUNTS_TWICE = 2;
 
   public Deflection {
@@ -39,5 +44,14 @@ public record Deflection(double permanentIn, double passingIn, double creepFacto
   /** The sag in the end of a tail's tip; twice its length counts as span (IBC 2018, 1604.3). */
   public Check checkOverhang(double overhangIn, double spanDivisor) {
     return check(TAIL_COUNTS_TWICE * overhangIn, spanDivisor);
+  }
+
+  @Override
+  public List<FormulaLine> lines() {
+    return List.of(
+        FormulaLine.of("sag", Measure.inches(totalIn()))
+            .with("creep", Measure.ratio(creepFactor))
+            .with("still", Measure.inches(permanentIn))
+            .with("passing", Measure.inches(passingIn)));
   }
 }

@@ -33,7 +33,11 @@ public record Dowel(double nominalDiameterIn, double shankDiameterIn, double ben
 
   /** K_D of a thin shank (NDS 2018, Table 12.3.1B). */
   double thinReduction() {
-    return shankDiameterIn <= 0.17 ? 2.2 : 10 * shankDiameterIn + 0.5;
+    return thinnest() ? 2.2 : 10 * shankDiameterIn + 0.5;
+  }
+
+  boolean thinnest() {
+    return shankDiameterIn <= 0.17;
   }
 
   /** True where the angle to the grain weakens it: from 1/4 in nominal. */

@@ -1,6 +1,9 @@
 package org.scantling.timber;
 
+import java.util.Comparator;
 import java.util.List;
+import org.scantling.quantity.Calculated;
+import org.scantling.quantity.FormulaLine;
 
 /**
  * C_delta: what end distance, edge distance and spacing leave of a fastener's value.
@@ -12,7 +15,7 @@ import java.util.List;
  *
  * @param placements every distance that was looked at, one or more
  */
-public record GeometryFactor(List<Placement> placements) {
+public record GeometryFactor(List<Placement> placements) implements Calculated {
   public GeometryFactor {
     placements = List.copyOf(placements);
     if (placements.isEmpty()) {
@@ -23,7 +26,7 @@ public record GeometryFactor(List<Placement> placements) {
 
   /** The smallest share. Worked: 5D of 7D end distance and 4D of 4D spacing gives 0.714. */
   public double value() {
-    return placements.stream().mapToDouble(Placement::factor).min().orElseThrow();
+    return governing().factor();
   }
 
   /** The share as a factor to lay on Z. */
@@ -39,5 +42,16 @@ public record GeometryFactor(List<Placement> placements) {
   /** True where no distance is under its least. */
   public boolean allowed() {
     return tooClose().isEmpty();
+  }
+
+  /** The distance that leaves the smallest share. */
+  public Placement governing() {
+    return placements.stream().min(Comparator.comparingDouble(Placement::factor)).orElseThrow();
+  }
+
+  /** The smallest share where it is not all. */
+  @Override
+  public List<FormulaLine> lines() {
+    return governing().lines();
   }
 }

@@ -3,27 +3,58 @@ package org.scantling.timber;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
+import org.scantling.quantity.Calculated;
+import org.scantling.quantity.FormulaLine;
 
 /**
  * What one fastener carries sideways, before factors, with every mode's value.
  *
+ * @param equations how the modes were worked
+ * @param doubled true where the main piece is held between two side pieces
  * @param modesLb each mode that can happen and its reduced value, at least one
- * @param bearingRatio Re, dowel bearing of the main piece over the side piece
- * @param lengthRatio Rt, length in the main piece over the side piece
- * @param k1 of mode II
- * @param k2 of mode IIIm
- * @param k3 of mode IIIs
  */
 public record LateralValue(
-    Map<YieldMode, Double> modesLb,
-    double bearingRatio,
-    double lengthRatio,
-    double k1,
-    double k2,
-    double k3) {
+    YieldEquations equations, boolean doubled, Map<YieldMode, Double> modesLb)
+    implements Calculated {
   public LateralValue {
     modesLb = Collections.unmodifiableMap(new EnumMap<>(modesLb));
+  }
+
+  /** Re, dowel bearing of the main piece over the side piece. */
+  public double bearingRatio() {
+    return equations.bearingRatio();
+  }
+
+  /** Rt, length in the main piece over the side piece. */
+  public double lengthRatio() {
+    return equations.lengthRatio();
+  }
+
+  /** Of mode II. */
+  public double k1() {
+    return equations.k1();
+  }
+
+  /** Of mode IIIm. */
+  public double k2() {
+    return equations.k2();
+  }
+
+  /** Of mode IIIs. */
+  public double k3() {
+    return equations.k3();
+  }
+
+  /** The piece that holds the fastener's point or nut. */
+  public DowelMember main() {
+    return equations.main();
+  }
+
+  /** The piece under its head. */
+  public DowelMember side() {
+    return equations.side();
   }
 
   /** The mode that gives way first. */
@@ -39,6 +70,12 @@ public record LateralValue(
 
   /** Z, ready for its factors. */
   public AdjustedForce unadjusted() {
-    return new AdjustedForce("Z", valueLb(), java.util.List.of());
+    return new AdjustedForce("Z", valueLb(), List.of());
+  }
+
+  /** Every mode with what goes into it; what the two pieces are worth is told of them. */
+  @Override
+  public List<FormulaLine> lines() {
+    return equations.lines(modesLb, doubled);
   }
 }

@@ -1,24 +1,47 @@
 package org.scantling.timber;
 
+import java.util.List;
+import org.scantling.quantity.Calculated;
 import org.scantling.quantity.Check;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Require;
 
 /**
  * What shear a beam can bring to a support where it is notched or hung from bolts.
  *
+ * @param where what takes the depth away
  * @param shearLb the size of the shear force
+ * @param section the whole section
  * @param remainingDepthIn dn or de, the depth that is left
  * @param depthRatio what is left of the whole depth
  * @param allowable Fv' with all its factors
  * @param allowableLb the shear it may be
  */
 public record NotchedShear(
+    Where where,
     double shearLb,
+    Rectangle section,
     double remainingDepthIn,
     double depthRatio,
     AdjustedStress allowable,
-    double allowableLb) {
+    double allowableLb)
+    implements Calculated {
   private static final double NEAR_END_DEPTHS = 5;
+
+  /** What takes the depth away, with the formula that tells it. */
+  public enum Where {
+    TENSION_FACE("notch"),
+    COMPRESSION_FACE(""),
+    FASTENERS_NEAR_END("splitting"),
+    FASTENERS("splitting-inside");
+
+    private final String id;
+
+    Where(String id) {
+      this.id = id;
+    }
+  }
 
   /**
    * A square notch in the tension face, as at the underside of a beam's end.
@@ -38,7 +61,14 @@ public record NotchedShear(
     Rectangle left = section.notched(notch.depthIn());
     double ratio = left.depthIn() / section.depthIn();
     double allowableLb = plainLb(left, allowable) * ratio * ratio;
-    return of(shearLb, left.depthIn(), ratio, allowable, allowableLb);
+    return new NotchedShear(
+        Where.TENSION_FACE,
+        sizeLb(shearLb),
+        section,
+        left.depthIn(),
+        ratio,
+        allowable,
+        allowableLb);
   }
 
   /**
@@ -60,7 +90,14 @@ public record NotchedShear(
     double reachIn = Math.min(notch.reachIn(), leftIn);
     double carryingIn = depthIn - (depthIn - leftIn) / leftIn * reachIn;
     double allowableLb = plainLb(new Rectangle(section.breadthIn(), carryingIn), allowable);
-    return of(shearLb, leftIn, leftIn / depthIn, allowable, allowableLb);
+    return new NotchedShear(
+        Where.COMPRESSION_FACE,
+        sizeLb(shearLb),
+        section,
+        leftIn,
+        leftIn / depthIn,
+        allowable,
+        allowableLb);
   }
 
   /**
@@ -80,7 +117,9 @@ public record NotchedShear(
     double ratio = left.depthIn() / section.depthIn();
     boolean nearEnd = place.toEndIn() < NEAR_END_DEPTHS * section.depthIn();
     double allowableLb = plainLb(left, allowable) * (nearEnd ? ratio * ratio : 1);
-    return of(shearLb, left.depthIn(), ratio, allowable, allowableLb);
+    Where where = nearEnd ? Where.FASTENERS_NEAR_END : Where.FASTENERS;
+    return new NotchedShear(
+        where, sizeLb(shearLb), section, left.depthIn(), ratio, allowable, allowableLb);
   }
 
   /**
@@ -105,9 +144,26 @@ public record NotchedShear(
     return 2.0 / 3 * allowable.psi() * section.areaIn2();
   }
 
-  private static NotchedShear of(
-      double shearLb, double leftIn, double ratio, AdjustedStress allowable, double allowableLb) {
-    double sizeLb = Math.abs(Require.finite("shear force", shearLb, "lb"));
-    return new NotchedShear(sizeLb, leftIn, ratio, allowable, allowableLb);
+  private static double sizeLb(double shearLb) {
+    return Math.abs(Require.finite("shear force", shearLb, "lb"));
+  }
+
+  /**
+   * None of a notch above: no timber of a walk is cut so. Where fasteners hold, Fv' is told too: it
+   * stands on no other page.
+   */
+  @Override
+  public List<FormulaLine> lines() {
+    FormulaLine line =
+        FormulaLine.of(where.id, Measure.pounds(allowableLb))
+            .with("allowed", Measure.psi(allowable.psi()))
+            .with("breadth", Measure.inches(section.breadthIn()))
+            .with("rest", Measure.inches(remainingDepthIn))
+            .with("depth", Measure.inches(section.depthIn()));
+    return switch (where) {
+      case COMPRESSION_FACE -> List.of();
+      case TENSION_FACE -> List.of(line);
+      case FASTENERS, FASTENERS_NEAR_END -> List.of(allowable.line("shear-allowed"), line);
+    };
   }
 }

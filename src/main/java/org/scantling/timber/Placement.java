@@ -1,6 +1,10 @@
 package org.scantling.timber;
 
+import java.util.List;
+import org.scantling.quantity.Calculated;
 import org.scantling.quantity.Check;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Require;
 
 /**
@@ -10,7 +14,8 @@ import org.scantling.quantity.Require;
  * @param distanceIn what it is, above 0
  * @param diameterIn nominal diameter of the fastener, above 0
  */
-public record Placement(PlacementRule rule, double distanceIn, double diameterIn) {
+public record Placement(PlacementRule rule, double distanceIn, double diameterIn)
+    implements Calculated {
   private static final double SLACK = 1e-9;
 
   public Placement {
@@ -43,5 +48,18 @@ public record Placement(PlacementRule rule, double distanceIn, double diameterIn
   /** The least distance against what it is. */
   public Check check() {
     return new Check(minimumIn(), distanceIn);
+  }
+
+  /** Its share where it is not all. */
+  @Override
+  public List<FormulaLine> lines() {
+    double share = factor();
+    return share < 1
+        ? List.of(
+            FormulaLine.of("share", Measure.ratio(share))
+                .with("distance", Measure.inches(distanceIn))
+                .with("full", Measure.ratio(rule.fullDiameters()))
+                .with("diameter", Measure.inches(diameterIn)))
+        : List.of();
   }
 }

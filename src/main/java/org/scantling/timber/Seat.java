@@ -1,5 +1,9 @@
 package org.scantling.timber;
 
+import java.util.List;
+import org.scantling.quantity.Calculated;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Require;
 
 /**
@@ -10,7 +14,7 @@ import org.scantling.quantity.Require;
  *     whole face
  * @param toEndIn from the contact to the nearer end of the piece, 0 or more
  */
-public record Seat(double breadthIn, double lengthIn, double toEndIn) {
+public record Seat(double breadthIn, double lengthIn, double toEndIn) implements Calculated {
   private static final double LONG_SEAT_IN = 6;
   private static final double CLEAR_OF_END_IN = 3;
 
@@ -34,5 +38,16 @@ public record Seat(double breadthIn, double lengthIn, double toEndIn) {
   public double bearingFactor() {
     boolean borrows = lengthIn < LONG_SEAT_IN && toEndIn >= CLEAR_OF_END_IN;
     return borrows ? (lengthIn + 0.375) / lengthIn : 1;
+  }
+
+  /** C_b where it is not 1. */
+  @Override
+  public List<FormulaLine> lines() {
+    double factor = bearingFactor();
+    return factor > 1
+        ? List.of(
+            FormulaLine.of("bearing-factor", Measure.ratio(factor))
+                .with("seat", Measure.inches(lengthIn)))
+        : List.of();
   }
 }

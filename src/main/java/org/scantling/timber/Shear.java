@@ -1,17 +1,24 @@
 package org.scantling.timber;
 
+import java.util.List;
+import org.scantling.quantity.Calculated;
 import org.scantling.quantity.Check;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Require;
 
 /**
  * How hard a beam is sheared along the grain.
  *
  * @param shearLb the size of the shear force
- * @param areaIn2 area of the section that carries it
+ * @param section that carries it
+ * @param areaIn2 its area
  * @param stressPsi fv at mid-depth
  * @param allowable Fv' with all its factors
  */
-public record Shear(double shearLb, double areaIn2, double stressPsi, AdjustedStress allowable) {
+public record Shear(
+    double shearLb, Rectangle section, double areaIn2, double stressPsi, AdjustedStress allowable)
+    implements Calculated {
 
   /**
    * The shear stress in a beam without notch against what it may be.
@@ -25,7 +32,7 @@ public record Shear(double shearLb, double areaIn2, double stressPsi, AdjustedSt
   public static Shear of(double shearLb, Rectangle section, AdjustedStress allowable) {
     double sizeLb = Math.abs(Require.finite("shear force", shearLb, "lb"));
     double areaIn2 = section.areaIn2();
-    return new Shear(sizeLb, areaIn2, 3 * sizeLb / (2 * areaIn2), allowable);
+    return new Shear(sizeLb, section, areaIn2, 3 * sizeLb / (2 * areaIn2), allowable);
   }
 
   /**
@@ -50,5 +57,15 @@ public record Shear(double shearLb, double areaIn2, double stressPsi, AdjustedSt
   /** fv against Fv'. */
   public Check check() {
     return new Check(stressPsi, allowable.psi());
+  }
+
+  @Override
+  public List<FormulaLine> lines() {
+    return List.of(
+        FormulaLine.of("shear", Measure.psi(stressPsi))
+            .with("shear", Measure.pounds(shearLb))
+            .with("breadth", Measure.inches(section.breadthIn()))
+            .with("depth", Measure.inches(section.depthIn())),
+        allowable.allowed("shear-allowed"));
   }
 }

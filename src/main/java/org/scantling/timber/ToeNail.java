@@ -1,5 +1,9 @@
 package org.scantling.timber;
 
+import java.util.List;
+import org.scantling.quantity.Calculated;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Require;
 
 /**
@@ -10,7 +14,7 @@ import org.scantling.quantity.Require;
  *
  * @param lengthIn length of the nail, above 0
  */
-public record ToeNail(double lengthIn) {
+public record ToeNail(double lengthIn) implements Calculated {
   private static final double SLANT_DEGREES = 30;
 
   public ToeNail {
@@ -43,5 +47,19 @@ public record ToeNail(double lengthIn) {
    */
   public double crossingIn() {
     return sideIn() * Math.tan(Math.toRadians(SLANT_DEGREES));
+  }
+
+  /** Where it crosses. */
+  public FormulaLine crossing() {
+    return FormulaLine.of("crossing", Measure.inches(crossingIn()))
+        .with("length", Measure.inches(lengthIn));
+  }
+
+  @Override
+  public List<FormulaLine> lines() {
+    Measure length = Measure.inches(lengthIn);
+    return List.of(
+        FormulaLine.of("toe-side", Measure.inches(sideIn())).with("length", length),
+        FormulaLine.of("toe-penetration", Measure.inches(penetrationIn())).with("length", length));
   }
 }

@@ -1,19 +1,41 @@
 package org.scantling.timber;
 
 import java.util.List;
+import org.scantling.quantity.Calculated;
+import org.scantling.quantity.FormulaLine;
+import org.scantling.quantity.Measure;
 import org.scantling.quantity.Require;
+import org.scantling.quantity.Unit;
 
 /**
  * What one fastener in side grain holds against being pulled out, before factors.
  *
+ * @param by which formula
+ * @param specificGravityRatio G of the wood that holds the point
+ * @param diameterIn of the fastener
  * @param perInchLb W, pounds for each inch of grip, above 0
  * @param gripIn length of nail, or of thread without its tip, in the piece that holds the point,
  *     above 0
  */
-public record Withdrawal(double perInchLb, double gripIn) {
+public record Withdrawal(
+    By by, double specificGravityRatio, double diameterIn, double perInchLb, double gripIn)
+    implements Calculated {
   public Withdrawal {
     Require.positive("withdrawal value", perInchLb, "lb/in");
     Require.positive("grip of the fastener", gripIn, "in");
+  }
+
+  /** The formulas, each with the line that tells it. */
+  public enum By {
+    NAIL("withdrawal-nail"),
+    LAG("withdrawal-lag"),
+    WOOD_SCREW("withdrawal-screw");
+
+    private final String id;
+
+    By(String id) {
+      this.id = id;
+    }
   }
 
   /**
@@ -27,7 +49,8 @@ public record Withdrawal(double perInchLb, double gripIn) {
    */
   public static Withdrawal ofNail(double specificGravityRatio, double diameterIn, double gripIn) {
     double g = density(specificGravityRatio);
-    return new Withdrawal(1380 * Math.pow(g, 2.5) * thickness(diameterIn), gripIn);
+    double perInchLb = 1380 * Math.pow(g, 2.5) * thickness(diameterIn);
+    return new Withdrawal(By.NAIL, g, diameterIn, perInchLb, gripIn);
   }
 
   /**
@@ -42,7 +65,7 @@ public record Withdrawal(double perInchLb, double gripIn) {
   public static Withdrawal ofLag(double specificGravityRatio, double diameterIn, double gripIn) {
     double g = density(specificGravityRatio);
     double perInchLb = 1800 * Math.pow(g, 1.5) * Math.pow(thickness(diameterIn), 0.75);
-    return new Withdrawal(perInchLb, gripIn);
+    return new Withdrawal(By.LAG, g, diameterIn, perInchLb, gripIn);
   }
 
   /**
@@ -57,12 +80,29 @@ public record Withdrawal(double perInchLb, double gripIn) {
   public static Withdrawal ofWoodScrew(
       double specificGravityRatio, double diameterIn, double gripIn) {
     double g = density(specificGravityRatio);
-    return new Withdrawal(2850 * g * g * thickness(diameterIn), gripIn);
+    double perInchLb = 2850 * g * g * thickness(diameterIn);
+    return new Withdrawal(By.WOOD_SCREW, g, diameterIn, perInchLb, gripIn);
   }
 
   /** W times the grip, ready for its factors. */
   public AdjustedForce unadjusted() {
-    return new AdjustedForce("W", perInchLb * gripIn, List.of());
+    return new AdjustedForce("W", holdsLb(), List.of());
+  }
+
+  private double holdsLb() {
+    return perInchLb * gripIn;
+  }
+
+  @Override
+  public List<FormulaLine> lines() {
+    Measure perInch = new Measure(perInchLb, Unit.POUND_PER_INCH);
+    return List.of(
+        FormulaLine.of(by.id, perInch)
+            .with("gravity", Measure.ratio(specificGravityRatio))
+            .with("diameter", Measure.inches(diameterIn)),
+        FormulaLine.of("grip", Measure.pounds(holdsLb()))
+            .with("each-inch", perInch)
+            .with("grip", Measure.inches(gripIn)));
   }
 
   private static double density(double specificGravityRatio) {

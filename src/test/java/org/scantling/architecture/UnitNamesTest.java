@@ -51,9 +51,12 @@ class UnitNamesTest {
           entry("timber.GroupAction.m", "the symbol of NDS 11.3.6"),
           entry("timber.GroupAction.u", "the symbol of NDS 11.3.6"),
           entry("timber.GroupAction.value", "the factor itself"),
-          entry("timber.LateralValue.k1", "the symbol of NDS Table 12.3.1A"),
-          entry("timber.LateralValue.k2", "the symbol of NDS Table 12.3.1A"),
-          entry("timber.LateralValue.k3", "the symbol of NDS Table 12.3.1A"));
+          entry("timber.Hankinson.across", "in any unit of strength"),
+          entry("timber.Hankinson.along", "in any unit of strength"),
+          entry("timber.Hankinson.value", "in the unit of both"),
+          entry("timber.YieldEquations.k1", "the symbol of NDS Table 12.3.1A"),
+          entry("timber.YieldEquations.k2", "the symbol of NDS Table 12.3.1A"),
+          entry("timber.YieldEquations.k3", "the symbol of NDS Table 12.3.1A"));
 
   @Test
   void every_bare_number_of_a_record_says_its_unit() {

@@ -18,11 +18,22 @@ class BiaxialBendingTest {
         new AdjustedStress("Fb", allowablePsi, List.of()));
   }
 
+  private static BeamStability stability(double criticalPsi) {
+    return new BeamStability(
+        EffectiveLength.stated(100, PLANK.depthIn()),
+        PLANK,
+        Sample.stress(100_000),
+        Sample.stress(1000),
+        10,
+        criticalPsi,
+        criticalPsi / 1000,
+        (1 + criticalPsi / 1000) / 1.9,
+        1);
+  }
+
   private static BiaxialBending bent(double deepPsi, double criticalPsi) {
     return BiaxialBending.of(
-        bending(deepPsi, PLANK, 1000),
-        bending(300, PLANK.turned(), 1200),
-        new BeamStability(100, 10, criticalPsi, 1000, 1));
+        bending(deepPsi, PLANK, 1000), bending(300, PLANK.turned(), 1200), stability(criticalPsi));
   }
 
   @Test

@@ -115,11 +115,12 @@ class CombinedStressTest {
   void a_pull_helps_the_pressed_edge_and_hurts_the_stretched_one() {
     AdjustedStress bent = new AdjustedStress("Fb", 1000, java.util.List.of(new Factor("C_L", 0.5)));
     AxialStress pull = AxialStress.of(200, 1, Sample.stress(600));
-    BendingWithTension both = BendingWithTension.of(pull, new Bending(500, 1, 500, bent));
+    BendingWithTension both = BendingWithTension.of(pull, new Bending(500, SECTION, 1, 500, bent));
     assertThat(both.tensionEdgeRatio()).isCloseTo(0.8333, within(0.00005));
     assertThat(both.compressionEdgeRatio()).isCloseTo(0.6, within(1e-12));
     assertThat(both.check().ratio()).isCloseTo(0.8333, within(0.00005));
-    BendingWithTension pulled = BendingWithTension.of(pull, new Bending(100, 1, 100, bent));
+    BendingWithTension pulled =
+        BendingWithTension.of(pull, new Bending(100, SECTION, 1, 100, bent));
     assertThat(pulled.compressionEdgeRatio()).isZero();
   }
 
@@ -127,7 +128,7 @@ class CombinedStressTest {
   void a_rolling_beam_under_a_small_pull_is_governed_by_its_pressed_edge() {
     AdjustedStress bent = new AdjustedStress("Fb", 1000, java.util.List.of(new Factor("C_L", 0.5)));
     AxialStress pull = AxialStress.of(10, 1, Sample.stress(600));
-    assertThat(BendingWithTension.of(pull, new Bending(400, 1, 400, bent)).check().ratio())
+    assertThat(BendingWithTension.of(pull, new Bending(400, SECTION, 1, 400, bent)).check().ratio())
         .isCloseTo(0.78, within(1e-12));
   }
 

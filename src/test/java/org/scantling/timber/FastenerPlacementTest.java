@@ -101,7 +101,7 @@ class FastenerPlacementTest {
         .hasMessage("spacing in the row 0.0 in must be above zero and finite");
     assertThatThrownBy(() -> Row.inWood(2, 2, 0))
         .hasMessage("fastener diameter 0.0 in must be above zero and finite");
-    assertThatThrownBy(() -> new Row(2, 2, 0))
+    assertThatThrownBy(() -> new Row(2, 2, 0.5, 0))
         .hasMessage("load over slip 0.0 lb/in must be above zero and finite");
     Row row = Row.inWood(2, 2, 0.5);
     assertThatThrownBy(() -> GroupAction.of(row, 0, 1))
