@@ -90,6 +90,8 @@ class CalculationTraceTest {
       Set.of(
           "solved",
           "one",
+          "gap",
+          "long",
           "lateral",
           "increase",
           "push-height",
