@@ -5,7 +5,7 @@ package org.scantling.confirm;
  *
  * @param post the posts, square
  * @param header the timbers along the rows
- * @param crossbeam the timbers across the walk
+ * @param crossbeam the timbers across the walk at a row of posts: one, or two side by side
  * @param brace the knee braces, the same both ways
  * @param legIn length of a brace along the post and along the beam, between centre lines
  * @param fallRatio of the headers over their length in plan

@@ -136,6 +136,7 @@ public final class BracedWalk {
     List<FrameLoad> own = new ArrayList<>(along.postWeight(timbers.post().weightLbPerIn()));
     own.addAll(beam.everywhere(timbers.header().weightLbPerIn()));
     own.addAll(crossbeams(beam, each.deadLb()));
+    own.addAll(moreAtPosts(beam));
     List<BracedLoads.Person> people =
         peopleAlongIn().stream()
             .map(atIn -> new BracedLoads.Person(atIn, beam.point(atIn, each.personLb())))
@@ -168,6 +169,20 @@ public final class BracedWalk {
     List<FrameLoad> loads = new ArrayList<>();
     for (double atIn : row.geometry().crossbeamsAtIn()) {
       loads.add(beam.point(atIn, downLb));
+    }
+    return loads;
+  }
+
+  /** What two crossbeams side by side at a row of posts weigh more than one. */
+  private List<FrameLoad> moreAtPosts(BracedLine beam) {
+    Material crossbeam = timbers.crossbeam();
+    double moreLb =
+        (crossbeam.weightLbPerIn() - crossbeam.onePly().weightLbPerIn())
+            * geometry.crossbeamLengthIn()
+            / 2;
+    List<FrameLoad> loads = new ArrayList<>();
+    for (int post = 0; post <= row.splice().bayCount() && moreLb > 0; post++) {
+      loads.add(beam.point(post * geometry.plan().bayIn(), moreLb));
     }
     return loads;
   }

@@ -83,7 +83,8 @@ public final class JointBraceChecks {
     double fromHeaderIn = Math.max(0, -standsOffIn / 2);
     return List.of(
         new Lap(Timber.POST, timbers.post(), across, 0, 0),
-        new Lap(Timber.CROSSBEAM, timbers.crossbeam(), across, 0, 0),
+        // The bolt goes through both of a pair, which are fastened to each other.
+        new Lap(Timber.CROSSBEAM, timbers.crossbeam().asOne(), across, 0, 0),
         new Lap(Timber.POST, timbers.post(), along, fromPostIn, 0),
         new Lap(Timber.HEADER, timbers.header(), along, fromHeaderIn, underCrossbeamsIn()));
   }

@@ -37,6 +37,16 @@ public record Material(
     return new Material(section, 1, reference, adjustments, unitWeightPcf);
   }
 
+  /** That many of them side by side. */
+  public Material plies(int count) {
+    return new Material(section, count, reference, adjustments, unitWeightPcf);
+  }
+
+  /** All plies as the one timber that a bolt through them all finds. */
+  Material asOne() {
+    return new Material(whole(), 1, reference, adjustments, unitWeightPcf);
+  }
+
   /** The same timber without weight, where the stated dead load holds its own weight already. */
   public Material weightless() {
     return new Material(section, plies, reference, adjustments, 0);

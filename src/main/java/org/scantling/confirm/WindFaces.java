@@ -15,7 +15,7 @@ final class WindFaces {
   /** The part of a side that leans on the hardest-pressed post. */
   WindFace side() {
     double endsIn2 =
-        geometry.crossbeams().breadthIn()
+        geometry.crossbeams().breadthPerSpacingIn()
             * geometry.crossbeams().depthIn()
             * headerShareIn()
             / geometry.crossbeamSpacingIn();

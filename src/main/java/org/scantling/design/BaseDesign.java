@@ -110,13 +110,25 @@ public record BaseDesign(
 
   /**
    * @param size nominal size
-   * @param count pieces over the whole structure
+   * @param count over the whole structure, two side by side counted once
    * @param overhangIn past the outer face of the header
    * @param notchIn depth of the recess over the header
    * @param endCut the shape of the tails
+   * @param atPosts single, or doubled where two lie side by side at each row of posts
    */
   public record Crossbeams(
-      String size, int count, double overhangIn, double notchIn, Optional<EndCut> endCut) {}
+      String size,
+      int count,
+      double overhangIn,
+      double notchIn,
+      Optional<EndCut> endCut,
+      String atPosts) {
+    /** One at every place. */
+    public Crossbeams(
+        String size, int count, double overhangIn, double notchIn, Optional<EndCut> endCut) {
+      this(size, count, overhangIn, notchIn, endCut, WayOfBuilding.SINGLE_AT_POSTS);
+    }
+  }
 
   /**
    * @param kind slant, plumb or curve

@@ -52,6 +52,7 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
    * @param endMarginIn least distance from the centre of the last crossbeam to the end of the
    *     header
    * @param blocked true where a block stands between neighbours over each header
+   * @param doubled true where two lie side by side at each row of posts, the others single
    */
   public record Crossbeams(
       int perBay,
@@ -60,7 +61,21 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
       double overhangIn,
       double notchIn,
       double endMarginIn,
-      boolean blocked) {
+      boolean blocked,
+      boolean doubled) {
+    private static final int PAIR = 2;
+
+    /** One at every place. */
+    public Crossbeams(
+        int perBay,
+        double breadthIn,
+        double depthIn,
+        double overhangIn,
+        double notchIn,
+        double endMarginIn,
+        boolean blocked) {
+      this(perBay, breadthIn, depthIn, overhangIn, notchIn, endMarginIn, blocked, false);
+    }
 
     /** Crossbeams that stand by their own fastenings. */
     public Crossbeams(
@@ -71,6 +86,21 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
         double notchIn,
         double endMarginIn) {
       this(perBay, breadthIn, depthIn, overhangIn, notchIn, endMarginIn, false);
+    }
+
+    /** Timbers side by side at each row of posts. */
+    public int pliesAtPosts() {
+      return doubled ? PAIR : 1;
+    }
+
+    /** All timbers side by side at a row of posts. */
+    public double breadthAtPostsIn() {
+      return pliesAtPosts() * breadthIn;
+    }
+
+    /** Breadth of timber over one spacing, taken over a whole bay. */
+    public double breadthPerSpacingIn() {
+      return breadthIn + (breadthAtPostsIn() - breadthIn) / perBay;
     }
 
     /**
@@ -148,6 +178,13 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
     return crossbeamSpacingIn() - crossbeams.breadthIn();
   }
 
+  /** The same where it is least, beside those at the posts. */
+  public double narrowestGapIn() {
+    double besideIn =
+        crossbeams.perBay() > 1 ? crossbeams.breadthIn() : crossbeams.breadthAtPostsIn();
+    return crossbeamSpacingIn() - (crossbeams.breadthAtPostsIn() + besideIn) / 2;
+  }
+
   /** Blocks between crossbeams on both headers; none where they stand by themselves. */
   public int blockCount() {
     return crossbeams.blocked() ? 2 * (crossbeamCount() - 1) : 0;
@@ -166,6 +203,11 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
 
   public int crossbeamCount() {
     return plan.bays() * crossbeams.perBay() + 1 + 2 * crossbeamsOnTail();
+  }
+
+  /** Timbers across the walk, both of each pair counted. */
+  public int crossbeamPieceCount() {
+    return crossbeamCount() + (crossbeams.pliesAtPosts() - 1) * (plan.bays() + 1);
   }
 
   /**

@@ -268,6 +268,7 @@ public record Site(
    * @param embedmentBasis code or experience
    * @param riskCategory I or II
    * @param snowShare open (the share of the sky the top covers) or full
+   * @param crossbeamsAtPosts auto, single or doubled; it counts where knee braces hold the posts
    */
   public record Preferences(
       String footing,
@@ -276,5 +277,18 @@ public record Site(
       String basis,
       String embedmentBasis,
       String riskCategory,
-      String snowShare) {}
+      String snowShare,
+      String crossbeamsAtPosts) {
+    /** The rules decide whether crossbeams are doubled at the posts. */
+    public Preferences(
+        String footing,
+        String header,
+        String keep,
+        String basis,
+        String embedmentBasis,
+        String riskCategory,
+        String snowShare) {
+      this(footing, header, keep, basis, embedmentBasis, riskCategory, snowShare, "auto");
+    }
+  }
 }

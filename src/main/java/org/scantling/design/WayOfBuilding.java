@@ -53,6 +53,12 @@ public final class WayOfBuilding {
   /** Crossbeams that stand by their own fastenings. */
   public static final String NO_BLOCKS = "none";
 
+  /** One crossbeam at each row of posts, as everywhere. */
+  public static final String SINGLE_AT_POSTS = "single";
+
+  /** Two crossbeams side by side at each row of posts, fastened to each other. */
+  public static final String DOUBLED_AT_POSTS = "doubled";
+
   private WayOfBuilding() {}
 
   /** The style of headers. */

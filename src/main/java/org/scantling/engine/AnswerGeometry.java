@@ -4,6 +4,7 @@ import static org.scantling.reasons.Question.*;
 
 import org.scantling.design.Geometry;
 import org.scantling.design.WayOfBuilding;
+import org.scantling.reasons.Question;
 import org.scantling.tables.SizeRow;
 
 /** The geometry that a set of answers describes. */
@@ -35,6 +36,18 @@ final class AnswerGeometry {
             answers.number(CROSSBEAM_NOTCH),
             endMarginIn,
             answers.has(CROSSBEAM_BLOCKING)
-                && answers.option(CROSSBEAM_BLOCKING).equals(WayOfBuilding.OVER_HEADERS)));
+                && answers.option(CROSSBEAM_BLOCKING).equals(WayOfBuilding.OVER_HEADERS),
+            doubled(answers)));
+  }
+
+  /** Crossbeams are doubled for the braces that hold posts on brackets, and nowhere else. */
+  private static boolean doubled(Answers answers) {
+    return is(answers, CROSSBEAMS_AT_POSTS, WayOfBuilding.DOUBLED_AT_POSTS)
+        && is(answers, FOOTING_KIND, WayOfBuilding.BRACKET)
+        && is(answers, BRACING, WayOfBuilding.KNEE_BRACES);
+  }
+
+  private static boolean is(Answers answers, Question question, String option) {
+    return answers.has(question) && answers.option(question).equals(option);
   }
 }

@@ -31,7 +31,8 @@ public final class AnswerOptions {
           FOOTING_KIND,
           FOOTING_BACKFILL,
           FOOTING_SIDE,
-          BRACING ->
+          BRACING,
+          CROSSBEAMS_AT_POSTS ->
           problem.words(question);
       case BAYS -> problem.bayCounts().stream().map(String::valueOf).toList();
       case CROSSBEAM_JOINT, HEADER_JOINT, RAIL_JOINT, BRACE_JOINT, HEADER_STEP, BASE_JOINT ->

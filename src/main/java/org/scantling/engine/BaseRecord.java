@@ -74,6 +74,7 @@ final class BaseRecord {
     number(HEADER_NOTCH, base.headers().notchIn());
     option(CROSSBEAM_SIZE, base.crossbeams().size());
     option(CROSSBEAM_BLOCKING, WayOfBuilding.NO_BLOCKS);
+    option(CROSSBEAMS_AT_POSTS, base.crossbeams().atPosts());
     number(CROSSBEAM_OVERHANG, base.crossbeams().overhangIn());
     number(CROSSBEAM_NOTCH, base.crossbeams().notchIn());
     number(CROSSBEAM_COUNT, base.crossbeams().count());

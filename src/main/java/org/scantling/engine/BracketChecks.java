@@ -91,7 +91,9 @@ final class BracketChecks {
                 new BracedTimbers(
                     context.timber(POST_SIZE),
                     context.timber(HEADER_SIZE),
-                    context.timber(CROSSBEAM_SIZE),
+                    context
+                        .timber(CROSSBEAM_SIZE)
+                        .plies(context.geometry().crossbeams().pliesAtPosts()),
                     brace,
                     answers.number(BRACE_LEG),
                     context.fallRatio()));

@@ -41,7 +41,7 @@ final class DerivedLoads {
     VineRow vine = problem.tables().vine(answers.option(VINE));
     OpenTop top =
         OpenTop.tried(
-            geometry.crossbeams().breadthIn(),
+            geometry.crossbeams().breadthPerSpacingIn(),
             geometry.crossbeamSpacingIn(),
             vine.canopyFillBareRatio());
     List<Fact> facts = new ArrayList<>();
@@ -62,7 +62,7 @@ final class DerivedLoads {
         new Worked(
             "top.gap",
             SNOW_SHARE,
-            top.gapIn(),
+            geometry.narrowestGapIn(),
             Evidence.none(),
             problem.tables().thumb("snow.full-share-gap").source()));
     facts.add(wind(pressure()));

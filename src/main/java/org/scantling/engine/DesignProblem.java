@@ -10,6 +10,7 @@ import org.scantling.design.BaseDesign;
 import org.scantling.design.Site;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Answer;
+import org.scantling.reasons.AtPostsTrial;
 import org.scantling.reasons.BayTrial;
 import org.scantling.reasons.DeadEnd;
 import org.scantling.reasons.Fact;
@@ -202,7 +203,11 @@ final class DesignProblem {
     if (overrides.fixed().any()) {
       return overrides.fixed().start();
     }
-    Answers all = base.answers();
+    Answers all =
+        doubled(tried)
+            ? base.answers()
+                .with(Answer.option(Question.CROSSBEAMS_AT_POSTS, WayOfBuilding.DOUBLED_AT_POSTS))
+            : base.answers();
     boolean hinged =
         all.has(Question.FOOTING_KIND)
             && all.option(Question.FOOTING_KIND).equals(WayOfBuilding.BRACKET);
@@ -213,17 +218,25 @@ final class DesignProblem {
         : all;
   }
 
+  /** True where crossbeams are asked doubled at the posts, have to be, or may serve better so. */
+  private boolean doubled(List<Fact> tried) {
+    return site.preferences().crossbeamsAtPosts().equals(WayOfBuilding.DOUBLED_AT_POSTS)
+        || ledNowhere(Question.CROSSBEAMS_AT_POSTS, tried)
+        || tried.stream().anyMatch(AtPostsTrial.class::isInstance);
+  }
+
+  private static boolean ledNowhere(Question question, List<Fact> tried) {
+    return tried.stream()
+        .anyMatch(each -> each instanceof DeadEnd end && end.question() == question);
+  }
+
   /** How posts are asked to stand by themselves, or have to since brackets have led nowhere. */
   private Optional<String> otherwise(List<Fact> tried) {
     String asked = site.preferences().footing();
     if (List.of(WayOfBuilding.EMBEDDED, WayOfBuilding.CONCRETE).contains(asked)) {
       return Optional.of(WayOfBuilding.EMBEDDED);
     }
-    boolean nowhere =
-        tried.stream()
-            .anyMatch(
-                each -> each instanceof DeadEnd end && end.question() == Question.FOOTING_KIND);
-    return asked.equals(WayOfBuilding.MOMENT_BASE) || nowhere
+    return asked.equals(WayOfBuilding.MOMENT_BASE) || ledNowhere(Question.FOOTING_KIND, tried)
         ? Optional.of(WayOfBuilding.MOMENT_BASE)
         : Optional.empty();
   }
@@ -359,6 +372,8 @@ final class DesignProblem {
           List.of(WayOfBuilding.TAMPED_SOIL, WayOfBuilding.GRAVEL, WayOfBuilding.CONCRETE);
       case FOOTING_SIDE -> List.of(WayOfBuilding.AS_TABLED, WayOfBuilding.DOUBLED);
       case BRACING -> List.of(WayOfBuilding.NO_BRACES, WayOfBuilding.KNEE_BRACES);
+      case CROSSBEAMS_AT_POSTS ->
+          List.of(WayOfBuilding.SINGLE_AT_POSTS, WayOfBuilding.DOUBLED_AT_POSTS);
       default -> throw new IllegalArgumentException(question.id() + " is not answered by a word");
     };
   }

@@ -38,6 +38,7 @@ final class DesignValidation {
     DesignValidation validation = new DesignValidation(design, stock, tables);
     double marginIn = tables.thumb("crossbeam.end-margin").amount();
     validation.crossbeams(new BaseRecord(design, stock, marginIn).geometry());
+    validation.atPosts();
     validation.square();
     validation.plan();
     validation.notches();
@@ -81,6 +82,7 @@ final class DesignValidation {
     DesignValidation validation = new DesignValidation(base, stock, tables);
     double marginIn = tables.thumb("crossbeam.end-margin").amount();
     validation.crossbeams(new BaseRecord(base, stock, marginIn).geometry());
+    validation.atPosts();
     validation.square();
     validation.plan();
     validation.notches();
@@ -112,12 +114,37 @@ final class DesignValidation {
   }
 
   private void crossbeams(Geometry laidOut) {
-    if (laidOut.crossbeamSpacingIn() <= laidOut.crossbeams().breadthIn()) {
+    if (laidOut.narrowestGapIn() <= 0) {
       found.add(
           new ValidationError(
               "crossbeams.count",
               Integer.toString(design.crossbeams().count()),
               "few enough that a gap is left between them"));
+    }
+  }
+
+  /** Two at each row of posts take the bolts of the braces across the walk; there are no others. */
+  private void atPosts() {
+    boolean doubled = design.crossbeams().atPosts().equals(WayOfBuilding.DOUBLED_AT_POSTS);
+    boolean braced =
+        design.posts().footing().equals(WayOfBuilding.BRACKET) && design.braces().isPresent();
+    if (doubled && !braced) {
+      found.add(
+          new ValidationError(
+              "crossbeams.at-posts",
+              WayOfBuilding.DOUBLED_AT_POSTS,
+              "single, or left out, where no knee braces hold posts on brackets"));
+    }
+    double pairIn = 2 * stock.row(design.crossbeams().size()).thicknessIn();
+    double postIn = stock.row(design.posts().size()).thicknessIn();
+    if (doubled && pairIn > postIn + HAIR_IN) {
+      found.add(
+          new ValidationError(
+              "crossbeams.at-posts",
+              WayOfBuilding.DOUBLED_AT_POSTS,
+              "single where two "
+                  + design.crossbeams().size()
+                  + " side by side are broader than the post under them"));
     }
   }
 

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.scantling.design.CutHeaders;
 import org.scantling.design.Geometry;
 import org.scantling.design.HeaderBearing;
@@ -124,7 +125,7 @@ final class Parts {
     List<Member> members = new ArrayList<>();
     members.addAll(posts());
     members.addAll(headers());
-    members.add(crossbeams());
+    members.addAll(crossbeams());
     if (geometry.crossbeams().blocked()) {
       members.add(blocking());
     }
@@ -228,13 +229,29 @@ final class Parts {
     return Math.rint(inches / LAST_BITS) * LAST_BITS;
   }
 
-  private Member crossbeams() {
-    return member(
-        "crossbeam",
-        CROSSBEAM_SIZE,
-        geometry.crossbeamLengthIn(),
-        geometry.crossbeamCount(),
-        crossbeamSeats());
+  /** Those that lie alone, and those that lie side by side at the posts. */
+  private List<Member> crossbeams() {
+    Geometry.Crossbeams beams = geometry.crossbeams();
+    int atPosts = beams.doubled() ? geometry.plan().bays() + 1 : 0;
+    Member alone = crossbeams(geometry.crossbeamCount() - atPosts, 1);
+    Member pairs = crossbeams(atPosts * beams.pliesAtPosts(), beams.pliesAtPosts());
+    return Stream.of(alone, pairs).filter(each -> each.count() > 0).toList();
+  }
+
+  private Member crossbeams(int count, int plies) {
+    Member one =
+        member("crossbeam", CROSSBEAM_SIZE, geometry.crossbeamLengthIn(), count, crossbeamSeats());
+    return new Member(
+        one.role(),
+        one.size(),
+        plies,
+        one.breadthIn(),
+        one.depthIn(),
+        one.lengthIn(),
+        one.count(),
+        one.species(),
+        one.grade(),
+        one.notches());
   }
 
   /** Crossbeam timber, ripped to what stands between the header and the top of the crossbeams. */

@@ -74,6 +74,10 @@ final class PhaseFacts {
       case RAIL_SIZE, RAIL_HEIGHT, RAIL_NOTCH, PICKETS, RAIL_JOINT -> problem.railed();
       case BRACE_SIZE, BRACE_LEG, BRACE_JOINT ->
           answers.has(BRACING) && answers.option(BRACING).equals(WayOfBuilding.KNEE_BRACES);
+      case CROSSBEAMS_AT_POSTS ->
+          context.onBrackets()
+              && answers.has(BRACING)
+              && answers.option(BRACING).equals(WayOfBuilding.KNEE_BRACES);
       case HEADER_STEP ->
           TopLines.stepped(answers)
               && answers.has(HEADER_STYLE)

@@ -142,7 +142,8 @@ final class SiteDemand {
             demand == Demand.BASIS ? word : now.basis(),
             now.embedmentBasis(),
             now.riskCategory(),
-            now.snowShare());
+            now.snowShare(),
+            now.crossbeamsAtPosts());
     return site.with(then);
   }
 

@@ -79,6 +79,7 @@ final class SiteFacts {
     word(Demand.EMBEDMENT_BASIS, preferences.embedmentBasis());
     word(Demand.RISK_CATEGORY, preferences.riskCategory());
     word(Demand.SNOW_SHARE, preferences.snowShare());
+    word(Demand.CROSSBEAMS_AT_POSTS, preferences.crossbeamsAtPosts());
   }
 
   private void number(Demand demand, OptionalDouble number) {

@@ -78,7 +78,7 @@ final class TopLoading {
    */
   OpenTop inLeaf() {
     return OpenTop.tried(
-        context.geometry().crossbeams().breadthIn(),
+        context.geometry().crossbeams().breadthPerSpacingIn(),
         context.geometry().crossbeamSpacingIn(),
         context.vine().canopyFillLeafRatio());
   }

@@ -1,12 +1,15 @@
 package org.scantling.engine;
 
 import static org.scantling.reasons.Question.BAYS;
+import static org.scantling.reasons.Question.CROSSBEAMS_AT_POSTS;
+import static org.scantling.reasons.Question.CROSSBEAM_SIZE;
 import static org.scantling.reasons.Question.FOOTING_KIND;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.scantling.design.WayOfBuilding;
+import org.scantling.reasons.AtPostsTrial;
 import org.scantling.reasons.BayTrial;
 import org.scantling.reasons.DeadEnd;
 import org.scantling.reasons.Fact;
@@ -21,6 +24,9 @@ import org.scantling.tables.Tables;
  * a joint found no room, another way of standing.
  */
 final class WaysOut {
+  /** How the checks of a crossbeam begin that braces add. */
+  private static final String OF_BRACES = "crossbeam.brace-";
+
   private final Settling settling;
   private final Tables tables;
 
@@ -29,14 +35,27 @@ final class WaysOut {
     this.tables = tables;
   }
 
-  /** On brackets as far as that serves, else on bases rated for moment, else on brackets anyhow. */
+  /**
+   * On brackets as far as that serves, with one crossbeam at each row of posts and then with two,
+   * else on bases rated for moment, else on brackets anyhow.
+   */
   Found of(DesignProblem problem, Detail detail) {
     Found hinged = tried(problem, detail, List.of());
-    Optional<DeadEnd> nowhere = nowhere(hinged.pass());
-    if (nowhere.isEmpty()) {
-      return hinged;
+    if (nowhere(hinged.pass(), FOOTING_KIND).isEmpty()) {
+      return grownForBraces(problem, hinged.pass()) ? orDoubled(problem, detail, hinged) : hinged;
     }
-    Found stiff = tried(problem, detail, List.of(nowhere.get()));
+    List<Fact> standing = new ArrayList<>();
+    Pass last = hinged.pass();
+    if (mayDouble(problem, last)) {
+      nowhere(last, CROSSBEAMS_AT_POSTS).ifPresent(standing::add);
+      Found doubled = tried(problem, detail, standing);
+      if (ended(doubled.pass())) {
+        return doubled;
+      }
+      last = nowhere(doubled.pass(), FOOTING_KIND).isPresent() ? doubled.pass() : last;
+    }
+    nowhere(last, FOOTING_KIND).ifPresent(standing::add);
+    Found stiff = tried(problem, detail, standing);
     return ended(stiff.pass())
         ? stiff
         : tried(problem, detail, List.of(new GoneBackTo(FOOTING_KIND, WayOfBuilding.BRACKET)));
@@ -56,13 +75,54 @@ final class WaysOut {
     return new Found(problem, wayOut(problem, runner, trying, first, standing));
   }
 
-  /** Posts on brackets that no number of bays and no brace holds up. */
-  private static Optional<DeadEnd> nowhere(Pass pass) {
-    boolean hinged =
-        !ended(pass)
-            && pass.answers().has(FOOTING_KIND)
-            && pass.answers().option(FOOTING_KIND).equals(WayOfBuilding.BRACKET);
-    return hinged ? Optional.of(deadEnd(FOOTING_KIND, pass)) : Optional.empty();
+  /** Posts on brackets that no number of bays and no brace holds up, so answered. */
+  private static Optional<DeadEnd> nowhere(Pass pass, Question question) {
+    boolean hinged = !ended(pass) && is(pass, FOOTING_KIND, WayOfBuilding.BRACKET);
+    return hinged ? Optional.of(deadEnd(question, pass)) : Optional.empty();
+  }
+
+  /** True where a check of the braces stopped smaller crossbeams, single ones at the posts. */
+  private static boolean grownForBraces(DesignProblem problem, Pass pass) {
+    return pass.broken().isEmpty()
+        && is(pass, FOOTING_KIND, WayOfBuilding.BRACKET)
+        && mayDouble(problem, pass)
+        && pass.resolutions().get(CROSSBEAM_SIZE).reasons().get(0).finding()
+            instanceof Finding.Reject reject
+        && reject.check().startsWith(OF_BRACES);
+  }
+
+  /**
+   * That answer, or the one with two crossbeams side by side at the posts where the rules prefer
+   * what comes of both.
+   */
+  private Found orDoubled(DesignProblem problem, Detail detail, Found single) {
+    List<Fact> without = List.of(deadEnd(CROSSBEAMS_AT_POSTS, single.pass(), CROSSBEAM_SIZE));
+    Found doubled = tried(problem, Detail.ANSWERS, without);
+    if (!doubled.pass().broken().isEmpty()) {
+      return single;
+    }
+    Found better = tried(problem, detail, List.of(trial(single), trial(doubled)));
+    return better.pass().broken().isEmpty() ? better : single;
+  }
+
+  private static AtPostsTrial trial(Found found) {
+    Answers answers = found.pass().answers();
+    String size = answers.option(CROSSBEAM_SIZE);
+    return new AtPostsTrial(
+        answers.option(CROSSBEAMS_AT_POSTS),
+        size,
+        found.problem().stock().row(size).thicknessIn(),
+        new Parts(found.problem(), answers).trial().timberIn3());
+  }
+
+  /** True where single crossbeams at the posts are tried, and nobody asks that they stay so. */
+  private static boolean mayDouble(DesignProblem problem, Pass pass) {
+    return is(pass, CROSSBEAMS_AT_POSTS, WayOfBuilding.SINGLE_AT_POSTS)
+        && !problem.site().preferences().crossbeamsAtPosts().equals(WayOfBuilding.SINGLE_AT_POSTS);
+  }
+
+  private static boolean is(Pass pass, Question question, String option) {
+    return pass.answers().has(question) && pass.answers().option(question).equals(option);
   }
 
   /**
@@ -86,7 +146,9 @@ final class WaysOut {
     List<Fact> cramped = new ArrayList<>(standing);
     Pass found = otherBays(problem, trying, first, tried);
     // On brackets stiffer bases come before larger timbers.
-    boolean otherwise = standing.isEmpty() && nowhere(first).isPresent();
+    boolean otherwise =
+        standing.stream().noneMatch(GoneBackTo.class::isInstance)
+            && nowhere(first, FOOTING_KIND).isPresent();
     Optional<DeadEnd> small = otherwise ? Optional.empty() : crampedJoint(first);
     while (!ended(found) && small.isPresent()) {
       add(small.get(), cramped);
@@ -181,6 +243,14 @@ final class WaysOut {
       }
     }
     return trials;
+  }
+
+  /** What another question made of the answer to one. */
+  private static DeadEnd deadEnd(Question question, Pass pass, Question grown) {
+    Finding.Reject stopped =
+        (Finding.Reject) pass.resolutions().get(grown).reasons().get(0).finding();
+    return new DeadEnd(
+        question, pass.answers().option(question), grown.id(), stopped.check(), stopped.ratio());
   }
 
   private static DeadEnd deadEnd(Question question, Pass pass) {

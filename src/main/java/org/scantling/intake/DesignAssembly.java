@@ -2,6 +2,7 @@ package org.scantling.intake;
 
 import java.util.Optional;
 import org.scantling.design.BaseDesign;
+import org.scantling.design.WayOfBuilding;
 
 /** Builds a design from a file that had no problem. */
 final class DesignAssembly {
@@ -57,7 +58,8 @@ final class DesignAssembly {
         said.count("crossbeams.count"),
         said.number("crossbeams.overhang"),
         said.number("crossbeams.notch"),
-        said.hasGroup("crossbeams.end-cut") ? Optional.of(endCut()) : Optional.empty());
+        said.hasGroup("crossbeams.end-cut") ? Optional.of(endCut()) : Optional.empty(),
+        said.maybeWord("crossbeams.at-posts").orElse(WayOfBuilding.SINGLE_AT_POSTS));
   }
 
   private BaseDesign.EndCut endCut() {

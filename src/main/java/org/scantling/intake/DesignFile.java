@@ -114,7 +114,10 @@ record DesignFile(
               table = TableWords.SIZES,
               required = true)
           String size,
-      @Entry(says = "pieces over the whole structure", kind = EntryKind.COUNT, required = true)
+      @Entry(
+              says = "over the whole structure; two side by side count once",
+              kind = EntryKind.COUNT,
+              required = true)
           Integer count,
       @Entry(says = "past the outer face of the header", kind = EntryKind.LENGTH, required = true)
           String overhang,
@@ -123,6 +126,12 @@ record DesignFile(
               kind = EntryKind.LENGTH,
               required = true)
           String notch,
+      @Entry(
+              says = "one crossbeam at each row of posts, or two side by side; one, if left out",
+              kind = EntryKind.WORD,
+              words = {WayOfBuilding.SINGLE_AT_POSTS, WayOfBuilding.DOUBLED_AT_POSTS},
+              exception = true)
+          String atPosts,
       @Entry(says = "the shape of the tails") EndCut endCut) {}
 
   record EndCut(

@@ -3,6 +3,7 @@ package org.scantling.intake;
 import java.util.OptionalDouble;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.Site;
+import org.scantling.design.WayOfBuilding;
 import org.scantling.quantity.QuantityKind;
 import org.scantling.reasons.TimberRole;
 import tools.jackson.databind.ObjectMapper;
@@ -114,6 +115,7 @@ public final class DesignWriter {
         beams.count(),
         inches(beams.overhangIn()),
         inches(beams.notchIn()),
+        beams.atPosts().equals(WayOfBuilding.SINGLE_AT_POSTS) ? null : beams.atPosts(),
         beams
             .endCut()
             .map(

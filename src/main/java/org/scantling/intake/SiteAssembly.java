@@ -63,7 +63,8 @@ final class SiteAssembly {
         preference("basis", "published"),
         preference("embedment-basis", "code"),
         preference("risk-category", "I"),
-        preference("snow-share", "open"));
+        preference("snow-share", "open"),
+        preference("crossbeams-at-posts", "auto"));
   }
 
   private String preference(String key, String usual) {

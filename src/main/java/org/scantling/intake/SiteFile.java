@@ -116,5 +116,10 @@ record SiteFile(
               says = "snow on the share of the sky that the top covers, or on all of it",
               kind = EntryKind.WORD,
               words = {"open", "full"})
-          String snowShare) {}
+          String snowShare,
+      @Entry(
+              says = "one crossbeam at each row of posts or two, where knee braces hold the posts",
+              kind = EntryKind.WORD,
+              words = {"auto", WayOfBuilding.SINGLE_AT_POSTS, WayOfBuilding.DOUBLED_AT_POSTS})
+          String crossbeamsAtPosts) {}
 }

@@ -62,7 +62,10 @@ public final class ProposedDesign {
             geometry.crossbeamCount(),
             geometry.crossbeams().overhangIn(),
             geometry.crossbeams().notchIn(),
-            base.crossbeams().endCut()),
+            base.crossbeams().endCut(),
+            geometry.crossbeams().doubled()
+                ? WayOfBuilding.DOUBLED_AT_POSTS
+                : WayOfBuilding.SINGLE_AT_POSTS),
         panels(),
         braces(),
         Optional.of(materials()));

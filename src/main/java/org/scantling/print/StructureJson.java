@@ -32,6 +32,7 @@ final class StructureJson {
     put(node, "crossbeamOverhangIn", geometry.crossbeams().overhangIn());
     put(node, "crossbeamSpacingIn", geometry.crossbeamSpacingIn());
     node.put("crossbeamCount", geometry.crossbeamCount());
+    node.put("crossbeamPliesAtPosts", geometry.crossbeams().pliesAtPosts());
     put(node, "headerTopIn", geometry.headerTopIn());
     node.put("postCount", geometry.postCount());
     return node;

@@ -194,6 +194,9 @@ final class WhatToBuild {
     return inches(geometry.crossbeamSpacingIn())
         + " apart, center to center"
         + (past == 0 ? "" : ", " + past + " of them past each end post")
+        + (geometry.crossbeams().doubled()
+            ? "; at each pair of posts two side by side, fastened to each other"
+            : "")
         + "; tails "
         + inches(geometry.crossbeams().overhangIn())
         + " past the headers"
@@ -295,6 +298,7 @@ final class WhatToBuild {
     int joints =
         switch (question) {
           case HEADER_JOINT -> headerJoints();
+          case CROSSBEAM_JOINT -> 2 * structure.geometry().crossbeamCount();
           case BASE_JOINT -> structure.geometry().postCount();
           case HEADER_STEP -> 2 * (structure.geometry().plan().bays() - 1);
           default -> 2 * count(role);

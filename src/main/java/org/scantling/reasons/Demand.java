@@ -40,7 +40,8 @@ public enum Demand {
   BASIS("preferences.basis", Unit.COUNT),
   EMBEDMENT_BASIS("preferences.embedment-basis", Unit.COUNT),
   RISK_CATEGORY("preferences.risk-category", Unit.COUNT),
-  SNOW_SHARE("preferences.snow-share", Unit.COUNT);
+  SNOW_SHARE("preferences.snow-share", Unit.COUNT),
+  CROSSBEAMS_AT_POSTS("preferences.crossbeams-at-posts", Unit.COUNT);
 
   private final String path;
   private final Unit unit;

@@ -63,6 +63,7 @@ public enum Question {
   FOOTING_BACKFILL(SUPPORT, "footing.backfill"),
   FOOTING_SIDE(SUPPORT, "footing.side-hold"),
   BRACING(SUPPORT, "brace.kind"),
+  CROSSBEAMS_AT_POSTS(SUPPORT, "crossbeam.at-posts"),
 
   POST_SIZE(POSTS, "post.size"),
 

@@ -30,14 +30,14 @@ final class Blocking {
     }
     Structure.Member member = built.member(ROLE);
     List<HeaderPiece> runs = built.headerPieces().pieces(false);
-    List<Double> alongIn = new Crossbeams(built).alongIn();
+    List<Crossbeams.Lying> lying = new Crossbeams(built).lying();
     for (int row = 0; row < 2; row++) {
-      for (int i = 0; i + 1 < alongIn.size(); i++) {
-        double fromIn = alongIn.get(i);
-        double toIn = alongIn.get(i + 1);
-        HeaderPiece run = Crossbeams.under(runs, (fromIn + toIn) / 2);
-        if (!overStep(runs, fromIn, toIn)) {
-          blocks.add(between(fromIn, toIn, run, row, member));
+      for (int i = 0; i + 1 < lying.size(); i++) {
+        Crossbeams.Lying from = lying.get(i);
+        Crossbeams.Lying to = lying.get(i + 1);
+        HeaderPiece run = Crossbeams.under(runs, (from.alongIn() + to.alongIn()) / 2);
+        if (!overStep(runs, from.alongIn(), to.alongIn())) {
+          blocks.add(between(from, to, run, row, member));
         }
       }
     }
@@ -51,10 +51,13 @@ final class Blocking {
   }
 
   private Placed between(
-      double fromIn, double toIn, HeaderPiece run, int row, Structure.Member member) {
-    double halfIn = built.member("crossbeam").breadthIn() / 2;
-    double firstIn = onLine(run, fromIn) + halfIn;
-    double lastIn = onLine(run, toIn) - halfIn;
+      Crossbeams.Lying from,
+      Crossbeams.Lying to,
+      HeaderPiece run,
+      int row,
+      Structure.Member member) {
+    double firstIn = onLine(run, from.alongIn()) + from.breadthIn() / 2;
+    double lastIn = onLine(run, to.alongIn()) - to.breadthIn() / 2;
     double overIn = new Crossbeams(built).seatOverIn() + member.depthIn() / 2;
     Shape shape =
         new Shape(

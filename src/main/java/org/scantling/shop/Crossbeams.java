@@ -13,6 +13,8 @@ import org.scantling.design.TopLine;
 /**
  * The crossbeams: notched over both headers, with shaped tails.
  *
+ * <p>Where they are doubled at the posts, two lie side by side there and count as one place.
+ *
  * <p>Paired boards stand flush with the tops of their posts, so between two notches the wood would
  * land on the post: a crossbeam over a post is notched right across both boards and the post.
  */
@@ -38,16 +40,55 @@ final class Crossbeams {
     List<Placed> crossbeams = new ArrayList<>();
     Shape between = shape(false);
     Shape overPost = shape(true);
-    for (double alongIn : alongIn()) {
-      crossbeams.add(new Placed(isOverPost(alongIn) ? overPost : between, place(alongIn)));
+    for (Lying lying : lying()) {
+      for (double alongIn : pliesIn(lying)) {
+        crossbeams.add(new Placed(isOverPost(alongIn) ? overPost : between, place(alongIn)));
+      }
     }
     return crossbeams;
   }
 
-  /** Middles of those that are notched right across a post, from the first post. */
-  List<Double> overPostsIn() {
+  /**
+   * What lies at one place: one crossbeam, or two side by side.
+   *
+   * @param alongIn middle of it all, from the first post
+   * @param plies how many
+   * @param breadthIn of it all
+   */
+  record Lying(double alongIn, int plies, double breadthIn) {}
+
+  /** What lies at each place, from the first on. */
+  List<Lying> lying() {
+    List<Lying> lying = new ArrayList<>();
+    List<Double> nominal = geometry.crossbeamsAtIn();
+    List<Double> places = alongIn();
+    for (int i = 0; i < places.size(); i++) {
+      int plies = pliesAt(nominal.get(i));
+      lying.add(new Lying(places.get(i), plies, plies * member.breadthIn()));
+    }
+    return lying;
+  }
+
+  private int pliesAt(double nominalIn) {
+    return postUnder(nominalIn).isPresent() ? geometry.crossbeams().pliesAtPosts() : 1;
+  }
+
+  /** Middles of the timbers at one place. */
+  private List<Double> pliesIn(Lying lying) {
+    List<Double> middles = new ArrayList<>();
+    for (int ply = 0; ply < lying.plies(); ply++) {
+      double offIn = (ply - (lying.plies() - 1) / 2.0) * member.breadthIn();
+      middles.add(lying.alongIn() + offIn / top.stretchRatio());
+    }
+    return middles;
+  }
+
+  /** Those that are notched right across a post. */
+  List<Lying> overPosts() {
     boolean cut = geometry.crossbeams().notchIn() > 0;
-    return alongIn().stream().filter(atIn -> cut && isOverPost(atIn)).toList();
+    return lying().stream()
+        .filter(each -> cut && pliesIn(each).stream().anyMatch(this::isOverPost))
+        .toList();
   }
 
   /** True where some of it would lie over a post that stands between paired boards. */
@@ -86,7 +127,8 @@ final class Crossbeams {
     boolean shifted = built.has("brace") || built.paired() && top.stepsAt(post);
     // One that leans with the headers is flush with the edge that leans out farthest.
     double outIn = member.depthIn() / 2 * top.headerFallRatio() / top.stretchRatio();
-    double offIn = (geometry.posts().breadthIn() - member.breadthIn()) / 2 - outIn;
+    double atPostIn = geometry.crossbeams().breadthAtPostsIn();
+    double offIn = (geometry.posts().breadthIn() - atPostIn) / 2 - outIn;
     return shifted ? KneeBraces.side(top) * offIn : 0;
   }
 
@@ -140,7 +182,7 @@ final class Crossbeams {
         || onHeaders
             && geometry.crossbeamsAtIn().stream()
                 .filter(other -> other != fromIn)
-                .allMatch(other -> Math.abs(other - movedIn) >= member.breadthIn());
+                .allMatch(other -> Math.abs(other - movedIn) >= (1 + pliesAt(other)) * halfIn);
   }
 
   /** How far the middle of a crossbeam that leans with the headers lies from its seat. */

@@ -24,6 +24,7 @@ final class Fixings {
   static List<Fixing> of(Built built, Pieces pieces) {
     Fixings fixings = new Fixings(built, pieces);
     fixings.crossbeams();
+    fixings.pairs();
     fixings.blocking();
     fixings.headers();
     fixings.steps();
@@ -37,12 +38,32 @@ final class Fixings {
 
   private void crossbeams() {
     JointRow joint = built.joint(Question.CROSSBEAM_JOINT);
-    int seats = 2 * pieces.count("crossbeam");
+    // Two side by side are held like one, on their outer faces.
+    int seats = 2 * built.geometry().crossbeamCount();
     if (built.fastener(joint).isPresent()) {
       add(built.fastener(joint).get(), joint.count() * seats, "crossbeams to headers");
     } else {
       parts("angle bracket", joint, seats, "crossbeams to headers");
     }
+  }
+
+  /** What makes one of two crossbeams side by side. */
+  private void pairs() {
+    if (!built.geometry().crossbeams().doubled()) {
+      return;
+    }
+    Plies plies = new Plies(built);
+    int count = plies.inAPair() * (built.geometry().plan().bays() + 1);
+    plies
+        .nail()
+        .ifPresentOrElse(
+            nail -> add(nail, count, Plies.USE),
+            () ->
+                bolts(
+                    plies.bolt(),
+                    built.geometry().crossbeams().breadthAtPostsIn(),
+                    count,
+                    Plies.USE));
   }
 
   /** Each end of a block is held to the header and to the crossbeam alike. */
@@ -134,7 +155,7 @@ final class Fixings {
     bolts(joint, braceIn + postIn, across, "feet of braces across the walk");
     bolts(
         joint,
-        braceIn + built.member("crossbeam").breadthIn(),
+        braceIn + built.geometry().crossbeams().breadthAtPostsIn(),
         across,
         "heads of braces across the walk");
     double packedIn = braceIn + postIn + Braces.packingIn(built);
@@ -185,7 +206,10 @@ final class Fixings {
 
   /** The shortest bolt of that diameter that goes through with its nut and washers. */
   private void bolts(JointRow joint, double gripIn, int count, String use) {
-    FastenerRow named = built.fastener(joint).orElseThrow();
+    bolts(built.fastener(joint).orElseThrow(), gripIn, count, use);
+  }
+
+  private void bolts(FastenerRow named, double gripIn, int count, String use) {
     double neededIn = gripIn + built.shop("bolt.over-grip");
     FastenerRow bolt =
         built.tables().fasteners().rows().stream()

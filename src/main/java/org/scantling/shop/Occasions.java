@@ -49,7 +49,9 @@ final class Occasions {
           "crossbeam=light",
           "crossbeam=heavy",
           "crossbeam=blocked",
-          "crossbeam=over-post");
+          "crossbeam=over-post",
+          "crossbeam=nailed-pairs",
+          "crossbeam=bolted-pairs");
 
   private final Built built;
   private final Pieces pieces;
@@ -98,6 +100,10 @@ final class Occasions {
     alone("header", 1.0 / 2, mostLb);
     alone("crossbeam", 1, mostLb);
     when(pieces.count(Blocking.ROLE) > 0, "crossbeam=blocked");
+    boolean nailed = new Plies(built).nail().isPresent();
+    when(
+        built.geometry().crossbeams().doubled(),
+        nailed ? "crossbeam=nailed-pairs" : "crossbeam=bolted-pairs");
   }
 
   /** A post is walked up and a header raised end by end, so one pair of hands holds half of it. */

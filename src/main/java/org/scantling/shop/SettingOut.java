@@ -123,8 +123,8 @@ final class SettingOut {
       running.add(crossbeamsInPlan());
     } else {
       Crossbeams crossbeams = new Crossbeams(built);
-      running.add(onHeader("near face of each crossbeam", crossbeams.alongIn()));
-      List<Double> overPosts = crossbeams.overPostsIn();
+      running.add(onHeader(nearFaces(), crossbeams.lying()));
+      List<Crossbeams.Lying> overPosts = crossbeams.overPosts();
       if (!overPosts.isEmpty()) {
         running.add(onHeader("near face of those over a post, notched right across it", overPosts));
       }
@@ -132,13 +132,19 @@ final class SettingOut {
     return running;
   }
 
+  private String nearFaces() {
+    return geometry.crossbeams().doubled()
+        ? "near face of each crossbeam, of the two side by side at a post that of the first"
+        : "near face of each crossbeam";
+  }
+
   /** Near faces of crossbeams, from the first end of the header. */
-  private SetOut.Running onHeader(String what, List<Double> crossbeamsIn) {
-    double halfIn = built.member("crossbeam").breadthIn() / 2;
+  private SetOut.Running onHeader(String what, List<Crossbeams.Lying> crossbeams) {
     double stretch = top.stretchRatio();
     List<Double> marks = new ArrayList<>();
-    for (double atIn : crossbeamsIn) {
-      marks.add(tape.nearest(geometry.headerTailIn() + atIn * stretch - halfIn));
+    for (Crossbeams.Lying each : crossbeams) {
+      double middleIn = geometry.headerTailIn() + each.alongIn() * stretch;
+      marks.add(tape.nearest(middleIn - each.breadthIn() / 2));
     }
     return new SetOut.Running(
         "each row of header, from its end at the first post",
@@ -153,8 +159,13 @@ final class SettingOut {
     for (double atIn : new Crossbeams(built).alongIn()) {
       marks.add(tape.nearest(atIn));
     }
-    return new SetOut.Running(
-        "both rows, plumbed up from the ground", "middle of each crossbeam", 0, marks);
+    return new SetOut.Running("both rows, plumbed up from the ground", middles(), 0, marks);
+  }
+
+  private String middles() {
+    return geometry.crossbeams().doubled()
+        ? "middle of each crossbeam, or of the two side by side at a post"
+        : "middle of each crossbeam";
   }
 
   private List<SetOut.Spacer> spacers() {

@@ -85,14 +85,22 @@ final class Spots {
       return Optional.empty();
     }
     return spot(
-        "the crossbeam does not stand over the middle of the post but flush with its side toward"
-            + " the "
+        (built.geometry().crossbeams().doubled()
+                ? "the two crossbeams side by side do not stand over the middle of the post but"
+                    + " flush with its side toward the "
+                : "the crossbeam does not stand over the middle of the post but flush with its side"
+                    + " toward the ")
             + (shiftIn > 0 ? "last" : "first")
             + " post, so that "
             + (built.has("brace")
-                ? "the brace across the walk lies flat on both"
+                ? "the brace across the walk lies flat on "
+                    + (built.geometry().crossbeams().doubled() ? "them and on the post" : "both")
                 : "it lies on the upper boards alone"),
-        named("its center from the center of the post", Math.abs(shiftIn)));
+        named(
+            built.geometry().crossbeams().doubled()
+                ? "their center from the center of the post"
+                : "its center from the center of the post",
+            Math.abs(shiftIn)));
   }
 
   /** Where rails fall or step, the housings of every post are marked from the level line. */

@@ -102,12 +102,26 @@ final class StepWords {
     length("spacer-along", geometry.plan().bayIn() - geometry.posts().breadthIn());
     length("spacer-across", geometry.plan().rowSpacingIn() - geometry.posts().breadthIn());
     words.put("crossbeams", Integer.toString(geometry.crossbeamCount()));
+    if (geometry.crossbeams().doubled()) {
+      pairs();
+    }
     words.put("over-posts", String.join(" and ", pieces.overPosts()));
     built.find(Question.RAIL_HEIGHT).ifPresent(height -> length("rail-height", height));
     if (built.railsFromLine() && built.railsLevel()) {
       double overIn = new RailLine(built, 0).overLineIn(built);
       words.put("rail-line", length(Math.abs(overIn)) + (overIn < 0 ? " below" : " above"));
     }
+  }
+
+  private void pairs() {
+    Plies plies = new Plies(built);
+    words.put(
+        "ply-fastener",
+        plies
+            .nail()
+            .map(sizes::told)
+            .orElseGet(() -> sizes.told(plies.bolt().diameterIn()) + " bolt"));
+    row("ply-apart", plies.apartRow());
   }
 
   private void weights() {

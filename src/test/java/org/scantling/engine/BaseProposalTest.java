@@ -51,7 +51,7 @@ class BaseProposalTest {
     assertThat(walk.footings().backfill()).isEqualTo("concrete");
     assertThat(walk.braces()).isEmpty();
     assertThat(proposal.decision(Question.FOOTING_KIND).orElseThrow().governing().note().id())
-        .isEqualTo("support.kind.braces-fail");
+        .isEqualTo("support.kind.doubled-fails");
     assertThat(proposal.cautions())
         .anySatisfy(
             each ->

@@ -62,7 +62,8 @@ class BracketProposalTest {
             "site.climate.wind-speed=95 mph",
             "planting=[{ vine: wisteria }]",
             "walkway.clear-width=8 ft",
-            "walkway.length=12 ft");
+            "walkway.length=12 ft",
+            "preferences.crossbeams-at-posts=single");
     assertThat(word(proposal, Question.CROSSBEAM_SIZE)).contains("4x6");
     assertThat(word(proposal, Question.BRACE_JOINT)).contains("brace-bolted-two");
     double capacityLb =

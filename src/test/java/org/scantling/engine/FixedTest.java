@@ -1,6 +1,7 @@
 package org.scantling.engine;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +9,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.Site;
+import org.scantling.design.ValidationError;
 import org.scantling.property.House;
 import org.scantling.property.Wish;
 import org.scantling.reasons.Answer;
@@ -63,6 +65,35 @@ class FixedTest {
     assertThat(ENGINE.validationErrors(standing("embedded", 0), site("auto")))
         .extracting("field")
         .containsExactly("posts.embedment");
+  }
+
+  @Test
+  void crossbeams_are_doubled_at_posts_on_brackets_with_braces_and_as_thin_as_their_post() {
+    assertThat(ENGINE.validationErrors(doubled("2x6", "bracket", true), site("bracket"))).isEmpty();
+    assertThat(ENGINE.validationErrors(doubled("2x6", "bracket", false), site("bracket")))
+        .extracting(ValidationError::field, ValidationError::found, ValidationError::accepted)
+        .containsExactly(
+            tuple(
+                "crossbeams.at-posts",
+                "doubled",
+                "single, or left out, where no knee braces hold posts on brackets"));
+    assertThat(ENGINE.validationErrors(doubled("4x6", "bracket", true), site("bracket")))
+        .extracting(ValidationError::accepted)
+        .containsExactly("single where two 4x6 side by side are broader than the post under them");
+  }
+
+  private static BaseDesign doubled(String size, String footing, boolean braced) {
+    BaseDesign gate = standing(footing, 0);
+    BaseDesign.Crossbeams one = gate.crossbeams();
+    return new BaseDesign(
+        gate.title(),
+        gate.proven(),
+        gate.posts(),
+        gate.headers(),
+        new BaseDesign.Crossbeams(
+            size, one.count(), one.overhangIn(), one.notchIn(), one.endCut(), "doubled"),
+        gate.sidePanels(),
+        braced ? Optional.of(new BaseDesign.Braces("4x4", 16)) : Optional.empty());
   }
 
   @Test

@@ -66,6 +66,7 @@ final class AnyValue {
     OF_SITE.put("preferences.embedment-basis", "code|experience|");
     OF_SITE.put("preferences.risk-category", "I|II|");
     OF_SITE.put("preferences.snow-share", "open|full|");
+    OF_SITE.put("preferences.crossbeams-at-posts", "auto|single|doubled|");
     String sizes =
         "2x4|2x6|2x8|2x10|2x12|4x4|4x6|4x8|6x6|8x8|45x95|45x145|45x195|95x95|45x220|120x120|95x145";
     OF_BASE.put("proven.slope", "0..30 %");

@@ -113,7 +113,12 @@ class DesignWriterPropertyTest {
             .as(BaseDesign.EndCut::new)
             .optional();
     return Combinators.combine(
-            sizes(), Arbitraries.integers().between(2, 2000), inches(0, 120), inches(0, 12), cut)
+            sizes(),
+            Arbitraries.integers().between(2, 2000),
+            inches(0, 120),
+            inches(0, 12),
+            cut,
+            words("single", "doubled"))
         .as(BaseDesign.Crossbeams::new);
   }
 

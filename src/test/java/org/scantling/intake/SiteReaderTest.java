@@ -131,6 +131,7 @@ class SiteReaderTest {
             "preferences.embedment-basis",
             "preferences.risk-category",
             "preferences.snow-share",
+            "preferences.crossbeams-at-posts",
             "base.proven.climate.frost-depth",
             "base.proven.climate.ground-snow",
             "base.proven.climate.wind-speed",

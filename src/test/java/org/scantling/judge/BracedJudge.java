@@ -2,6 +2,7 @@ package org.scantling.judge;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Posts on brackets, braced both ways: a portal on pinned feet, the beam pinned on the posts, the
@@ -9,6 +10,7 @@ import java.util.List;
  */
 final class BracedJudge {
   private static final int PARTS = 6;
+  private static final double WET = 0.7;
   private final Design design;
   private final Wind wind;
   private final HeaderJudge header;
@@ -37,8 +39,7 @@ final class BracedJudge {
         across,
         List.of(design.layout("rowSpacingIn")),
         acrossHeight,
-        beam,
-        design.need("crossbeam").wood());
+        new Beam(beam, design.need("crossbeam").wood(), design.pliesAtPosts(), true));
     List<Double> bays = new ArrayList<>();
     for (int i = 0; i < design.bays(); i++) {
       bays.add(design.layout("bayIn"));
@@ -48,34 +49,43 @@ final class BracedJudge {
         wind.along(),
         bays,
         design.layout("headerTopIn") - beamMiddle,
-        design.need("header").stock(),
-        design.need("header").wood());
+        new Beam(
+            design.need("header").stock(),
+            design.need("header").wood(),
+            design.paired() ? 2 : 1,
+            false));
+  }
+
+  /**
+   * The timber that the braces hold on to.
+   *
+   * @param plies of it side by side
+   * @param crossbeam true for the one across the walk, false for the header
+   */
+  private record Beam(Stock stock, Wood wood, int plies, boolean crossbeam) {
+    double elasticityLb() {
+      return wood.elasticityPsi() * plies;
+    }
   }
 
   private static Push heavier(Push a, Push b) {
     return a.momentInLb() > b.momentInLb() ? a : b;
   }
 
-  private void frame(
-      Findings findings,
-      Push push,
-      List<Double> bays,
-      double heightIn,
-      Stock beamStock,
-      Wood beamWood) {
+  private void frame(Findings findings, Push push, List<Double> bays, double heightIn, Beam beam) {
     for (Combination load : List.of(Combination.PRESSED, Combination.LIFT)) {
       Frame frame = new Frame();
       double postEi = wood.elasticityPsi() * post.inertiaIn4();
       double postEa = wood.elasticityPsi() * post.areaIn2();
-      int plies = design.paired() && beamStock.equals(design.need("header").stock()) ? 2 : 1;
-      double beamEi = beamWood.elasticityPsi() * beamStock.inertiaIn4() * plies;
-      double beamEa = beamWood.elasticityPsi() * beamStock.areaIn2() * plies;
+      double beamEi = beam.elasticityLb() * beam.stock().inertiaIn4();
+      double beamEa = beam.elasticityLb() * beam.stock().areaIn2();
       Stock brace = design.need("brace").stock();
       double braceEa = design.need("brace").wood().elasticityPsi() * brace.areaIn2();
       List<Integer> postBars = new ArrayList<>();
       List<Integer> braces = new ArrayList<>();
       List<Integer> tops = new ArrayList<>();
       List<Integer> knees = new ArrayList<>();
+      List<Integer> beams = new ArrayList<>();
       double x = 0;
       for (int i = 0; i <= bays.size(); i++) {
         knees.add(post(frame, x, heightIn, postEa, postEi, push, load, postBars, tops));
@@ -83,6 +93,7 @@ final class BracedJudge {
             load.up()
                 ? -header.liftLb(i % header.posts(), load)
                 : header.pressLb(i % header.posts(), load);
+        weight += load.dead() * secondLb();
         frame.load(
             tops.get(i), load.wind() * push.topLb() * push.topAtIn() / push.heightIn(), -weight);
         x += i < bays.size() ? bays.get(i) : 0;
@@ -96,9 +107,9 @@ final class BracedJudge {
         int turnA = frame.turn();
         int turnB = frame.turn();
         int turnRight = frame.turn();
-        frame.bar(tops.get(i), left, beamEa, beamEi, turnLeft, turnA);
-        frame.bar(left, right, beamEa, beamEi, turnA, turnB);
-        frame.bar(right, tops.get(i + 1), beamEa, beamEi, turnB, turnRight);
+        beams.add(frame.bar(tops.get(i), left, beamEa, beamEi, turnLeft, turnA));
+        beams.add(frame.bar(left, right, beamEa, beamEi, turnA, turnB));
+        beams.add(frame.bar(right, tops.get(i + 1), beamEa, beamEi, turnB, turnRight));
         braces.add(frame.strut(knees.get(i), left, braceEa));
         braces.add(frame.strut(knees.get(i + 1), right, braceEa));
         turnLeft = turnRight;
@@ -106,7 +117,54 @@ final class BracedJudge {
       }
       frame.solve();
       report(findings, load, frame, postBars, braces, tops, heightIn);
+      if (beam.crossbeam()) {
+        beams.forEach(bar -> split(findings, load, frame.ends(bar), beam));
+        braces.forEach(bar -> bolted(findings, load, frame.ends(bar)[0], beam));
+      }
     }
+  }
+
+  /** What the second of two crossbeams puts on a post. */
+  private double secondLb() {
+    Design.Member crossbeam = design.need("crossbeam");
+    return (design.pliesAtPosts() - 1) * crossbeam.ownLbPerIn() * crossbeam.lengthIn() / 2;
+  }
+
+  /**
+   * NDS 2018 3.4.3.2 at the recess over the post, and 3.4.3.3 past the bolt at half the depth, each
+   * of two crossbeams with half of it; near the end the split weighs by the square.
+   */
+  private void split(Findings findings, Combination load, double[] ends, Beam beam) {
+    Design.Member crossbeam = design.need("crossbeam");
+    double shear = Math.max(Math.abs(ends[1]), Math.abs(ends[4])) / beam.plies();
+    double thick = beam.stock().thicknessIn();
+    double deep = beam.stock().depthIn();
+    double plain = 2.0 / 3 * beam.wood().shearPsi() * load.duration() * thick;
+    double left = deep - crossbeam.notchIn();
+    findings.add("crossbeam.brace-shear", load, shear, plain * left * Math.pow(left / deep, 2));
+    double tail = (crossbeam.lengthIn() - design.layout("rowSpacingIn")) / 2;
+    double near = tail + legIn < 5 * deep ? 0.25 : 1;
+    findings.add("crossbeam.brace-shear", load, shear, plain * deep / 2 * near);
+  }
+
+  /** Single shear at 45 degrees, brace on crossbeams or post; room and rows not counted off. */
+  private void bolted(Findings findings, Combination load, double forceLb, Beam beam) {
+    Map<String, String> joint = Tables.row("joints", design.decided("joint.brace"));
+    Map<String, String> bolt = Tables.row("fasteners", joint.get("fastener"));
+    Yield yield =
+        new Yield(Tables.number(bolt, "diameter_in"), Tables.number(bolt, "bending_yield_psi"));
+    Design.Member brace = design.need("brace");
+    double along = yield.bearingPsi(brace.wood().gravityRatio(), 0);
+    double inBrace = brace.stock().thicknessIn();
+    double inBeam = beam.plies() * beam.stock().thicknessIn();
+    double least =
+        Math.min(
+            yield.single(
+                inBeam, inBrace, yield.bearingPsi(beam.wood().gravityRatio(), 45), along, 45),
+            yield.single(
+                post.thicknessIn(), inBrace, yield.bearingPsi(wood.gravityRatio(), 45), along, 45));
+    double hold = Tables.number(joint, "count") * least * load.duration() * WET;
+    findings.add("brace.joint", load, Math.abs(forceLb), hold);
   }
 
   private int post(

@@ -32,7 +32,7 @@ final class Climate {
   }
 
   private double solidShare() {
-    return design.need("crossbeam").stock().thicknessIn() / design.layout("crossbeamSpacingIn");
+    return design.crossbeamBreadthIn() / design.layout("crossbeamSpacingIn");
   }
 
   double coveredShare() {
@@ -57,8 +57,10 @@ final class Climate {
     double ground = design.criterion("groundSnowPsf");
     double importance = asked.gathered() ? 1 : 0.8;
     double flat = 0.7 * exposed * 1.2 * importance * ground;
-    double gap =
-        design.layout("crossbeamSpacingIn") - design.need("crossbeam").stock().thicknessIn();
+    double thick = design.need("crossbeam").stock().thicknessIn();
+    boolean pairsMeet = design.layout("bayIn") < 1.5 * design.layout("crossbeamSpacingIn");
+    double beside = (design.pliesAtPosts() - 1) * thick * (pairsMeet ? 1 : 0.5);
+    double gap = design.layout("crossbeamSpacingIn") - thick - beside;
     double bare = solidShare() + (1 - solidShare()) * vine("canopy_fill_bare_ratio");
     double share = asked.fullSnow() || gap <= 6 ? 1 : Math.min(1, Math.max(0.5, bare));
     double least = share < 1 ? 0 : importance * Math.min(ground, 20);

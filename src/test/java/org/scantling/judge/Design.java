@@ -97,6 +97,18 @@ final class Design {
     return footingText("kind").equals("moment-base");
   }
 
+  /** Crossbeams side by side at each row of posts. */
+  int pliesAtPosts() {
+    return decided("crossbeam.at-posts").equals("doubled") ? 2 : 1;
+  }
+
+  /** What a crossbeam is broad on the average of a bay, in which one place may have two of them. */
+  double crossbeamBreadthIn() {
+    double one = need("crossbeam").stock().thicknessIn();
+    double perBay = layout("bayIn") / layout("crossbeamSpacingIn");
+    return one * (1 + (pliesAtPosts() - 1) / perBay);
+  }
+
   boolean concrete() {
     return footingText("backfill").equals("concrete");
   }

@@ -78,6 +78,32 @@ class JudgeTest {
   }
 
   @Test
+  void no_walk_with_doubled_crossbeams_is_answered_unsafely_or_otherwise_than_the_judge_says() {
+    String doubled = "src/test/resources/rulecases/sites/doubled-at-the-posts.yaml";
+    judgePairs(doubled);
+    judgePairs("src/test/resources/rulecases/sites/roses-on-paving.yaml");
+    judgePairs("scenarios/stone-terrace.yaml", "preferences.crossbeams-at-posts=doubled");
+    judgePairs(
+        "scenarios/heavy-snow.yaml",
+        "preferences.crossbeams-at-posts=doubled",
+        "preferences.snow-share=open");
+    assertThat(String.join("\n", faults)).isEmpty();
+    assertThat(counts.get("pairs")).isEqualTo(4);
+  }
+
+  private void judgePairs(String site, String... settings) {
+    List<String> asked = new ArrayList<>(List.of("propose", site, "--format", "json"));
+    for (String setting : settings) {
+      asked.addAll(List.of("--set", setting));
+    }
+    Run run = Run.of(asked.toArray(String[]::new)).endedWith(0);
+    judge(
+        site + " " + List.of(settings),
+        JsonMapper.shared().readTree(run.out()),
+        new Asked(false, false));
+  }
+
+  @Test
   void every_explained_difference_names_its_cause_and_where_to_look_it_up() {
     assertThat(differences.lines())
         .isNotEmpty()

@@ -53,6 +53,7 @@ record Judged(Design design, Set<String> tags, Map<String, Findings.Worst> findi
     tags.add(design.metric() ? "metric" : "imperial");
     tags.add(design.stepped() ? "stepped" : "unstepped");
     tags.add("doubled-" + design.doubled());
+    tags.add(design.pliesAtPosts() > 1 ? "pairs" : "singles");
     return tags;
   }
 

@@ -58,7 +58,13 @@ final class LayoutJudge {
         "length of a crossbeam",
         design.need("crossbeam").lengthIn(),
         design.layout("rowSpacingIn") + outside + 2 * design.layout("crossbeamOverhangIn"));
-    same("crossbeams", design.need("crossbeam").count(), design.layout("crossbeamCount"));
+    same(
+        "crossbeams",
+        design.count("crossbeam"),
+        design.layout("crossbeamCount") + (design.pliesAtPosts() - 1) * (design.bays() + 1));
+    if (design.pliesAtPosts() > 1) {
+      pairs(post);
+    }
     same("posts of the list", design.need("post").count(), design.layout("postCount"));
     double run = design.layout("lengthIn") + post + 2 * design.layout("headerOverhangIn");
     if (!design.stepped()) {
@@ -69,6 +75,20 @@ final class LayoutJudge {
             + design.need("crossbeam").stock().thicknessIn() / 2;
     if (last > run / 2 + CLOSE_IN) {
       faults.add("the last crossbeam stands past the end of the header");
+    }
+  }
+
+  /** Two crossbeams side by side at each row of posts stand on them, and braces hold on to them. */
+  private void pairs(double postIn) {
+    double together = design.pliesAtPosts() * design.need("crossbeam").stock().thicknessIn();
+    if (together > postIn + CLOSE_IN) {
+      faults.add("two crossbeams, " + together + " broad, hang over a post of " + postIn);
+    }
+    if (!design.bracket() || design.member("brace").isEmpty()) {
+      faults.add("crossbeams are doubled where no braces hold the posts");
+    }
+    if (design.layout("crossbeamPliesAtPosts") != design.pliesAtPosts()) {
+      faults.add("the layout and the decision have other crossbeams at the posts");
     }
   }
 

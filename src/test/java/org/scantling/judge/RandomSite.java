@@ -101,6 +101,9 @@ record RandomSite(long seed, String site, String base) {
     text.append(onBase ? "moment-base" : footing);
     text.append(", header: ").append(one(random, List.of("auto", "on-top", "paired")));
     text.append(", keep: ").append(one(random, List.of("look", "look", "cost", "members")));
+    if (footing.equals("bracket") && more.nextInt(3) == 0) {
+      text.append(", crossbeams-at-posts: doubled");
+    }
     return text.append(gathered ? ", risk-category: II }\n" : " }\n").toString();
   }
 

@@ -46,7 +46,7 @@ final class Wind {
         sideIn,
         headIn,
         headIn * design.need("header").stock().depthIn(),
-        between * crossbeam.thicknessIn() * crossbeam.depthIn(),
+        between * design.crossbeamBreadthIn() * crossbeam.depthIn(),
         post.thicknessIn() * design.postHeightIn(),
         (sideIn - post.thicknessIn() * (end ? 0.5 : 1)) * rail,
         railed ? count * picketIn() * uprightIn() : 0);

@@ -89,6 +89,9 @@ class CalculationTraceTest {
   private static final Set<String> GIVEN =
       Set.of(
           "solved",
+          "one",
+          "gap",
+          "long",
           "lateral",
           "increase",
           "counted",

@@ -166,7 +166,7 @@ public final class SoundProposal {
         .isLessThanOrEqualTo(geometry.lengthIn() + geometry.headerTailIn());
     assertThat(amount(Question.CROSSBEAM_COUNT)).isEqualTo(geometry.crossbeamCount());
     assertThat(count(structure, "post")).isEqualTo(geometry.postCount());
-    assertThat(count(structure, "crossbeam")).isEqualTo(geometry.crossbeamCount());
+    assertThat(count(structure, "crossbeam")).isEqualTo(geometry.crossbeamPieceCount());
     assertThat(count(structure, "header")).isEqualTo(structure.headers().all().size());
     assertThat(headerTimberIn(structure))
         .as("all header timber, tip to tip, each row, each board")

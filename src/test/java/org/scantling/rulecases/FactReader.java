@@ -7,6 +7,7 @@ import java.util.function.Function;
 import org.scantling.quantity.Check;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Answer;
+import org.scantling.reasons.AtPostsTrial;
 import org.scantling.reasons.BayTrial;
 import org.scantling.reasons.Candidate;
 import org.scantling.reasons.Checked;
@@ -76,6 +77,14 @@ final class FactReader {
                 question(e, "role-timber"), e.word("word"), e.word("said-by").equals("site")));
     kinds.put("grade-by-role", e -> new GradeByRole(question(e, "grade-by-role"), e.word("size")));
     kinds.put("bay-trial", FactReader::bayTrial);
+    kinds.put(
+        "at-posts-trial",
+        e ->
+            new AtPostsTrial(
+                e.word("at-posts-trial"),
+                e.word("crossbeams"),
+                e.number("breadth"),
+                e.number("timber")));
     kinds.put("relied", e -> new Relied(e.word("relied")));
     kinds.put(
         "proven-check",

@@ -33,6 +33,7 @@ final class Fitting {
     each("post", this::post);
     each("header", this::headerOnPosts);
     each("crossbeam", this::crossbeamOnHeaders);
+    pairsAtPosts();
     each("blocking", this::blockBetweenCrossbeams);
     each("rail", this::railInPosts);
     each("picket", this::picketBetween);
@@ -57,7 +58,7 @@ final class Fitting {
     int bays = geometry.plan().bays();
     int pickets = 2 * bays * Pickets.inABay(built);
     assertThat(pieces.count("post")).isEqualTo(geometry.postCount());
-    assertThat(pieces.count("crossbeam")).isEqualTo(geometry.crossbeamCount());
+    assertThat(pieces.count("crossbeam")).isEqualTo(geometry.crossbeamPieceCount());
     assertThat(pieces.count("blocking")).isEqualTo(blocks());
     assertThat(pieces.count("rail")).isEqualTo(built.has("rail") ? 2 * bays : 0);
     assertThat(pieces.count("picket")).isEqualTo(pickets);
@@ -207,6 +208,33 @@ final class Fitting {
       for (int side : across ? new int[] {-1, 1} : new int[] {1}) {
         seated(piece, place.at(notch.atIn() + side * offIn), notch.depthIn());
       }
+    }
+  }
+
+  /** Two crossbeams at each row of posts touch, lie over it, and are flush with its side. */
+  private void pairsAtPosts() {
+    if (!geometry.crossbeams().doubled()) {
+      return;
+    }
+    double thickIn = built.member("crossbeam").breadthIn();
+    double halfPostIn = geometry.posts().breadthIn() / 2;
+    double stretch = built.top().stretchRatio();
+    double leanIn =
+        built.member("crossbeam").depthIn() * Math.abs(built.top().headerFallRatio()) + 1.0 / 16;
+    for (int post = 0; post < built.top().posts(); post++) {
+      double postIn = built.top().alongIn(post);
+      List<Double> over =
+          pieces.of("crossbeam").stream()
+              .flatMap(each -> each.places().stream())
+              .map(each -> (each.first().alongIn() - postIn) * stretch)
+              .filter(each -> Math.abs(each) < halfPostIn + leanIn)
+              .sorted()
+              .toList();
+      assertThat(over).as("crossbeams over post %s", post).hasSize(2);
+      assertThat(over.get(1) - over.get(0)).as("side by side").isCloseTo(thickIn, TAPE);
+      assertThat(Math.max(-over.get(0), over.get(1)) + thickIn / 2)
+          .as("flush with a side of the post")
+          .isCloseTo(halfPostIn, within(leanIn));
     }
   }
 
