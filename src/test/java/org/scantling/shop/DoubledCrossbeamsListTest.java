@@ -95,4 +95,14 @@ class DoubledCrossbeamsListTest {
         .contains("crossbeam=nailed-pairs")
         .doesNotContain("crossbeam=bolted-pairs");
   }
+
+  /** 4x6: a nail must reach 3 1/2 + 1 3/4 in, 5 1/4, and the longest, 20d, is 4 in long. */
+  @Test
+  void two_that_no_nail_reaches_through_are_bolted() {
+    Built court = Jobs.wish("heavy-snow", "preferences.crossbeams-at-posts=doubled");
+    assertThat(court.geometry().crossbeams().breadthIn()).isEqualTo(3.5);
+    assertThat(new Plies(court).nail()).isEmpty();
+    assertThat(Occasions.of(court, Pieces.of(court), Lists.of(court).climbers()))
+        .contains("crossbeam=bolted-pairs");
+  }
 }
