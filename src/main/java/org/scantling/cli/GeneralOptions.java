@@ -1,5 +1,6 @@
 package org.scantling.cli;
 
+import java.io.Console;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.scantling.print.PrintOptions;
@@ -38,6 +39,7 @@ final class GeneralOptions {
   @Option(
       names = {"-v", "--verbose"},
       description = "Show the trace of a fault.")
+  @SuppressWarnings("UnusedVariable") // whoever catches a fault asks the command line for it
   private boolean verbose;
 
   Optional<Path> houseRules() {
@@ -56,7 +58,23 @@ final class GeneralOptions {
     return switch (colour) {
       case ALWAYS -> true;
       case NEVER -> false;
-      case AUTO -> System.console() != null && System.getenv("NO_COLOR") == null;
+      case AUTO -> terminal() && System.getenv("NO_COLOR") == null;
     };
+  }
+
+  /** From Java 22 on there is a console where there is no terminal, and it can be asked. */
+  @SuppressWarnings("SystemConsoleNull")
+  private static boolean terminal() {
+    Console console = System.console();
+    if (console == null) {
+      return false;
+    }
+    try {
+      return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+    } catch (NoSuchMethodException e) {
+      return true;
+    } catch (ReflectiveOperationException e) {
+      return false;
+    }
   }
 }

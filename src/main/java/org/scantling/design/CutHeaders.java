@@ -38,7 +38,8 @@ public record CutHeaders(TopLine top, Splice splice) {
   /** True where the boards of a pair, or the pieces of a timber, meet over the post. */
   public boolean cutOver(int post) {
     return pieces(false).stream().anyMatch(run -> meets(run, post))
-        || geometry().headers().paired() && pieces(true).stream().anyMatch(run -> meets(run, post));
+        || (geometry().headers().paired()
+            && pieces(true).stream().anyMatch(run -> meets(run, post)));
   }
 
   private Geometry geometry() {

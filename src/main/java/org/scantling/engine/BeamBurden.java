@@ -29,8 +29,8 @@ record BeamBurden(BeamScene scene, Part part, Each each) {
    * The loads before any factor: on each inch of a crossbeam, or on a header those of each
    * crossbeam.
    *
-   * @param own weight of the beam itself by the inch where the loads are those of crossbeams
-   * @param person one person, in pounds
+   * @param ownLbPerIn weight of the beam itself where the loads are those of crossbeams
+   * @param personLb one person
    */
   record Each(
       double ownLbPerIn,

@@ -26,7 +26,7 @@ final class DesignValidation {
   private final double picketIn;
   private final List<ValidationError> found = new ArrayList<>();
 
-  private DesignValidation(BaseDesign design, Stock stock, Tables tables) {
+  private DesignValidation(BaseDesign design, Stock stock) {
     this.design = design;
     this.stock = stock;
     this.picketIn = stock.picketEdgeIn();
@@ -35,7 +35,7 @@ final class DesignValidation {
   static List<ValidationError> of(BaseDesign design, Site site, Tables tables) {
     String market = site.materials().market().orElse(tables.defaults().row("market").word());
     Stock stock = new Stock(tables, market);
-    DesignValidation validation = new DesignValidation(design, stock, tables);
+    DesignValidation validation = new DesignValidation(design, stock);
     double marginIn = tables.thumb("crossbeam.end-margin").amount();
     validation.crossbeams(new BaseRecord(design, stock, marginIn).geometry());
     validation.atPosts();
@@ -79,7 +79,7 @@ final class DesignValidation {
   /** What of a base cannot be put together, whatever timber the site has. */
   static List<ValidationError> ofBase(BaseDesign base, Tables tables) {
     Stock stock = new Stock(tables, tables.defaults().row("market").word());
-    DesignValidation validation = new DesignValidation(base, stock, tables);
+    DesignValidation validation = new DesignValidation(base, stock);
     double marginIn = tables.thumb("crossbeam.end-margin").amount();
     validation.crossbeams(new BaseRecord(base, stock, marginIn).geometry());
     validation.atPosts();

@@ -78,7 +78,7 @@ final class Settling {
       Pass pass = new Pass(problem, runner, answers, before, tried);
       pass.run();
       boolean stays = pass.answers().equals(answers);
-      if (stays || pass.broken().isPresent() && !pass.brokenAtJoints()) {
+      if (stays || (pass.broken().isPresent() && !pass.brokenAtJoints())) {
         settled.accept(count);
         return pass;
       }

@@ -92,7 +92,7 @@ final class SideBySide {
   /** True for what the site file itself says. */
   static boolean asked(Decision decision) {
     Finding finding = decision.governing().finding();
-    return finding instanceof Finding.PreferNumber number && number.priority() == Priority.ASKED
-        || finding instanceof Finding.PreferOption option && option.priority() == Priority.ASKED;
+    return (finding instanceof Finding.PreferNumber number && number.priority() == Priority.ASKED)
+        || (finding instanceof Finding.PreferOption option && option.priority() == Priority.ASKED);
   }
 }

@@ -26,7 +26,7 @@ final class Unmet {
   }
 
   private static boolean asked(Finding finding) {
-    return finding instanceof Finding.PreferNumber number && number.priority() == Priority.ASKED
-        || finding instanceof Finding.PreferOption option && option.priority() == Priority.ASKED;
+    return (finding instanceof Finding.PreferNumber number && number.priority() == Priority.ASKED)
+        || (finding instanceof Finding.PreferOption option && option.priority() == Priority.ASKED);
   }
 }

@@ -133,7 +133,10 @@ public final class RuleBase {
 
   private static Model instantiate(String className) {
     try {
-      return (Model) Class.forName(className).getDeclaredConstructor().newInstance();
+      return Class.forName(className)
+          .asSubclass(Model.class)
+          .getDeclaredConstructor()
+          .newInstance();
     } catch (ReflectiveOperationException e) {
       throw new RuleBaseFault("compiled rules " + className + " cannot be loaded", e);
     }

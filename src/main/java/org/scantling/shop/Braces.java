@@ -52,7 +52,7 @@ final class Braces {
       for (int post = 0; post < top.posts(); post++) {
         double rowIn = row * geometry.plan().rowSpacingIn();
         double headUpIn = headAcrossUpIn(post);
-        double alongIn = top.alongIn(post) + offIn(post);
+        double alongIn = top.alongIn(post) + offIn();
         Point foot = new Point(alongIn, rowIn, headUpIn - braces.legIn());
         Point head = new Point(alongIn, rowIn + toWalk * braces.legIn(), headUpIn);
         placed.add(placed(foot, head, braces.acrossLengthIn()));
@@ -61,7 +61,7 @@ final class Braces {
     return placed;
   }
 
-  private double offIn(int post) {
+  private double offIn() {
     return KneeBraces.side(top) * (geometry.posts().breadthIn() + member.breadthIn()) / 2;
   }
 

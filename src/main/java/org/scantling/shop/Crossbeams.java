@@ -124,7 +124,7 @@ final class Crossbeams {
 
   /** How far the crossbeam over a post stands off its middle, towards the last post. */
   double shiftIn(int post) {
-    boolean shifted = built.has("brace") || built.paired() && top.stepsAt(post);
+    boolean shifted = built.has("brace") || (built.paired() && top.stepsAt(post));
     // One that leans with the headers is flush with the edge that leans out farthest.
     double outIn = member.depthIn() / 2 * top.headerFallRatio() / top.stretchRatio();
     double atPostIn = geometry.crossbeams().breadthAtPostsIn();
@@ -179,10 +179,10 @@ final class Crossbeams {
         movedIn - halfIn >= -tailIn - HAIR
             && movedIn + halfIn <= geometry.lengthIn() + tailIn + HAIR;
     return movedIn == fromIn
-        || onHeaders
+        || (onHeaders
             && geometry.crossbeamsAtIn().stream()
                 .filter(other -> other != fromIn)
-                .allMatch(other -> Math.abs(other - movedIn) >= (1 + pliesAt(other)) * halfIn);
+                .allMatch(other -> Math.abs(other - movedIn) >= (1 + pliesAt(other)) * halfIn));
   }
 
   /** How far the middle of a crossbeam that leans with the headers lies from its seat. */

@@ -175,12 +175,12 @@ final class CutListPage {
   private void bores(Piece piece, List<Block.Item> items) {
     Map<String, List<String>> alike = new LinkedHashMap<>();
     for (Bore each : piece.shape().bores()) {
-      alike.computeIfAbsent(bore(piece, each), key -> new ArrayList<>()).add(place(each));
+      alike.computeIfAbsent(bore(each), key -> new ArrayList<>()).add(place(each));
     }
     alike.forEach((what, places) -> items.add(item(piece, what, String.join(", ", places))));
   }
 
-  private String bore(Piece piece, Bore bore) {
+  private String bore(Bore bore) {
     return said.length(bore.diameterIn())
         + " holes on the "
         + bore.face()

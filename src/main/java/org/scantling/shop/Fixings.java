@@ -138,9 +138,9 @@ final class Fixings {
     FastenerRow screw =
         built.tables().fastener(built.tables().defaults().row("picket.screw").word());
     int ends = 2 * pieces.count("picket");
-    add(screw, (int) built.shop("picket.screws") * ends, "pickets to rails and headers");
+    add(screw, whole("picket.screws") * ends, "pickets to rails and headers");
     int blocks = 2 * pieces.count("block");
-    add(screw, (int) built.shop("spacer.screws") * blocks, "blocks between boards");
+    add(screw, whole("spacer.screws") * blocks, "blocks between boards");
   }
 
   private void braces() {
@@ -198,9 +198,9 @@ final class Fixings {
     Sundries sundries = new Sundries(built, pieces);
     FastenerRow screw =
         built.tables().fastener(built.tables().defaults().row("brace.temporary-screw").word());
-    int braces = (int) built.shop("brace.temporary-screws") * sundries.braces();
+    int braces = whole("brace.temporary-screws") * sundries.braces();
     add(screw, braces, "temporary braces");
-    int blocks = (int) built.shop("block.temporary-screws") * sundries.blocks();
+    int blocks = whole("block.temporary-screws") * sundries.blocks();
     add(screw, blocks, "blocks under the headers");
   }
 
@@ -273,5 +273,9 @@ final class Fixings {
   private static Fixing together(Fixing one, Fixing other) {
     String use = one.use().contains(other.use()) ? one.use() : one.use() + "; " + other.use();
     return new Fixing(one.id(), one.name(), one.count() + other.count(), use, one.rating());
+  }
+
+  private int whole(String row) {
+    return (int) built.shop(row);
   }
 }

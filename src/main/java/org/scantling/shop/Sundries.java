@@ -26,7 +26,7 @@ final class Sundries {
 
   /** Temporary braces: every post has its own, since all stand before any hole is filled. */
   int braces() {
-    return (int) built.shop("brace.temporary") * built.geometry().postCount();
+    return whole("brace.temporary") * built.geometry().postCount();
   }
 
   /** Temporary blocks: one a post under a header on top, one a board under a pair. */
@@ -65,14 +65,14 @@ final class Sundries {
 
   private void stakes() {
     int posts = built.geometry().postCount();
-    int corners = CORNERS * (int) built.shop("setout.stakes-corner");
+    int corners = CORNERS * whole("setout.stakes-corner");
     line(
         "stake, " + length(built.shop("setout.stake-length")),
         posts + corners + braces(),
         posts + " holes, " + corners + " under batter boards, " + braces() + " temporary braces");
     line(
         "board, " + length(built.shop("setout.board-length")) + " long",
-        CORNERS * (int) built.shop("setout.boards-corner"),
+        CORNERS * whole("setout.boards-corner"),
         "batter boards, " + Said.decimals(built.shop("setout.boards-corner"), 0) + " a corner");
   }
 
@@ -171,5 +171,9 @@ final class Sundries {
             "piece",
             use,
             OptionalLong.empty()));
+  }
+
+  private int whole(String row) {
+    return (int) built.shop(row);
   }
 }

@@ -17,7 +17,7 @@ public final class Shown {
         || type == Character.LINE_SEPARATOR
         || type == Character.PARAGRAPH_SEPARATOR
         || type == Character.SURROGATE
-        || type == Character.FORMAT && sign != JOINS && sign != JOINS_NOT;
+        || (type == Character.FORMAT && sign != JOINS && sign != JOINS_NOT);
   }
 
   /** The text with every such sign written out. */

@@ -30,7 +30,8 @@ final class SiteLookup {
     for (WindRow row : rows.rows()) {
       if (row.id().startsWith("wind.lattice.flat.")
           && solidRatio >= row.fromRatio()
-          && (solidRatio < row.toRatio() || solidRatio <= wallFrom && wallFrom <= row.toRatio())) {
+          && (solidRatio < row.toRatio()
+              || (solidRatio <= wallFrom && wallFrom <= row.toRatio()))) {
         return row;
       }
     }
@@ -47,7 +48,7 @@ final class SiteLookup {
     for (WindRow row : rows.rows()) {
       if (row.id().startsWith("wind.wall.")
           && (best.isEmpty()
-              || row.fromRatio() <= lengthRatio && row.fromRatio() > best.get().fromRatio())) {
+              || (row.fromRatio() <= lengthRatio && row.fromRatio() > best.get().fromRatio()))) {
         best = Optional.of(row);
       }
     }

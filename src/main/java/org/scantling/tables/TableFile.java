@@ -4,6 +4,8 @@ import java.util.HashMap;
 import java.util.Map;
 
 /** The files of the tables folder, their columns, and whether a house may add rows to them. */
+@SuppressWarnings(
+    "ImmutableEnumChecker") // what is not immutable is filled by the constructor alone
 enum TableFile {
   DESIGN_VALUES(
       "design-values.csv",

@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import org.junit.jupiter.api.Test;
 
+@SuppressWarnings("StaticAssignmentOfThrowable") // only its text is looked at
 class TraceTest {
   private static final IllegalStateException FAULT =
       new IllegalStateException("no such board", new IllegalArgumentException("0 in"));

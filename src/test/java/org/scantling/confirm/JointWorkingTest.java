@@ -66,7 +66,7 @@ class JointWorkingTest {
         .isEqualTo(screws.check().capacity());
   }
 
-  private static Rolling rolling(JointFix fix, Optional<RollHold> fasteners, JointHold hold) {
+  private static Rolling rolling(Optional<RollHold> fasteners, JointHold hold) {
     JointForce force = new CrossbeamForce(LoadCombination.UPLIFT, 100, 10, 120).onJoint();
     return new Rolling(force, 2, 1.5, hold, fasteners, 2.75);
   }
@@ -75,11 +75,11 @@ class JointWorkingTest {
   void a_crossbeam_that_would_roll_tells_what_holds_it_whatever_that_is() {
     for (JointFix fix : List.of(LOOSE, STEEL)) {
       JointHold hold = JointHold.of(fix, JointChecksTest.RULES.factors(), WOOD, 1.6);
-      Rolling held = rolling(fix, Optional.of(RollHold.of(fix, hold, 1.5)), hold);
+      Rolling held = rolling(Optional.of(RollHold.of(fix, hold, 1.5)), hold);
       String id = fix == STEEL ? "roll-held-rated" : "roll-held";
       assertThat(line(held.told(), id).result().amount()).isEqualTo(held.check().capacity());
       assertThat(line(held.told(), "roll-sum").result().amount()).isEqualTo(held.check().demand());
-      Rolling blocked = rolling(fix, Optional.empty(), hold);
+      Rolling blocked = rolling(Optional.empty(), hold);
       assertThat(line(blocked.told(), "block-held").result().amount())
           .isEqualTo(blocked.check().capacity())
           .isCloseTo(hold.pullLb() * 2.75, within(1e-9));

@@ -65,7 +65,8 @@ class PierSlidingTest {
   void the_depth_against_tipping_always_keeps_a_pier_from_sliding() {
     for (double windLb = 50; windLb <= 800; windLb += 50) {
       FootingWork work =
-          new FootingWork(PIER, new BracedFeet(BracedExample.walk(2, windLb)), /* bracket= */ 1);
+          new FootingWork(
+              PIER, new BracedFeet(BracedExample.walk(2, windLb)), /* bracketHeightIn= */ 1);
       double depthIn = work.embedment(16).depthIn();
       Checked sliding =
           SmallArbour.byId(work.of(depthIn, 16, BracedExample.SOURCES)).get("footing.sliding");

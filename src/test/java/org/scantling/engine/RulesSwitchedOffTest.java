@@ -57,7 +57,15 @@ class RulesSwitchedOffTest {
     for (Intake site : scenarios.sites()) {
       // The record of the base is worked out on another thread.
       Set<String> here = new ConcurrentSkipListSet<>();
-      before.put(site, scenarios.outcome(site, tables, rule -> here.add(rule) || true));
+      before.put(
+          site,
+          scenarios.outcome(
+              site,
+              tables,
+              rule -> {
+                here.add(rule);
+                return true;
+              }));
       here.forEach(rule -> fired.computeIfAbsent(rule, each -> new ArrayList<>()).add(site));
     }
 

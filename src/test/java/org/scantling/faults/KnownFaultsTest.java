@@ -192,8 +192,7 @@ class KnownFaultsTest {
   @Test
   void a_place_counts_characters_as_people_see_them() throws IOException {
     Path site = folder.resolve("site.yaml");
-    byte[] line =
-        "title: \uD83D\uDC69\u200D\uD83C\uDF3E\u0065\u0301 ".getBytes(StandardCharsets.UTF_8);
+    byte[] line = "title: \uD83D\uDC69\u200D\uD83C\uDF3Ee\u0301 ".getBytes(StandardCharsets.UTF_8);
     byte[] broken = java.util.Arrays.copyOf(line, line.length + 1);
     broken[line.length] = (byte) 0xff;
     Files.write(site, broken);

@@ -116,7 +116,7 @@ final class Trials {
   }
 
   private List<String> args() {
-    String site = files.containsKey(SITE) ? "@site.yaml" : "@site.yaml";
+    String site = "@site.yaml";
     List<String> args = new ArrayList<>(List.of("propose", site));
     if (random.nextInt(12) == 0) {
       args = new ArrayList<>(List.of("check", site, "--design", "@base/base.yaml"));

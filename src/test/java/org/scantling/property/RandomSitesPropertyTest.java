@@ -94,8 +94,8 @@ class RandomSitesPropertyTest {
 
   private static boolean braced(Wish wish, String base) {
     return wish.choices().footing().equals("bracket")
-        || wish.choices().footing().equals("auto")
-            && House.base(base).posts().footing().equals("bracket");
+        || (wish.choices().footing().equals("auto")
+            && House.base(base).posts().footing().equals("bracket"));
   }
 
   private static void compare(MoreAsked demand, Pair pair, Wish less, Wish more, boolean braced) {

@@ -174,7 +174,12 @@ final class Watches {
                     || cell.table().equals("sizes.csv"));
     Proposal[] today = new Proposal[1];
     Supplier<Proposal> proposal =
-        () -> today[0] == null ? today[0] = propose(site, tables.with(rows)) : today[0];
+        () -> {
+          if (today[0] == null) {
+            today[0] = propose(site, tables.with(rows));
+          }
+          return today[0];
+        };
     quick.add(
         new Watch.Answer("lists of " + name, tables, rows, seen, t -> lists(proposal, site, t)));
     quick.add(

@@ -411,8 +411,7 @@ final class Fitting {
     List<Point> holes = new ArrayList<>();
     each(
         "header",
-        (piece, place) ->
-            piece.shape().bores().forEach(bore -> holes.add(hole(piece, place, bore))));
+        (piece, place) -> piece.shape().bores().forEach(bore -> holes.add(hole(place, bore))));
     double gapIn = geometry.posts().breadthIn() + built.member("header").breadthIn();
     for (Point hole : holes) {
       assertThat(holes.stream().filter(each -> fellows(each, hole, gapIn)))
@@ -440,7 +439,7 @@ final class Fitting {
         .orElseThrow();
   }
 
-  private Point hole(Piece piece, Place place, Bore bore) {
+  private Point hole(Place place, Bore bore) {
     double fall = built.top().headerFallRatio();
     double stretch = Math.hypot(1, fall);
     return place.at(bore.atIn()).plus(bore.offIn() * fall / stretch, bore.offIn() / stretch);

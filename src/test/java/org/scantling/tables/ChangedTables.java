@@ -124,8 +124,8 @@ public final class ChangedTables {
         Set.of("rank", "count", "metric_count", "coldest_zone").contains(cell.column())
             || cell.column().startsWith("nominal_")
             || cell.column().matches("width_(from|to)_in")
-            || cell.table().equals("demands.csv") && !cell.column().equals("weight")
-            || cell.column().equals("value") && row.optional("unit").equals("count");
+            || (cell.table().equals("demands.csv") && !cell.column().equals("weight"))
+            || (cell.column().equals("value") && row.optional("unit").equals("count"));
     return counted && today == Math.rint(today);
   }
 
