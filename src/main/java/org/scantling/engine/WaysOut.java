@@ -27,6 +27,10 @@ final class WaysOut {
   /** How the checks of a crossbeam begin that braces add. */
   private static final String OF_BRACES = "crossbeam.brace-";
 
+  /** What two crossbeams side by side may mend where it breaks. */
+  private static final List<String> OF_CROSSBEAMS =
+      List.of(CROSSBEAM_SIZE.id(), Question.BRACE_JOINT.id());
+
   private final Settling settling;
   private final Tables tables;
 
@@ -46,7 +50,7 @@ final class WaysOut {
     }
     List<Fact> standing = new ArrayList<>();
     Pass last = hinged.pass();
-    if (mayDouble(problem, last)) {
+    if (mayDouble(problem, last) && hinged.brokeAtCrossbeams()) {
       nowhere(last, CROSSBEAMS_AT_POSTS).ifPresent(standing::add);
       Found doubled = tried(problem, detail, standing);
       if (ended(doubled.pass())) {
@@ -61,8 +65,20 @@ final class WaysOut {
         : tried(problem, detail, List.of(new GoneBackTo(FOOTING_KIND, WayOfBuilding.BRACKET)));
   }
 
-  /** What became of a problem, and the problem with what was tried beforehand. */
-  record Found(DesignProblem problem, Pass pass) {}
+  /**
+   * What became of a problem, and the problem with what was tried beforehand.
+   *
+   * @param ends numbers of bays that led nowhere, with what broke
+   */
+  record Found(DesignProblem problem, Pass pass, List<Fact> ends) {
+    /** True where a crossbeam found no size or the bolt of a brace no room in it. */
+    boolean brokeAtCrossbeams() {
+      return ends.stream()
+          .filter(DeadEnd.class::isInstance)
+          .map(each -> ((DeadEnd) each).broken())
+          .anyMatch(OF_CROSSBEAMS::contains);
+    }
+  }
 
   /**
    * @param standing ways of standing that led nowhere
@@ -72,7 +88,9 @@ final class WaysOut {
     PhaseRunner runner = settling.runner(problem, detail);
     Pass first = settling.settle(problem, runner, standing);
     PhaseRunner trying = detail == Detail.FULL ? settling.runner(problem, Detail.ANSWERS) : runner;
-    return new Found(problem, wayOut(problem, runner, trying, first, standing));
+    List<Fact> ends = new ArrayList<>(standing);
+    Pass found = ended(first) ? first : wayOut(problem, runner, trying, first, standing, ends);
+    return new Found(problem, found, ends);
   }
 
   /** Posts on brackets that no number of bays and no brace holds up, so answered. */
@@ -126,23 +144,22 @@ final class WaysOut {
   }
 
   /**
-   * The pass itself where it ended well, else that of another number of bays, else of larger
-   * timbers where a joint found no room in what there was, else the pass itself again. While these
-   * are tried nobody reads what larger sizes would do, so only what serves is worked in full.
+   * The pass of another number of bays, else of larger timbers where a joint found no room in what
+   * there was, else the pass itself again. While these are tried nobody reads what larger sizes
+   * would do, so only what serves is worked in full.
    *
    * @param trying for what is tried; the same as {@code runner} where nobody reads more
    * @param standing ways of standing that led nowhere before
+   * @param ends what led nowhere; numbers of bays are added
    */
   private Pass wayOut(
       DesignProblem problem,
       PhaseRunner runner,
       PhaseRunner trying,
       Pass first,
-      List<Fact> standing) {
-    if (ended(first)) {
-      return first;
-    }
-    List<Fact> tried = new ArrayList<>(standing);
+      List<Fact> standing,
+      List<Fact> ends) {
+    List<Fact> tried = ends;
     List<Fact> cramped = new ArrayList<>(standing);
     Pass found = otherBays(problem, trying, first, tried);
     // On brackets stiffer bases come before larger timbers.

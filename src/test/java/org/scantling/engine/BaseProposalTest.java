@@ -51,7 +51,7 @@ class BaseProposalTest {
     assertThat(walk.footings().backfill()).isEqualTo("concrete");
     assertThat(walk.braces()).isEmpty();
     assertThat(proposal.decision(Question.FOOTING_KIND).orElseThrow().governing().note().id())
-        .isEqualTo("support.kind.doubled-fails");
+        .isEqualTo("support.kind.braces-fail");
     assertThat(proposal.cautions())
         .anySatisfy(
             each ->
