@@ -50,6 +50,8 @@ final class Occasions {
           "crossbeam=heavy",
           "crossbeam=blocked",
           "crossbeam=over-post",
+          "crossbeam=one-each",
+          "crossbeam=pairs",
           "crossbeam=nailed-pairs",
           "crossbeam=bolted-pairs");
 
@@ -100,10 +102,10 @@ final class Occasions {
     alone("header", 1.0 / 2, mostLb);
     alone("crossbeam", 1, mostLb);
     when(pieces.count(Blocking.ROLE) > 0, "crossbeam=blocked");
+    boolean doubled = built.geometry().crossbeams().doubled();
+    here.add(doubled ? "crossbeam=pairs" : "crossbeam=one-each");
     boolean nailed = new Plies(built).nail().isPresent();
-    when(
-        built.geometry().crossbeams().doubled(),
-        nailed ? "crossbeam=nailed-pairs" : "crossbeam=bolted-pairs");
+    when(doubled, nailed ? "crossbeam=nailed-pairs" : "crossbeam=bolted-pairs");
   }
 
   /** A post is walked up and a header raised end by end, so one pair of hands holds half of it. */

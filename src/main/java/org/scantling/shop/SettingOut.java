@@ -52,10 +52,11 @@ final class SettingOut {
 
   private SetOut.PostMark post(int row, int post) {
     double digIn = holes.digIn(post);
-    // Top and hole bottom follow from foot, post and bed as printed: each rounded by itself could
-    // miss them by a sixteenth.
-    double footIn = tape.nearest(lineIn() - top.footIn(post));
+    // Foot and hole bottom follow from top, post and bed as printed: each rounded by itself could
+    // miss them by a sixteenth, and a level top must read alike at every post.
+    double topIn = tape.nearest(top.topIn(post) - lineIn());
     double lengthIn = tape.nearest(top.topIn(post) - top.footIn(post));
+    double footIn = lengthIn - topIn;
     return new SetOut.PostMark(
         Stakes.name(row, post),
         mark(row, post),
@@ -67,7 +68,7 @@ final class SettingOut {
             ? footIn + tape.nearest(holes.bedIn())
             : tape.nearest(lineIn() - top.groundIn(post) + digIn),
         footIn,
-        lengthIn - footIn,
+        topIn,
         lengthIn);
   }
 

@@ -114,6 +114,7 @@ final class StepWords {
   }
 
   private void pairs() {
+    words.put("crossbeam-pieces", Integer.toString(pieces.count("crossbeam")));
     Plies plies = new Plies(built);
     words.put(
         "ply-fastener",

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.scantling.quantity.UnitSystem;
 
 /**
  * The gate on the flagstones with two crossbeams at each pair of posts: one bay of 40 in on 4x4
@@ -92,8 +93,16 @@ class DoubledCrossbeamsListTest {
   @Test
   void the_order_of_work_sets_one_and_then_the_other_and_nails_them() {
     assertThat(Occasions.of(GATE, Pieces.of(GATE), Lists.of(GATE).climbers()))
-        .contains("crossbeam=nailed-pairs")
-        .doesNotContain("crossbeam=bolted-pairs");
+        .contains("crossbeam=pairs", "crossbeam=nailed-pairs")
+        .doesNotContain("crossbeam=one-each", "crossbeam=bolted-pairs");
+  }
+
+  /** The order told of five where seven are cut. */
+  @Test
+  void the_order_of_work_counts_the_timbers_and_their_places() {
+    assertThat(Lists.of(GATE).order(UnitSystem.IMPERIAL).steps())
+        .extracting(WorkOrder.Step::text)
+        .anyMatch(text -> text.contains("then the others: 7 in 5 places, two side by side"));
   }
 
   /** 4x6: a nail must reach 3 1/2 + 1 3/4 in, 5 1/4, and the longest, 20d, is 4 in long. */

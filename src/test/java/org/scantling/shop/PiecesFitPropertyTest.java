@@ -51,18 +51,21 @@ class PiecesFitPropertyTest {
     }
   }
 
+  private static Built wisteriaOverThreeBays(String crossbeamsAtPosts) {
+    return Jobs.wish(
+        "stone-terrace",
+        "site.climate.wind-speed=100 mph",
+        "materials.species=southern-pine",
+        "planting[0].vine=wisteria",
+        "walkway.clear-width=8 ft",
+        "walkway.length=12 ft",
+        "walkway.bays=3",
+        "preferences.crossbeams-at-posts=" + crossbeamsAtPosts);
+  }
+
   @Example
   void thick_crossbeams_fit_together_with_their_braces() {
-    Built built =
-        Jobs.wish(
-            "stone-terrace",
-            "site.climate.wind-speed=100 mph",
-            "materials.species=southern-pine",
-            "planting[0].vine=wisteria",
-            "walkway.clear-width=8 ft",
-            "walkway.length=12 ft",
-            "walkway.bays=3",
-            "preferences.crossbeams-at-posts=single");
+    Built built = wisteriaOverThreeBays("single");
     assertThat(built.member("crossbeam").size()).isEqualTo("4x6");
     new Fitting(built).check();
   }
@@ -70,15 +73,7 @@ class PiecesFitPropertyTest {
   /** The same with two thin ones at each pair of posts, and two where boards step down at them. */
   @Example
   void two_crossbeams_at_the_posts_fit_together_with_their_braces() {
-    Built built =
-        Jobs.wish(
-            "stone-terrace",
-            "site.climate.wind-speed=100 mph",
-            "materials.species=southern-pine",
-            "planting[0].vine=wisteria",
-            "walkway.clear-width=8 ft",
-            "walkway.length=12 ft",
-            "walkway.bays=3");
+    Built built = wisteriaOverThreeBays("auto");
     assertThat(built.member("crossbeam").size()).startsWith("2x");
     assertThat(built.geometry().crossbeams().doubled()).isTrue();
     new Fitting(built).check();

@@ -91,6 +91,10 @@ class StakingPropertyTest {
     assertThat(post.footBelowLineIn() + post.topOverLineIn())
         .as("length of %s", post.name())
         .isCloseTo(post.lengthIn(), within(1e-6));
+    int index = Integer.parseInt(post.name().substring(1)) - 1;
+    assertThat(post.topOverLineIn())
+        .as("top of %s, which is level with the others where the top is", post.name())
+        .isCloseTo(built.top().topIn(index) - lineIn, within(tickIn / 2 + 1e-6));
     if (built.inTheGround()) {
       assertThat(post.bottomBelowLineIn() - post.footBelowLineIn())
           .as("bed under %s", post.name())
