@@ -45,20 +45,21 @@ final class WaysOut {
    */
   Found of(DesignProblem problem, Detail detail) {
     Found hinged = tried(problem, detail, List.of());
-    if (nowhere(hinged.pass(), FOOTING_KIND).isEmpty()) {
+    if (nowhere(hinged.pass()).isEmpty()) {
       return grownForBraces(problem, hinged.pass()) ? orDoubled(problem, detail, hinged) : hinged;
     }
     List<Fact> standing = new ArrayList<>();
     Pass last = hinged.pass();
-    if (mayDouble(problem, last) && hinged.brokeAtCrossbeams()) {
-      nowhere(last, CROSSBEAMS_AT_POSTS).ifPresent(standing::add);
+    Optional<DeadEnd> atCrossbeams = hinged.atCrossbeams();
+    if (mayDouble(problem, last) && atCrossbeams.isPresent()) {
+      standing.add(atCrossbeams.get().of(CROSSBEAMS_AT_POSTS, WayOfBuilding.SINGLE_AT_POSTS));
       Found doubled = tried(problem, detail, standing);
       if (ended(doubled.pass())) {
         return doubled;
       }
-      last = nowhere(doubled.pass(), FOOTING_KIND).isPresent() ? doubled.pass() : last;
+      last = nowhere(doubled.pass()).isPresent() ? doubled.pass() : last;
     }
-    nowhere(last, FOOTING_KIND).ifPresent(standing::add);
+    nowhere(last).ifPresent(standing::add);
     Found stiff = tried(problem, detail, standing);
     return ended(stiff.pass())
         ? stiff
@@ -71,12 +72,13 @@ final class WaysOut {
    * @param ends numbers of bays that led nowhere, with what broke
    */
   record Found(DesignProblem problem, Pass pass, List<Fact> ends) {
-    /** True where a crossbeam found no size or the bolt of a brace no room in it. */
-    boolean brokeAtCrossbeams() {
+    /** The first that broke because a crossbeam found no size or the bolt of a brace no room. */
+    Optional<DeadEnd> atCrossbeams() {
       return ends.stream()
           .filter(DeadEnd.class::isInstance)
-          .map(each -> ((DeadEnd) each).broken())
-          .anyMatch(OF_CROSSBEAMS::contains);
+          .map(DeadEnd.class::cast)
+          .filter(each -> OF_CROSSBEAMS.contains(each.broken()))
+          .findFirst();
     }
   }
 
@@ -93,10 +95,10 @@ final class WaysOut {
     return new Found(problem, found, ends);
   }
 
-  /** Posts on brackets that no number of bays and no brace holds up, so answered. */
-  private static Optional<DeadEnd> nowhere(Pass pass, Question question) {
+  /** Posts on brackets that no number of bays and no brace holds up. */
+  private static Optional<DeadEnd> nowhere(Pass pass) {
     boolean hinged = !ended(pass) && is(pass, FOOTING_KIND, WayOfBuilding.BRACKET);
-    return hinged ? Optional.of(deadEnd(question, pass)) : Optional.empty();
+    return hinged ? Optional.of(deadEnd(FOOTING_KIND, pass)) : Optional.empty();
   }
 
   /** True where a check of the braces stopped smaller crossbeams, single ones at the posts. */
@@ -164,8 +166,7 @@ final class WaysOut {
     Pass found = otherBays(problem, trying, first, tried);
     // On brackets stiffer bases come before larger timbers.
     boolean otherwise =
-        standing.stream().noneMatch(GoneBackTo.class::isInstance)
-            && nowhere(first, FOOTING_KIND).isPresent();
+        standing.stream().noneMatch(GoneBackTo.class::isInstance) && nowhere(first).isPresent();
     Optional<DeadEnd> small = otherwise ? Optional.empty() : crampedJoint(first);
     while (!ended(found) && small.isPresent()) {
       add(small.get(), cramped);

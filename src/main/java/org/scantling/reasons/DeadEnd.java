@@ -15,4 +15,9 @@ public record DeadEnd(Question question, String option, String broken, String ch
   public String reference() {
     return question.id() + "=" + option;
   }
+
+  /** What broke the same, told of another question's option. */
+  public DeadEnd of(Question other, String otherOption) {
+    return new DeadEnd(other, otherOption, broken, check, ratio);
+  }
 }
