@@ -65,19 +65,7 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
       boolean doubled) {
     private static final int PAIR = 2;
 
-    /** One at every place. */
-    public Crossbeams(
-        int perBay,
-        double breadthIn,
-        double depthIn,
-        double overhangIn,
-        double notchIn,
-        double endMarginIn,
-        boolean blocked) {
-      this(perBay, breadthIn, depthIn, overhangIn, notchIn, endMarginIn, blocked, false);
-    }
-
-    /** Crossbeams that stand by their own fastenings. */
+    /** One at every place, which stand by their own fastenings. */
     public Crossbeams(
         int perBay,
         double breadthIn,
@@ -85,7 +73,7 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
         double overhangIn,
         double notchIn,
         double endMarginIn) {
-      this(perBay, breadthIn, depthIn, overhangIn, notchIn, endMarginIn, false);
+      this(perBay, breadthIn, depthIn, overhangIn, notchIn, endMarginIn, false, false);
     }
 
     /** Timbers side by side at each row of posts. */

@@ -278,17 +278,5 @@ public record Site(
       String embedmentBasis,
       String riskCategory,
       String snowShare,
-      String crossbeamsAtPosts) {
-    /** The rules decide whether crossbeams are doubled at the posts. */
-    public Preferences(
-        String footing,
-        String header,
-        String keep,
-        String basis,
-        String embedmentBasis,
-        String riskCategory,
-        String snowShare) {
-      this(footing, header, keep, basis, embedmentBasis, riskCategory, snowShare, "auto");
-    }
-  }
+      String crossbeamsAtPosts) {}
 }

@@ -72,6 +72,7 @@ final class OwnPlace {
         "published",
         "code",
         here.riskCategory(),
-        here.snowShare());
+        here.snowShare(),
+        "auto");
   }
 }

@@ -60,7 +60,7 @@ class CrossbeamRollTest {
         on.plan(),
         on.posts(),
         on.headers(),
-        new Geometry.Crossbeams(4, 1.5, 3.5, 12.25, 0.5, 1.5, true));
+        new Geometry.Crossbeams(4, 1.5, 3.5, 12.25, 0.5, 1.5, true, false));
   }
 
   @Test

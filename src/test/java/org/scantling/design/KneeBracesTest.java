@@ -16,7 +16,7 @@ class KneeBracesTest {
             new Geometry.Plan(67.5, 30.14, bays),
             new Geometry.Posts(7.5, 112.25),
             new Geometry.Headers(true, 1.5, 9.25, 10, 0),
-            new Geometry.Crossbeams(2, 3.5, 9.25, 9, 0.5, 1.5, false));
+            new Geometry.Crossbeams(2, 3.5, 9.25, 9, 0.5, 1.5));
     TopLine top = new TopLine(geometry, kind, slopeRatio, -1);
     return new KneeBraces(top, legIn, BRACE_IN, FEET_APART_IN);
   }

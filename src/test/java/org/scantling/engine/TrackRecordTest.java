@@ -329,7 +329,8 @@ class TrackRecordTest {
             "proven",
             asked.embedmentBasis(),
             asked.riskCategory(),
-            asked.snowShare()));
+            asked.snowShare(),
+            asked.crossbeamsAtPosts()));
   }
 
   private static Checked check(Proposal proposal, String id) {

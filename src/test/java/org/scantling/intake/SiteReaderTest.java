@@ -41,7 +41,8 @@ class SiteReaderTest {
         .isEqualTo(new Site.Materials(Optional.of("southern-pine"), Optional.of("No.2")));
     assertThat(site.preferences())
         .isEqualTo(
-            new Site.Preferences("embedded", "auto", "look", "published", "code", "I", "open"));
+            new Site.Preferences(
+                "embedded", "auto", "look", "published", "code", "I", "open", "auto"));
   }
 
   @Test
@@ -101,7 +102,8 @@ class SiteReaderTest {
     assertThat(site.materials().species()).isEmpty();
     assertThat(site.ground()).isEqualTo(new Site.Ground(Optional.empty(), 0));
     assertThat(site.preferences())
-        .isEqualTo(new Site.Preferences("auto", "auto", "look", "published", "code", "I", "open"));
+        .isEqualTo(
+            new Site.Preferences("auto", "auto", "look", "published", "code", "I", "open", "auto"));
     assertThat(intake.defaulted())
         .containsExactly(
             "site.climate.frost-depth",
@@ -153,7 +155,7 @@ class SiteReaderTest {
     assertThat(site.preferences())
         .isEqualTo(
             new Site.Preferences(
-                "bracket", "paired", "cost", "proven", "experience", "II", "full"));
+                "bracket", "paired", "cost", "proven", "experience", "II", "full", "auto"));
     assertThat(site.planting()).extracting(Site.Planting::vine).containsExactly("grape", "none");
     assertThat(intake.originalText())
         .containsEntry("walkway.length", "7.2 m")

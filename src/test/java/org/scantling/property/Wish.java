@@ -113,7 +113,8 @@ public record Wish(
             "published",
             choices.embedmentBasis(),
             choices.risk(),
-            choices.snowShare()));
+            choices.snowShare(),
+            "auto"));
   }
 
   private static OptionalDouble asked(double inches) {
