@@ -1,12 +1,13 @@
 package org.scantling.confirm;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.scantling.loads.LoadCombination;
 
 /** Which loads, lying how, work each check of a beam hardest. */
 public final class BeamStory {
+  private static final double LAST_BITS = 1e-9;
+
   private final List<BeamChecks> parts;
   private final Material material;
 
@@ -24,11 +25,14 @@ public final class BeamStory {
     return material;
   }
 
-  /** Where a check is worked hardest in a combination; empty where nothing works it. */
+  /**
+   * Where a check is worked hardest in a combination, first of those that work it alike; empty
+   * where nothing works it.
+   */
   public Optional<BeamScene> hardest(BeamAsk ask, LoadCombination combination) {
     return parts.stream()
         .flatMap(part -> part.scenes(ask, combination, material))
         .filter(scene -> scene.ratio() > 0)
-        .max(Comparator.comparingDouble(BeamScene::ratio));
+        .reduce((one, next) -> next.ratio() > one.ratio() * (1 + LAST_BITS) ? next : one);
   }
 }

@@ -64,7 +64,9 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
   }
 
   LoadedBeam solved(SolvedBeams beams) {
-    return beams.of(geometry.headerLengthIn(), posts(), splice.cuts(), loads());
+    return beams
+        .of(geometry.headerLengthIn(), posts(), splice.cuts(), loads())
+        .withDeadTimes(each.deadLb());
   }
 
   /** Centres of the posts from the tip of the header. */
@@ -76,11 +78,14 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
     return posts;
   }
 
-  /** The loads by kind; those that may lie on one span alone are listed span by span. */
-  BeamLoads loads() {
+  /**
+   * The loads by kind, with 1 lb for the weight of each crossbeam; those that may lie on one span
+   * alone are listed span by span.
+   */
+  private BeamLoads loads() {
     List<Double> places = geometry.crossbeamsAtIn().stream().map(this::fromTip).toList();
     return new BeamLoads(
-        BeamLoads.points(places, each.deadLb()),
+        BeamLoads.points(places, 1),
         BeamLoads.points(places, each.vinesLb()),
         bySpan(places, each.liveLb()),
         BeamLoads.points(peopleFromTipIn(), each.personLb()),

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import org.scantling.concurrent.Lazy;
 import org.scantling.loads.LoadCombination;
 import org.scantling.loads.LoadKind;
 import org.scantling.mechanics.BeamLoad;
@@ -22,10 +23,11 @@ final class LoadedBeam {
   private final ContinuousBeam beam;
   private final BeamResult ownWeight;
   private final BeamResult dead;
+  private final double deadFactor;
   private final BeamResult vines;
   private final TransientLoad liftedAtCorner;
   private final List<TransientLoad> passing;
-  private Map<LoadCombination, Sags> sags;
+  private final Lazy<Map<LoadCombination, Sags>> passingSags;
 
   LoadedBeam(ContinuousBeam beam, BeamLoads loads) {
     this.beam = beam;
@@ -36,6 +38,27 @@ final class LoadedBeam {
     TransientLoads passes = new TransientLoads(beam, loads, solved.subList(3, solved.size()));
     passing = passes.list();
     liftedAtCorner = passes.liftedAtCorner();
+    deadFactor = 1;
+    passingSags = new Lazy<>(this::sagsOfPassing);
+  }
+
+  private LoadedBeam(LoadedBeam one, double deadFactor) {
+    this.beam = one.beam;
+    this.ownWeight = one.ownWeight;
+    this.dead = one.dead;
+    this.deadFactor = deadFactor;
+    this.vines = one.vines;
+    this.liftedAtCorner = one.liftedAtCorner;
+    this.passing = one.passing;
+    this.passingSags = one.passingSags;
+  }
+
+  /**
+   * The same beam, what it carries for good times a factor: of one size of crossbeam and another
+   * only the weight differs, and all that comes and goes need not be added up again.
+   */
+  LoadedBeam withDeadTimes(double factor) {
+    return new LoadedBeam(this, factor);
   }
 
   private static List<List<BeamLoad>> cases(ContinuousBeam beam, BeamLoads loads) {
@@ -91,13 +114,15 @@ final class LoadedBeam {
 
   /** The furthest that what comes and goes moves each span and the tips, by combination. */
   Map<LoadCombination, Sags> passingSags() {
-    if (sags == null) {
-      sags = new EnumMap<>(LoadCombination.class);
-      for (TransientLoad each : passing) {
-        Sags most = sags.get(each.combination());
-        if (each.spread() && (most == null || !each.sagsAtMost().within(most))) {
-          sags.merge(each.combination(), each.sags(), Sags::most);
-        }
+    return passingSags.get();
+  }
+
+  private Map<LoadCombination, Sags> sagsOfPassing() {
+    Map<LoadCombination, Sags> sags = new EnumMap<>(LoadCombination.class);
+    for (TransientLoad each : passing) {
+      Sags most = sags.get(each.combination());
+      if (each.spread() && (most == null || !each.sagsAtMost().within(most))) {
+        sags.merge(each.combination(), each.sags(), Sags::most);
       }
     }
     return sags;
@@ -136,13 +161,14 @@ final class LoadedBeam {
   }
 
   private BeamResult permanent(double ownWeightLbPerIn) {
-    return BeamResult.combine(List.of(ownWeight, dead, vines), ownWeightLbPerIn, 1, 1);
+    return BeamResult.combine(List.of(ownWeight, dead, vines), ownWeightLbPerIn, deadFactor, 1);
   }
 
   /** Vines hold the top down, so they are left out. */
   private BeamResult lifted(double ownWeightLbPerIn) {
-    double deadFactor = LoadCombination.UPLIFT.factor(LoadKind.DEAD);
-    return BeamResult.combine(List.of(ownWeight, dead), deadFactor * ownWeightLbPerIn, deadFactor);
+    double share = LoadCombination.UPLIFT.factor(LoadKind.DEAD);
+    return BeamResult.combine(
+        List.of(ownWeight, dead), share * ownWeightLbPerIn, share * deadFactor);
   }
 
   private static boolean lifts(TransientLoad passing) {
