@@ -1,6 +1,8 @@
 package org.scantling.confirm;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import org.scantling.loads.LoadCombination;
 import org.scantling.mechanics.MemberResult;
@@ -87,17 +89,19 @@ public final class BracedBeamChecks {
 
   /** Every check of the beam as tried, each with its worst combination. */
   public List<Checked> list() {
+    Map<LoadCombination, Sections> sections = new EnumMap<>(LoadCombination.class);
     for (BracedCase each : way.cases()) {
-      AdjustedValues values = beam.material().lasting(limits.duration().of(each.combination()));
+      Sections ply = sections.computeIfAbsent(each.combination(), this::sections);
+      AdjustedValues values = ply.whole().values();
       for (String piece : each.reach().pieces()) {
-        piece(each.combination(), each.all().member(piece), values);
+        piece(each.combination(), each.all().member(piece), ply.whole());
       }
       for (String piece : each.reach().betweenTails()) {
         shear(each.combination(), each.all().member(piece), values);
       }
       if (beam.seatIn() > 0) {
         for (int post : each.reach().posts()) {
-          notch(each, post, values);
+          notch(each, post, ply.notched());
           seat(each, post, values);
         }
       }
@@ -105,11 +109,19 @@ public final class BracedBeamChecks {
     return worst.list();
   }
 
-  private void piece(LoadCombination combination, MemberResult piece, AdjustedValues values) {
+  /** One ply in one combination: all of it, and what the recess over a post leaves. */
+  private record Sections(BracedMember whole, BracedMember notched) {}
+
+  private Sections sections(LoadCombination combination) {
+    Rectangle ply = beam.material().section();
+    AdjustedValues values = beam.material().lasting(limits.duration().of(combination));
+    BracedMember whole =
+        new BracedMember(ply, beam.unbracedIn(), limits.straightnessFactor(), values);
+    return new Sections(whole, whole.left(ply.notched(beam.notchIn())));
+  }
+
+  private void piece(LoadCombination combination, MemberResult piece, BracedMember member) {
     int plies = beam.material().plies();
-    BracedMember member =
-        new BracedMember(
-            beam.material().section(), beam.unbracedIn(), limits.straightnessFactor(), values);
     double momentInLb = piece.largestMoment().amount() / plies;
     double axialLb = largest(piece.mostTension().amount(), piece.mostCompression().amount());
     worst.add(
@@ -141,10 +153,7 @@ public final class BracedBeamChecks {
   }
 
   /** Over the post the beam has its recess, and only bending there. */
-  private void notch(BracedCase each, int post, AdjustedValues values) {
-    Rectangle left = beam.material().section().notched(beam.notchIn());
-    BracedMember member =
-        new BracedMember(left, beam.unbracedIn(), limits.straightnessFactor(), values);
+  private void notch(BracedCase each, int post, BracedMember member) {
     MemberResult beyond = each.all().member(plane.beyond(post));
     double momentInLb = beyond.momentInLb(0) / beam.material().plies();
     Check bent = member.bending(momentInLb).check();

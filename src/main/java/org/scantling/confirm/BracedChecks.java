@@ -1,6 +1,8 @@
 package org.scantling.confirm;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import org.scantling.loads.LoadCombination;
 import org.scantling.mechanics.MemberResult;
@@ -39,26 +41,34 @@ public final class BracedChecks {
   }
 
   private void check(CheckEnvelope worst, BracedWay way) {
+    Map<LoadCombination, BracedMember> members = new EnumMap<>(LoadCombination.class);
     for (BracedCase each : way.cases()) {
+      BracedMember member = members.computeIfAbsent(each.combination(), this::member);
       for (String brace : each.reach().braces()) {
-        check(worst, each.combination(), each.all().member(brace));
+        check(worst, each.combination(), each.all().member(brace), member);
       }
     }
   }
 
-  private void check(CheckEnvelope worst, LoadCombination combination, MemberResult brace) {
+  private BracedMember member(LoadCombination combination) {
     Material material = walk.timbers().brace();
     AdjustedValues values = material.lasting(limits.duration().of(combination));
     double lengthIn = rules.heldFactor() * walk.timbers().braceLengthIn();
-    BracedMember member =
-        new BracedMember(material.section(), lengthIn, limits.straightnessFactor(), values);
+    return new BracedMember(material.section(), lengthIn, limits.straightnessFactor(), values);
+  }
+
+  private void check(
+      CheckEnvelope worst, LoadCombination combination, MemberResult brace, BracedMember member) {
     Column column = member.column(Math.max(0, -brace.mostCompression().amount()));
     worst.add("axial", combination, column.check(), Unit.PSI);
     worst.addLasting("slenderness", combination, column.governing().check(), Unit.RATIO);
-    Rectangle section = material.section();
+    Rectangle section = member.section();
     double netIn2 = section.breadthIn() * (section.depthIn() - rules.holeIn());
     double pullLb = Math.max(0, brace.mostTension().amount());
     worst.add(
-        "axial", combination, AxialStress.of(pullLb, netIn2, values.tension()).check(), Unit.PSI);
+        "axial",
+        combination,
+        AxialStress.of(pullLb, netIn2, member.values().tension()).check(),
+        Unit.PSI);
   }
 }

@@ -1,5 +1,6 @@
 package org.scantling.confirm;
 
+import org.scantling.concurrent.Lazy;
 import org.scantling.quantity.Check;
 import org.scantling.timber.AdjustedValues;
 import org.scantling.timber.AxialStress;
@@ -14,20 +15,54 @@ import org.scantling.timber.CombinedStress;
 import org.scantling.timber.Rectangle;
 
 /**
- * One ply of a member that is pressed or pulled and bent at once.
- *
- * @param section of the ply, its depth in the plane of the frame
- * @param length effective length between its supports, the same both ways
- * @param straightnessFactor c of a sawn column
- * @param values adjusted for the combination
+ * One ply of a member that is pressed or pulled and bent at once. One is asked for hundreds of
+ * cases of a combination, so what does not change with the forces is worked once.
  */
-record BracedMember(
-    Rectangle section, BucklingLength length, double straightnessFactor, AdjustedValues values) {
+final class BracedMember {
+  private final Rectangle section;
+  private final BucklingLength length;
+  private final double straightnessFactor;
+  private final AdjustedValues values;
+  private final Lazy<BeamStability> stability;
+
+  /**
+   * @param section of the ply, its depth in the plane of the frame
+   * @param length effective length between its supports, the same both ways
+   * @param straightnessFactor c of a sawn column
+   * @param values adjusted for the combination
+   */
+  BracedMember(
+      Rectangle section, BucklingLength length, double straightnessFactor, AdjustedValues values) {
+    this.section = section;
+    this.length = length;
+    this.straightnessFactor = straightnessFactor;
+    this.values = values;
+    this.stability =
+        new Lazy<>(
+            () ->
+                BeamStability.of(
+                    section,
+                    BeamLoading.OTHER.effective(length.lengthIn(), section.depthIn()),
+                    values));
+  }
 
   /** Of a length that is taken as it is. */
   BracedMember(
       Rectangle section, double lengthIn, double straightnessFactor, AdjustedValues values) {
     this(section, new BucklingLength(1, lengthIn), straightnessFactor, values);
+  }
+
+  Rectangle section() {
+    return section;
+  }
+
+  AdjustedValues values() {
+    return values;
+  }
+
+  /** The same member where only that section of it is left. */
+  BracedMember left(Rectangle net) {
+    return new BracedMember(net, length, straightnessFactor, values);
   }
 
   /**
@@ -45,8 +80,7 @@ record BracedMember(
   }
 
   BeamStability stability() {
-    return BeamStability.of(
-        section, BeamLoading.OTHER.effective(length.lengthIn(), section.depthIn()), values);
+    return stability.get();
   }
 
   Bending bending(double momentInLb) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.scantling.loads.LoadCombination;
+import org.scantling.mechanics.FrameResult;
 import org.scantling.mechanics.MemberResult;
 import org.scantling.quantity.Check;
 import org.scantling.quantity.Unit;
@@ -62,32 +63,62 @@ public final class BracedPostChecks {
   /** Bending from weight alone in the plane that the wind leaves in peace. */
   private static Map<LoadCombination, Double> stillMoments(BracedWay way) {
     Map<LoadCombination, Double> moments = new EnumMap<>(LoadCombination.class);
+    FrameResult looked = null;
     for (BracedCase each : way.cases()) {
-      for (int i : each.reach().posts()) {
+      // Without its push the wind from the left is the wind from the right.
+      for (int i : each.still() == looked ? List.<Integer>of() : each.reach().posts()) {
         double momentInLb = each.stillOn(i).momentInLb();
         moments.merge(each.combination(), momentInLb, Math::max);
       }
+      looked = each.still();
     }
     return moments;
   }
 
   private void check(BracedWay way, Map<LoadCombination, Double> crossInLb) {
     BracedPlane plane = way.plane();
+    boolean along = plane == walk.along().plane();
+    Map<LoadCombination, Sections> sections = new EnumMap<>(LoadCombination.class);
     for (BracedCase each : way.cases()) {
+      Sections post =
+          sections.computeIfAbsent(
+              each.combination(), combination -> sections(plane, along, combination));
       for (int i : each.reach().posts()) {
         double cross = crossInLb.getOrDefault(each.combination(), 0.0);
-        member(plane, each, each.on(i), cross);
-        housing(plane, each, i);
+        member(post, each, each.on(i), cross);
+        housing(post, along, each, i);
       }
       sway(plane, each);
     }
   }
 
+  /**
+   * The post in one combination.
+   *
+   * @param whole between bracket and beam
+   * @param bored across by the bolt of the brace in the other plane, which takes its hole off the
+   *     breadth
+   * @param housed what the housings of rails leave, in one face and so on
+   */
+  private record Sections(BracedMember whole, BracedMember bored, List<BracedMember> housed) {}
+
+  private Sections sections(BracedPlane plane, boolean along, LoadCombination combination) {
+    BracedMember whole = member(plane, combination);
+    Rectangle section = whole.section();
+    List<BracedMember> housed = new ArrayList<>();
+    boolean railed = standing.housingDepthIn() > 0;
+    for (int faces = 1; railed && faces <= standing.housedFaces(); faces++) {
+      housed.add(whole.left(standing.left(section, faces, along)));
+    }
+    Rectangle bored = new Rectangle(section.breadthIn() - rules.holeIn(), section.depthIn());
+    return new Sections(whole, whole.left(bored), housed);
+  }
+
   private void member(
-      BracedPlane plane, BracedCase each, BracedPostForces forces, double crossInLb) {
+      Sections sections, BracedCase each, BracedPostForces forces, double crossInLb) {
     LoadCombination combination = each.combination();
-    Rectangle section = walk.timbers().post().section();
-    BracedMember member = member(plane, combination);
+    BracedMember member = sections.whole();
+    Rectangle section = member.section();
     Column column = member.column(forces.pressedLb());
     post.add("compression", combination, column.check(), Unit.PSI);
     post.addLasting("slenderness", combination, column.governing().check(), Unit.RATIO);
@@ -108,28 +139,24 @@ public final class BracedPostChecks {
         combination,
         Shear.of(forces.shearLb(), section, member.values().shear()).check(),
         Unit.PSI);
-    // The bolt of the brace in the other plane runs across this one and takes its hole off the
-    // breadth.
-    Rectangle bored = new Rectangle(section.breadthIn() - rules.holeIn(), section.depthIn());
-    BracedMember net =
-        new BracedMember(bored, member.length(), member.straightnessFactor(), member.values());
-    brace.add("post-bending", combination, net.bending(forces.kneeMomentInLb()).check(), Unit.PSI);
+    brace.add(
+        "post-bending",
+        combination,
+        sections.bored().bending(forces.kneeMomentInLb()).check(),
+        Unit.PSI);
   }
 
-  private void housing(BracedPlane plane, BracedCase each, int index) {
-    boolean housed = standing.housingDepthIn() > 0;
-    for (int faces = 1; housed && faces <= standing.housedFaces(); faces++) {
-      post.add("rail-notch", each.combination(), atHousing(plane, each, index, faces), Unit.RATIO);
+  private void housing(Sections sections, boolean along, BracedCase each, int index) {
+    for (int faces = 1; faces <= sections.housed().size(); faces++) {
+      Check housed = atHousing(sections, along, each, index, faces);
+      post.add("rail-notch", each.combination(), housed, Unit.RATIO);
     }
   }
 
   /** Pressed, or pulled, and bent on what the housing of a rail leaves. */
-  private Check atHousing(BracedPlane plane, BracedCase each, int index, int faces) {
-    boolean along = plane == walk.along().plane();
-    BracedMember member = member(plane, each.combination());
-    Rectangle left = standing.left(member.section(), faces, along);
-    BracedMember net =
-        new BracedMember(left, member.length(), member.straightnessFactor(), member.values());
+  private Check atHousing(Sections sections, boolean along, BracedCase each, int index, int faces) {
+    BracedMember member = sections.whole();
+    BracedMember net = sections.housed().get(faces - 1);
     // A housing at the knee, or over it, is bent no harder than the post is at the knee.
     MemberResult shaft = each.all().member(BracedPlane.shaft(index));
     double momentInLb = shaft.momentInLb(Math.min(standing.housingAtIn(), shaft.lengthIn()));
@@ -141,7 +168,7 @@ public final class BracedPostChecks {
         new NotchScene(
             each.combination(),
             new NotchScene.Housing(faces, standing.housingDepthIn(), standing.housingAtIn()),
-            left,
+            net.section(),
             PostForce.solved(forces.pressedLb()),
             along ? standing.along() : standing.across(),
             momentInLb,

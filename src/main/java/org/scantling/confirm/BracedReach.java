@@ -13,15 +13,15 @@ import java.util.stream.IntStream;
  */
 record BracedReach(
     List<Integer> posts, List<String> braces, List<String> pieces, List<String> betweenTails) {
-  private static final int NEAR_POSTS = 3;
+  private static final int NEAR_POSTS = 2;
 
   static BracedReach whole(BracedPlane plane) {
     return between(plane, 0, plane.postCount() - 1);
   }
 
   /**
-   * The part that something at one place works on by itself: three bays to either side. What it
-   * does to posts farther on is less than what it does, from a nearer place, to their like.
+   * The part that something at one place works on by itself: two bays to either side. What it does
+   * to posts farther on is less than what it does, from a nearer place, to their like.
    *
    * @param atIn from the first post
    */

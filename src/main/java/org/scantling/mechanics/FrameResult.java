@@ -37,7 +37,8 @@ public final class FrameResult {
         throw new IllegalArgumentException(
             "case " + (i + 1) + " must come from the same call of solve as the first");
       }
-      for (int j = 0; j < movements.length; j++) {
+      // Most of the cases that are solved have no part in one combination.
+      for (int j = 0; j < movements.length && factors[i] != 0; j++) {
         movements[j] += factors[i] * part.movements[j];
         reactions[j] += factors[i] * part.reactions[j];
       }

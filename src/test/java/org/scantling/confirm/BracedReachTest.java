@@ -36,12 +36,12 @@ class BracedReachTest {
           member -> -member.largestMoment().amount(),
           member -> Math.abs(member.largestShear().amount()));
 
-  private static BracedWay row(String pieces) {
+  private static BracedWay row(String pieces, double braceBreadthIn, double windLb) {
     Splice splice = Splice.of(pieces);
     Geometry geometry = BracedExample.geometry(splice.bayCount());
-    BracedTimbers timbers = BracedExample.timbers(3.5);
+    BracedTimbers timbers = BracedExample.timbers(braceBreadthIn);
     HeaderChecks headers = BracedExample.headers(geometry, timbers).inPieces(splice);
-    return new BracedWalk(geometry, timbers, headers, BracedExample.TOP, BracedExample.wind(150))
+    return new BracedWalk(geometry, timbers, headers, BracedExample.TOP, BracedExample.wind(windLb))
         .along();
   }
 
@@ -74,7 +74,14 @@ class BracedReachTest {
   @ParameterizedTest
   @ValueSource(strings = {"8", "2+2+2+2+2", "5+5+5+5", "4+4+2", "1+1+1+1+1+1"})
   void the_worst_of_the_whole_row_stands_near_a_person_or_without_one(String pieces) {
-    BracedWay row = row(pieces);
+    for (double braceBreadthIn : new double[] {1.5, 3.5, 7.25}) {
+      for (double windLb : new double[] {0, 150, 900}) {
+        theWorstStandsNear(row(pieces, braceBreadthIn, windLb));
+      }
+    }
+  }
+
+  private static void theWorstStandsNear(BracedWay row) {
     BracedReach whole = row.plane().whole();
     assertThat(row.cases()).anyMatch(each -> each.reach().posts().size() < whole.posts().size());
 
@@ -107,7 +114,7 @@ class BracedReachTest {
   @ParameterizedTest
   @ValueSource(strings = {"8", "5+5+5+5"})
   void all_of_a_row_is_every_post_brace_and_piece_of_it(String pieces) {
-    BracedWay row = row(pieces);
+    BracedWay row = row(pieces, 3.5, 150);
     int posts = Splice.of(pieces).bayCount() + 1;
 
     assertThat(row.plane().whole().posts())
