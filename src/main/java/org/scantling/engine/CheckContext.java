@@ -184,14 +184,23 @@ final class CheckContext {
 
   /** The checks of one candidate for a size question. */
   List<Checked> checks(Question question, String option) {
-    Optional<Material> material = material(question, option);
-    if (material.isEmpty()) {
-      return List.of();
-    }
-    CheckContext tried = with(question, option);
-    List<Checked> checks = new ArrayList<>(tried.alone(question, material.get()));
-    checks.addAll(BracketChecks.checks(tried, question));
+    List<Checked> checks = new ArrayList<>(unbraced(question, option));
+    checks.addAll(braced(question, option));
     return checks;
+  }
+
+  /** Those of them that leave the braces out. */
+  List<Checked> unbraced(Question question, String option) {
+    return material(question, option)
+        .map(material -> with(question, option).alone(question, material))
+        .orElse(List.of());
+  }
+
+  /** Those of them that braces add, for which frames are solved. */
+  List<Checked> braced(Question question, String option) {
+    return material(question, option)
+        .map(material -> BracketChecks.checks(with(question, option), question))
+        .orElse(List.of());
   }
 
   private List<Checked> alone(Question question, Material material) {

@@ -35,6 +35,7 @@ final class Pass {
   private final Map<Question, QuestionFindings> collected = new EnumMap<>(Question.class);
   private final Map<Question, Answers> asked = new EnumMap<>(Question.class);
   private final Map<Question, Answers> stopped = new EnumMap<>(Question.class);
+  private final Map<Question, String> floors;
   private Answers answers;
   private Resolution.Unanswerable broken;
   private Reason refusal;
@@ -50,6 +51,21 @@ final class Pass {
     this.before = before;
     this.tried = tried;
     this.easing = new Easing(problem);
+    this.floors = floors(before);
+  }
+
+  /** Sizes only grow from pass to pass, so that the passes end. */
+  private static Map<Question, String> floors(Pass before) {
+    Map<Question, String> floors = new EnumMap<>(Question.class);
+    if (before != null) {
+      before.resolutions.forEach(
+          (question, answered) -> {
+            if (question.attribute().equals("size")) {
+              floors.put(question, answered.answer().option());
+            }
+          });
+    }
+    return floors;
   }
 
   /** Answers every question, as far as there are answers. */
@@ -167,7 +183,7 @@ final class Pass {
   }
 
   private void run(Phase phase) {
-    PhaseRun phaseRun = runner.of(phase, told(phase), answers);
+    PhaseRun phaseRun = runner.of(phase, told(phase), answers, floors);
     PhaseFacts phaseFacts = phaseRun.phaseFacts();
     List<Fired> fired = phaseRun.fired();
     fired.forEach(this::noteIfGeneral);
@@ -279,15 +295,8 @@ final class Pass {
         .toList();
   }
 
-  /** Sizes only grow from pass to pass, so that the passes end. */
   private int floor(Question question, PhaseFacts phaseFacts) {
-    if (before == null || !question.attribute().equals("size")) {
-      return 0;
-    }
-    Resolution.Answered earlier = before.resolutions.get(question);
-    return earlier == null
-        ? 0
-        : Math.max(0, phaseFacts.options(question).indexOf(earlier.answer().option()));
+    return Math.max(0, phaseFacts.options(question).indexOf(floors.getOrDefault(question, "")));
   }
 
   /** What stopped the options of a question in the run before. */

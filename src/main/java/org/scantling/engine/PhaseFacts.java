@@ -4,9 +4,12 @@ import static org.scantling.reasons.Question.*;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Candidate;
 import org.scantling.reasons.Checked;
@@ -16,6 +19,7 @@ import org.scantling.reasons.OptionCheck;
 import org.scantling.reasons.Phase;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.TimberRole;
+import org.scantling.rulebase.Fired;
 import org.scantling.tables.JointRow;
 
 /**
@@ -30,14 +34,25 @@ final class PhaseFacts {
   private final Map<Question, List<String>> options = new EnumMap<>(Question.class);
   private final Detail detail;
   private final LeftOut leftOut = new LeftOut();
+  private final Map<Question, String> floors;
+  private final Map<Question, Map<String, Supplier<List<Checked>>>> unworked =
+      new EnumMap<>(Question.class);
 
   /**
+   * @param floors sizes below which the answers will not go
    * @param detail where it is only the answers, sizes and joints are laid out from the smallest up
-   *     to the first whose checks pass, and no further
+   *     to the first whose checks pass, and no further; and of a size that cannot be the answer no
+   *     more checks are worked than tell that
    */
-  PhaseFacts(DesignProblem problem, Answers answers, Phase phase, Detail detail) {
+  PhaseFacts(
+      DesignProblem problem,
+      Answers answers,
+      Phase phase,
+      Map<Question, String> floors,
+      Detail detail) {
     this.problem = problem;
     this.answers = answers;
+    this.floors = floors;
     this.detail = detail;
     this.context = problem.context(answers);
     this.derived = new DerivedQuantities(problem, context);
@@ -179,11 +194,35 @@ final class PhaseFacts {
   }
 
   private void sizes(Question question) {
-    upTo(question, tried(question), option -> size(question, option));
+    List<String> offered = tried(question);
+    int floor = Math.max(0, offered.indexOf(floors.getOrDefault(question, "")) - 1);
+    List<Integer> serve = new ArrayList<>();
+    upTo(
+        question,
+        offered,
+        option -> {
+          int rank = offered.indexOf(option);
+          boolean serves = size(question, option, rank < floor);
+          if (serves) {
+            serve.add(rank);
+          }
+          return serves;
+        });
+    // What stops a size beside one that serves is told.
+    for (int rank = floor; rank < options(question).size(); rank++) {
+      if (serve.contains(rank - 1) || serve.contains(rank + 1)) {
+        workAll(question, offered.get(rank));
+      }
+    }
   }
 
-  /** Lays one size out; true where all its checks pass. */
-  private boolean size(Question question, String option) {
+  /**
+   * Lays one size out.
+   *
+   * @param below true where the answer will not go down to it
+   * @return true where all its checks pass
+   */
+  private boolean size(Question question, String option, boolean below) {
     facts.add(problem.stock().candidate(question, option));
     boolean graded = context.material(question, option).isPresent();
     if (!graded) {
@@ -192,7 +231,51 @@ final class PhaseFacts {
           new Candidate.Ungraded(
               question, option, grading.species(question), grading.grade(question, option)));
     }
-    return checked(question, option, context.checks(question, option)) && graded;
+    if (detail == Detail.ANSWERS && below) {
+      putOff(question, option, () -> context.checks(question, option));
+      return false;
+    }
+    boolean passes = checked(question, option, context.unbraced(question, option));
+    if (detail == Detail.ANSWERS && !passes) {
+      putOff(question, option, () -> context.braced(question, option));
+      return false;
+    }
+    return checked(question, option, context.braced(question, option)) && passes && graded;
+  }
+
+  private void putOff(Question question, String option, Supplier<List<Checked>> checks) {
+    unworked.computeIfAbsent(question, each -> new HashMap<>()).put(option, checks);
+  }
+
+  /** Works the checks of a size that were put off, if any were. */
+  private boolean workAll(Question question, String option) {
+    Supplier<List<Checked>> checks = unworked.getOrDefault(question, Map.of()).get(option);
+    if (checks == null) {
+      return false;
+    }
+    unworked.get(question).remove(option);
+    checked(question, option, checks.get());
+    return true;
+  }
+
+  /**
+   * Works the checks that were put off of those sizes of which the rules, by what they found
+   * without, tell what stopped them.
+   *
+   * @return true where that may change what they find
+   */
+  boolean worksWhatIsTold(List<Fired> fired) {
+    boolean worked = false;
+    for (Map.Entry<Question, Map<String, Supplier<List<Checked>>>> each : unworked.entrySet()) {
+      Question question = each.getKey();
+      List<String> options = options(question);
+      int floor = Math.max(0, options.indexOf(floors.getOrDefault(question, "")));
+      Set<String> open = Set.copyOf(each.getValue().keySet());
+      for (String option : ToldStops.of(question, fired).unsure(options, floor, open)) {
+        worked |= workAll(question, option);
+      }
+    }
+    return worked;
   }
 
   private boolean checked(Question question, String option, List<Checked> checks) {

@@ -53,16 +53,17 @@ final class PhaseRunner {
   /**
    * @param told facts of the pass itself: answers, dead ends, rules relied on
    * @param answers the same answers, for what is worked out from them
+   * @param floors sizes below which the answers will not go
    */
-  PhaseRun of(Phase phase, List<Fact> told, Answers answers) {
+  PhaseRun of(Phase phase, List<Fact> told, Answers answers, Map<Question, String> floors) {
     List<Fact> read = rules.read(phase, told);
     Deque<PhaseRun> before = kept.computeIfAbsent(phase, each -> new ArrayDeque<>());
     for (PhaseRun phaseRun : before) {
-      if (problem.cache().keepsPhases() && phaseRun.holds(read, answers)) {
+      if (problem.cache().keepsPhases() && phaseRun.holds(read, answers, floors)) {
         return phaseRun;
       }
     }
-    PhaseRun phaseRun = work(phase, read, answers);
+    PhaseRun phaseRun = work(phase, read, answers, floors);
     before.addFirst(phaseRun);
     if (before.size() > MOST_OF_A_PHASE) {
       before.removeLast();
@@ -70,17 +71,24 @@ final class PhaseRunner {
     return phaseRun;
   }
 
-  private PhaseRun work(Phase phase, List<Fact> read, Answers answers) {
-    PhaseRun phaseRun = work(phase, read, answers, detail);
+  private PhaseRun work(
+      Phase phase, List<Fact> read, Answers answers, Map<Question, String> floors) {
+    PhaseRun phaseRun = work(phase, read, answers, floors, detail);
     return phaseRun.phaseFacts().leftOut().missed(phaseRun.fired())
-        ? work(phase, read, answers, Detail.FULL)
+        ? work(phase, read, answers, floors, Detail.FULL)
         : phaseRun;
   }
 
-  private PhaseRun work(Phase phase, List<Fact> read, Answers answers, Detail detail) {
+  private PhaseRun work(
+      Phase phase, List<Fact> read, Answers answers, Map<Question, String> floors, Detail detail) {
     Set<Question> looked = EnumSet.noneOf(Question.class);
-    PhaseFacts phaseFacts = new PhaseFacts(problem, answers.watched(looked::add), phase, detail);
-    return new PhaseRun(phaseFacts, read, answers, looked, fired(phase, read, phaseFacts));
+    PhaseFacts phaseFacts =
+        new PhaseFacts(problem, answers.watched(looked::add), phase, floors, detail);
+    List<Fired> fired = fired(phase, read, phaseFacts);
+    while (phaseFacts.worksWhatIsTold(fired)) {
+      fired = fired(phase, read, phaseFacts);
+    }
+    return new PhaseRun(phaseFacts, read, answers, floors, looked, fired);
   }
 
   /** What the cautions find where there is no structure to lay out. */
