@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.scantling.design.BaseDesign;
@@ -117,6 +118,11 @@ final class DesignProblem {
     return with(
         new Overrides(
             List.of(bays), List.of(), overrides.fixed(), overrides.record(), overrides.yard()));
+  }
+
+  /** The same problem with a cache of its own, for another core. */
+  DesignProblem forAnotherCore() {
+    return new DesignProblem(site, tables, cache.another(), overrides);
   }
 
   /** The same problem with how the base has stood. */
@@ -252,15 +258,28 @@ final class DesignProblem {
   }
 
   /**
-   * The numbers of bays that are tried as whole structures: all whose bays the rules take, or as
-   * many as the row allows, spread evenly. On a long walk there are over a hundred, and neighbours
-   * hardly differ.
+   * The numbers of bays that are tried as whole structures: all whose bays the rules take and that
+   * differ enough, or as many as the row allows, spread evenly. On a long walk there are over a
+   * hundred, and neighbours hardly differ.
+   *
+   * @param allowed false for a number that the rules stop
    */
-  List<Integer> triedWhole() {
+  List<Integer> triedWhole(IntPredicate allowed) {
     double longestIn = tables.thumb("bay.longest").amount();
+    double apartRatio = tables.thumb("bay.tried-apart").amount();
     int most = (int) Math.round(tables.thumb("bay.tried-most").amount());
     double lengthIn = site.walkway().lengthIn();
-    List<Integer> all = bayCounts().stream().filter(bays -> lengthIn / bays <= longestIn).toList();
+    List<Integer> apart = new ArrayList<>();
+    for (int bays : bayCounts()) {
+      boolean near = !apart.isEmpty() && bays < (1 + apartRatio) * apart.get(apart.size() - 1);
+      if (lengthIn / bays <= longestIn && allowed.test(bays) && !near) {
+        apart.add(bays);
+      }
+    }
+    return spread(apart, most);
+  }
+
+  private static List<Integer> spread(List<Integer> all, int most) {
     if (all.size() <= most) {
       return all;
     }

@@ -8,6 +8,7 @@ import static org.scantling.reasons.Question.FOOTING_KIND;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.scantling.concurrent.Cores;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.AtPostsTrial;
 import org.scantling.reasons.BayTrial;
@@ -53,7 +54,7 @@ final class WaysOut {
     Optional<DeadEnd> atCrossbeams = hinged.atCrossbeams();
     if (mayDouble(problem, last) && atCrossbeams.isPresent()) {
       standing.add(atCrossbeams.get().of(CROSSBEAMS_AT_POSTS, WayOfBuilding.SINGLE_AT_POSTS));
-      Found doubled = tried(problem, detail, standing);
+      Found doubled = tried(problem, detail, standing, hinged.whateverCrossbeams());
       if (ended(doubled.pass())) {
         return doubled;
       }
@@ -72,27 +73,52 @@ final class WaysOut {
    * @param ends numbers of bays that led nowhere, with what broke
    */
   record Found(DesignProblem problem, Pass pass, List<Fact> ends) {
+    /** Those that broke at what two crossbeams side by side do not mend. */
+    List<DeadEnd> whateverCrossbeams() {
+      return ofKind(DeadEnd.class, ends).stream()
+          .filter(end -> end.question() == BAYS && !OF_CROSSBEAMS.contains(end.broken()))
+          .toList();
+    }
+
     /** The first that broke because a crossbeam found no size or the bolt of a brace no room. */
     Optional<DeadEnd> atCrossbeams() {
-      return ends.stream()
-          .filter(DeadEnd.class::isInstance)
-          .map(DeadEnd.class::cast)
+      return ofKind(DeadEnd.class, ends).stream()
           .filter(each -> OF_CROSSBEAMS.contains(each.broken()))
           .findFirst();
     }
   }
 
+  private Found tried(DesignProblem asked, Detail detail, List<Fact> standing) {
+    return tried(asked, detail, standing, List.of());
+  }
+
   /**
    * @param standing ways of standing that led nowhere
+   * @param known numbers of bays that lead nowhere this way either
    */
-  private Found tried(DesignProblem asked, Detail detail, List<Fact> standing) {
-    DesignProblem problem = asked.withTrials(trials(asked, standing));
+  private Found tried(
+      DesignProblem asked, Detail detail, List<Fact> standing, List<DeadEnd> known) {
+    List<Fact> whole = wholeStructures(asked, standing, known);
+    DesignProblem problem = asked.withTrials(ofKind(BayTrial.class, whole));
     PhaseRunner runner = settling.runner(problem, detail);
     Pass first = settling.settle(problem, runner, standing);
     PhaseRunner trying = detail == Detail.FULL ? settling.runner(problem, Detail.ANSWERS) : runner;
     List<Fact> ends = new ArrayList<>(standing);
+    ends.addAll(known);
+    ends.addAll(ofKind(DeadEnd.class, whole));
     Pass found = ended(first) ? first : wayOut(problem, runner, trying, first, standing, ends);
     return new Found(problem, found, ends);
+  }
+
+  /** True for a number of bays that no rule stops among all others. */
+  private static boolean allowed(Pass pass, String bays) {
+    return pass.answered(BAYS)
+        && pass.resolutions().get(BAYS).rejected().stream()
+            .noneMatch(each -> ((Finding.Reject) each.finding()).option().equals(bays));
+  }
+
+  private static <T> List<T> ofKind(Class<T> kind, List<Fact> facts) {
+    return facts.stream().filter(kind::isInstance).map(kind::cast).toList();
   }
 
   /** Posts on brackets that no number of bays and no brace holds up. */
@@ -191,7 +217,10 @@ final class WaysOut {
     Pass last = first;
     // Each dead end takes one number of bays away, so this ends.
     while (!ended(last) && last.answered(BAYS)) {
-      add(deadEnd(BAYS, last), tried);
+      boolean known = last == first && deadBays(tried).contains(first.answers().option(BAYS));
+      if (!known) {
+        add(deadEnd(BAYS, last), tried);
+      }
       last = settling.settle(problem, trying, tried);
     }
     return ended(last) && last != first && last.answered(BAYS)
@@ -208,11 +237,16 @@ final class WaysOut {
 
   /** The least of the numbers of bays that serves, among those passed over just before that one. */
   private Pass goneBack(DesignProblem problem, PhaseRunner trying, Pass serves, List<Fact> tried) {
-    int last = Integer.parseInt(((DeadEnd) tried.get(tried.size() - 1)).option());
     int found = Integer.parseInt(serves.answers().option(BAYS));
+    int last =
+        deadBays(tried).stream()
+            .mapToInt(Integer::parseInt)
+            .filter(bays -> bays < found)
+            .max()
+            .orElse(found);
     for (int bays : problem.bayCounts()) {
+      String option = Integer.toString(bays);
       if (last < bays && bays < found) {
-        String option = Integer.toString(bays);
         tried.add(new GoneBackTo(BAYS, option));
         Pass pass = settling.settle(problem, trying, tried);
         if (pass.answered(BAYS) && pass.answers().option(BAYS).equals(option)) {
@@ -224,6 +258,14 @@ final class WaysOut {
       }
     }
     return serves;
+  }
+
+  /** The numbers of bays that led nowhere. */
+  private static List<String> deadBays(List<Fact> tried) {
+    return ofKind(DeadEnd.class, tried).stream()
+        .filter(end -> end.question() == BAYS)
+        .map(DeadEnd::option)
+        .toList();
   }
 
   /** The size that leaves a joint no room, where the table of checks says that a larger one may. */
@@ -245,22 +287,38 @@ final class WaysOut {
   }
 
   /**
-   * The whole structure for every number of bays that is tried, where the site asks for more than
-   * the proven look.
+   * What the whole structure comes to, or where it ends, for every number of bays that is tried,
+   * where the site asks for more than the proven look.
+   *
+   * @param known numbers that are not tried
    */
-  private List<BayTrial> trials(DesignProblem problem, List<Fact> standing) {
-    List<BayTrial> trials = new ArrayList<>();
+  private List<Fact> wholeStructures(
+      DesignProblem problem, List<Fact> standing, List<DeadEnd> known) {
     if (problem.site().preferences().keep().equals(DesignProblem.KEEP_LOOK)) {
-      return trials;
+      return List.of();
     }
-    for (int bays : problem.triedWhole()) {
-      DesignProblem only = problem.withBays(bays);
-      Pass pass = settling.settle(only, settling.runner(only, Detail.ANSWERS), standing);
-      if (pass.broken().isEmpty()) {
-        trials.add(new Parts(only, pass.answers()).trial());
-      }
+    Pass preferred = settling.settle(problem, settling.runner(problem, Detail.ANSWERS), standing);
+    List<Integer> tried =
+        problem.triedWhole(bays -> allowed(preferred, Integer.toString(bays))).stream()
+            .filter(bays -> known.stream().noneMatch(end -> end.option().equals(bays.toString())))
+            .toList();
+    // One run has all cores to itself; runs that share a cache are spread over them already.
+    List<Optional<Fact>> found =
+        problem.cache().shared()
+            ? tried.stream().map(bays -> whole(problem.withBays(bays), standing)).toList()
+            : Cores.map(tried, bays -> whole(problem.forAnotherCore().withBays(bays), standing));
+    return found.stream().flatMap(Optional::stream).toList();
+  }
+
+  /** Neither where the rules do not allow that number. */
+  private Optional<Fact> whole(DesignProblem only, List<Fact> standing) {
+    Pass pass = settling.settle(only, settling.runner(only, Detail.ANSWERS), standing);
+    if (pass.broken().isEmpty()) {
+      return Optional.of(new Parts(only, pass.answers()).trial());
     }
-    return trials;
+    return pass.answered(BAYS) && !pass.refused()
+        ? Optional.of(deadEnd(BAYS, pass))
+        : Optional.empty();
   }
 
   /** What another question made of the answer to one. */

@@ -3,6 +3,7 @@ package org.scantling.engine;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.scantling.design.Site;
 import org.scantling.property.House;
@@ -106,6 +107,61 @@ class WayOutTest {
     SoundProposal.check(wish, proposal);
     assertThat(word(proposal, Question.CROSSBEAM_SIZE)).isEqualTo("4x6");
     assertThat(word(proposal, Question.HEADER_SIZE)).isEqualTo("6x6");
+  }
+
+  /**
+   * Where cost is to be kept down and the number that is asked for leads nowhere, what others led
+   * to as whole structures is known already and told.
+   */
+  @Test
+  void whole_structures_that_led_nowhere_are_told_where_cost_is_to_be_kept_down() {
+    Wish grape =
+        new Wish(
+            1724,
+            0,
+            List.of(new Site.User.Known("pushchair")),
+            0,
+            new Wish.Climate(42, 25, 115, "B"),
+            "clay",
+            "grape",
+            new Wish.Timber("southern-pine", "No.2"),
+            new Wish.Choices("bracket", "auto", "code", "I", "open"));
+    Site site = cheap(grape.over(House.base("rose-gate")));
+    Site.Walkway walk = site.walkway();
+    Proposal proposal =
+        propose(
+            site.with(
+                new Site.Walkway(
+                    walk.lengthIn(),
+                    walk.clearWidthIn(),
+                    walk.users(),
+                    walk.headroomIn(),
+                    OptionalInt.of(17))));
+
+    SoundProposal.check(grape, proposal);
+    Decision bays = proposal.decision(Question.BAYS).orElseThrow();
+    List<Integer> nowhere =
+        bays.rejected().stream()
+            .map(each -> (Finding.Reject) each.finding())
+            .filter(each -> each.rule().equals("layout.bays.dead-end"))
+            .map(each -> Integer.parseInt(each.option()))
+            .toList();
+    double found = ((Outcome.Amount) bays.proposed()).measure().amount();
+    assertThat(nowhere).hasSizeGreaterThan(2).allMatch(each -> each < found);
+  }
+
+  private static Site cheap(Site site) {
+    Site.Preferences auto = site.preferences();
+    return site.with(
+        new Site.Preferences(
+            auto.footing(),
+            auto.header(),
+            "cost",
+            auto.basis(),
+            auto.embedmentBasis(),
+            auto.riskCategory(),
+            auto.snowShare(),
+            auto.crossbeamsAtPosts()));
   }
 
   /** With one crossbeam at each row of posts, however thick the braces make it. */
