@@ -18,6 +18,11 @@ import java.util.function.Function;
 public final class Cores {
   private Cores() {}
 
+  /** True where something can be worked out on another core meanwhile. */
+  public static boolean several() {
+    return Runtime.getRuntime().availableProcessors() > 1;
+  }
+
   /**
    * What each piece comes to, in the order of the list. The calling thread works too.
    *

@@ -77,6 +77,15 @@ final class Pass {
     }
   }
 
+  /** The same as far as a phase. */
+  void runTo(Phase last) {
+    for (Phase phase : Phase.values()) {
+      if (phase.compareTo(last) <= 0 && broken().isEmpty()) {
+        run(phase);
+      }
+    }
+  }
+
   /**
    * Collects the cautions, which answer nothing: for the pass in which nothing changes any more,
    * and for somebody who reads them.

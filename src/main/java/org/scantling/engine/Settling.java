@@ -1,9 +1,11 @@
 package org.scantling.engine;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.function.Predicate;
 import org.scantling.reasons.Fact;
+import org.scantling.reasons.Question;
 import org.scantling.rulebase.RuleBase;
 import org.scantling.rulebase.RuleBaseFault;
 
@@ -86,6 +88,16 @@ final class Settling {
       before = pass;
     }
     throw new RuleBaseFault("the answers still change after " + MOST_PASSES + " passes");
+  }
+
+  /** The number of bays that is tried next, among the answers that the last one came to. */
+  Optional<String> nextBays(
+      DesignProblem problem, PhaseRunner runner, Answers last, List<Fact> tried) {
+    Pass pass = new Pass(problem, runner, last, null, tried);
+    pass.runTo(Question.BAYS.phase());
+    return pass.answered(Question.BAYS)
+        ? Optional.of(pass.answers().option(Question.BAYS))
+        : Optional.empty();
   }
 
   PhaseRunner runner(DesignProblem problem, Detail detail) {

@@ -51,7 +51,7 @@ record ToldStops(Map<String, Double> worst, Set<String> asked) {
     return options.stream()
         .filter(open::contains)
         .filter(
-            option -> asked.contains(option) || none && worst.getOrDefault(option, 0.0) < closest)
+            option -> asked.contains(option) || (none && worst.getOrDefault(option, 0.0) < closest))
         .toList();
   }
 }

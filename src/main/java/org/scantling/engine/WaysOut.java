@@ -8,6 +8,8 @@ import static org.scantling.reasons.Question.FOOTING_KIND;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
+import org.scantling.concurrent.BackgroundTask;
 import org.scantling.concurrent.Cores;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.AtPostsTrial;
@@ -64,7 +66,11 @@ final class WaysOut {
     Found stiff = tried(problem, detail, standing);
     return ended(stiff.pass())
         ? stiff
-        : tried(problem, detail, List.of(new GoneBackTo(FOOTING_KIND, WayOfBuilding.BRACKET)));
+        : tried(
+            problem,
+            detail,
+            List.of(new GoneBackTo(FOOTING_KIND, WayOfBuilding.BRACKET)),
+            hinged.bays());
   }
 
   /**
@@ -73,11 +79,14 @@ final class WaysOut {
    * @param ends numbers of bays that led nowhere, with what broke
    */
   record Found(DesignProblem problem, Pass pass, List<Fact> ends) {
+    /** Numbers of bays that led nowhere. */
+    List<DeadEnd> bays() {
+      return ofKind(DeadEnd.class, ends).stream().filter(end -> end.question() == BAYS).toList();
+    }
+
     /** Those that broke at what two crossbeams side by side do not mend. */
     List<DeadEnd> whateverCrossbeams() {
-      return ofKind(DeadEnd.class, ends).stream()
-          .filter(end -> end.question() == BAYS && !OF_CROSSBEAMS.contains(end.broken()))
-          .toList();
+      return bays().stream().filter(end -> !OF_CROSSBEAMS.contains(end.broken())).toList();
     }
 
     /** The first that broke because a crossbeam found no size or the bolt of a brace no room. */
@@ -147,8 +156,14 @@ final class WaysOut {
     if (!doubled.pass().broken().isEmpty()) {
       return single;
     }
-    Found better = tried(problem, detail, List.of(trial(single), trial(doubled)));
-    return better.pass().broken().isEmpty() ? better : single;
+    List<Fact> known = new ArrayList<>(List.of(trial(single), trial(doubled)));
+    known.addAll(doubled.bays());
+    DesignProblem same = doubled.problem();
+    Pass better = settling.settle(same, settling.runner(same, detail), known);
+    boolean preferred =
+        better.broken().isEmpty()
+            && is(better, CROSSBEAMS_AT_POSTS, WayOfBuilding.DOUBLED_AT_POSTS);
+    return preferred ? new Found(same, better, known) : single;
   }
 
   private static AtPostsTrial trial(Found found) {
@@ -215,17 +230,56 @@ final class WaysOut {
    */
   private Pass otherBays(DesignProblem problem, PhaseRunner trying, Pass first, List<Fact> tried) {
     Pass last = first;
+    int most = (int) Math.round(tables.thumb("bay.tried-in-turn").amount());
     // Each dead end takes one number of bays away, so this ends.
-    while (!ended(last) && last.answered(BAYS)) {
+    while (!ended(last) && last.answered(BAYS) && deadBays(tried).size() < most) {
       boolean known = last == first && deadBays(tried).contains(first.answers().option(BAYS));
       if (!known) {
         add(deadEnd(BAYS, last), tried);
       }
+      Optional<Ahead> ahead = ahead(problem, trying, last, tried);
       last = settling.settle(problem, trying, tried);
+      if (ahead.isPresent() && !ended(last) && ahead.get().beyond(last)) {
+        add(deadEnd(BAYS, last), tried);
+        last = ahead.get().pass().get();
+      }
     }
     return ended(last) && last != first && last.answered(BAYS)
         ? goneBack(problem, trying, last, tried)
         : last;
+  }
+
+  /**
+   * The number of bays after the next one, worked on another core in case that leads nowhere.
+   *
+   * @param next the next one
+   */
+  private record Ahead(String next, Supplier<Pass> pass) {
+    boolean beyond(Pass last) {
+      return last.answered(BAYS) && last.answers().option(BAYS).equals(next);
+    }
+  }
+
+  /** None where runs that share a cache are spread over the cores already. */
+  private Optional<Ahead> ahead(
+      DesignProblem problem, PhaseRunner trying, Pass last, List<Fact> tried) {
+    return problem.cache().shared() || !Cores.several()
+        ? Optional.empty()
+        : settling
+            .nextBays(problem, trying, last.answers(), tried)
+            .map(
+                next -> {
+                  List<Fact> facts = new ArrayList<>(tried);
+                  // Where it breaks will be told by what is worked of it; here it is only left out.
+                  facts.add(deadEnd(BAYS, last).of(BAYS, next));
+                  DesignProblem another = problem.forAnotherCore();
+                  return new Ahead(
+                      next,
+                      BackgroundTask.of(
+                          () ->
+                              settling.settle(
+                                  another, settling.runner(another, Detail.ANSWERS), facts)));
+                });
   }
 
   private static void add(Fact end, List<Fact> tried) {
