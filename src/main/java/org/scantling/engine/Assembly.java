@@ -9,7 +9,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.scantling.answers.Answers;
+import org.scantling.answers.Changes;
+import org.scantling.causes.Attribution;
+import org.scantling.causes.InfeasibleDemand;
 import org.scantling.design.Structure;
+import org.scantling.facts.Parts;
+import org.scantling.facts.StatedFacts;
+import org.scantling.problem.DesignProblem;
+import org.scantling.problem.Detail;
 import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.CheckLimits;
 import org.scantling.reasons.Checked;
@@ -22,6 +30,7 @@ import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Review;
 import org.scantling.reasons.Shortfall;
+import org.scantling.workings.LoadTrace;
 
 /** Turns the last pass into a proposal, or into a review of a design that was given. */
 final class Assembly {

@@ -3,6 +3,7 @@ package org.scantling.engine;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.scantling.answers.Changes;
 import org.scantling.quantity.Check;
 import org.scantling.reasons.Answer;
 import org.scantling.reasons.Finding;

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.scantling.facts.Confirmation;
+import org.scantling.problem.DesignProblem;
 import org.scantling.reasons.CheckLimits;
 import org.scantling.reasons.Confirmed;
 import org.scantling.reasons.Eased;

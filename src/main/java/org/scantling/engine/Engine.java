@@ -6,11 +6,17 @@ import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
+import org.scantling.answers.ResultCache;
 import org.scantling.concurrent.BackgroundTask;
 import org.scantling.concurrent.Lazy;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.Site;
 import org.scantling.design.ValidationError;
+import org.scantling.facts.CommonRows;
+import org.scantling.problem.DesignProblem;
+import org.scantling.problem.DesignValidation;
+import org.scantling.problem.Detail;
+import org.scantling.problem.OwnPlace;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.ProvenCheck;
 import org.scantling.reasons.Question;
@@ -89,7 +95,7 @@ public final class Engine {
    * The same for a search that reads only what is answered and why: without the causes of changes,
    * checks and cautions, and without the base's record where no rule may read it.
    */
-  Proposal answer(Site site, List<String> assumptions, ResultCache cache) {
+  public Proposal answer(Site site, List<String> assumptions, ResultCache cache) {
     return propose(site, assumptions, cache, Detail.ANSWERS);
   }
 

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import org.scantling.answers.Rounding;
 import org.scantling.reasons.Answer;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Question;

@@ -3,6 +3,8 @@ package org.scantling.engine;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.scantling.answers.Answers;
+import org.scantling.facts.PhaseFacts;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Question;
 import org.scantling.rulebase.Fired;

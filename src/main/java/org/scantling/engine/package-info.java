@@ -1,8 +1,7 @@
 /**
- * Order: phases to a fixed point, the resolver, and the alternatives that are tried. Owns no trade
- * number.
+ * Order: phases to a fixed point, what becomes of their findings, and the ways out that are tried
+ * where they lead nowhere. Owns no trade number.
  *
- * <p>May depend on: the kernels, confirm, rulebase and what they see. Entry point: {@link
- * org.scantling.engine.Engine}.
+ * <p>Entry point: {@link org.scantling.engine.Engine}.
  */
 package org.scantling.engine;

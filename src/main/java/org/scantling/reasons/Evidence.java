@@ -3,6 +3,7 @@ package org.scantling.reasons;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.scantling.quantity.FormulaLine;
 import org.scantling.quantity.Measure;
 
 /**
@@ -33,6 +34,15 @@ public record Evidence(List<Seen> seen, List<RowRef> rows) {
 
   /** A table row, by id and source. */
   public record RowRef(String id, Source source) {}
+
+  /** The numbers that went into a line of a kernel. */
+  public static Evidence of(FormulaLine line) {
+    Evidence evidence = NONE;
+    for (FormulaLine.Operand each : line.operands()) {
+      evidence = evidence.and(each.name(), each.measure());
+    }
+    return evidence;
+  }
 
   public static Evidence none() {
     return NONE;

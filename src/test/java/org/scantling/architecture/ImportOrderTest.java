@@ -41,8 +41,46 @@ class ImportOrderTest {
     may("intake", "quantity", "design", "reasons", "tables");
     may("rulebase", "quantity", "design", "reasons");
     may("rules", "quantity", "reasons", "tables");
+    may("answers", "quantity", "design", "reasons", "tables", "confirm", "rulebase");
     may(
-        "engine",
+        "candidates",
+        "quantity",
+        "design",
+        "reasons",
+        "timber",
+        "loads",
+        "ground",
+        "tables",
+        "confirm",
+        "rulebase",
+        "concurrent",
+        "answers");
+    may("problem", "quantity", "design", "reasons", "tables", "answers", "candidates");
+    may(
+        "facts",
+        "quantity",
+        "design",
+        "reasons",
+        "loads",
+        "ground",
+        "tables",
+        "confirm",
+        "rulebase",
+        "answers",
+        "candidates",
+        "problem");
+    may(
+        "causes",
+        "quantity",
+        "design",
+        "reasons",
+        "tables",
+        "answers",
+        "candidates",
+        "problem",
+        "facts");
+    may(
+        "workings",
         "quantity",
         "design",
         "reasons",
@@ -52,8 +90,33 @@ class ImportOrderTest {
         "ground",
         "tables",
         "confirm",
+        "answers",
+        "candidates",
+        "problem",
+        "facts");
+    may(
+        "engine",
+        "quantity",
+        "design",
+        "reasons",
+        "tables",
         "rulebase",
-        "concurrent");
+        "concurrent",
+        "answers",
+        "problem",
+        "facts",
+        "causes",
+        "workings");
+    may(
+        "search",
+        "quantity",
+        "design",
+        "reasons",
+        "tables",
+        "concurrent",
+        "answers",
+        "problem",
+        "engine");
     may("spans", "quantity", "reasons", "loads", "tables", "confirm");
     may("words", "quantity", "design", "reasons", "tables");
     may("rulebook", "quantity", "reasons", "tables", "words");
@@ -100,6 +163,7 @@ class ImportOrderTest {
     assertThat(packages())
         .containsAll(List.of("quantity", "design", "reasons", "mechanics", "timber", "loads"))
         .containsAll(List.of("ground", "tables", "confirm", "intake", "rulebase", "engine"))
+        .containsAll(List.of("answers", "candidates", "problem", "facts", "causes", "workings"))
         .contains("rules");
   }
 

@@ -1,6 +1,7 @@
 package org.scantling.engine;
 
 import java.util.List;
+import org.scantling.answers.ResultCache;
 import org.scantling.design.Site;
 import org.scantling.reasons.Proposal;
 import org.scantling.rulebase.RuleBase;

@@ -7,6 +7,7 @@ import static org.scantling.reasons.Question.POST_HEIGHT;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.scantling.answers.Rounding;
 import org.scantling.reasons.Priority;
 import org.scantling.reasons.Reason;
 import org.scantling.rulebase.Fired;

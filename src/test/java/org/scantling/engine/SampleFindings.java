@@ -14,7 +14,7 @@ import org.scantling.reasons.SourceKind;
 import org.scantling.rulebase.Fired;
 
 /** Findings of rules that never were, for the resolvers to weigh. */
-final class SampleFindings {
+public final class SampleFindings {
   private static final Source SOURCE =
       new Source(SourceKind.COMMON_PRACTICE, "common practice, no source", false);
 
@@ -28,15 +28,15 @@ final class SampleFindings {
     return fired(Finding.atMost(question, rule, number, Evidence.none()));
   }
 
-  static Fired prefer(Question question, String rule, Priority priority, double number) {
+  public static Fired prefer(Question question, String rule, Priority priority, double number) {
     return fired(new Finding.PreferNumber(question, rule, priority, number, Evidence.none()));
   }
 
-  static Fired prefer(Question question, String rule, Priority priority, String option) {
+  public static Fired prefer(Question question, String rule, Priority priority, String option) {
     return fired(new Finding.PreferOption(question, rule, priority, option, Evidence.none()));
   }
 
-  static Fired reject(Question question, String rule, String option, double ratio) {
+  public static Fired reject(Question question, String rule, String option, double ratio) {
     return fired(new Finding.Reject(question, rule, option, rule, ratio, Evidence.none()));
   }
 

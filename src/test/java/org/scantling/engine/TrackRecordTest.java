@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.Site;
+import org.scantling.problem.OwnPlace;
 import org.scantling.property.House;
 import org.scantling.property.Wish;
 import org.scantling.reasons.Checked;

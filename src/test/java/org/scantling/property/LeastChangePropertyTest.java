@@ -9,8 +9,6 @@ import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.scantling.design.Site;
-import org.scantling.engine.DemandedSite;
-import org.scantling.engine.LeastChangeSearch;
 import org.scantling.engine.Scenarios;
 import org.scantling.intake.Intake;
 import org.scantling.quantity.Measure;
@@ -22,6 +20,8 @@ import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Wanted;
 import org.scantling.reasons.Way;
+import org.scantling.search.DemandedSite;
+import org.scantling.search.LeastChangeSearch;
 import org.scantling.words.Choices;
 import org.scantling.words.Words;
 

@@ -6,9 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import org.scantling.engine.DemandedSite;
 import org.scantling.engine.Scenarios;
-import org.scantling.engine.ThresholdSearch;
 import org.scantling.intake.Intake;
 import org.scantling.reasons.Choice;
 import org.scantling.reasons.Outcome;
@@ -17,6 +15,8 @@ import org.scantling.reasons.Question;
 import org.scantling.reasons.Reach;
 import org.scantling.reasons.Threshold;
 import org.scantling.reasons.Thresholds;
+import org.scantling.search.DemandedSite;
+import org.scantling.search.ThresholdSearch;
 import org.scantling.words.Words;
 
 /**

@@ -1,0 +1,240 @@
+package org.scantling.facts;
+
+import static org.scantling.reasons.Question.*;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scantling.answers.Answers;
+import org.scantling.candidates.CheckContext;
+import org.scantling.candidates.HeaderCuts;
+import org.scantling.candidates.JointChecks;
+import org.scantling.design.Geometry;
+import org.scantling.problem.DesignProblem;
+import org.scantling.quantity.Check;
+import org.scantling.quantity.Measure;
+import org.scantling.quantity.Unit;
+import org.scantling.reasons.Evidence;
+import org.scantling.reasons.Fact;
+import org.scantling.reasons.Phase;
+import org.scantling.reasons.Question;
+import org.scantling.reasons.Source;
+import org.scantling.reasons.SourceKind;
+import org.scantling.reasons.Worked;
+import org.scantling.tables.SizeRow;
+
+/** The numbers that kernels and geometry work out for the rules of a phase to judge. */
+public final class DerivedQuantities {
+  private static final Source GEOMETRY = new Source(SourceKind.CALCULATION, "geometry", false);
+
+  private final DesignProblem problem;
+  private final CheckContext context;
+  private final Answers answers;
+
+  public DerivedQuantities(DesignProblem problem, CheckContext context) {
+    this.problem = problem;
+    this.context = context;
+    this.answers = context.answers();
+  }
+
+  public List<Fact> facts(Phase phase) {
+    return switch (phase) {
+      case CLIMATE -> new DerivedClimate(problem).facts();
+      case LOADS -> new DerivedLoads(problem, answers, geometry()).facts();
+      case CLEARANCE -> List.of(problem.tables().vine(answers.option(VINE)));
+      case RHYTHM -> rhythm();
+      case CROSSBEAMS -> crossbeams();
+      case HEADERS, SUPPORT, POSTS -> new ArrayList<>(problem.tables().checks().rows());
+      case HEIGHT -> height();
+      case SIDES -> sides();
+      case FOOTINGS -> new DerivedFooting(problem, context).facts();
+      case JOINTS -> joints();
+      case CAUTIONS -> cautions();
+      default -> List.of();
+    };
+  }
+
+  private List<Fact> rhythm() {
+    List<Fact> facts = new ArrayList<>();
+    Evidence divided =
+        Evidence.saw("length", Measure.inches(problem.site().walkway().lengthIn()))
+            .and("bays", Measure.count(Integer.parseInt(answers.option(BAYS))));
+    double evenIn = problem.site().walkway().lengthIn() / Integer.parseInt(answers.option(BAYS));
+    facts.add(geometry("bay.even", BAY, evenIn, divided));
+    Geometry base = problem.base().geometry();
+    double spanIn = answers.number(ROW_SPACING);
+    double wantedIn = base.crossbeams().overhangIn() * spanIn / base.plan().rowSpacingIn();
+    facts.add(
+        geometry(
+            "crossbeam.overhang.proportion",
+            CROSSBEAM_OVERHANG,
+            wantedIn,
+            Evidence.saw("proven", Measure.inches(base.crossbeams().overhangIn()))
+                .and("provenSpan", Measure.inches(base.plan().rowSpacingIn()))
+                .and("span", Measure.inches(spanIn))));
+    StockOverhangs stock = new StockOverhangs(problem, answers, geometry());
+    stock.crossbeam(wantedIn).ifPresent(facts::add);
+    stock.header().ifPresent(facts::add);
+    return facts;
+  }
+
+  private List<Fact> crossbeams() {
+    Geometry geometry = geometry();
+    List<Fact> facts = new ArrayList<>(problem.tables().checks().rows());
+    facts.add(
+        geometry(
+            "crossbeam.spacing",
+            CROSSBEAM_SPACING,
+            geometry.crossbeamSpacingIn(),
+            Evidence.saw("bay", Measure.inches(geometry.plan().bayIn()))
+                .and("spaces", Measure.count(geometry.crossbeams().perBay()))));
+    facts.add(
+        geometry(
+            "crossbeam.count",
+            CROSSBEAM_COUNT,
+            geometry.crossbeamCount(),
+            Evidence.saw("bays", Measure.count(geometry.plan().bays()))
+                .and("spaces", Measure.count(geometry.crossbeams().perBay()))
+                .and("tails", Measure.count(2.0 * geometry.crossbeamsOnTail()))));
+    facts.add(depthToThickness());
+    return facts;
+  }
+
+  /** By the nominal size, as the standard counts it. */
+  private Worked depthToThickness() {
+    SizeRow size = problem.stock().row(answers.option(CROSSBEAM_SIZE));
+    double ratio = size.nominalWidthIn() / size.nominalThicknessIn();
+    Evidence evidence =
+        Evidence.saw("size", size.id())
+            .and("ratio", Measure.count(ratio))
+            .and(
+                "most",
+                Measure.count(problem.tables().thumb("crossbeam.edge-support-ratio").amount()));
+    return geometry("crossbeam.depth-to-thickness", CROSSBEAM_BLOCKING, ratio, evidence);
+  }
+
+  private List<Fact> height() {
+    Geometry geometry = geometry();
+    double stackIn = geometry.headroomIn() - geometry.posts().heightIn();
+    double headroomIn = answers.number(HEADROOM);
+    double fallIn = problem.fallIn(answers);
+    return List.of(
+        geometry(
+            "post.height.headroom",
+            POST_HEIGHT,
+            headroomIn - stackIn,
+            hanging(stackIn, Evidence.saw("headroom", Measure.inches(headroomIn)))
+                .and("stack", Measure.inches(stackIn))),
+        geometry(
+            "post.height.stepped",
+            POST_HEIGHT,
+            headroomIn - stackIn + fallIn,
+            Evidence.saw("headroom", Measure.inches(headroomIn))
+                .and("fall", Measure.inches(fallIn))),
+        geometry(
+            "post.height.stack",
+            POST_HEIGHT,
+            geometry.overallHeightIn() - geometry.posts().heightIn(),
+            Evidence.none()));
+  }
+
+  /** Headers beside the posts hang down from their tops, and it is under them that one walks. */
+  private static Evidence hanging(double stackIn, Evidence evidence) {
+    return stackIn < 0 ? evidence.and("hang", Measure.inches(-stackIn)) : evidence;
+  }
+
+  private List<Fact> sides() {
+    List<Fact> facts = new ArrayList<>(problem.tables().checks().rows());
+    facts.add(new BraceRoom(context).leg());
+    if (problem.railed()) {
+      facts.add(railRoom());
+    }
+    problem
+        .site()
+        .base()
+        .sidePanels()
+        .ifPresent(
+            panels -> {
+              double gapIn = problem.site().base().posts().bayIn() / (panels.pickets() + 1);
+              double bayIn = answers.number(BAY);
+              int count = (int) Math.max(0, Math.ceil(bayIn / gapIn - 1e-9) - 1);
+              facts.add(
+                  geometry(
+                      "picket.count",
+                      PICKETS,
+                      count,
+                      Evidence.saw("gap", Measure.inches(gapIn))
+                          .and("bay", Measure.inches(bayIn))));
+            });
+    return facts;
+  }
+
+  /** The height at which a rail leaves just so much free below the header, on the lower side. */
+  private Worked railRoom() {
+    Geometry geometry = geometry();
+    double underIn =
+        geometry.headers().paired()
+            ? geometry.posts().heightIn() - geometry.headers().depthIn()
+            : geometry.posts().heightIn();
+    double freeIn = problem.tables().thumb("rail.room-least").amount();
+    double railIn = problem.stock().row(answers.option(RAIL_SIZE)).widthIn();
+    double roomIn = underIn - freeIn - railIn / 2 - problem.fallIn(answers);
+    return geometry(
+        "rail.height-room",
+        RAIL_HEIGHT,
+        Math.max(0, roomIn),
+        Evidence.saw("free", Measure.inches(freeIn))
+            .and("under", Measure.inches(underIn))
+            .and("rail", Measure.inches(railIn)));
+  }
+
+  private List<Fact> cautions() {
+    List<Fact> facts = new ArrayList<>(problem.tables().wind().rows());
+    facts.addAll(problem.tables().cautions().rows());
+    facts.add(problem.tables().vine(answers.option(VINE)));
+    facts.add(new Parts(problem, answers).heaviest());
+    facts.add(problem.tables().live("live.roof"));
+    DerivedLoads loads = new DerivedLoads(problem, answers, geometry());
+    loads.hillWind().ifPresent(facts::add);
+    HillName.of(problem.site().title(), problem.tables()).ifPresent(facts::add);
+    new SoilDoubling(problem, context).fact().ifPresent(facts::add);
+    facts.add(problem.tables().check("crossbeam.tipping"));
+    facts.add(ladder());
+    return facts;
+  }
+
+  private Worked ladder() {
+    JointChecks joints = new JointChecks(context);
+    Check check =
+        joints.underLadder(problem.tables().joints().row(answers.option(CROSSBEAM_JOINT)));
+    double personLb = problem.tables().live("live.person").amount();
+    double leanShare = problem.tables().thumb("ladder.lean-share").amount();
+    return geometry(
+        "crossbeam.ladder",
+        CROSSBEAM_JOINT,
+        check.ratio(),
+        Evidence.saw("person", new Measure(personLb, Unit.POUND))
+            .and("push", new Measure(personLb * leanShare, Unit.POUND))
+            .and("share", new Measure(PERCENT * check.ratio(), Unit.PERCENT)));
+  }
+
+  private static final int PERCENT = 100;
+
+  private List<Fact> joints() {
+    List<Fact> facts = new ArrayList<>(problem.tables().joints().rows());
+    facts.addAll(problem.tables().checks().rows());
+    facts.add(
+        problem
+            .tables()
+            .stockLengths(problem.stock().row(answers.option(HEADER_SIZE)))
+            .selling(HeaderCuts.of(context).soldIn()));
+    return facts;
+  }
+
+  private Geometry geometry() {
+    return context.geometry();
+  }
+
+  static Worked geometry(String id, Question question, double number, Evidence evidence) {
+    return new Worked(id, question, number, evidence, GEOMETRY);
+  }
+}

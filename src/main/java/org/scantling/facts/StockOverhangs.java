@@ -1,0 +1,100 @@
+package org.scantling.facts;
+
+import static org.scantling.reasons.Question.*;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.scantling.answers.Answers;
+import org.scantling.design.Geometry;
+import org.scantling.design.WayOfBuilding;
+import org.scantling.problem.DesignProblem;
+import org.scantling.quantity.Measure;
+import org.scantling.reasons.Evidence;
+import org.scantling.reasons.Worked;
+
+/**
+ * The overhangs at which a timber is exactly as long as the yard sells it, beside the longer stick
+ * that the wanted overhang would take.
+ */
+final class StockOverhangs {
+  private static final double LAST_BITS = 1e-9;
+
+  private final DesignProblem problem;
+  private final Answers answers;
+  private final Geometry geometry;
+
+  StockOverhangs(DesignProblem problem, Answers answers, Geometry geometry) {
+    this.problem = problem;
+    this.answers = answers;
+    this.geometry = geometry;
+  }
+
+  /** The overhang, nearest to the wanted one, at which a crossbeam ends on a length sold. */
+  Optional<Worked> crossbeam(double wantedIn) {
+    double fixedIn = answers.number(ROW_SPACING) + geometry.seatBreadthIn();
+    List<Double> soldIn = problem.context(answers).soldIn(CROSSBEAM_SIZE);
+    return soldIn.stream()
+        .map(length -> (length - fixedIn) / 2)
+        .filter(overhang -> overhang > 0)
+        .min(Comparator.comparingDouble(overhang -> Math.abs(overhang - wantedIn)))
+        .map(
+            overhang ->
+                DerivedQuantities.geometry(
+                    "crossbeam.overhang.stock",
+                    CROSSBEAM_OVERHANG,
+                    overhang,
+                    seen(wantedIn, overhang, fixedIn, soldIn)));
+  }
+
+  /**
+   * The overhang below the proven one at which a whole header ends on the next length sold below
+   * it. None where that would leave fewer crossbeams on the tails, or where every bay has a header
+   * of its own.
+   */
+  Optional<Worked> header() {
+    if (isTop(WayOfBuilding.STEPPED)) {
+      return Optional.empty();
+    }
+    double wantedIn = problem.base().geometry().headers().overhangIn();
+    int crossbeamsWanted = geometry.crossbeamsOnTail(wantedIn);
+    double slopeRatio =
+        isTop(WayOfBuilding.FOLLOWS_GROUND) ? problem.site().ground().slopePercent() / 100 : 0;
+    double fixedIn =
+        problem.site().walkway().lengthIn() * Math.hypot(1, slopeRatio)
+            + geometry.posts().breadthIn();
+    List<Double> soldIn = problem.context(answers).soldIn(HEADER_SIZE);
+    return soldIn.stream()
+        .map(length -> (length - fixedIn) / 2)
+        .filter(overhang -> overhang > 0 && overhang < wantedIn - LAST_BITS)
+        .max(Comparator.naturalOrder())
+        .filter(overhang -> geometry.crossbeamsOnTail(overhang) == crossbeamsWanted)
+        .map(
+            overhang ->
+                DerivedQuantities.geometry(
+                    "header.overhang.stock",
+                    HEADER_OVERHANG,
+                    overhang,
+                    seen(wantedIn, overhang, fixedIn, soldIn)));
+  }
+
+  private boolean isTop(String kind) {
+    return answers.has(TOP_LINE) && answers.option(TOP_LINE).equals(kind);
+  }
+
+  private static Evidence seen(
+      double wantedIn, double overhangIn, double fixedIn, List<Double> soldIn) {
+    double endsIn = fixedIn + 2 * overhangIn;
+    Evidence seen =
+        Evidence.saw("wanted", Measure.inches(wantedIn)).and("sold", Measure.inches(endsIn));
+    double wholeIn = fixedIn + 2 * wantedIn;
+    Optional<Double> without =
+        soldIn.stream().filter(length -> length >= wholeIn - LAST_BITS).findFirst();
+    if (without.isEmpty()) {
+      return seen.and("whole", Measure.inches(wholeIn));
+    }
+    return without.get() > endsIn + LAST_BITS
+        ? seen.and("without", Measure.inches(without.get()))
+        : seen;
+  }
+}

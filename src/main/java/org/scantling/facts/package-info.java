@@ -1,0 +1,7 @@
+/**
+ * What the rules of a phase are told: quantities that follow from the answers, and every option
+ * with its checks.
+ *
+ * <p>Entry point: {@link org.scantling.facts.PhaseFacts}.
+ */
+package org.scantling.facts;

@@ -1,0 +1,270 @@
+package org.scantling.problem;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.scantling.answers.Answers;
+import org.scantling.answers.BaseRecord;
+import org.scantling.answers.Stock;
+import org.scantling.candidates.Grading;
+import org.scantling.design.BaseDesign;
+import org.scantling.design.Geometry;
+import org.scantling.design.Site;
+import org.scantling.design.ValidationError;
+import org.scantling.design.WayOfBuilding;
+import org.scantling.quantity.Length;
+import org.scantling.reasons.Answer;
+import org.scantling.reasons.Question;
+import org.scantling.reasons.TimberRole;
+import org.scantling.tables.SizeRow;
+import org.scantling.tables.Tables;
+
+/** What of a design cannot be put together, or not worked out in the timber of the site. */
+public final class DesignValidation {
+  private static final double HAIR_IN = 1e-6;
+
+  private final BaseDesign design;
+  private final Stock stock;
+  private final double picketIn;
+  private final List<ValidationError> found = new ArrayList<>();
+
+  private DesignValidation(BaseDesign design, Stock stock) {
+    this.design = design;
+    this.stock = stock;
+    this.picketIn = stock.picketEdgeIn();
+  }
+
+  public static List<ValidationError> of(BaseDesign design, Site site, Tables tables) {
+    String market = site.materials().market().orElse(tables.defaults().row("market").word());
+    Stock stock = new Stock(tables, market);
+    DesignValidation validation = new DesignValidation(design, stock);
+    double marginIn = tables.thumb("crossbeam.end-margin").amount();
+    validation.crossbeams(new BaseRecord(design, stock, marginIn).geometry());
+    validation.atPosts();
+    validation.square();
+    validation.plan();
+    validation.notches();
+    validation.sinks(tables);
+    validation.sides();
+    validation.timber(stated(design, site, tables));
+    return validation.found;
+  }
+
+  /**
+   * The timber as far as files say it, else what is usual. What the site asks for one role alone
+   * holds in a design that does not speak of that role.
+   */
+  private static Answers stated(BaseDesign design, Site site, Tables tables) {
+    Site.Materials said = design.materials().orElse(site.materials());
+    Map<Question, Answer> answers = new EnumMap<>(Question.class);
+    answer(answers, Question.SPECIES, Optional.of(said.species().orElse(usual(tables, "species"))));
+    answer(answers, Question.GRADE, Optional.of(said.grade().orElse(usual(tables, "grade"))));
+    for (TimberRole role : TimberRole.values()) {
+      Optional<Site.Timber> own =
+          Optional.ofNullable(said.byRole().get(role.key()))
+              .or(() -> Optional.ofNullable(site.materials().byRole().get(role.key())));
+      answer(answers, role.species(), own.flatMap(Site.Timber::species));
+      answer(answers, role.grade(), own.flatMap(Site.Timber::grade));
+    }
+    return Answers.of(answers);
+  }
+
+  private static void answer(
+      Map<Question, Answer> answers, Question question, Optional<String> word) {
+    word.ifPresent(it -> answers.put(question, Answer.option(question, it)));
+  }
+
+  private static String usual(Tables tables, String row) {
+    return tables.defaults().row(row).word();
+  }
+
+  /** What of a base cannot be put together, whatever timber the site has. */
+  static List<ValidationError> ofBase(BaseDesign base, Tables tables) {
+    Stock stock = new Stock(tables, tables.defaults().row("market").word());
+    DesignValidation validation = new DesignValidation(base, stock);
+    double marginIn = tables.thumb("crossbeam.end-margin").amount();
+    validation.crossbeams(new BaseRecord(base, stock, marginIn).geometry());
+    validation.atPosts();
+    validation.square();
+    validation.plan();
+    validation.notches();
+    validation.sides();
+    return validation.found;
+  }
+
+  private void plan() {
+    BaseDesign.Posts posts = design.posts();
+    double breadthIn = stock.row(posts.size()).thicknessIn();
+    over("posts.row-spacing", posts.rowSpacingIn(), breadthIn, "a post is wide");
+    over("posts.bay", posts.bayIn(), breadthIn, "a post is wide");
+    if (!posts.footing().equals(WayOfBuilding.BRACKET)) {
+      over("posts.embedment", posts.embedmentIn(), 0, "nothing, for posts in the ground");
+    }
+    posts
+        .holeDiameterIn()
+        .ifPresent(
+            width -> over("posts.hole-diameter", width, breadthIn, "the post in it is wide"));
+  }
+
+  /** The checks know square posts alone. */
+  private void square() {
+    SizeRow row = stock.row(design.posts().size());
+    if (Math.abs(row.thicknessIn() - row.widthIn()) > HAIR_IN) {
+      found.add(
+          new ValidationError("posts.size", design.posts().size(), "a square size, such as 4x4"));
+    }
+  }
+
+  private void crossbeams(Geometry laidOut) {
+    if (laidOut.narrowestGapIn() <= 0) {
+      found.add(
+          new ValidationError(
+              "crossbeams.count",
+              Integer.toString(design.crossbeams().count()),
+              "few enough that a gap is left between them"));
+    }
+  }
+
+  /** Two at each row of posts take the bolts of the braces across the walk; there are no others. */
+  private void atPosts() {
+    boolean doubled = design.crossbeams().atPosts().equals(WayOfBuilding.DOUBLED_AT_POSTS);
+    boolean braced =
+        design.posts().footing().equals(WayOfBuilding.BRACKET) && design.braces().isPresent();
+    if (doubled && !braced) {
+      found.add(
+          new ValidationError(
+              "crossbeams.at-posts",
+              WayOfBuilding.DOUBLED_AT_POSTS,
+              "single, or left out, where no knee braces hold posts on brackets"));
+    }
+    double pairIn = 2 * stock.row(design.crossbeams().size()).thicknessIn();
+    double postIn = stock.row(design.posts().size()).thicknessIn();
+    if (doubled && pairIn > postIn + HAIR_IN) {
+      found.add(
+          new ValidationError(
+              "crossbeams.at-posts",
+              WayOfBuilding.DOUBLED_AT_POSTS,
+              "single where two "
+                  + design.crossbeams().size()
+                  + " side by side are broader than the post under them"));
+    }
+  }
+
+  private void notches() {
+    under("headers.notch", design.headers().notchIn(), design.headers().size());
+    under("crossbeams.notch", design.crossbeams().notchIn(), design.crossbeams().size());
+  }
+
+  /** The heads of lag screws are sunk into the top of a header right over its seat. */
+  private void sinks(Tables tables) {
+    if (!design.headers().style().equals(WayOfBuilding.ON_TOP)) {
+      return;
+    }
+    double share = tables.shop("lag.head-sunk-share").amount();
+    double sunkIn =
+        tables.joints().rows().stream()
+            .filter(joint -> joint.way().equals("lagged"))
+            .mapToDouble(joint -> share * tables.fastener(joint.fastener()).diameterIn())
+            .max()
+            .orElse(0);
+    double depthIn = stock.row(design.headers().size()).widthIn();
+    double notchIn = design.headers().notchIn();
+    if (notchIn < depthIn && notchIn + sunkIn >= depthIn) {
+      found.add(
+          new ValidationError(
+              "headers.notch",
+              Length.feetAndInches(notchIn),
+              "less than "
+                  + Length.feetAndInches(depthIn - sunkIn)
+                  + ", which leaves wood between it and the sunk heads of the lag screws"));
+    }
+  }
+
+  private void sides() {
+    pickets();
+    rail();
+  }
+
+  private void pickets() {
+    double freeIn = design.posts().bayIn() - stock.row(design.posts().size()).thicknessIn();
+    design
+        .sidePanels()
+        .filter(panels -> panels.pickets() * picketIn >= freeIn)
+        .ifPresent(
+            panels ->
+                found.add(
+                    new ValidationError(
+                        "side-panels.pickets",
+                        Integer.toString(panels.pickets()),
+                        "few enough to leave gaps in the "
+                            + Length.feetAndInches(freeIn)
+                            + " between two posts, each "
+                            + Length.feetAndInches(picketIn)
+                            + " wide")));
+  }
+
+  private void rail() {
+    design
+        .sidePanels()
+        .filter(panels -> panels.railHeightIn() >= design.posts().heightIn())
+        .ifPresent(
+            panels ->
+                found.add(
+                    new ValidationError(
+                        "side-panels.rail-height",
+                        Length.feetAndInches(panels.railHeightIn()),
+                        "less than "
+                            + Length.feetAndInches(design.posts().heightIn())
+                            + ", the height of the posts")));
+  }
+
+  private void timber(Answers timber) {
+    Grading grading = new Grading(stock, timber);
+    values(grading, Question.POST_SIZE, "posts.size", design.posts().size());
+    values(grading, Question.HEADER_SIZE, "headers.size", design.headers().size());
+    values(grading, Question.CROSSBEAM_SIZE, "crossbeams.size", design.crossbeams().size());
+    design
+        .braces()
+        .ifPresent(braces -> values(grading, Question.BRACE_SIZE, "braces.size", braces.size()));
+    design
+        .sidePanels()
+        .ifPresent(sides -> values(grading, Question.RAIL_SIZE, "side-panels.rail", sides.rail()));
+  }
+
+  private void over(String field, double amountIn, double leastIn, String what) {
+    if (!(amountIn > leastIn)) {
+      found.add(
+          new ValidationError(
+              field,
+              Length.feetAndInches(amountIn),
+              "more than " + (leastIn > 0 ? Length.feetAndInches(leastIn) + ", as " : "") + what));
+    }
+  }
+
+  private void under(String field, double notchIn, String size) {
+    SizeRow row = stock.row(size);
+    if (notchIn >= row.widthIn()) {
+      found.add(
+          new ValidationError(
+              field,
+              Length.feetAndInches(notchIn),
+              "less than " + Length.feetAndInches(row.widthIn()) + ", as a " + size + " is deep"));
+    }
+  }
+
+  private void values(Grading grading, Question question, String field, String size) {
+    if (grading.material(question, size).isEmpty()) {
+      found.add(
+          new ValidationError(
+              field,
+              size,
+              "a size that has design values in "
+                  + grading.species(question)
+                  + " "
+                  + grading.grade(question, size)
+                  + ", the timber of the site"));
+    }
+  }
+}

@@ -1,0 +1,186 @@
+package org.scantling.workings;
+
+import static org.scantling.reasons.Question.POST_SIZE;
+import static org.scantling.workings.CalculationSteps.moment;
+import static org.scantling.workings.CalculationSteps.perInch;
+import static org.scantling.workings.CalculationSteps.pounds;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.scantling.candidates.BracketChecks;
+import org.scantling.candidates.CheckContext;
+import org.scantling.confirm.BracedScene;
+import org.scantling.confirm.SidePush;
+import org.scantling.loads.LoadCombination;
+import org.scantling.quantity.Measure;
+import org.scantling.reasons.CalculationStep;
+import org.scantling.reasons.Checked;
+import org.scantling.reasons.Evidence;
+
+/**
+ * What the frame of a braced walk came to at its hardest-worked post. A bracket holds no moment, so
+ * from the force at its foot statics gives the bending at the knee and the force in the brace.
+ */
+final class BracedTrace {
+  private static final double NOTHING = 1e-6;
+
+  private final CheckContext context;
+  private final CalculationSteps steps;
+  private final BracedScene scene;
+  private final List<CalculationStep> lines = new ArrayList<>();
+
+  private BracedTrace(CheckContext context, CalculationSteps steps, BracedScene scene) {
+    this.context = context;
+    this.steps = steps;
+    this.scene = scene;
+  }
+
+  static List<CalculationStep> of(CheckContext context, CalculationSteps steps) {
+    Optional<Checked> check =
+        context.checks(POST_SIZE, context.answers().option(POST_SIZE)).stream()
+            .filter(each -> each.id().equals("post.combined"))
+            .findFirst();
+    return check
+        .flatMap(
+            each ->
+                BracketChecks.hardestPost(context, LoadCombination.of(each.combination()))
+                    .map(scene -> new BracedTrace(context, steps, scene).list(each)))
+        .orElse(List.of());
+  }
+
+  private List<CalculationStep> list(Checked check) {
+    push();
+    feet();
+    knee();
+    pressed();
+    // A post that is pulled and bent is not worked by the sum for pressure.
+    double sum = scene.post().combined().check().demand();
+    if (sum >= check.check().demand() * (1 - NOTHING)) {
+      lines.addAll(new PostTrace(context, steps).interaction(scene.post()));
+    }
+    return lines;
+  }
+
+  private void push() {
+    if (!(scene.windFactor() > 0)) {
+      return;
+    }
+    SidePush push = scene.post().along() ? context.standing().along() : context.standing().across();
+    double grown = 1 / (1 - scene.verticalLb() / scene.criticalLb());
+    Measure more = Measure.ratio(grown);
+    Measure factor = Measure.ratio(scene.windFactor());
+    add(
+        "lean",
+        more,
+        Evidence.saw("stands", pounds(scene.verticalLb()))
+            .and("critical", pounds(scene.criticalLb())));
+    add(
+        "top",
+        pounds(scene.topLb()),
+        Evidence.saw("factor", factor)
+            .and("grown", more)
+            .and("top", pounds(push.topLb()))
+            .and("at", Measure.inches(push.topAtIn()))
+            .and("height", Measure.inches(push.heightIn())));
+    add(
+        "spread",
+        perInch(scene.spreadLbPerIn()),
+        Evidence.saw("factor", factor)
+            .and("grown", more)
+            .and("spread", pounds(push.spreadLb()))
+            .and("height", Measure.inches(scene.heightIn())));
+    add(
+        "push",
+        pounds(sum(scene.feetLb())),
+        Evidence.saw("count", Measure.count(scene.postCount()))
+            .and("top", pounds(scene.topLb()))
+            .and("line", perInch(scene.spreadLbPerIn()))
+            .and("height", Measure.inches(scene.heightIn())));
+  }
+
+  private void feet() {
+    double footLb = scene.feetLb().get(scene.index());
+    double pushLb = sum(scene.feetLb());
+    add(
+        "foot",
+        pounds(footLb),
+        Evidence.saw("push", pounds(Math.abs(pushLb) < NOTHING ? 0 : pushLb))
+            .and("others", pounds(pushLb - footLb)));
+    double standsLb = scene.standsLb().get(scene.index());
+    add(
+        "stands",
+        pounds(standsLb),
+        Evidence.saw("stands", pounds(sum(scene.standsLb())))
+            .and("others", pounds(sum(scene.standsLb()) - standsLb)));
+  }
+
+  private static double sum(List<Double> forces) {
+    return forces.stream().mapToDouble(each -> each).sum();
+  }
+
+  private void knee() {
+    double footLb = scene.feetLb().get(scene.index());
+    double line = scene.spreadLbPerIn();
+    double belowIn = scene.heightIn() - scene.legIn();
+    double kneeInLb = footLb * belowIn - line * belowIn * belowIn / 2;
+    Measure foot = pounds(footLb);
+    add(
+        "knee",
+        moment(kneeInLb),
+        Evidence.saw("foot", foot)
+            .and("below", Measure.inches(belowIn))
+            .and("line", perInch(line)));
+    double atIn = scene.mostAtIn();
+    if (Math.abs(scene.kneeInLb() - scene.post().momentInLb()) > 1e-6 * scene.kneeInLb()
+        && atIn <= belowIn) {
+      add(
+          "most",
+          moment(footLb * atIn - line * atIn * atIn / 2),
+          Evidence.saw("foot", foot).and("at", Measure.inches(atIn)).and("line", perInch(line)));
+    }
+    double sideLb =
+        (footLb * scene.heightIn() - line * scene.heightIn() * scene.heightIn() / 2)
+            / scene.legIn();
+    add(
+        "braces",
+        pounds(sideLb),
+        Evidence.saw("foot", foot)
+            .and("height", Measure.inches(scene.heightIn()))
+            .and("line", perInch(line))
+            .and("leg", Measure.inches(scene.legIn())));
+    boolean two = Math.abs(scene.otherBraceLb()) > NOTHING;
+    Evidence side =
+        Evidence.saw("side", pounds(sideLb)).and("kind", scene.pulled() ? "pulled" : "pressed");
+    add(
+        two ? "brace-of-two" : "brace",
+        pounds(scene.oneBraceLb()),
+        two ? side.and("other", pounds(scene.otherBraceLb())) : side);
+  }
+
+  private void pressed() {
+    if (scene.pressedAtFoot()) {
+      return;
+    }
+    double ownLbPerIn = context.timber(POST_SIZE).weightLbPerIn();
+    double belowIn = scene.heightIn() - scene.legIn();
+    add(
+        "neck",
+        pounds(scene.post().pressedLb()),
+        Evidence.saw("foot", pounds(scene.standsLb().get(scene.index())))
+            .and("own", perInch(ownLbPerIn))
+            .and("below", Measure.inches(belowIn))
+            .and("lift", pounds(scene.bracesUpLb())));
+  }
+
+  private void add(String what, Measure result, Evidence evidence) {
+    lines.add(
+        steps.of(
+            "braced." + what,
+            result,
+            evidence
+                .and("way", scene.post().along() ? "along" : "across")
+                .and("number", Measure.count(scene.index() + 1))
+                .and("combination", scene.post().combination().id())));
+  }
+}

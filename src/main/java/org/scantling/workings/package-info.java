@@ -1,0 +1,7 @@
+/**
+ * The steps of a calculation as an engineer goes over them by hand: which case is the hardest, and
+ * the lines that its kernels tell, under a heading.
+ *
+ * <p>Entry point: {@link org.scantling.workings.LoadTrace}.
+ */
+package org.scantling.workings;
