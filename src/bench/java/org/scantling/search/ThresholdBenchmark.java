@@ -1,4 +1,4 @@
-package org.scantling.engine;
+package org.scantling.search;
 
 import java.nio.file.Path;
 import java.util.Set;
@@ -14,6 +14,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import org.scantling.engine.Engine;
 import org.scantling.intake.Intake;
 import org.scantling.intake.SiteReader;
 import org.scantling.intake.Vocabulary;
