@@ -22,16 +22,53 @@ final class BracedCases {
   /** Stands for a plane that leans over by itself; its checks then fail by far. */
   private static final double FALLS_OVER = 1000;
 
-  private static final int OWN = 0;
-  private static final int VINES = 1;
-  private static final int LIVE = 2;
-  private static final int SNOW = 3;
-  private static final int WIND_DOWN = 4;
-  private static final int WIND_UP = 5;
-  private static final int PUSH = 6;
-  private static final int ON_POSTS = 7;
-  private static final int TRIAL = 8;
-  private static final int PEOPLE = 9;
+  /** What is solved by itself; after these comes one case for each place of a person. */
+  private enum Part {
+    OWN,
+    VINES,
+    LIVE,
+    SNOW,
+    WIND_DOWN,
+    WIND_UP,
+    PUSH,
+    ON_POSTS,
+    TRIAL
+  }
+
+  /** How much of each case a combination counts. */
+  private static final class Shares {
+    private final double[] factors;
+
+    private Shares(double[] factors) {
+      this.factors = factors;
+    }
+
+    double[] factors() {
+      return factors.clone();
+    }
+
+    static Shares none(int cases) {
+      return new Shares(new double[cases]);
+    }
+
+    double of(Part part) {
+      return factors[part.ordinal()];
+    }
+
+    Shares with(Part part, double factor) {
+      return with(part.ordinal(), factor);
+    }
+
+    Shares withPerson(int person, double factor) {
+      return with(Part.values().length + person, factor);
+    }
+
+    private Shares with(int place, double factor) {
+      double[] more = factors.clone();
+      more[place] = factor;
+      return new Shares(more);
+    }
+  }
 
   private final BracedPlane plane;
   private final BracedLoads loads;
@@ -46,17 +83,29 @@ final class BracedCases {
     this.loads = loads;
     this.stabilityRatio = stabilityRatio;
     List<List<FrameLoad>> cases = new ArrayList<>();
-    cases.add(loads.own());
-    cases.add(loads.vines());
-    cases.add(loads.live());
-    cases.add(loads.snow());
-    cases.add(loads.windDown());
-    cases.add(loads.windUp());
-    cases.add(loads.push());
-    cases.add(plane.atTops(0, 1));
-    cases.add(plane.atTops(TRIAL_LB, 0));
+    for (Part part : Part.values()) {
+      cases.add(loads(part));
+    }
     loads.people().forEach(person -> cases.add(List.of(person.load())));
     this.solved = plane.frame().solve(cases);
+  }
+
+  private List<FrameLoad> loads(Part part) {
+    return switch (part) {
+      case OWN -> loads.own();
+      case VINES -> loads.vines();
+      case LIVE -> loads.live();
+      case SNOW -> loads.snow();
+      case WIND_DOWN -> loads.windDown();
+      case WIND_UP -> loads.windUp();
+      case PUSH -> loads.push();
+      case ON_POSTS -> plane.atTops(0, 1);
+      case TRIAL -> plane.atTops(TRIAL_LB, 0);
+    };
+  }
+
+  private FrameResult solved(Part part) {
+    return solved.get(part.ordinal());
   }
 
   /** Every combination, the wind from both sides where it has a part. */
@@ -75,54 +124,48 @@ final class BracedCases {
    *
    * @param reach what is worth looking at
    */
-  private record Still(double[] factors, BracedReach reach) {}
+  private record Still(Shares shares, BracedReach reach) {}
 
   private void add(List<BracedCase> all, LoadCombination combination, Still laid) {
-    double[] factors = laid.factors();
-    FrameResult still = FrameResult.combine(solved, factors);
+    Shares shares = laid.shares();
+    FrameResult still = FrameResult.combine(solved, shares.factors());
     Sway sway = sway(still);
     double windFactor = combination.factor(LoadKind.WIND);
     double grown = windFactor * Math.min(FALLS_OVER, sway.amplifierFactor());
-    double driftIn = Math.abs(grown * solved.get(PUSH).movement(plane.top(0)).xIn());
-    double onPostLb = factors[ON_POSTS];
+    double driftIn = Math.abs(grown * solved(Part.PUSH).movement(plane.top(0)).xIn());
+    double onPostLb = shares.of(Part.ON_POSTS);
     if (!(windFactor > 0)) {
       all.add(new BracedCase(combination, laid.reach(), still, still, sway, 0, onPostLb));
       return;
     }
     for (double side : new double[] {grown, -grown}) {
-      double[] pushed = factors.clone();
-      pushed[PUSH] = side;
-      FrameResult result = FrameResult.combine(solved, pushed);
+      FrameResult result = FrameResult.combine(solved, shares.with(Part.PUSH, side).factors());
       all.add(new BracedCase(combination, laid.reach(), result, still, sway, driftIn, onPostLb));
     }
   }
 
-  /** The factors of a combination without the push, once for each thing live load can be. */
+  /** The shares of a combination without the push, once for each thing live load can be. */
   private List<Still> still(LoadCombination combination) {
-    double[] base = new double[solved.size()];
     boolean lifts = combination == LoadCombination.UPLIFT;
-    base[OWN] = combination.factor(LoadKind.DEAD);
     // Vines hold the top down, so they are left out where that helps.
-    base[VINES] = lifts ? 0 : combination.factor(LoadKind.VINES);
-    base[SNOW] = combination.factor(LoadKind.SNOW);
-    base[lifts ? WIND_UP : WIND_DOWN] = combination.factor(LoadKind.WIND);
-    base[ON_POSTS] = loads.onPostLb().applyAsDouble(combination);
+    double vinesFactor = lifts ? 0 : combination.factor(LoadKind.VINES);
+    Shares base =
+        Shares.none(solved.size())
+            .with(Part.OWN, combination.factor(LoadKind.DEAD))
+            .with(Part.VINES, vinesFactor)
+            .with(Part.SNOW, combination.factor(LoadKind.SNOW))
+            .with(lifts ? Part.WIND_UP : Part.WIND_DOWN, combination.factor(LoadKind.WIND))
+            .with(Part.ON_POSTS, loads.onPostLb().applyAsDouble(combination));
     List<Still> all = new ArrayList<>();
     double liveFactor = combination.factor(LoadKind.ROOF_LIVE);
-    all.add(new Still(with(base, LIVE, liveFactor), plane.whole()));
+    all.add(new Still(base.with(Part.LIVE, liveFactor), plane.whole()));
     if (liveFactor > 0) {
       for (int person = 0; person < loads.people().size(); person++) {
         BracedReach near = BracedReach.near(plane, loads.people().get(person).atIn());
-        all.add(new Still(with(base, PEOPLE + person, liveFactor), near));
+        all.add(new Still(base.withPerson(person, liveFactor), near));
       }
     }
     return all;
-  }
-
-  private static double[] with(double[] factors, int place, double factor) {
-    double[] more = factors.clone();
-    more[place] = factor;
-    return more;
   }
 
   private Sway sway(FrameResult still) {
@@ -130,7 +173,7 @@ final class BracedCases {
     for (int post = 0; post < plane.postCount(); post++) {
       verticalLb += still.reaction(BracedPlane.foot(post)).yLb();
     }
-    double trialIn = Math.abs(solved.get(TRIAL).movement(plane.top(0)).xIn());
+    double trialIn = Math.abs(solved(Part.TRIAL).movement(plane.top(0)).xIn());
     return Sway.ofDrift(
         Math.max(0, verticalLb),
         TRIAL_LB * plane.postCount(),

@@ -8,6 +8,7 @@ import org.scantling.loads.LoadCombination;
 import org.scantling.loads.LoadKind;
 import org.scantling.mechanics.FrameResult;
 import org.scantling.mechanics.MemberResult;
+import org.scantling.mechanics.NodeForce;
 import org.scantling.mechanics.Peak;
 import org.scantling.timber.AdjustedValues;
 import org.scantling.timber.BucklingLength;
@@ -90,11 +91,10 @@ public final class BracedStory {
       SidePush push = along ? standing.along() : standing.across();
       double windFactor = laid.combination().factor(LoadKind.WIND);
       double grown = windFactor > 0 ? windFactor * laid.sway().amplifierFactor() : 0;
-      List<Double> feetLb = new ArrayList<>();
-      List<Double> standsLb = new ArrayList<>();
+      List<BracedScene.Foot> feet = new ArrayList<>();
       for (int post = 0; post < plane.postCount(); post++) {
-        feetLb.add(-side * all.reaction(BracedPlane.foot(post)).xLb());
-        standsLb.add(all.reaction(BracedPlane.foot(post)).yLb());
+        NodeForce foot = all.reaction(BracedPlane.foot(post));
+        feet.add(new BracedScene.Foot(-side * foot.xLb(), foot.yLb()));
       }
       MemberResult shaft = all.member(BracedPlane.shaft(index));
       MemberResult neck = all.member(BracedPlane.neck(index));
@@ -105,24 +105,21 @@ public final class BracedStory {
       boolean byLeft = plane.hasLeft(index) && (!plane.hasRight(index) || leftLb >= rightLb);
       return new BracedScene(
           post(crossInLb),
-          index,
-          plane.postCount(),
-          along ? walk.geometry().plan().bayIn() : walk.geometry().plan().rowSpacingIn(),
-          plane.heightIn(),
-          walk.timbers().legIn(),
-          windFactor,
-          laid.sway().verticalLb(),
-          laid.sway().criticalLb(),
-          grown * push.topLb() * push.topAtIn() / push.heightIn(),
-          grown * push.spreadLb() / plane.heightIn(),
-          feetLb,
-          standsLb,
+          new BracedScene.Place(index, plane.postCount(), plane.heightIn(), walk.timbers().legIn()),
+          new BracedScene.Wind(
+              windFactor,
+              laid.sway().verticalLb(),
+              laid.sway().criticalLb(),
+              grown * push.topLb() * push.topAtIn() / push.heightIn(),
+              grown * push.spreadLb() / plane.heightIn()),
+          feet,
           Math.abs(shaft.momentInLb(shaft.lengthIn())),
           mostAt(shaft, neck),
-          byLeft ? leftLb : rightLb,
-          byLeft ? rightLb : leftLb,
-          (byLeft ? left : right) > 0,
-          (left + right) / Math.sqrt(2),
+          new BracedScene.Braces(
+              byLeft ? leftLb : rightLb,
+              byLeft ? rightLb : leftLb,
+              (byLeft ? left : right) > 0,
+              (left + right) / Math.sqrt(2)),
           -shaft.mostCompression().amount() >= -neck.mostCompression().amount());
     }
 

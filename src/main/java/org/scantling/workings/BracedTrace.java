@@ -63,21 +63,21 @@ final class BracedTrace {
   }
 
   private void push() {
-    if (!(scene.windFactor() > 0)) {
+    if (!(scene.wind().factor() > 0)) {
       return;
     }
     SidePush push = scene.post().along() ? context.standing().along() : context.standing().across();
-    double grown = 1 / (1 - scene.verticalLb() / scene.criticalLb());
+    double grown = 1 / (1 - scene.wind().verticalLb() / scene.wind().criticalLb());
     Measure more = Measure.ratio(grown);
-    Measure factor = Measure.ratio(scene.windFactor());
+    Measure factor = Measure.ratio(scene.wind().factor());
     add(
         "lean",
         more,
-        Evidence.saw("stands", pounds(scene.verticalLb()))
-            .and("critical", pounds(scene.criticalLb())));
+        Evidence.saw("stands", pounds(scene.wind().verticalLb()))
+            .and("critical", pounds(scene.wind().criticalLb())));
     add(
         "top",
-        pounds(scene.topLb()),
+        pounds(scene.wind().topLb()),
         Evidence.saw("factor", factor)
             .and("grown", more)
             .and("top", pounds(push.topLb()))
@@ -85,44 +85,40 @@ final class BracedTrace {
             .and("height", Measure.inches(push.heightIn())));
     add(
         "spread",
-        perInch(scene.spreadLbPerIn()),
+        perInch(scene.wind().spreadLbPerIn()),
         Evidence.saw("factor", factor)
             .and("grown", more)
             .and("spread", pounds(push.spreadLb()))
-            .and("height", Measure.inches(scene.heightIn())));
+            .and("height", Measure.inches(scene.place().heightIn())));
     add(
         "push",
-        pounds(sum(scene.feetLb())),
-        Evidence.saw("count", Measure.count(scene.postCount()))
-            .and("top", pounds(scene.topLb()))
-            .and("line", perInch(scene.spreadLbPerIn()))
-            .and("height", Measure.inches(scene.heightIn())));
+        pounds(scene.sidewaysLb()),
+        Evidence.saw("count", Measure.count(scene.place().postCount()))
+            .and("top", pounds(scene.wind().topLb()))
+            .and("line", perInch(scene.wind().spreadLbPerIn()))
+            .and("height", Measure.inches(scene.place().heightIn())));
   }
 
   private void feet() {
-    double footLb = scene.feetLb().get(scene.index());
-    double pushLb = sum(scene.feetLb());
+    double footLb = scene.foot().sidewaysLb();
+    double pushLb = scene.sidewaysLb();
     add(
         "foot",
         pounds(footLb),
         Evidence.saw("push", pounds(Math.abs(pushLb) < NOTHING ? 0 : pushLb))
             .and("others", pounds(pushLb - footLb)));
-    double standsLb = scene.standsLb().get(scene.index());
+    double standsLb = scene.foot().standsLb();
     add(
         "stands",
         pounds(standsLb),
-        Evidence.saw("stands", pounds(sum(scene.standsLb())))
-            .and("others", pounds(sum(scene.standsLb()) - standsLb)));
-  }
-
-  private static double sum(List<Double> forces) {
-    return forces.stream().mapToDouble(each -> each).sum();
+        Evidence.saw("stands", pounds(scene.standsLb()))
+            .and("others", pounds(scene.standsLb() - standsLb)));
   }
 
   private void knee() {
-    double footLb = scene.feetLb().get(scene.index());
-    double line = scene.spreadLbPerIn();
-    double belowIn = scene.heightIn() - scene.legIn();
+    double footLb = scene.foot().sidewaysLb();
+    double line = scene.wind().spreadLbPerIn();
+    double belowIn = scene.place().heightIn() - scene.place().legIn();
     double kneeInLb = footLb * belowIn - line * belowIn * belowIn / 2;
     Measure foot = pounds(footLb);
     add(
@@ -140,22 +136,24 @@ final class BracedTrace {
           Evidence.saw("foot", foot).and("at", Measure.inches(atIn)).and("line", perInch(line)));
     }
     double sideLb =
-        (footLb * scene.heightIn() - line * scene.heightIn() * scene.heightIn() / 2)
-            / scene.legIn();
+        (footLb * scene.place().heightIn()
+                - line * scene.place().heightIn() * scene.place().heightIn() / 2)
+            / scene.place().legIn();
     add(
         "braces",
         pounds(sideLb),
         Evidence.saw("foot", foot)
-            .and("height", Measure.inches(scene.heightIn()))
+            .and("height", Measure.inches(scene.place().heightIn()))
             .and("line", perInch(line))
-            .and("leg", Measure.inches(scene.legIn())));
-    boolean two = Math.abs(scene.otherBraceLb()) > NOTHING;
+            .and("leg", Measure.inches(scene.place().legIn())));
+    boolean two = Math.abs(scene.braces().otherLb()) > NOTHING;
     Evidence side =
-        Evidence.saw("side", pounds(sideLb)).and("kind", scene.pulled() ? "pulled" : "pressed");
+        Evidence.saw("side", pounds(sideLb))
+            .and("kind", scene.braces().pulled() ? "pulled" : "pressed");
     add(
         two ? "brace-of-two" : "brace",
-        pounds(scene.oneBraceLb()),
-        two ? side.and("other", pounds(scene.otherBraceLb())) : side);
+        pounds(scene.braces().oneLb()),
+        two ? side.and("other", pounds(scene.braces().otherLb())) : side);
   }
 
   private void pressed() {
@@ -163,14 +161,14 @@ final class BracedTrace {
       return;
     }
     double ownLbPerIn = context.timber(POST_SIZE).weightLbPerIn();
-    double belowIn = scene.heightIn() - scene.legIn();
+    double belowIn = scene.place().heightIn() - scene.place().legIn();
     add(
         "neck",
         pounds(scene.post().pressedLb()),
-        Evidence.saw("foot", pounds(scene.standsLb().get(scene.index())))
+        Evidence.saw("foot", pounds(scene.foot().standsLb()))
             .and("own", perInch(ownLbPerIn))
             .and("below", Measure.inches(belowIn))
-            .and("lift", pounds(scene.bracesUpLb())));
+            .and("lift", pounds(scene.braces().upLb())));
   }
 
   private void add(String what, Measure result, Evidence evidence) {
@@ -180,7 +178,7 @@ final class BracedTrace {
             result,
             evidence
                 .and("way", scene.post().along() ? "along" : "across")
-                .and("number", Measure.count(scene.index() + 1))
+                .and("number", Measure.count(scene.place().index() + 1))
                 .and("combination", scene.post().combination().id())));
   }
 }
