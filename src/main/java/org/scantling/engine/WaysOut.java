@@ -233,24 +233,39 @@ final class WaysOut {
    * @param tried what led nowhere so far; what comes of this is added
    */
   private Pass otherBays(DesignProblem problem, PhaseRunner trying, Pass first, List<Fact> tried) {
-    Pass last = first;
-    int most = (int) Math.round(tables.thumb("bay.tried-in-turn").amount());
-    // Each dead end takes one number of bays away, so this ends.
-    while (!ended(last) && last.answered(BAYS) && deadBays(tried).size() < most) {
-      boolean known = last == first && deadBays(tried).contains(first.answers().option(BAYS));
+    if (!ended(first) && first.answered(BAYS)) {
+      boolean known = deadBays(tried).contains(first.answers().option(BAYS));
       if (!known) {
-        add(deadEnd(BAYS, last), tried);
+        add(deadEnd(BAYS, first), tried);
       }
-      Optional<Ahead> ahead = ahead(problem, trying, last, tried);
-      last = settling.settle(problem, trying, tried);
+    }
+    Pass last = first;
+    int left = (int) Math.round(tables.thumb("bay.tried-in-turn").amount());
+    // Each dead end takes one number of bays away, so this would end without a limit too.
+    while (!ended(last) && last.answered(BAYS) && left > 0) {
+      Optional<Ahead> ahead = left > 1 ? ahead(problem, trying, last, tried) : Optional.empty();
+      last = next(problem, trying, tried);
+      left--;
       if (ahead.isPresent() && !ended(last) && ahead.get().beyond(last)) {
-        add(deadEnd(BAYS, last), tried);
-        last = ahead.get().pass().get();
+        last = noted(ahead.get().pass().get(), tried);
+        left--;
       }
     }
     return ended(last) && last != first && last.answered(BAYS)
         ? goneBack(problem, trying, last, tried)
         : last;
+  }
+
+  /** The number of bays that the rules want next; if it leads nowhere either, that is noted. */
+  private Pass next(DesignProblem problem, PhaseRunner trying, List<Fact> tried) {
+    return noted(settling.settle(problem, trying, tried), tried);
+  }
+
+  private static Pass noted(Pass pass, List<Fact> tried) {
+    if (!ended(pass) && pass.answered(BAYS)) {
+      add(deadEnd(BAYS, pass), tried);
+    }
+    return pass;
   }
 
   /**

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import org.scantling.answers.ResultCache;
 import org.scantling.design.Site;
 import org.scantling.property.House;
 import org.scantling.property.SoundProposal;
@@ -40,6 +41,33 @@ class WayOutTest {
     assertThat(fewest).isGreaterThan(16);
     for (int fewer = fewest - 1; fewer > 16; fewer--) {
       assertThat(bays(propose(asking(fewer, site)))).isNotEqualTo(fewer);
+    }
+  }
+
+  /** A search works one number after the other, since its cores are taken. */
+  @Test
+  void two_numbers_of_bays_side_by_side_come_to_what_one_after_the_other_does() {
+    for (double lengthIn : new double[] {1440, 4041}) {
+      Wish court =
+          new Wish(
+              lengthIn,
+              210,
+              List.of(new Site.User.Known("two-abreast")),
+              0,
+              new Wish.Climate(36, 25, 110, "B"),
+              "sandy-gravel",
+              "honeysuckle",
+              new Wish.Timber("southern-pine", "No.2"),
+              new Wish.Choices("bracket", "auto", "code", "I", "open"));
+      Site site = court.over(House.base("kiwi-court"));
+      ResultCache shared = new ResultCache(ResultCache.Retention.MANY_RUNS);
+      Proposal run = propose(site);
+      Proposal search = new Engine(House.RULES, House.TABLES).answer(site, List.of(), shared);
+
+      assertThat(search.proposed()).isEqualTo(run.proposed());
+      assertThat(search.decisions())
+          .extracting(Decision::proposed)
+          .isEqualTo(run.decisions().stream().map(Decision::proposed).toList());
     }
   }
 
