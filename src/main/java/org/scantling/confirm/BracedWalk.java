@@ -22,6 +22,12 @@ import org.scantling.timber.AdjustedValues;
  * braces alone keep both ways upright.
  */
 public final class BracedWalk {
+  /**
+   * A sixteenth, as finely as a leg is measured. A beam a few thousandths long between two heads is
+   * so stiff beside all else that nothing seems to hold them.
+   */
+  private static final double LEAST_APART_IN = 1.0 / 16;
+
   private final Geometry geometry;
   private final BracedTimbers timbers;
   private final HeaderChecks headers;
@@ -51,13 +57,14 @@ public final class BracedWalk {
 
   /**
    * True where braces of that leg find room both ways; a leg left over from other bays may not.
+   * Heads nearer than {@link #LEAST_APART_IN} to each other or to the bracket meet.
    *
    * @param legIn 0 where posts stand too close for any
    */
   public static boolean fits(Geometry geometry, double legIn) {
     double apartIn = Math.min(geometry.plan().bayIn(), geometry.plan().rowSpacingIn());
     double heightIn = geometry.headerTopIn() - geometry.headers().depthIn() / 2;
-    return legIn > 0 && 2 * legIn < apartIn && legIn < heightIn;
+    return legIn > 0 && apartIn - 2 * legIn > LEAST_APART_IN && heightIn - legIn > LEAST_APART_IN;
   }
 
   Geometry geometry() {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.scantling.design.Geometry;
 import org.scantling.mechanics.FrameLoad;
 import org.scantling.mechanics.FrameResult;
 
@@ -32,6 +33,17 @@ class BracedPlaneTest {
         new BracedPlane.Outline(posts, 12, HEIGHT_IN, LEG_IN, List.of()),
         timbers,
         timbers.header());
+  }
+
+  /** Bays and rows of 96 in; between two legs a sixteenth has to be left. */
+  @Test
+  void braces_find_room_where_a_sixteenth_is_left_between_their_heads() {
+    Geometry geometry = BracedExample.geometry(2);
+
+    assertThat(BracedWalk.fits(geometry, 47.9)).isTrue();
+    assertThat(BracedWalk.fits(geometry, 48 - 1.0 / 32)).isFalse();
+    assertThat(BracedWalk.fits(geometry, 47.9975)).isFalse();
+    assertThat(BracedWalk.fits(geometry, 0)).isFalse();
   }
 
   private static BracedPlane portal() {

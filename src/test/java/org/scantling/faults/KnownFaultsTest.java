@@ -97,6 +97,23 @@ class KnownFaultsTest {
     assertThat(run.status()).as(run.err()).isIn(0, 3);
   }
 
+  /**
+   * Two braces of 30 in under rows 60.005 in apart: they meet, and the check of their room fails.
+   */
+  @Test
+  void braces_that_all_but_meet_are_checked_as_braces_that_meet() throws IOException {
+    String base = Files.readString(Path.of("scenarios/base/kiwi-court.yaml"));
+    Files.createDirectory(folder.resolve("base"));
+    Path design = folder.resolve("base/arbour.yaml");
+    Files.writeString(design, base.replace("row-spacing: 118 in", "row-spacing: 60.005 in"));
+    Files.copy(CASES.resolve("site.yaml"), folder.resolve("site.yaml"));
+    String site = folder.resolve("site.yaml").toString();
+
+    Run run = Run.of("check", site, "--design", design.toString()).endedWith(0);
+
+    assertThat(run.out()).startsWith("Nothing holds the posts upright");
+  }
+
   @Test
   void a_rail_just_under_the_tops_comes_down_so_that_pickets_have_a_length() throws IOException {
     String base = Files.readString(CASES.resolve("base/arbour.yaml"));
