@@ -121,6 +121,13 @@ final class Pass {
     return broken != null && broken.question().phase() == Phase.JOINTS;
   }
 
+  /**
+   * True where nothing else need be tried: every question has its answer, or the site is refused.
+   */
+  boolean ended() {
+    return broken().isEmpty() || refused();
+  }
+
   boolean refused() {
     return refusal != null;
   }

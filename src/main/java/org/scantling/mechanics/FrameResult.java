@@ -38,14 +38,20 @@ public final class FrameResult {
             "case " + (i + 1) + " must come from the same call of solve as the first");
       }
       // Most of the cases that are solved have no part in one combination.
-      for (int j = 0; j < movements.length && factors[i] != 0; j++) {
-        movements[j] += factors[i] * part.movements[j];
-        reactions[j] += factors[i] * part.reactions[j];
+      if (factors[i] != 0) {
+        add(movements, part.movements, factors[i]);
+        add(reactions, part.reactions, factors[i]);
       }
     }
     List<FrameMembers> parts = cases.stream().map(each -> each.members).toList();
     return new FrameResult(
         first.frame, movements, reactions, new FrameMembers.Summed(parts, factors.clone()));
+  }
+
+  private static void add(double[] sum, double[] part, double factor) {
+    for (int i = 0; i < sum.length; i++) {
+      sum[i] += factor * part[i];
+    }
   }
 
   /** How far a node moves. */
