@@ -11,6 +11,7 @@ import java.util.Map;
 final class BracedJudge {
   private static final int PARTS = 6;
   private static final double WET = 0.7;
+  private static final double SLANT_DEGREES = 45;
   private final Design design;
   private final Wind wind;
   private final HeaderJudge header;
@@ -119,8 +120,10 @@ final class BracedJudge {
       report(findings, load, frame, postBars, braces, tops, heightIn);
       if (beam.crossbeam()) {
         beams.forEach(bar -> split(findings, load, frame.ends(bar), beam));
-        braces.forEach(bar -> bolted(findings, load, frame.ends(bar)[0], beam));
       }
+      double hold = boltedLb(load, beam);
+      braces.forEach(
+          bar -> findings.add("brace.joint", load, Math.abs(frame.ends(bar)[0]), hold));
     }
   }
 
@@ -147,24 +150,33 @@ final class BracedJudge {
     findings.add("crossbeam.brace-shear", load, shear, plain * deep / 2 * near);
   }
 
-  /** Single shear at 45 degrees, brace on crossbeams or post; room and rows not counted off. */
-  private void bolted(Findings findings, Combination load, double forceLb, Beam beam) {
+  /**
+   * Single shear at 45 degrees, brace on beam or post; room and rows not counted off. Across the
+   * walk the brace lies on both; along it on the broader of the two, packed out over the other.
+   */
+  private double boltedLb(Combination load, Beam beam) {
     Map<String, String> joint = Tables.row("joints", design.decided("joint.brace"));
     Map<String, String> bolt = Tables.row("fasteners", joint.get("fastener"));
     Yield yield =
         new Yield(Tables.number(bolt, "diameter_in"), Tables.number(bolt, "bending_yield_psi"));
+    double thick = beam.stock().thicknessIn();
+    double inBeam = beam.crossbeam() ? beam.plies() * thick : thick;
+    double seatIn = design.paired() ? post.thicknessIn() + 2 * thick : thick;
+    double offIn = beam.crossbeam() ? 0 : (seatIn - post.thicknessIn()) / 2;
+    double onBeam = heldLb(yield, inBeam, beam.wood(), Math.max(0, -offIn));
+    double onPost = heldLb(yield, post.thicknessIn(), wood, Math.max(0, offIn));
+    double count = Tables.number(joint, "count");
+    return count * Math.min(onBeam, onPost) * load.duration() * WET;
+  }
+
+  private double heldLb(Yield yield, double inIn, Wood other, double gapIn) {
     Design.Member brace = design.need("brace");
+    double sideIn = brace.stock().thicknessIn();
     double along = yield.bearingPsi(brace.wood().gravityRatio(), 0);
-    double inBrace = brace.stock().thicknessIn();
-    double inBeam = beam.plies() * beam.stock().thicknessIn();
-    double least =
-        Math.min(
-            yield.single(
-                inBeam, inBrace, yield.bearingPsi(beam.wood().gravityRatio(), 45), along, 45),
-            yield.single(
-                post.thicknessIn(), inBrace, yield.bearingPsi(wood.gravityRatio(), 45), along, 45));
-    double hold = Tables.number(joint, "count") * least * load.duration() * WET;
-    findings.add("brace.joint", load, Math.abs(forceLb), hold);
+    double slanting = yield.bearingPsi(other.gravityRatio(), SLANT_DEGREES);
+    return gapIn > 0
+        ? yield.apart(inIn, sideIn, slanting, along, new Yield.Gap(gapIn, SLANT_DEGREES))
+        : yield.single(inIn, sideIn, slanting, along, SLANT_DEGREES);
   }
 
   private int post(

@@ -169,6 +169,11 @@ final class HeaderJudge {
           findings.add("header.seat-bending", load, board.size(moment, load) / net, fb);
         } else {
           double bent = load.up() ? board.size(moment, load) : board.most(moment, load);
+          if (load.up()) {
+            // What lifts a bay pulls at the top of the timber, as over a post, where it is let in.
+            double lifted = Math.max(0, -board.least(moment, load));
+            findings.add("header.seat-bending", load, lifted / net, fb);
+          }
           findings.add("header.bending", load, bent / gross, fb);
           sag(findings, load, i, stiff);
         }

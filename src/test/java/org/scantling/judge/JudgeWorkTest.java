@@ -58,6 +58,22 @@ class JudgeWorkTest {
   }
 
   /** NDS 2018 Table 12A, from memory: 1/2 in bolt, both 1 1/2 in, G 0.50, 480 lb along. */
+  /** The equations of TR12 for a gap come to those of NDS 12.3.1 where there is none. */
+  @Test
+  void a_bolt_over_a_gap_of_nothing_holds_what_one_without_a_gap_holds_and_less_over_more() {
+    Yield yield = new Yield(0.625, 45000);
+    double main = yield.bearingPsi(0.5, 45);
+    double side = yield.bearingPsi(0.5, 0);
+    for (double sideIn : List.of(1.5, 3.5)) {
+      double close = yield.single(5.5, sideIn, main, side, 45);
+
+      assertThat(yield.apart(5.5, sideIn, main, side, new Yield.Gap(0, 45)))
+          .isCloseTo(close, within(1e-6 * close));
+      assertThat(yield.apart(5.5, sideIn, main, side, new Yield.Gap(1.5, 45)))
+          .isBetween(0.3 * close, 0.8 * close);
+    }
+  }
+
   @Test
   void a_half_inch_bolt_between_two_boards_holds_480_lb() {
     Yield bolt = new Yield(0.5, 45000);

@@ -1,6 +1,7 @@
 package org.scantling.judge;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Posts in the ground as cantilevers, and their footings. */
 final class PostJudge {
@@ -50,6 +51,14 @@ final class PostJudge {
         : header.pressLb(post, load) + load.dead() * ownLb;
   }
 
+  /** One post is worked under both: the load of the hardest pressed and the wind of any. */
+  private double mostAxialLb(Combination load) {
+    return IntStream.range(0, header.posts())
+        .mapToDouble(post -> axialLb(post, load))
+        .max()
+        .orElseThrow();
+  }
+
   private void pressed(Findings findings, Combination load, int post, double effective) {
     double axial = axialLb(post, load);
     findings.add(
@@ -87,7 +96,7 @@ final class PostJudge {
     double allowed = wood.bendingPsi() * load.duration();
     findings.add("post.bending", load, fb, allowed);
     double axial = axialLb(post, load);
-    combined(findings, "post.combined", load, axial, fb, stock.areaIn2(), allowed);
+    combined(findings, "post.combined", load, mostAxialLb(load), fb, stock.areaIn2(), allowed);
     housed(findings, load, axial, push, end, across, allowed);
     double shear = load.wind() * push.totalLb() * (tamped ? Pole.shearRatio(needIn, upIn) : 1);
     findings.add(

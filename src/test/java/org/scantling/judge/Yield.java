@@ -42,6 +42,39 @@ final class Yield {
     return Math.min(least, four(mainPsi, re) / reduction(2, degrees));
   }
 
+  /**
+   * The same over a gap that is packed out: the general equations of TR12, in which each mode is the
+   * root of A P^2 + B P + C = 0 (from memory).
+   */
+  double apart(double mainIn, double sideIn, double mainPsi, double sidePsi, Gap gap) {
+    double main = mainPsi * diameterIn;
+    double side = sidePsi * diameterIn;
+    double bends = bendingYieldPsi * Math.pow(diameterIn, 3) / 6;
+    double turnsMain = main * mainIn * mainIn / 4;
+    double turnsSide = side * sideIn * sideIn / 4;
+    double least = Math.min(main * mainIn, side * sideIn) / reduction(0, gap.degrees());
+    double both =
+        root(
+            1 / (4 * side) + 1 / (4 * main),
+            sideIn / 2 + gap.wideIn() + mainIn / 2,
+            turnsSide + turnsMain);
+    double inMain =
+        root(1 / (2 * side) + 1 / (4 * main), gap.wideIn() + mainIn / 2, bends + turnsMain);
+    double inSide =
+        root(1 / (4 * side) + 1 / (2 * main), sideIn / 2 + gap.wideIn(), turnsSide + bends);
+    double inBoth = root(1 / (2 * side) + 1 / (2 * main), gap.wideIn(), 2 * bends);
+    least = Math.min(least, both / reduction(1, gap.degrees()));
+    return Math.min(
+        least, Math.min(inMain, Math.min(inSide, inBoth)) / reduction(2, gap.degrees()));
+  }
+
+  /** What lies between two timbers, and the angle of the force to the grain of one of them. */
+  record Gap(double wideIn, double degrees) {}
+
+  private static double root(double a, double b, double held) {
+    return (Math.sqrt(b * b + 4 * a * held) - b) / (2 * a);
+  }
+
   double twice(double mainIn, double sideIn, double mainPsi, double sidePsi, double degrees) {
     double re = mainPsi / sidePsi;
     double least = diameterIn * mainIn * mainPsi / reduction(0, degrees);
