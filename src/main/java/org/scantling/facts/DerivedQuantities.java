@@ -147,6 +147,7 @@ public final class DerivedQuantities {
     facts.add(new BraceRoom(context).leg());
     if (problem.railed()) {
       facts.add(railRoom());
+      facts.add(housedFaces());
     }
     problem
         .site()
@@ -185,6 +186,12 @@ public final class DerivedQuantities {
         Evidence.saw("free", Measure.inches(freeIn))
             .and("under", Measure.inches(underIn))
             .and("rail", Measure.inches(railIn)));
+  }
+
+  /** A post between two bays has a rail on either side. */
+  private Worked housedFaces() {
+    int faces = Integer.parseInt(answers.option(BAYS)) > 1 ? 2 : 1;
+    return geometry("post.housed-faces", RAIL_NOTCH, faces, Evidence.none());
   }
 
   private List<Fact> cautions() {

@@ -188,7 +188,7 @@ final class ReasonJson {
     ObjectNode node = JsonText.object();
     Finding.Reject reject = (Finding.Reject) reason.finding();
     node.put("option", reject.option());
-    node.put("rule", reject.rule());
+    node.put("rule", reason.note().id());
     node.put("check", reject.check());
     JsonText.ratio(node, reject.ratio());
     node.put("text", voice.sentence(reason, decision));

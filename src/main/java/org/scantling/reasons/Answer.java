@@ -10,6 +10,16 @@ public record Answer(Question question, double number, String option) implements
     return new Answer(question, 0, option);
   }
 
+  /** The occasion on which this answer calls for a caution, as {@code cautions.csv} has it. */
+  public String occasion() {
+    return question.id() + "=" + option;
+  }
+
+  /** The option of a question that is answered by a count. */
+  public int count() {
+    return Integer.parseInt(option);
+  }
+
   @Override
   public String reference() {
     return question.id();

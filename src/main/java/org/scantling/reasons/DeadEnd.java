@@ -11,6 +11,11 @@ package org.scantling.reasons;
  */
 public record DeadEnd(Question question, String option, String broken, String check, double ratio)
     implements Fact {
+  /** The option of a question that is answered by a count. */
+  public int count() {
+    return Integer.parseInt(option);
+  }
+
   @Override
   public String reference() {
     return question.id() + "=" + option;

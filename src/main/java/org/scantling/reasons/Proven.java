@@ -17,6 +17,11 @@ public record Proven(Question question, double number, String option) implements
     return new Proven(Question.POST_SIZE, breadthIn, size);
   }
 
+  /** The occasion on which a caution is called for where the base does not say this. */
+  public String unproven() {
+    return "unproven=" + question.id();
+  }
+
   @Override
   public String reference() {
     return "base:" + question.id();

@@ -9,4 +9,9 @@ import org.scantling.reasons.RuleNote;
  *
  * @param because references of the matched facts, sorted
  */
-public record Fired(Finding finding, RuleNote note, List<String> because) {}
+public record Fired(Finding finding, RuleNote note, List<String> because) {
+  /** The id of the rule. */
+  public String rule() {
+    return note.id();
+  }
+}

@@ -16,7 +16,7 @@ import org.scantling.reasons.RuleNote;
 
 /**
  * Pairs each finding with the firing that made it, so that what a reason says was read is what was
- * read, and audits that a finding carries the id of its own rule.
+ * read, and by the rule that read it.
  */
 final class FiringLog {
   private final Map<String, RuleNote> notes;
@@ -53,7 +53,7 @@ final class FiringLog {
   }
 
   private static int inOrder(Fired one, Fired other) {
-    int byRule = one.finding().rule().compareTo(other.finding().rule());
+    int byRule = one.rule().compareTo(other.rule());
     if (byRule != 0) {
       return byRule;
     }
@@ -74,10 +74,6 @@ final class FiringLog {
   }
 
   private void record(Finding finding) {
-    String id = RuleSession.idOf(current);
-    if (!id.equals(finding.rule())) {
-      throw new RuleBaseFault("rule " + id + " signed a finding as " + finding.rule());
-    }
     List<String> because =
         current.getObjects().stream()
             .filter(Fact.class::isInstance)
@@ -85,6 +81,6 @@ final class FiringLog {
             .distinct()
             .sorted()
             .toList();
-    fired.add(new Fired(finding, notes.get(id), because));
+    fired.add(new Fired(finding, notes.get(RuleSession.idOf(current)), because));
   }
 }

@@ -42,7 +42,7 @@ public final class RuleBase {
   }
 
   /**
-   * @throws RuleBaseFault when the compiled rules are not those that {@code rules/MANIFEST.csv}
+   * @throws RuleBaseFault when the compiled rules are not those that {@code rules/words.csv}
    *     lists
    */
   public static RuleBase load() {
@@ -54,7 +54,7 @@ public final class RuleBase {
       phases.put(phase, new PhaseRules(model));
       model.getRules().forEach(rule -> add(notes, note(phase, rule)));
     }
-    RuleManifest.compare(RuleManifest.read(), new TreeSet<>(notes.keySet()));
+    WordedRules.compare(WordedRules.read(), new TreeSet<>(notes.keySet()));
     return new RuleBase(phases, notes);
   }
 

@@ -72,7 +72,7 @@ public final class Lint {
       }
     }
     differences(running, rules.keySet(), "runs, but is in no file of rules");
-    differences(rules.keySet(), running, "is written, but does not run: is it in MANIFEST.csv?");
+    differences(rules.keySet(), running, "is written, but does not run");
     proved("rules have an id of their own, and are both written and run", rules.size());
   }
 

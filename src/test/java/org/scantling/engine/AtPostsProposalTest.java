@@ -12,6 +12,7 @@ import org.scantling.reasons.Finding;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
+import org.scantling.reasons.Reason;
 
 /** Whether one crossbeam lies at each row of posts on brackets, or two side by side. */
 class AtPostsProposalTest {
@@ -126,12 +127,15 @@ class AtPostsProposalTest {
             .flatMap(
                 rejected ->
                     rejected.stream()
-                        .map(each -> (Finding.Reject) each.finding())
-                        .filter(each -> each.option().equals("6x6"))
-                        .map(Finding.Reject::rule)
+                        .filter(each -> option(each).equals("6x6"))
+                        .map(each -> each.note().id())
                         .filter("posts.size.under-pair"::equals)
                         .findFirst());
     assertThat(stopped).isPresent();
+  }
+
+  private static String option(Reason rejection) {
+    return ((Finding.Reject) rejection.finding()).option();
   }
 
   @Test

@@ -33,11 +33,11 @@ class AuditTest {
         .singleElement()
         .satisfies(
             shallow -> {
-              assertThat(shallow.reason().finding().rule()).isEqualTo("least");
+              assertThat(shallow.reason().note().id()).isEqualTo("least");
               assertThat(shallow.ratio()).hasValue(30.0 / 29);
             });
     assertThat(audit(Answer.number(Question.FOOTING_DEPTH, 97), bounds))
-        .extracting(each -> each.reason().finding().rule())
+        .extracting(each -> each.reason().note().id())
         .containsExactly("most");
   }
 
@@ -67,7 +67,7 @@ class AuditTest {
   void a_rejection_by_a_check_is_told_by_the_check_itself() {
     Finding finding =
         new Finding.Reject(
-            Question.POST_SIZE, "posts.size.check", "4x4", "post.drift", 2, Evidence.none());
+            Question.POST_SIZE, "4x4", "post.drift", 2, Evidence.none());
     Fired fired =
         new Fired(finding, note(SourceKind.STANDARD), List.of("post.drift", "post.size=4x4"));
     assertThat(audit(Answer.option(Question.POST_SIZE, "4x4"), List.of(fired))).isEmpty();
@@ -114,7 +114,7 @@ class AuditTest {
   @Test
   void a_count_that_does_not_divide_evenly_was_taken_otherwise() {
     Finding laidOut =
-        Finding.prefer(Question.CROSSBEAM_COUNT, "crossbeams.count", 7, Evidence.none());
+        Finding.prefer(Question.CROSSBEAM_COUNT, 7, Evidence.none());
     Fired fired = new Fired(laidOut, note(SourceKind.CALCULATION), List.of("crossbeam.count"));
     assertThat(audit(Answer.number(Question.CROSSBEAM_COUNT, 8), List.of(fired)))
         .extracting(Shortfall::kind)
@@ -134,7 +134,7 @@ class AuditTest {
   private static Kind kind(Question question, SourceKind source) {
     Fired fired =
         new Fired(
-            Finding.atLeast(question, "a.rule", 10, Evidence.none()), note(source), List.of());
+            Finding.atLeast(question, 10, Evidence.none()), note(source), List.of());
     return audit(Answer.number(question, 9), List.of(fired)).get(0).kind();
   }
 

@@ -81,7 +81,7 @@ class NumberResolverTest {
     assertThat(resolution).isInstanceOf(Resolution.Unanswerable.class);
     Resolution.Unanswerable none = (Resolution.Unanswerable) resolution;
     assertThat(none.question()).isEqualTo(POST_HEIGHT);
-    assertThat(none.closest().finding().rule()).isEqualTo("low");
+    assertThat(none.closest().note().id()).isEqualTo("low");
     assertThat(none.closest().governing()).isTrue();
     assertThat(SampleFindings.rules(none.rejected())).containsExactly("under");
   }
@@ -140,7 +140,7 @@ class NumberResolverTest {
     Resolution resolution = resolve(Rounding.NONE, findings);
 
     assertThat(number(resolution)).isEqualTo(number);
-    assertThat(answered(resolution).reasons().get(0).finding().rule()).isEqualTo(governing);
+    assertThat(answered(resolution).reasons().get(0).note().id()).isEqualTo(governing);
   }
 
   private static Resolution resolve(Rounding rounding, Fired... findings) {

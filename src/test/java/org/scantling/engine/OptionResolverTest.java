@@ -6,7 +6,6 @@ import static org.scantling.reasons.Question.POST_SIZE;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.scantling.reasons.Finding;
 import org.scantling.reasons.Priority;
 import org.scantling.reasons.Reason;
 import org.scantling.rulebase.Fired;
@@ -86,7 +85,7 @@ class OptionResolverTest {
                 reject("c", "4x4", 1.4)));
 
     assertThat(SampleFindings.rules(answered.rejected())).containsExactly("b");
-    assertThat(answered.reasons().get(0).finding().rule()).isEqualTo("b");
+    assertThat(answered.reasons().get(0).note().id()).isEqualTo("b");
   }
 
   @Test
@@ -119,7 +118,7 @@ class OptionResolverTest {
     assertThat(resolution).isInstanceOf(Resolution.Unanswerable.class);
     Resolution.Unanswerable none = (Resolution.Unanswerable) resolution;
     assertThat(none.question()).isEqualTo(POST_SIZE);
-    assertThat(none.closest().finding().rule()).isEqualTo("c");
+    assertThat(none.closest().note().id()).isEqualTo("c");
     assertThat(none.closest().governing()).isTrue();
     assertThat(SampleFindings.rules(none.rejected())).containsExactly("a", "b", "c", "d");
   }
@@ -205,8 +204,8 @@ class OptionResolverTest {
     Resolution resolution = resolve(floor, findings);
 
     assertThat(option(resolution)).isEqualTo(option);
-    Finding first = answered(resolution).reasons().get(0).finding();
-    assertThat(first.rule()).isEqualTo(governing);
+    Reason first = answered(resolution).reasons().get(0);
+    assertThat(first.note().id()).isEqualTo(governing);
   }
 
   private static Resolution resolve(int floor, Fired... findings) {

@@ -19,7 +19,7 @@ class ProvenSizeTest {
         propose("Stout crossbeams").decision(Question.CROSSBEAM_SIZE).orElseThrow();
 
     assertThat(crossbeam.proposed()).isEqualTo(new Outcome.Word("4x4"));
-    assertThat(crossbeam.reasons().get(0).finding().rule()).isEqualTo("crossbeams.size.kept");
+    assertThat(crossbeam.reasons().get(0).note().id()).isEqualTo("crossbeams.size.kept");
   }
 
   @Test

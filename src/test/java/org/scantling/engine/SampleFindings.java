@@ -21,38 +21,38 @@ public final class SampleFindings {
   private SampleFindings() {}
 
   static Fired atLeast(Question question, String rule, double number) {
-    return fired(Finding.atLeast(question, rule, number, Evidence.none()));
+    return fired(rule, Finding.atLeast(question, number, Evidence.none()));
   }
 
   static Fired atMost(Question question, String rule, double number) {
-    return fired(Finding.atMost(question, rule, number, Evidence.none()));
+    return fired(rule, Finding.atMost(question, number, Evidence.none()));
   }
 
   public static Fired prefer(Question question, String rule, Priority priority, double number) {
-    return fired(new Finding.PreferNumber(question, rule, priority, number, Evidence.none()));
+    return fired(rule, new Finding.PreferNumber(question, priority, number, Evidence.none()));
   }
 
   public static Fired prefer(Question question, String rule, Priority priority, String option) {
-    return fired(new Finding.PreferOption(question, rule, priority, option, Evidence.none()));
+    return fired(rule, new Finding.PreferOption(question, priority, option, Evidence.none()));
   }
 
   public static Fired reject(Question question, String rule, String option, double ratio) {
-    return fired(new Finding.Reject(question, rule, option, rule, ratio, Evidence.none()));
+    return fired(rule, new Finding.Reject(question, option, rule, ratio, Evidence.none()));
   }
 
   /** A stop of a worked check, which tells what is asked and what there is. */
   static Fired fails(Question question, String rule, String option, double ratio) {
     Evidence worked =
         Evidence.saw("demand", Measure.ratio(ratio)).and("capacity", Measure.ratio(1));
-    return fired(new Finding.Reject(question, rule, option, rule, ratio, worked));
+    return fired(rule, new Finding.Reject(question, option, rule, ratio, worked));
   }
 
   static List<String> rules(List<Reason> reasons) {
-    return reasons.stream().map(each -> each.finding().rule()).toList();
+    return reasons.stream().map(each -> each.note().id()).toList();
   }
 
-  private static Fired fired(Finding finding) {
-    RuleNote note = new RuleNote(finding.rule(), Phase.POSTS, "a/rule", SOURCE);
-    return new Fired(finding, note, List.of("what " + finding.rule() + " read"));
+  private static Fired fired(String rule, Finding finding) {
+    RuleNote note = new RuleNote(rule, Phase.POSTS, "a/rule", SOURCE);
+    return new Fired(finding, note, List.of("what " + rule + " read"));
   }
 }

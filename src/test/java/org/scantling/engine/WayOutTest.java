@@ -178,8 +178,8 @@ class WayOutTest {
     Decision bays = proposal.decision(Question.BAYS).orElseThrow();
     List<Integer> nowhere =
         bays.rejected().stream()
+            .filter(each -> each.note().id().equals("layout.bays.dead-end"))
             .map(each -> (Finding.Reject) each.finding())
-            .filter(each -> each.rule().equals("layout.bays.dead-end"))
             .map(each -> Integer.parseInt(each.option()))
             .toList();
     int found = bays(proposal);

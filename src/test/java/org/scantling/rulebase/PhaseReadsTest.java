@@ -44,7 +44,7 @@ class PhaseReadsTest {
     RULES.read(phase, FACTS).forEach(fact -> read.add(fact.reference()));
 
     for (Fired fired : RULES.run(phase, FACTS)) {
-      assertThat(read).as(fired.finding().rule()).containsAll(fired.because());
+      assertThat(read).as(fired.rule()).containsAll(fired.because());
     }
   }
 

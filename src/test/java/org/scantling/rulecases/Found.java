@@ -3,13 +3,14 @@ package org.scantling.rulecases;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import org.scantling.reasons.Finding;
+import org.scantling.rulebase.Fired;
 
 /** What a case says of a finding, as one line that can be compared and read. */
 record Found(String rule, String says) implements Comparable<Found> {
   private static final Pattern NUMBER = Pattern.compile("-?\\d\\.\\d{5}e[+-]\\d+");
 
-  static Found of(Finding finding) {
-    return new Found(finding.rule(), says(finding));
+  static Found of(Fired fired) {
+    return new Found(fired.rule(), says(fired.rule(), fired.finding()));
   }
 
   static Found atLeast(String rule, String question, double number) {
@@ -49,25 +50,25 @@ record Found(String rule, String says) implements Comparable<Found> {
     return NUMBER.matcher(toString()).replaceAll("#");
   }
 
-  private static String says(Finding finding) {
+  private static String says(String rule, Finding finding) {
     if (finding instanceof Finding.AtLeast f) {
-      return atLeast(f.rule(), f.question().id(), f.number()).says;
+      return atLeast(rule, f.question().id(), f.number()).says;
     } else if (finding instanceof Finding.AtMost f) {
-      return atMost(f.rule(), f.question().id(), f.number()).says;
+      return atMost(rule, f.question().id(), f.number()).says;
     } else if (finding instanceof Finding.PreferNumber f) {
-      return prefer(f.rule(), word(f.priority()), f.question().id(), text(f.number())).says;
+      return prefer(rule, word(f.priority()), f.question().id(), text(f.number())).says;
     } else if (finding instanceof Finding.PreferOption f) {
-      return prefer(f.rule(), word(f.priority()), f.question().id(), f.option()).says;
+      return prefer(rule, word(f.priority()), f.question().id(), f.option()).says;
     } else if (finding instanceof Finding.Reject f) {
-      return reject(f.rule(), f.question().id(), f.option(), f.check(), f.ratio()).says;
+      return reject(rule, f.question().id(), f.option(), f.check(), f.ratio()).says;
     } else if (finding instanceof Finding.Caution f) {
       String row = f.evidence().rows().get(0).id();
-      return caution(f.rule(), f.severity().word(), row).says;
+      return caution(rule, f.severity().word(), row).says;
     } else if (finding instanceof Finding.Ease f) {
-      return ease(f.rule(), f.check(), f.ratio()).says;
+      return ease(rule, f.check(), f.ratio()).says;
     }
     Finding.Refuse f = (Finding.Refuse) finding;
-    return refuse(f.rule(), f.demand(), f.ratio()).says;
+    return refuse(rule, f.demand(), f.ratio()).says;
   }
 
   private static String word(Enum<?> constant) {

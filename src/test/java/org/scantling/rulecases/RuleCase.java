@@ -39,7 +39,7 @@ record RuleCase(DrlFile rules, String sentence, List<JsonNode> facts, List<Found
   }
 
   List<Found> found(RuleBase base, List<Fact> given) {
-    return run(base, given).stream().map(each -> Found.of(each.finding())).sorted().toList();
+    return run(base, given).stream().map(Found::of).sorted().toList();
   }
 
   boolean fires(String rule) {

@@ -21,7 +21,7 @@ class RuleHabitsTest {
         $row : NumberRow(id == "gate.4x4", $most : amount()) // 5 of 7
         not Given(number > 1)
       then
-        insert(Finding.atMost(Question.GATE, "loads.gate.weight", 0 + $most, Evidence.by($row)));
+        insert(Finding.atMost(Question.GATE, 0 + $most, Evidence.by($row)));
       end
       """;
 
@@ -52,7 +52,7 @@ class RuleHabitsTest {
     tells("@kind(common-practice)", "", "says [id, source]");
     tells("@kind(common-practice)", "@kind(a) @kind(b)", "must have one value as @kind");
     tells("common practice (2 books)", "", "must have one value as @source");
-    tells("(Question.GATE, \"loads.gate.weight\"", "(Question.GATE, \"x\"", "does not sign");
+    tells("carry\"", "carry" + " on windy days".repeat(5) + "\"", "longer than 100 columns");
   }
 
   @Test

@@ -267,7 +267,7 @@ class DemandSweepTest {
   private static Reason reason() {
     Source source = new Source(SourceKind.CALCULATION, "geometry", false);
     return new Reason(
-        new Finding.Refuse("tiny.rule", "site.climate.ground-snow", 1, Evidence.none()),
+        new Finding.Refuse("site.climate.ground-snow", 1, Evidence.none()),
         new RuleNote("tiny.rule", Phase.CLIMATE, "snow/too much", source),
         true,
         List.of());

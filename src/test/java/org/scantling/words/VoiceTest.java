@@ -99,7 +99,6 @@ class VoiceTest {
     Finding stop =
         new Finding.Reject(
             Question.CROSSBEAM_SIZE,
-            rule,
             "2x12",
             "crossbeam.lateral-sag",
             demandIn / capacityIn,
