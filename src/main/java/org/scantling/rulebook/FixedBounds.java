@@ -14,7 +14,7 @@ import org.scantling.reasons.Question;
 /** Rules that bound an answer by one row of a table alone, from below and from above. */
 final class FixedBounds {
   private static final Pattern NUMBER =
-      Pattern.compile("Finding\\.at(?:Least|Most)\\([^,]+,\\s*\"[^\"]+\",\\s*(\\$\\w+)\\s*,");
+      Pattern.compile("Finding\\.at(?:Least|Most)\\([^,]+,\\s*(\\$\\w+)\\s*[,)]");
 
   private final Map<Question, List<Bound>> least = new EnumMap<>(Question.class);
   private final Map<Question, List<Bound>> most = new EnumMap<>(Question.class);

@@ -10,6 +10,7 @@ import static org.drools.model.PatternDSL.rule;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import org.drools.model.Rule;
 import org.drools.model.Variable;
 import org.drools.model.impl.ModelImpl;
 import org.junit.jupiter.api.Test;
@@ -39,6 +40,24 @@ class RuleSessionTest {
   void a_finding_comes_with_its_rule_and_what_it_read() {
     assertThat(run(RuleSessionTest::found))
         .containsExactly(new Fired(finding(), NOTE, List.of("walkway.length")));
+  }
+
+  @Test
+  void two_rules_that_find_the_same_are_two_findings() {
+    ModelImpl model = new ModelImpl();
+    model.addRule(tiny(ID, RuleSessionTest::found));
+    model.addRule(tiny("tiny.other", RuleSessionTest::found));
+    RuleNote other = new RuleNote("tiny.other", Phase.LAYOUT, "bay/as long", NOTE.source());
+
+    List<Fired> fired =
+        RuleSession.run(
+            new PhaseRules(model).base(),
+            Map.of(ID, NOTE, "tiny.other", other),
+            facts(),
+            id -> true);
+
+    assertThat(fired).extracting(Fired::rule).containsExactly("tiny.other", ID);
+    assertThat(fired).extracting(Fired::finding).containsExactly(finding(), finding());
   }
 
   @Test
@@ -80,14 +99,17 @@ class RuleSessionTest {
   }
 
   private static KieBase base(UnaryOperator<Object> inserts) {
-    Variable<Given> given = declarationOf(Given.class);
     ModelImpl model = new ModelImpl();
-    model.addRule(
-        rule("org.scantling.tiny", NOTE.name())
-            .metadata("id", ID)
-            .build(
-                pattern(given),
-                on(given).execute((drools, fact) -> drools.insert(inserts.apply(fact)))));
+    model.addRule(tiny(ID, inserts));
     return new PhaseRules(model).base();
+  }
+
+  private static Rule tiny(String id, UnaryOperator<Object> inserts) {
+    Variable<Given> given = declarationOf(Given.class);
+    return rule("org.scantling.tiny", id.equals(ID) ? NOTE.name() : id)
+        .metadata("id", id)
+        .build(
+            pattern(given),
+            on(given).execute((drools, fact) -> drools.insert(inserts.apply(fact))));
   }
 }
