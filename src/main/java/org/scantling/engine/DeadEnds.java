@@ -17,7 +17,8 @@ final class DeadEnds {
   static DeadEnd of(Question question, Pass pass) {
     Resolution.Unanswerable broken = pass.broken().orElseThrow();
     Finding closest = broken.closest().finding();
-    String check = closest instanceof Finding.Reject reject ? reject.check() : broken.closest().note().id();
+    String check =
+        closest instanceof Finding.Reject reject ? reject.check() : broken.closest().note().id();
     double ratio = closest instanceof Finding.Reject reject ? reject.ratio() : 1;
     return new DeadEnd(
         question, pass.answers().option(question), broken.question().id(), check, ratio);

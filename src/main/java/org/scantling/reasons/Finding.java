@@ -5,8 +5,8 @@ import org.scantling.quantity.Unit;
 
 /**
  * What one rule found. Rules never set an answer: they bound it, prefer one, or reject an option,
- * and each finding is judged on its own. Which rule found it stands beside it (see {@link RuleNote}):
- * the rule base knows what fired, so no rule writes its own name.
+ * and each finding is judged on its own. Which rule found it stands beside it (see {@link
+ * RuleNote}): the rule base knows what fired, so no rule writes its own name.
  */
 public sealed interface Finding {
   Evidence evidence();
@@ -17,21 +17,17 @@ public sealed interface Finding {
   }
 
   /** The answer may not be less than {@code number}. */
-  record AtLeast(Question question, double number, Evidence evidence)
-      implements Judgement {}
+  record AtLeast(Question question, double number, Evidence evidence) implements Judgement {}
 
   /** The answer may not be more than {@code number}. */
-  record AtMost(Question question, double number, Evidence evidence)
-      implements Judgement {}
+  record AtMost(Question question, double number, Evidence evidence) implements Judgement {}
 
   /** Of the numbers allowed, the nearest to {@code number}. */
-  record PreferNumber(
-      Question question, Priority priority, double number, Evidence evidence)
+  record PreferNumber(Question question, Priority priority, double number, Evidence evidence)
       implements Judgement {}
 
   /** Of the options allowed, {@code option} or the next above it. */
-  record PreferOption(
-      Question question, Priority priority, String option, Evidence evidence)
+  record PreferOption(Question question, Priority priority, String option, Evidence evidence)
       implements Judgement {}
 
   /**
@@ -41,8 +37,7 @@ public sealed interface Finding {
    * @param ratio what is asked over what is allowed; above 1, or 1 for what is no matter of more or
    *     less
    */
-  record Reject(
-      Question question, String option, String check, double ratio, Evidence evidence)
+  record Reject(Question question, String option, String check, double ratio, Evidence evidence)
       implements Judgement {
     /** Whether a worked check stopped it, and not a row of look or proportion. */
     public boolean calculated() {
@@ -136,8 +131,7 @@ public sealed interface Finding {
 
   /** An option that a table row forbids. */
   static Reject reject(Candidate candidate, Cited row, double ratio, Evidence evidence) {
-    return new Reject(
-        candidate.question(), candidate.option(), row.id(), ratio, evidence.row(row));
+    return new Reject(candidate.question(), candidate.option(), row.id(), ratio, evidence.row(row));
   }
 
   /** An option that cannot be, whatever its size. */

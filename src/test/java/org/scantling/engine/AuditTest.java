@@ -66,8 +66,7 @@ class AuditTest {
   @Test
   void a_rejection_by_a_check_is_told_by_the_check_itself() {
     Finding finding =
-        new Finding.Reject(
-            Question.POST_SIZE, "4x4", "post.drift", 2, Evidence.none());
+        new Finding.Reject(Question.POST_SIZE, "4x4", "post.drift", 2, Evidence.none());
     Fired fired =
         new Fired(finding, note(SourceKind.STANDARD), List.of("post.drift", "post.size=4x4"));
     assertThat(audit(Answer.option(Question.POST_SIZE, "4x4"), List.of(fired))).isEmpty();
@@ -113,8 +112,7 @@ class AuditTest {
 
   @Test
   void a_count_that_does_not_divide_evenly_was_taken_otherwise() {
-    Finding laidOut =
-        Finding.prefer(Question.CROSSBEAM_COUNT, 7, Evidence.none());
+    Finding laidOut = Finding.prefer(Question.CROSSBEAM_COUNT, 7, Evidence.none());
     Fired fired = new Fired(laidOut, note(SourceKind.CALCULATION), List.of("crossbeam.count"));
     assertThat(audit(Answer.number(Question.CROSSBEAM_COUNT, 8), List.of(fired)))
         .extracting(Shortfall::kind)
@@ -133,8 +131,7 @@ class AuditTest {
 
   private static Kind kind(Question question, SourceKind source) {
     Fired fired =
-        new Fired(
-            Finding.atLeast(question, 10, Evidence.none()), note(source), List.of());
+        new Fired(Finding.atLeast(question, 10, Evidence.none()), note(source), List.of());
     return audit(Answer.number(question, 9), List.of(fired)).get(0).kind();
   }
 
