@@ -44,13 +44,17 @@ final class EngineerWhy {
       page.items(rejected.stream().map(each -> finding(each, chief)).toList());
     }
     back.ifPresent(each -> each.write(page));
-    trace(page, decisions);
+    List<CalculationStep> steps = CalculationTrace.behind(decisions, told.proposal(), voice);
+    trace(page, steps);
     checks(page, chief);
     page.heading("Because");
     page.add(new Block.Outline(new Chain(told.proposal(), told.words(), voice).of(chief)));
     if (decisions.size() > 1) {
       page.heading("Other decisions of the subject");
       page.items(decisions.stream().skip(1).map(this::other).toList());
+    }
+    if (!steps.isEmpty()) {
+      page.heading("Symbols").items(new SymbolList(steps, voice).items());
     }
   }
 
@@ -88,9 +92,9 @@ final class EngineerWhy {
   }
 
   /** Every load step by step, so that it can be gone over by hand. */
-  private void trace(Page page, List<Decision> decisions) {
+  private void trace(Page page, List<CalculationStep> steps) {
     Map<String, List<Block.Item>> parts = new LinkedHashMap<>();
-    for (CalculationStep each : CalculationTrace.behind(decisions, told.proposal(), voice)) {
+    for (CalculationStep each : steps) {
       parts
           .computeIfAbsent(voice.part(each), key -> new ArrayList<>())
           .add(
@@ -98,7 +102,7 @@ final class EngineerWhy {
                   voice.worked(each),
                   voice.formula(each) + " [" + voice.source(each.source()) + "]"));
     }
-    parts.forEach((part, steps) -> page.heading("Working: " + part).items(steps));
+    parts.forEach((part, items) -> page.heading("Working: " + part).items(items));
   }
 
   private void checks(Page page, Decision decision) {

@@ -44,6 +44,7 @@ public final class ProposalJson {
     root.putArray("turningPoints");
     proposal.assumptions().forEach(root.putArray("assumptions")::add);
     root.set("workings", reasons.trace(proposal.trace()));
+    root.set("symbols", reasons.symbols(proposal.trace()));
     return root;
   }
 }

@@ -2,6 +2,7 @@ package org.scantling.print;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
 import org.scantling.quantity.UnitSystem;
@@ -17,6 +18,7 @@ import org.scantling.reasons.Proposal.Result;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.TrackRecord;
+import org.scantling.tables.SymbolRow;
 import org.scantling.words.Reader;
 import org.scantling.words.Voice;
 import org.scantling.words.Words;
@@ -81,6 +83,36 @@ final class ReasonJson {
     return nodes;
   }
 
+  /**
+   * What the symbols of those steps mean: where a symbol has a scope, in steps whose ids begin so,
+   * else in all others.
+   */
+  ArrayNode symbols(List<CalculationStep> trace) {
+    ArrayNode nodes = array();
+    for (SymbolRow symbol : voice.symbols(trace)) {
+      ObjectNode node = nodes.addObject();
+      node.put("symbol", symbol.symbol());
+      node.put("part", symbol.part());
+      symbol.scope().forEach(node.putArray("scope")::add);
+      node.put("means", symbol.means());
+      node.put("unit", unit(symbol));
+      node.set("source", source(symbol.source()));
+    }
+    return nodes;
+  }
+
+  /** As the steps have it. */
+  private static String unit(SymbolRow symbol) {
+    return symbol.units().stream()
+        .map(ReasonJson::word)
+        .distinct()
+        .collect(Collectors.joining(" or "));
+  }
+
+  private static String word(Unit unit) {
+    return unit.imperialSymbol().isEmpty() ? "ratio" : unit.imperialSymbol();
+  }
+
   /** An empty word only turns a part of a formula on. */
   private static boolean marker(Evidence.Seen seen) {
     return seen instanceof Evidence.Seen.Word word && word.text().isEmpty();
@@ -96,9 +128,8 @@ final class ReasonJson {
   }
 
   private static void measure(ObjectNode node, Measure measure) {
-    String symbol = measure.unit().imperialSymbol();
     node.put("value", JsonText.rounded(measure.amount()));
-    node.put("unit", symbol.isEmpty() ? "ratio" : symbol);
+    node.put("unit", word(measure.unit()));
   }
 
   /** The base design, since when it has stood and on what fall. */
@@ -155,7 +186,7 @@ final class ReasonJson {
     node.put("loadDuration", JsonText.rounded(checked.loadDurationFactor()));
     node.put("demand", JsonText.rounded(checked.check().demand()));
     node.put("capacity", JsonText.rounded(checked.check().capacity()));
-    node.put("unit", unit(checked));
+    node.put("unit", word(checked.unit()));
     JsonText.ratio(node, checked.check().ratio());
     node.put("limitRatio", JsonText.rounded(checkLimits.limitRatio(checked)));
     checkLimits
@@ -165,11 +196,6 @@ final class ReasonJson {
             () -> node.putNull("baseRatio"));
     node.set("source", source(checked.source()));
     return node;
-  }
-
-  private static String unit(Checked checked) {
-    String symbol = checked.unit().imperialSymbol();
-    return symbol.isEmpty() ? "ratio" : symbol;
   }
 
   private ObjectNode reason(Reason reason, Optional<Decision> decision) {

@@ -3,6 +3,7 @@ package org.scantling.print;
 import java.util.List;
 import java.util.Optional;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.LeastChange;
 import org.scantling.reasons.Proposal;
@@ -45,7 +46,9 @@ public final class WhyJson {
     back.ifPresent(least -> new KeepJson(least, words, reader).put(root.putObject("bringsBack")));
     ArrayNode chain = root.putArray("chain");
     told.stream().findFirst().ifPresent(chief -> chain(chain, chief, proposal, words));
-    root.set("workings", reasons.trace(CalculationTrace.behind(told, proposal, voice)));
+    List<CalculationStep> steps = CalculationTrace.behind(told, proposal, voice);
+    root.set("workings", reasons.trace(steps));
+    root.set("symbols", reasons.symbols(steps));
     return JsonText.print(root);
   }
 

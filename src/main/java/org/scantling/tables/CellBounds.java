@@ -31,6 +31,9 @@ final class CellBounds {
           "steps.csv occasion",
           "workings.csv roles",
           "workings.csv part",
+          "symbols.csv symbol",
+          "symbols.csv scope",
+          "symbols.csv part",
           "adjustment-factors.csv factor",
           "adjustment-factors.csv condition");
 

@@ -99,6 +99,7 @@ enum TableFile {
   PACKS("packs.csv", PackRow.class, true, "id,count,words,metric_count,metric_words"),
   STEPS("steps.csv", StepRow.class, true, "id,occasion,part,text"),
   WORKINGS("workings.csv", CalculationRow.class, false, "id,roles,part,statement,formula,metric"),
+  SYMBOLS("symbols.csv", SymbolRow.class, false, "id,symbol,scope,part,means,unit"),
   DEMANDS(
       "demands.csv",
       DemandRow.class,

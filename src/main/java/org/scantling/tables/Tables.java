@@ -147,6 +147,11 @@ public final class Tables {
     return table(TableFile.WORKINGS, CalculationRow.class);
   }
 
+  /** What the symbols of those workings mean. */
+  public Table<SymbolRow> symbols() {
+    return table(TableFile.SYMBOLS, SymbolRow.class);
+  }
+
   /** The demands along which thresholds are searched, and how. */
   public Table<DemandRow> demands() {
     return table(TableFile.DEMANDS, DemandRow.class);

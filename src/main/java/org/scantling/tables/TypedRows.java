@@ -60,6 +60,8 @@ final class TypedRows {
         return PackRow.read(row);
       case WORKINGS:
         return CalculationRow.read(row);
+      case SYMBOLS:
+        return SymbolRow.read(row);
       case STEPS:
         return StepRow.read(row);
       case SHOP:

@@ -1,9 +1,37 @@
 package org.scantling.tables;
 
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
 import org.scantling.quantity.Unit;
 
 /** The words of the {@code unit} column. */
 final class UnitWords {
+  /** Of symbols, which stand for more than the numbers of rules do. */
+  private static final Map<String, Unit> PRINTED =
+      Map.ofEntries(
+          Map.entry("in", Unit.INCH),
+          Map.entry("ft", Unit.FOOT),
+          Map.entry("sq ft", Unit.SQUARE_FOOT),
+          Map.entry("lb", Unit.POUND),
+          Map.entry("in-lb", Unit.INCH_POUND),
+          Map.entry("lb/in", Unit.POUND_PER_INCH),
+          Map.entry("lb/cu in", Unit.POUND_PER_CUBIC_INCH),
+          Map.entry("psf", Unit.PSF),
+          Map.entry("psf/ft", Unit.PSF_PER_FOOT),
+          Map.entry("kPa", Unit.PSF_FROM_KPA),
+          Map.entry("psi", Unit.PSI),
+          Map.entry("pcf", Unit.PCF),
+          Map.entry("mph", Unit.MPH),
+          Map.entry("deg", Unit.DEGREE),
+          Map.entry("deg F", Unit.DEGREE_F),
+          Map.entry("F-days", Unit.F_DAYS),
+          Map.entry("Btu/cu ft", Unit.BTU_PER_CUBIC_FOOT),
+          Map.entry("Btu/cu ft F", Unit.BTU_PER_CUBIC_FOOT_F),
+          Map.entry("Btu/ft hr F", Unit.BTU_PER_FOOT_HOUR_F),
+          Map.entry("count", Unit.COUNT),
+          Map.entry("ratio", Unit.RATIO));
+
   private UnitWords() {}
 
   static Unit unit(Row row) {
@@ -36,5 +64,20 @@ final class UnitWords {
         throw row.refuse(
             "unit", "in, ft, lb, in-lb, psf, psi, pcf, mph, deg, percent, count, ratio");
     }
+  }
+
+  /** The units of a symbol, one or several; none where the cell is empty. */
+  static List<Unit> printed(Row row) {
+    return row.optional("unit").isEmpty()
+        ? List.of()
+        : row.list("unit").stream().map(word -> printed(row, word)).toList();
+  }
+
+  private static Unit printed(Row row, String word) {
+    Unit unit = PRINTED.get(word);
+    if (unit == null) {
+      throw row.refuse("unit", String.join(", ", new TreeSet<>(PRINTED.keySet())));
+    }
+    return unit;
   }
 }

@@ -26,11 +26,19 @@ final class CalculationNumbers {
 
   String say(Measure measure) {
     Measure length = metres(measure);
-    boolean metric = units == UnitSystem.METRIC || measure.unit() == Unit.PSF_FROM_KPA;
     Unit unit = length.unit();
-    double amount = metric ? unit.toMetric(length.amount()) : length.amount();
-    String symbol = metric ? unit.metricSymbol() : unit.imperialSymbol();
-    return (figures(amount) + " " + symbol).strip();
+    double amount = metric(unit) ? unit.toMetric(length.amount()) : length.amount();
+    return (figures(amount) + " " + unit(unit)).strip();
+  }
+
+  /** How a unit is printed. */
+  String unit(Unit unit) {
+    Unit printed = metres(new Measure(1, unit)).unit();
+    return metric(printed) ? printed.metricSymbol() : printed.imperialSymbol();
+  }
+
+  private boolean metric(Unit unit) {
+    return units == UnitSystem.METRIC || unit == Unit.PSF_FROM_KPA;
   }
 
   /** In metric, moments and areas are of metres. */

@@ -3,6 +3,7 @@ package org.scantling.words;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.scantling.quantity.Length;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.MeasureText;
@@ -24,12 +25,16 @@ import org.scantling.tables.CheckNature;
 import org.scantling.tables.CheckRow;
 import org.scantling.tables.JointRow;
 import org.scantling.tables.SizeRow;
+import org.scantling.tables.SymbolRow;
 import org.scantling.tables.TimberUse;
 
 /** How things are said to one reader, in one system of units. */
 public final class Voice {
   /** Beyond it a ratio is no share of anything, but a slenderness. */
   private static final double GREATEST_SHARE = 5;
+
+  /** Stands for a number where only symbols are looked for. */
+  private static final String NUMBER = "#";
 
   private final Words words;
   private final Reader reader;
@@ -249,6 +254,40 @@ public final class Voice {
     CalculationRow row = words.tables().workings().row(step.id());
     boolean own = units == UnitSystem.METRIC && !row.metric().isEmpty();
     return template(own ? row.metric() : row.formula(), step);
+  }
+
+  /** The symbols that some steps of working show, by letter, each once for what it means there. */
+  public List<SymbolRow> symbols(List<CalculationStep> steps) {
+    FormulaSymbols symbols = words.symbols();
+    return FormulaSymbols.sorted(
+        steps.stream()
+            .flatMap(step -> symbols.of(step.id(), unnumbered(step)).stream())
+            .distinct()
+            .toList());
+  }
+
+  /** The same formula with a mark for each number. */
+  private String unnumbered(CalculationStep step) {
+    return new Template(words.tables().workings().row(step.id()).formula())
+        .filled(
+            name ->
+                name.equals("result")
+                    ? Optional.of(NUMBER)
+                    : step.evidence().find(name).map(Voice::mark));
+  }
+
+  /** What only turns a part of a formula on leaves no mark. */
+  private static String mark(Evidence.Seen seen) {
+    return seen instanceof Evidence.Seen.Word word && word.text().isEmpty() ? "" : NUMBER;
+  }
+
+  /** The unit in which the numbers of a symbol are printed; empty for plain numbers. */
+  public String unit(SymbolRow symbol) {
+    CalculationNumbers numbers = new CalculationNumbers(units);
+    return symbol.units().stream()
+        .map(numbers::unit)
+        .distinct()
+        .collect(Collectors.joining(" or "));
   }
 
   private String template(String text, CalculationStep step) {

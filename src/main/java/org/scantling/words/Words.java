@@ -66,6 +66,11 @@ public final class Words {
     return Phrases.all();
   }
 
+  /** What the symbols of the workings mean. */
+  FormulaSymbols symbols() {
+    return new FormulaSymbols(tables.symbols().rows());
+  }
+
   /** What checks and worked numbers are made from. */
   public Reads reads() {
     return reads;

@@ -36,7 +36,8 @@ class ProposalJsonTest {
             "cautions",
             "turningPoints",
             "assumptions",
-            "workings");
+            "workings",
+            "symbols");
     assertThat(root.get("schema").asString()).isEqualTo("scantling/proposal/1");
     assertThat(root.get("status").asString()).isEqualTo("proposed");
     assertThat(keys(root.get("criteria")))
@@ -191,7 +192,8 @@ class ProposalJsonTest {
             "text",
             "decisions",
             "chain",
-            "workings");
+            "workings",
+            "symbols");
     assertThat(root.get("workings").get(1).get("formula").asString()).startsWith("Kz = ");
     assertThat(root.get("workings").get(2).get("inputs").get(0).get("name").asString())
         .isEqualTo("speed");
