@@ -35,8 +35,7 @@ final class FormulaSymbols {
   private final Map<String, List<SymbolRow>> bySymbol = new HashMap<>();
 
   FormulaSymbols(Collection<SymbolRow> rows) {
-    rows.forEach(
-        row -> bySymbol.computeIfAbsent(row.symbol(), key -> new ArrayList<>()).add(row));
+    rows.forEach(row -> bySymbol.computeIfAbsent(row.symbol(), key -> new ArrayList<>()).add(row));
   }
 
   /**

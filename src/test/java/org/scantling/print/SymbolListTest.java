@@ -154,8 +154,7 @@ class SymbolListTest {
     assertThat(wrong).isEmpty();
   }
 
-  private static boolean printed(
-      Unit unit, CalculationStep step, UnitSystem units) {
+  private static boolean printed(Unit unit, CalculationStep step, UnitSystem units) {
     Unit result = step.result().unit();
     return units == UnitSystem.METRIC
         ? unit.metricSymbol().replace("mm", "m").equals(result.metricSymbol().replace("mm", "m"))
@@ -195,8 +194,11 @@ class SymbolListTest {
             found.add(symbol);
           }
         }
-        JsonNode meant = found.stream().filter(each -> !each.get("scope").isEmpty()).findFirst()
-            .orElseGet(() -> found.get(0));
+        JsonNode meant =
+            found.stream()
+                .filter(each -> !each.get("scope").isEmpty())
+                .findFirst()
+                .orElseGet(() -> found.get(0));
         assertThat(found.size()).as(left).isBetween(1, 2);
         assertThat(meant.get("unit").asString().split(" or "))
             .as(left + " of " + step.get("id").asString())
