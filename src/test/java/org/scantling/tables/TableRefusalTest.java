@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.scantling.quantity.Unit;
 
 class TableRefusalTest {
   private static final String HEADING = "id,value,unit,statement,kind,source,where,status,note\n";
@@ -194,5 +195,35 @@ class TableRefusalTest {
                     TableReader.own(csv("demands.csv", heading + row), TableFile.DEMANDS, sources)
                         .values()))
         .hasMessageContaining(complaint);
+  }
+
+  private static Table<SymbolRow> symbols(String row) {
+    Sources sources = Sources.read(csv("SOURCES.csv", "key,citation\nstatics,statics\n"));
+    String heading = "id,symbol,scope,part,means,unit,kind,source,where,status,note\n";
+    return TypedRows.table(
+        TableFile.SYMBOLS,
+        SymbolRow.class,
+        TableReader.own(csv("symbols.csv", heading + row), TableFile.SYMBOLS, sources).values());
+  }
+
+  @Test
+  void a_symbol_is_read_with_its_scope_and_with_every_unit_that_it_is_printed_in() {
+    SymbolRow row =
+        symbols("h.foot,h,footing;post.drift,foot,height,ft;in,calculation,statics,,none,\n")
+            .row("h.foot");
+    assertThat(row.units()).containsExactly(Unit.FOOT, Unit.INCH);
+    assertThat(row.names("post.drift.push")).isTrue();
+    assertThat(row.names("post.drifting")).isFalse();
+    assertThat(row.everywhere()).isFalse();
+  }
+
+  @Test
+  void a_symbol_with_a_scope_says_in_words_where_it_holds_and_no_other_does() {
+    assertThatThrownBy(() -> symbols("h,h,footing,,height,ft,calculation,statics,,none,\n"))
+        .hasMessageContaining("part: found nothing, accepted is words where scope has some");
+    assertThatThrownBy(() -> symbols("h,h,,foot,height,ft,calculation,statics,,none,\n"))
+        .hasMessageContaining("part: found 'foot', accepted is words where scope has some");
+    assertThatThrownBy(() -> symbols("h,h,,,height,feet,calculation,statics,,none,\n"))
+        .hasMessageContaining("unit: found 'feet', accepted is Btu/cu ft, ");
   }
 }
