@@ -454,9 +454,9 @@ class CalculationTraceTest {
     // sq ft, between a^2 and 4 a^2: 1.8. A crossbeam of 56 in span counts 56^2/3 = 7.3 sq ft, under
     // a^2: 3.6 over 36 of its 46.25 in, 1.8 over the rest, 3.201.
     assertThat(why("windy-hill", Question.FOOTING_DEPTH))
-        .contains("pcp = qh G CN kc = 31.22 psf x 0.85 x 1.8 x 0.7397 = 35.33 psf");
+        .contains("pcp = qh G CNp kc = 31.22 psf x 0.85 x 1.8 x 0.7397 = 35.33 psf");
     assertThat(why("windy-hill", Question.CROSSBEAM_JOINT))
-        .contains("pcj = qh G CN kc = 31.22 psf x 0.85 x 3.201 x 0.7397 = 62.83 psf");
+        .contains("pcj = qh G CNj kc = 31.22 psf x 0.85 x 3.201 x 0.7397 = 62.83 psf");
   }
 
   @Test

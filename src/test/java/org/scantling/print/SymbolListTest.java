@@ -31,6 +31,12 @@ import tools.jackson.databind.json.JsonMapper;
 class SymbolListTest {
   private static final String HEADING = "Symbols";
   private static final Pattern WORD = Pattern.compile("[A-Za-z][A-Za-z0-9]*['*]?");
+  private static final Pattern FIGURE = Pattern.compile("\\d+(\\.\\d+)?");
+
+  /** A function of an angle is one number. */
+  private static final Pattern ATOM =
+      Pattern.compile("(sin|cos|tan)\\([^)]*\\)|" + WORD.pattern() + "|" + FIGURE.pattern());
+
   private static final Set<String> NO_SYMBOLS =
       Set.of(
           "exp", "sin", "cos", "tan", "sum", "of", "loads", "by", "their", "factors", "with",
@@ -179,6 +185,40 @@ class SymbolListTest {
       }
     }
     assertThat(torn).isEmpty();
+  }
+
+  /** Most formulas are told number for number: what is beside a symbol is what it stands for. */
+  @Test
+  void in_one_formula_a_symbol_stands_for_one_number_and_a_figure_for_itself() {
+    Voice voice = voice(UnitSystem.IMPERIAL);
+    Set<String> wrong = new TreeSet<>();
+    Set<String> told = new TreeSet<>();
+    for (Proposal proposal : Demo.withRare()) {
+      for (CalculationStep step : proposal.trace()) {
+        String formula = voice.formula(step);
+        String[] sides = formula.split("[,;:]")[0].split(" = ");
+        List<String> symbols = found(ATOM, sides[Math.max(0, sides.length - 3)]);
+        List<String> numbers = found(FIGURE, sides[Math.max(0, sides.length - 2)]);
+        if (sides.length > 2 && symbols.size() == numbers.size()) {
+          told.add(step.id());
+          Map<String, String> standsFor = new HashMap<>();
+          for (int i = 0; i < symbols.size(); i++) {
+            String symbol = symbols.get(i);
+            String number = FIGURE.matcher(symbol).matches() ? symbol : numbers.get(i);
+            String first = standsFor.merge(symbol, number, (old, other) -> old);
+            if (Double.parseDouble(first) != Double.parseDouble(numbers.get(i))) {
+              wrong.add(formula);
+            }
+          }
+        }
+      }
+    }
+    assertThat(told).hasSizeGreaterThan(150);
+    assertThat(wrong).isEmpty();
+  }
+
+  private static List<String> found(Pattern what, String text) {
+    return what.matcher(text).results().map(MatchResult::group).toList();
   }
 
   @Test
