@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.scantling.design.Site;
 import org.scantling.engine.Scenarios;
@@ -32,7 +33,6 @@ import org.scantling.words.Words;
  */
 class LeastChangePropertyTest {
   private static final boolean ALL = "all".equals(System.getProperty("least"));
-  private static final int WISHES = 2;
   private static final int NEARER = 6;
 
   private final Random random = new Random(Long.getLong("seed", 20140503));
@@ -44,10 +44,20 @@ class LeastChangePropertyTest {
 
   @Test
   void every_suggestion_does_what_it_says_and_nothing_smaller_does() {
-    List<Wish> all = wishes();
-    List<Wish> some = new ArrayList<>(some(all, WISHES));
-    // One that two changes together grant is always among them.
-    some.add(all.stream().filter(LeastChangePropertyTest::paired).findFirst().orElseThrow());
+    // One that two changes together grant.
+    check(wishes().stream().filter(LeastChangePropertyTest::paired).limit(1).toList());
+    assertThat(singles).isPositive();
+    assertThat(pairs).isPositive();
+  }
+
+  @Test
+  @Tag("slow")
+  void every_suggestion_on_some_sites_does_what_it_says_and_nothing_smaller_does() {
+    check(some(wishes(), 3));
+    assertThat(singles).isPositive();
+  }
+
+  private void check(List<Wish> some) {
     for (Wish wish : some) {
       LeastChange least =
           new LeastChangeSearch(House.engine(), House.TABLES)
@@ -56,8 +66,6 @@ class LeastChangePropertyTest {
       least.singles().forEach(way -> single(wish, least.wanted(), way));
       least.pairs().forEach(way -> pair(wish, least.wanted(), way));
     }
-    assertThat(singles).isPositive();
-    assertThat(pairs).isPositive();
   }
 
   private static boolean paired(Wish wish) {

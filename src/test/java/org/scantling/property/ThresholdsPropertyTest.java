@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.scantling.engine.Scenarios;
 import org.scantling.intake.Intake;
@@ -21,7 +22,7 @@ import org.scantling.words.Words;
 
 /**
  * A run just below and a run just above every threshold give the two choices that are named: all
- * points of every scenario, by an engine that remembers nothing. Each value of a demand is run
+ * points of three scenarios, of every one where slow tests run, by an engine that remembers nothing. Each value of a demand is run
  * once, whatever number of choices turn there. {@code -Dturning=all} takes the sites of the rule
  * cases too.
  */
@@ -30,12 +31,24 @@ class ThresholdsPropertyTest {
 
   @Test
   void on_both_sides_of_a_turning_point_stand_the_choices_that_are_named() {
+    List<Integer> checked = checked(new Scenarios().demo().subList(0, 3));
+
+    assertThat(checked).hasSize(3).allMatch(points -> points > 0);
+    assertThat(checked.stream().mapToInt(Integer::intValue).sum()).isGreaterThan(90);
+  }
+
+  @Test
+  @Tag("slow")
+  void on_both_sides_of_every_turning_point_stand_the_choices_that_are_named() {
     Scenarios scenarios = new Scenarios();
-    List<Intake> sites = ALL ? scenarios.sites() : scenarios.demo();
-    List<Integer> checked = sites.parallelStream().map(site -> new Tried(site).check()).toList();
+    List<Integer> checked = checked(ALL ? scenarios.sites() : scenarios.demo());
 
     assertThat(checked).hasSizeGreaterThan(12).allMatch(points -> points > 0);
     assertThat(checked.stream().mapToInt(Integer::intValue).sum()).isGreaterThan(500);
+  }
+
+  private static List<Integer> checked(List<Intake> sites) {
+    return sites.parallelStream().map(site -> new Tried(site).check()).toList();
   }
 
   /** One site, with every value that was tried on it. */
