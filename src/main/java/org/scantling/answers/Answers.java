@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import org.scantling.reasons.Answer;
 import org.scantling.reasons.Question;
 
@@ -80,7 +81,7 @@ public final class Answers {
     return Collections.unmodifiableCollection(byQuestion.values());
   }
 
-  private Answer look(Question question) {
+  private @Nullable Answer look(Question question) {
     watcher.accept(question);
     return byQuestion.get(question);
   }

@@ -3,4 +3,7 @@
  * fixes, what the base has, the sizes that are sold, what has changed, and what was worked out
  * before.
  */
+@NullMarked
 package org.scantling.answers;
+
+import org.jspecify.annotations.NullMarked;

@@ -4,4 +4,7 @@
  *
  * <p>Entry point: {@link org.scantling.candidates.CheckContext}.
  */
+@NullMarked
 package org.scantling.candidates;
+
+import org.jspecify.annotations.NullMarked;

@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.UnaryOperator;
@@ -78,7 +79,7 @@ public final class Attribution {
 
   /** What goes of the number when one answer is as in the base; below 0 where it grows. */
   private double share(Gauge gauge, Question back, double now) {
-    OptionalDouble then = gauge.with(putBack().get(back));
+    OptionalDouble then = gauge.with(Objects.requireNonNull(putBack().get(back)));
     return then.isPresent() ? (now - then.getAsDouble()) / now : gone(back);
   }
 

@@ -1,6 +1,7 @@
 package org.scantling.concurrent;
 
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A value that is worked out when it is first asked for, and only then; the work must be a pure
@@ -8,7 +9,7 @@ import java.util.function.Supplier;
  */
 public final class Lazy<T> implements Supplier<T> {
   private final Supplier<T> work;
-  private T value;
+  private @Nullable T value;
 
   public Lazy(Supplier<T> work) {
     this.work = work;
@@ -16,9 +17,11 @@ public final class Lazy<T> implements Supplier<T> {
 
   @Override
   public T get() {
-    if (value == null) {
-      value = work.get();
+    T done = value;
+    if (done == null) {
+      done = work.get();
+      value = done;
     }
-    return value;
+    return done;
   }
 }

@@ -1,5 +1,6 @@
 package org.scantling.confirm;
 
+import org.jspecify.annotations.Nullable;
 import org.scantling.loads.LoadCombination;
 import org.scantling.mechanics.BeamResult;
 
@@ -7,7 +8,7 @@ import org.scantling.mechanics.BeamResult;
 final class BeamCase {
   private final BeamResult permanent;
   private final TransientLoad passing;
-  private BeamResult all;
+  private @Nullable BeamResult all;
 
   /**
    * @param permanent its dead load and vines alone

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.scantling.design.Geometry;
 import org.scantling.design.Splice;
 import org.scantling.loads.LoadCombination;
@@ -33,8 +34,8 @@ public final class HeaderChecks {
   /** What is solved: as the header is built, with alike bays in the middle left out. */
   private final HeaderRun run;
 
-  private LoadedBeam whole;
-  private LoadedBeam board;
+  private @Nullable LoadedBeam whole;
+  private @Nullable LoadedBeam board;
 
   /**
    * @param crossbeam the crossbeams that were decided

@@ -1,5 +1,6 @@
 package org.scantling.confirm;
 
+import org.jspecify.annotations.Nullable;
 import org.scantling.mechanics.BeamResult;
 import org.scantling.mechanics.ContinuousBeam;
 
@@ -10,8 +11,8 @@ import org.scantling.mechanics.ContinuousBeam;
 final class PartLoad {
   private final BeamResult result;
   private final ContinuousBeam beam;
-  private BeamDemand demand;
-  private Sags sags;
+  private @Nullable BeamDemand demand;
+  private @Nullable Sags sags;
 
   PartLoad(BeamResult result, ContinuousBeam beam) {
     this.result = result;

@@ -8,4 +8,7 @@
  * brackets {@link org.scantling.confirm.BracedWalk}; for joints {@link
  * org.scantling.confirm.JointForces}.
  */
+@NullMarked
 package org.scantling.confirm;
+
+import org.jspecify.annotations.NullMarked;

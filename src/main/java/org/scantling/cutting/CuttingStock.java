@@ -27,7 +27,7 @@ public final class CuttingStock {
   private final CuttingProblem problem;
   private final long unit;
   private final Prices prices;
-  private List<Pattern> sticks;
+  private List<Pattern> sticks = List.of();
   private long bound;
 
   private CuttingStock(CuttingProblem problem) {

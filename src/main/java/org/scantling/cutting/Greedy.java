@@ -2,6 +2,7 @@ package org.scantling.cutting;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A plan at once: over and over the pattern whose pieces are worth most for what its stick costs.
@@ -63,7 +64,7 @@ final class Greedy {
         bestShare = share;
       }
     }
-    return best;
+    return Objects.requireNonNull(best, "no stick takes a piece that is left");
   }
 
   /** That pattern, or a single piece that is worth more, for it may take the whole stick. */

@@ -32,10 +32,16 @@ final class LossSearch {
   private final List<Double> losses = new ArrayList<>();
   private final double unit;
   private double most;
-  private int[] order;
+  // Laid out by found() before anything looks at them.
+  private int[] order = {};
+  private int[][] kinds = {};
+
+  @SuppressWarnings("NullAway.Init")
   private Basis basis;
+
+  @SuppressWarnings("NullAway.Init")
   private LeastLoss least;
-  private int[][] kinds;
+
   private int work;
   private final List<Integer> taken = new ArrayList<>();
   private Optional<List<Pattern>> best = Optional.empty();

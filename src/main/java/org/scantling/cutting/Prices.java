@@ -13,7 +13,7 @@ final class Prices {
 
   private final CuttingProblem problem;
   private final int[] most;
-  private double[] values;
+  private double[] values = {};
   private double bound;
 
   /**

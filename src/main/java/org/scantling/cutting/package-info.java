@@ -7,4 +7,7 @@
  *
  * <p>May depend on: nothing of ours. Entry point: {@link org.scantling.cutting.CuttingStock}.
  */
+@NullMarked
 package org.scantling.cutting;
+
+import org.jspecify.annotations.NullMarked;

@@ -8,4 +8,7 @@
  * <p>May depend on: quantity. Entry points: {@link org.scantling.design.Site}, {@link
  * org.scantling.design.BaseDesign}.
  */
+@NullMarked
 package org.scantling.design;
+
+import org.jspecify.annotations.NullMarked;

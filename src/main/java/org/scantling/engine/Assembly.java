@@ -124,9 +124,8 @@ final class Assembly {
         closest.finding() instanceof Finding.Refuse refuse
             ? refuse.demand()
             : new InfeasibleDemand(problem, pass.answers(), attribution(pass.answers()))
-                .demand(broken.question(), closest);
-    return new Proposal.Result.NeedsEngineer(
-        demand, Optional.ofNullable(broken.question()), closest, broken.against());
+                .demand(broken.asked(), closest);
+    return new Proposal.Result.NeedsEngineer(demand, broken.question(), closest, broken.against());
   }
 
   private List<Decision> decisions() {

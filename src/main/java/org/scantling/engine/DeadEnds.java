@@ -21,7 +21,7 @@ final class DeadEnds {
         closest instanceof Finding.Reject reject ? reject.check() : broken.closest().note().id();
     double ratio = closest instanceof Finding.Reject reject ? reject.ratio() : 1;
     return new DeadEnd(
-        question, pass.answers().option(question), broken.question().id(), check, ratio);
+        question, pass.answers().option(question), broken.asked().id(), check, ratio);
   }
 
   /**

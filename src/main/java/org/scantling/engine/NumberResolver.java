@@ -37,7 +37,9 @@ final class NumberResolver {
     double most = high.map(f -> atMost(f).number()).orElse(Double.POSITIVE_INFINITY);
     if (least > most * (1 + SLACK)) {
       return new Resolution.Unanswerable(
-          question, reason(low.orElseThrow(), true), List.of(reason(high.orElseThrow(), false)));
+          Optional.of(question),
+          reason(low.orElseThrow(), true),
+          List.of(reason(high.orElseThrow(), false)));
     }
     Optional<Fired> wish = preferred();
     double wanted = wish.map(f -> preference(f).number()).orElse(low.isPresent() ? least : most);

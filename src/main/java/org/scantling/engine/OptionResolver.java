@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.scantling.reasons.Answer;
@@ -63,7 +64,8 @@ final class OptionResolver {
     OptionalInt found = firstAllowed(wanted);
     if (found.isEmpty()) {
       Fired closest = worst.values().stream().min(byRatio()).orElseThrow(this::noOptions);
-      return new Resolution.Unanswerable(question, reason(closest, true), rejections());
+      return new Resolution.Unanswerable(
+          Optional.of(question), reason(closest, true), rejections());
     }
     int chosen = found.getAsInt();
     Answer answer = Answer.option(question, options.get(chosen));
@@ -91,7 +93,7 @@ final class OptionResolver {
    */
   private Reason governing(int chosen, int wanted, Optional<Fired> wish) {
     if (chosen < wanted) {
-      return reason(worst.get(options.get(chosen + 1)), true);
+      return reason(Objects.requireNonNull(worst.get(options.get(chosen + 1))), true);
     }
     if (wish.isPresent() && options.indexOf(preference(wish.get()).option()) == chosen) {
       return reason(wish.get(), true);

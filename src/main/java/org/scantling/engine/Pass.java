@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.scantling.answers.Answers;
@@ -31,7 +32,7 @@ import org.scantling.rulebase.Fired;
 final class Pass {
   private final DesignProblem problem;
   private final PhaseRunner runner;
-  private final Pass before;
+  private final Optional<Pass> before;
   private final List<Fact> tried;
   private final Map<Question, Resolution.Answered> resolutions = new EnumMap<>(Question.class);
   private final Map<Question, List<Shortfall>> held = new EnumMap<>(Question.class);
@@ -42,34 +43,37 @@ final class Pass {
   private final Map<Question, Answers> stopped = new EnumMap<>(Question.class);
   private final Map<Question, String> floors;
   private Answers answers;
-  private Resolution.Unanswerable broken;
-  private Reason refusal;
+  private Optional<Resolution.Unanswerable> broken = Optional.empty();
+  private Optional<Reason> refusal = Optional.empty();
 
   /**
-   * @param before the run before, below whose sizes this one does not go; null for the first
+   * @param before the run before, below whose sizes this one does not go; none for the first
    * @param tried what came of options that were tried before
    */
-  Pass(DesignProblem problem, PhaseRunner runner, Answers start, Pass before, List<Fact> tried) {
+  Pass(
+      DesignProblem problem,
+      PhaseRunner runner,
+      Answers start,
+      Optional<Pass> before,
+      List<Fact> tried) {
     this.problem = problem;
     this.runner = runner;
     this.answers = start;
     this.before = before;
     this.tried = tried;
     this.easing = new Easing(problem);
-    this.floors = floors(before);
+    this.floors = before.map(Pass::floors).orElse(Map.of());
   }
 
   /** Sizes only grow from pass to pass, so that the passes end. */
   private static Map<Question, String> floors(Pass before) {
     Map<Question, String> floors = new EnumMap<>(Question.class);
-    if (before != null) {
-      before.resolutions.forEach(
-          (question, answered) -> {
-            if (question.attribute().equals("size")) {
-              floors.put(question, answered.answer().option());
-            }
-          });
-    }
+    before.resolutions.forEach(
+        (question, answered) -> {
+          if (question.attribute().equals("size")) {
+            floors.put(question, answered.answer().option());
+          }
+        });
     return floors;
   }
 
@@ -111,14 +115,14 @@ final class Pass {
    * The question that has no answer, if there is one; a refusal counts as one about the whole site.
    */
   Optional<Resolution.Unanswerable> broken() {
-    return refusal != null
-        ? Optional.of(new Resolution.Unanswerable(null, refusal, List.of()))
-        : Optional.ofNullable(broken);
+    return refusal
+        .map(reason -> new Resolution.Unanswerable(Optional.empty(), reason, List.of()))
+        .or(() -> broken);
   }
 
   /** True where every timber is decided and one of their joints has no answer. */
   boolean brokenAtJoints() {
-    return broken != null && broken.question().phase() == Phase.JOINTS;
+    return broken.filter(each -> each.asked().phase() == Phase.JOINTS).isPresent();
   }
 
   /**
@@ -129,7 +133,7 @@ final class Pass {
   }
 
   boolean refused() {
-    return refusal != null;
+    return refusal.isPresent();
   }
 
   boolean answered(Question question) {
@@ -156,7 +160,8 @@ final class Pass {
 
   /** Tells the stops of look and proportion as a later run to the same answers found them. */
   void tellAmongTimbersOf(Pass last) {
-    resolutions.replaceAll((question, told) -> told.amongTimbersOf(last.resolutions.get(question)));
+    resolutions.replaceAll(
+        (question, told) -> last.resolution(question).map(told::amongTimbersOf).orElse(told));
   }
 
   /**
@@ -165,11 +170,20 @@ final class Pass {
    */
   boolean tellsWhatIsGone() {
     return resolutions.entrySet().stream()
-        .anyMatch(each -> each.getValue().tellsMoreThan(collected.get(each.getKey()).findings()));
+        .anyMatch(each -> each.getValue().tellsMoreThan(found(each.getKey())));
+  }
+
+  private List<Fired> found(Question question) {
+    return Objects.requireNonNull(collected.get(question)).findings();
   }
 
   Map<Question, Resolution.Answered> resolutions() {
     return resolutions;
+  }
+
+  /** What became of one question, where it was answered by the rules. */
+  Optional<Resolution.Answered> resolution(Question question) {
+    return Optional.ofNullable(resolutions.get(question));
   }
 
   /**
@@ -198,7 +212,7 @@ final class Pass {
 
   /** The answers with the loads that the rules make of them. */
   Answers loaded(Answers from) {
-    Pass again = new Pass(problem, runner, from, null, List.of());
+    Pass again = new Pass(problem, runner, from, Optional.empty(), List.of());
     again.run(Phase.LOADS);
     return again.answers();
   }
@@ -211,7 +225,7 @@ final class Pass {
     List<Question> questions = phaseFacts.questions(phase);
     forgetRoles(phase, questions);
     for (Question question : questions) {
-      if (broken == null && refusal == null) {
+      if (broken.isEmpty() && refusal.isEmpty()) {
         collected.put(
             question, new QuestionFindings(phaseFacts.options(question), about(question, fired)));
         answer(question, phaseFacts, about(question, fired));
@@ -258,8 +272,8 @@ final class Pass {
   private void noteIfGeneral(Fired fired) {
     if (fired.finding() instanceof Finding.Caution) {
       cautions.add(new Reason(fired.finding(), fired.note(), false, fired.because()));
-    } else if (fired.finding() instanceof Finding.Refuse && refusal == null) {
-      refusal = new Reason(fired.finding(), fired.note(), true, fired.because());
+    } else if (fired.finding() instanceof Finding.Refuse && refusal.isEmpty()) {
+      refusal = Optional.of(new Reason(fired.finding(), fired.note(), true, fired.because()));
     } else if (fired.finding() instanceof Finding.Ease ease) {
       easing.note(ease);
     }
@@ -281,15 +295,16 @@ final class Pass {
       // A given design is not tried otherwise: what comes closest shows by how much it fails.
       hold(((Resolution.Unanswerable) resolution).closestAnswer(), findings);
     } else {
-      broken = (Resolution.Unanswerable) resolution;
+      broken = Optional.of((Resolution.Unanswerable) resolution);
     }
   }
 
   /** What was told in the run before was found among the answers of that time. */
   private void noteStopped(Question question, Reason governing) {
     if (left(question).stream().anyMatch(each -> each.finding() == governing.finding())) {
-      Answers then = before.stopped.getOrDefault(question, before.asked.get(question));
-      stopped.put(question, then);
+      before
+          .map(last -> last.stopped.getOrDefault(question, last.asked.get(question)))
+          .ifPresent(then -> stopped.put(question, then));
     }
   }
 
@@ -322,8 +337,10 @@ final class Pass {
 
   /** What stopped the options of a question in the run before. */
   private List<Reason> left(Question question) {
-    Resolution.Answered earlier = before == null ? null : before.resolutions.get(question);
-    return earlier == null ? List.of() : earlier.rejected();
+    return before
+        .flatMap(last -> last.resolution(question))
+        .map(Resolution.Answered::rejected)
+        .orElse(List.of());
   }
 
   /** The rules on whose findings the answers rest. */

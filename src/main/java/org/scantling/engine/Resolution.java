@@ -55,9 +55,10 @@ sealed interface Resolution {
   /**
    * Nothing is left.
    *
+   * @param question that has no answer; none where the whole site is refused
    * @param closest what stopped the option or value that came closest
    */
-  record Unanswerable(Question question, Reason closest, List<Reason> rejected)
+  record Unanswerable(Optional<Question> question, Reason closest, List<Reason> rejected)
       implements Resolution {
 
     /** Of a number, the limit that it would have to pass. */
@@ -67,11 +68,18 @@ sealed interface Resolution {
           : Optional.empty();
     }
 
+    /**
+     * @throws java.util.NoSuchElementException where the whole site is refused
+     */
+    Question asked() {
+      return question.orElseThrow();
+    }
+
     /** The option or the value that came closest, forbidden as it is. */
     Answer closestAnswer() {
       return closest.finding() instanceof Finding.AtLeast least
-          ? Answer.number(question, least.number())
-          : Answer.option(question, ((Finding.Reject) closest.finding()).option());
+          ? Answer.number(asked(), least.number())
+          : Answer.option(asked(), ((Finding.Reject) closest.finding()).option());
     }
   }
 }

@@ -79,7 +79,7 @@ final class Settling {
    */
   private Pass settle(DesignProblem problem, PhaseRunner runner, Answers start, List<Fact> tried) {
     Answers answers = start;
-    Pass before = null;
+    Optional<Pass> before = Optional.empty();
     for (int count = 1; count <= MOST_PASSES; count++) {
       Pass pass = new Pass(problem, runner, answers, before, tried);
       pass.run();
@@ -89,7 +89,7 @@ final class Settling {
         return pass;
       }
       answers = pass.answers();
-      before = pass;
+      before = Optional.of(pass);
     }
     throw new RuleBaseFault("the answers still change after " + MOST_PASSES + " passes");
   }
@@ -97,7 +97,7 @@ final class Settling {
   /** The number of bays that is tried next, among the answers that the last one came to. */
   Optional<String> nextBays(
       DesignProblem problem, PhaseRunner runner, Answers last, List<Fact> tried) {
-    Pass pass = new Pass(problem, runner, last, null, tried);
+    Pass pass = new Pass(problem, runner, last, Optional.empty(), tried);
     pass.runTo(Question.BAYS.phase());
     return pass.answered(Question.BAYS)
         ? Optional.of(pass.answers().option(Question.BAYS))

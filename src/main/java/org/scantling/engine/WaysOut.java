@@ -128,14 +128,17 @@ final class WaysOut {
     return hinged ? Optional.of(DeadEnds.of(FOOTING_KIND, pass)) : Optional.empty();
   }
 
+  private static boolean stoppedBy(Resolution.Answered answered, String checks) {
+    return answered.reasons().get(0).finding() instanceof Finding.Reject reject
+        && reject.check().startsWith(checks);
+  }
+
   /** True where a check of the braces stopped smaller crossbeams, single ones at the posts. */
   private static boolean grownForBraces(DesignProblem problem, Pass pass) {
     return pass.broken().isEmpty()
         && is(pass, FOOTING_KIND, WayOfBuilding.BRACKET)
         && mayDouble(problem, pass)
-        && pass.resolutions().get(CROSSBEAM_SIZE).reasons().get(0).finding()
-            instanceof Finding.Reject reject
-        && reject.check().startsWith(OF_BRACES);
+        && pass.resolution(CROSSBEAM_SIZE).filter(size -> stoppedBy(size, OF_BRACES)).isPresent();
   }
 
   /**
@@ -231,7 +234,7 @@ final class WaysOut {
   /** What another question made of the answer to one. */
   private static DeadEnd deadEnd(Question question, Pass pass, Question grown) {
     Finding.Reject stopped =
-        (Finding.Reject) pass.resolutions().get(grown).reasons().get(0).finding();
+        (Finding.Reject) pass.resolution(grown).orElseThrow().reasons().get(0).finding();
     return new DeadEnd(
         question, pass.answers().option(question), grown.id(), stopped.check(), stopped.ratio());
   }

@@ -56,8 +56,11 @@ final class WholeStructures {
 
   /** True for a number of bays that no rule stops among all others. */
   private static boolean allowed(Pass pass, String bays) {
-    return pass.answered(BAYS)
-        && pass.resolutions().get(BAYS).rejected().stream()
-            .noneMatch(each -> ((Finding.Reject) each.finding()).option().equals(bays));
+    return pass.resolution(BAYS)
+        .filter(
+            resolution ->
+                resolution.rejected().stream()
+                    .noneMatch(each -> ((Finding.Reject) each.finding()).option().equals(bays)))
+        .isPresent();
   }
 }

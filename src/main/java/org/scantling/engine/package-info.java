@@ -4,4 +4,7 @@
  *
  * <p>Entry point: {@link org.scantling.engine.Engine}.
  */
+@NullMarked
 package org.scantling.engine;
+
+import org.jspecify.annotations.NullMarked;

@@ -76,7 +76,7 @@ public final class Parts {
 
   /** The piece that weighs most, wet, for whoever has to lift it. */
   Worked heaviest() {
-    Worked heaviest = null;
+    Optional<Worked> heaviest = Optional.empty();
     for (Member member : all()) {
       double unitWeightPcf =
           problem
@@ -90,11 +90,11 @@ public final class Parts {
                   member.depthIn(),
                   FreshWeight.pcf(problem.tables(), unitWeightPcf))
               .weightLb(pieceIn(member));
-      if (heaviest == null || weightLb > heaviest.number()) {
-        heaviest = piece(member, weightLb);
+      if (heaviest.isEmpty() || weightLb > heaviest.get().number()) {
+        heaviest = Optional.of(piece(member, weightLb));
       }
     }
-    return heaviest;
+    return heaviest.orElseThrow();
   }
 
   /** A post is lifted before its top is trimmed. */

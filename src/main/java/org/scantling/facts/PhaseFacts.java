@@ -163,7 +163,7 @@ public final class PhaseFacts {
   private void blocking(Question question) {
     plain(question);
     JointChecks joints = new JointChecks(context);
-    options.get(question).forEach(way -> checked(question, way, joints.blocking(way)));
+    options(question).forEach(way -> checked(question, way, joints.blocking(way)));
   }
 
   /** Every grade from the weakest up, with those that know no strength for the role's size. */
@@ -257,11 +257,11 @@ public final class PhaseFacts {
 
   /** Works the checks of a size that were put off, if any were. */
   private boolean workAll(Question question, String option) {
-    Supplier<List<Checked>> checks = unworked.getOrDefault(question, Map.of()).get(option);
+    Supplier<List<Checked>> checks =
+        unworked.getOrDefault(question, new HashMap<>()).remove(option);
     if (checks == null) {
       return false;
     }
-    unworked.get(question).remove(option);
     checked(question, option, checks.get());
     return true;
   }

@@ -4,4 +4,7 @@
  *
  * <p>Entry point: {@link org.scantling.facts.PhaseFacts}.
  */
+@NullMarked
 package org.scantling.facts;
+
+import org.jspecify.annotations.NullMarked;

@@ -9,4 +9,7 @@
  * {@link org.scantling.ground.Uplift}, {@link org.scantling.ground.Sliding}, {@link
  * org.scantling.ground.EmbeddedPost}, {@link org.scantling.ground.FrostDepth}.
  */
+@NullMarked
 package org.scantling.ground;
+
+import org.jspecify.annotations.NullMarked;

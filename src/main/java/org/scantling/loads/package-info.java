@@ -10,4 +10,7 @@
  * org.scantling.loads.VelocityPressure}, {@link org.scantling.loads.SideWind}, {@link
  * org.scantling.loads.LoadCombination}.
  */
+@NullMarked
 package org.scantling.loads;
+
+import org.jspecify.annotations.NullMarked;

@@ -9,4 +9,7 @@
  * <p>Signs of beams: loads and deflections count positive downwards, reactions upwards; a sagging
  * moment is positive; shear is positive where the part to the left is pushed up.
  */
+@NullMarked
 package org.scantling.mechanics;
+
+import org.jspecify.annotations.NullMarked;

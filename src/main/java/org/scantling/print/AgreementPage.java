@@ -2,6 +2,7 @@ package org.scantling.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.scantling.reasons.ThumbTrial.Standing;
@@ -117,7 +118,7 @@ final class AgreementPage {
     for (int axis = 0; axis < agreement.axes().size(); axis++) {
       String path = agreement.axes().get(axis).path();
       if (range.ends(agreement.axes()).contains(path)) {
-        ends.add(name(axis) + " " + value(range.most().get().get(path)));
+        ends.add(name(axis) + " " + value(Objects.requireNonNull(range.most().get().get(path))));
       }
     }
     return "alone only "

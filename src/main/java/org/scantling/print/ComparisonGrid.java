@@ -34,7 +34,7 @@ final class ComparisonGrid {
   void writeDifferent(Page page) {
     List<String> different =
         lines.keySet().stream()
-            .filter(line -> lines.get(line).stream().anyMatch(comparison::differs))
+            .filter(line -> rows(line).stream().anyMatch(comparison::differs))
             .toList();
     if (!different.isEmpty()) {
       page.heading("What differs");
@@ -43,6 +43,10 @@ final class ComparisonGrid {
         page.add(new Block.Grid(grid(different, from, to)));
       }
     }
+  }
+
+  private List<SubjectRow> rows(String line) {
+    return lines.getOrDefault(line, List.of());
   }
 
   /** One structure alone has nothing to be the same as. */
@@ -83,7 +87,7 @@ final class ComparisonGrid {
   }
 
   private List<String> line(String name, int from, int to) {
-    List<SubjectRow> rows = lines.get(name);
+    List<SubjectRow> rows = rows(name);
     List<String> line = new ArrayList<>(List.of(Sentence.capital(name)));
     if (comparison.oneBase()) {
       line.add(cells(rows, row -> comparison.base(row.question())));

@@ -1,6 +1,7 @@
 package org.scantling.print;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Demand;
@@ -41,7 +42,7 @@ final class EngineerSection {
     String whole = "Whether the " + baseTitle + " can be built here";
     String parts = "timbers, joints and footings; sealed where that is required.";
     if (result.reason().finding() instanceof Finding.Refuse refuse
-        && given(refuse.evidence()) instanceof Evidence.Seen.Amount asked) {
+        && given(refuse.evidence()).orElse(null) instanceof Evidence.Seen.Amount asked) {
       String what = voice.path(result.demand()) + " of " + voice.say(asked.measure());
       return whole + " with " + what + ", and with what " + parts;
     }
@@ -52,8 +53,8 @@ final class EngineerSection {
   }
 
   /** What the file gives, where it was worked into what is refused. */
-  private static Evidence.Seen given(Evidence evidence) {
-    return evidence.find("given").or(() -> evidence.find("asked")).orElse(null);
+  private static Optional<Evidence.Seen> given(Evidence evidence) {
+    return evidence.find("given").or(() -> evidence.find("asked"));
   }
 
   /** What has no answer, and what stopped the candidate that came closest. */

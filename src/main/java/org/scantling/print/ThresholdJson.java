@@ -1,6 +1,7 @@
 package org.scantling.print;
 
 import java.util.List;
+import java.util.Objects;
 import org.scantling.quantity.Unit;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Choice;
@@ -46,7 +47,10 @@ public final class ThresholdJson {
       reach.points().forEach(point -> points.add(inBays(point(point), point, thresholds.today())));
       thresholds.questions().stream()
           .filter(reach.mixed()::containsKey)
-          .forEach(each -> intervals.add(intervals(reach, each, reach.mixed().get(each))));
+          .forEach(
+              each ->
+                  intervals.add(
+                      intervals(reach, each, Objects.requireNonNull(reach.mixed().get(each)))));
       reach.ends().forEach(end -> ends.add(end(reach, end, thresholds.today().proposed())));
       searched.add(searched(reach));
     }

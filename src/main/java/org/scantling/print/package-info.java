@@ -8,4 +8,7 @@
  * org.scantling.print.ProposalJson}, {@link org.scantling.print.WhyText}, {@link
  * org.scantling.print.ReviewText}.
  */
+@NullMarked
 package org.scantling.print;
+
+import org.jspecify.annotations.NullMarked;

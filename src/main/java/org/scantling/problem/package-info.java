@@ -4,4 +4,7 @@
  *
  * <p>Entry point: {@link org.scantling.problem.DesignProblem}.
  */
+@NullMarked
 package org.scantling.problem;
+
+import org.jspecify.annotations.NullMarked;

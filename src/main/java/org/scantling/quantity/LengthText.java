@@ -3,6 +3,7 @@ package org.scantling.quantity;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -47,7 +48,8 @@ final class LengthText {
     }
     match = METRIC.matcher(plain);
     if (match.matches()) {
-      double millimetres = Double.parseDouble(match.group(2)) * MM.get(match.group(3));
+      double millimetres =
+          Double.parseDouble(match.group(2)) * Objects.requireNonNull(MM.get(match.group(3)));
       return signed(match, millimetres / Inches.IN_MILLIMETRES);
     }
     return Optional.empty();

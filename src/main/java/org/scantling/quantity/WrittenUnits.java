@@ -59,6 +59,6 @@ final class WrittenUnits {
 
   static Optional<Scale> scale(QuantityKind kind, String unit) {
     String plain = unit.strip().toLowerCase(Locale.ROOT).replace("°", "").replace('·', '-');
-    return Optional.ofNullable(SCALES.get(kind).get(plain));
+    return Optional.ofNullable(SCALES.getOrDefault(kind, Map.of()).get(plain));
   }
 }

@@ -6,4 +6,7 @@
  * org.scantling.quantity.QuantityKind}, {@link org.scantling.quantity.MeasureText}, {@link
  * org.scantling.quantity.Check}.
  */
+@NullMarked
 package org.scantling.quantity;
+
+import org.jspecify.annotations.NullMarked;

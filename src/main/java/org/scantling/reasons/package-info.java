@@ -7,4 +7,7 @@
  *
  * <p>May depend on: quantity, design. Entry points: Question, Finding, Decision.
  */
+@NullMarked
 package org.scantling.reasons;
+
+import org.jspecify.annotations.NullMarked;

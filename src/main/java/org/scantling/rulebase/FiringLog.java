@@ -3,6 +3,8 @@ package org.scantling.rulebase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.kie.api.event.rule.AgendaEventListener;
 import org.kie.api.event.rule.BeforeMatchFiredEvent;
 import org.kie.api.event.rule.DefaultAgendaEventListener;
@@ -21,7 +23,7 @@ import org.scantling.reasons.RuleNote;
 final class FiringLog {
   private final Map<String, RuleNote> notes;
   private final List<Fired> fired = new ArrayList<>();
-  private Match current;
+  private @Nullable Match current;
 
   FiringLog(Map<String, RuleNote> notes) {
     this.notes = notes;
@@ -69,18 +71,24 @@ final class FiringLog {
     return finding instanceof Finding.Judgement judgement ? judgement.question().name() : "";
   }
 
+  private RuleNote note(Match match) {
+    String id = RuleSession.idOf(match);
+    return Objects.requireNonNull(notes.get(id), id);
+  }
+
   String lastRule() {
     return current == null ? "none" : current.getRule().getName();
   }
 
   private void record(Finding finding) {
+    Match match = Objects.requireNonNull(current, "found outside a rule");
     List<String> because =
-        current.getObjects().stream()
+        match.getObjects().stream()
             .filter(Fact.class::isInstance)
             .map(object -> ((Fact) object).reference())
             .distinct()
             .sorted()
             .toList();
-    fired.add(new Fired(finding, notes.get(RuleSession.idOf(current)), because));
+    fired.add(new Fired(finding, note(match), because));
   }
 }

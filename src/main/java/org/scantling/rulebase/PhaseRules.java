@@ -3,13 +3,14 @@ package org.scantling.rulebase;
 import org.drools.core.impl.RuleBaseFactory;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
+import org.jspecify.annotations.Nullable;
 import org.kie.api.KieBase;
 
 /** The compiled rules of one phase, made ready when they are first asked for. */
 final class PhaseRules {
   private final Model model;
-  private KieBase base;
-  private PhaseReads reads;
+  private @Nullable KieBase base;
+  private @Nullable PhaseReads reads;
 
   PhaseRules(Model model) {
     this.model = model;

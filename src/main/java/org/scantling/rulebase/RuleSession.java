@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Predicate;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
@@ -42,7 +43,9 @@ final class RuleSession {
   }
 
   static String idOf(Match match) {
-    return match.getRule().getMetaData().get("id").toString().replace("\"", "");
+    return Objects.requireNonNull(match.getRule().getMetaData().get("id"))
+        .toString()
+        .replace("\"", "");
   }
 
   /** In an order that does not depend on who laid the facts out. */

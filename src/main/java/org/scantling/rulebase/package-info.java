@@ -5,4 +5,7 @@
  * <p>May depend on: quantity, design, reasons. Entry point: {@link
  * org.scantling.rulebase.RuleBase}.
  */
+@NullMarked
 package org.scantling.rulebase;
+
+import org.jspecify.annotations.NullMarked;

@@ -59,7 +59,7 @@ public final class Agreement {
   }
 
   public List<Placed> of(String rule) {
-    return byRule.get(rule);
+    return byRule.getOrDefault(rule, List.of());
   }
 
   public long count(String rule, Standing standing) {

@@ -45,7 +45,10 @@ final class Cases {
 
   /** The cases in which the rule fires. */
   List<String> firing(String rule) {
-    return findings.keySet().stream().filter(one -> findings.get(one).contains(rule)).toList();
+    return findings.entrySet().stream()
+        .filter(one -> one.getValue().contains(rule))
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
   /** True where some case shows the rule keep silent. */

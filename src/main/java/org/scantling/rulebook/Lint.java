@@ -165,7 +165,7 @@ public final class Lint {
       tables.readAll();
       proved("rows that rules read say a source that is in SOURCES.csv", sourced());
     } catch (TableException wrong) {
-      complain(wrong.file(), wrong.getMessage());
+      complain(wrong.file(), String.valueOf(wrong.getMessage()));
     }
   }
 

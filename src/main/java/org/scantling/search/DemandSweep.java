@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BiPredicate;
 import java.util.function.IntFunction;
+import org.jspecify.annotations.Nullable;
 import org.scantling.reasons.Choice;
 import org.scantling.reasons.Demand;
 import org.scantling.reasons.Proposal;
@@ -153,7 +154,7 @@ final class DemandSweep {
   private record Gap(int at, int beyond) {}
 
   /** The first neighbours, seen from today, that are not alike; null where all are. */
-  private Gap close(boolean up, BiPredicate<Integer, Integer> alike) {
+  private @Nullable Gap close(boolean up, BiPredicate<Integer, Integer> alike) {
     while (true) {
       Gap gap = first(up, alike);
       if (gap == null || Math.abs(gap.beyond() - gap.at()) == 1) {
@@ -163,7 +164,7 @@ final class DemandSweep {
     }
   }
 
-  private Gap first(boolean up, BiPredicate<Integer, Integer> alike) {
+  private @Nullable Gap first(boolean up, BiPredicate<Integer, Integer> alike) {
     int last = scale.today();
     for (int place : outward(up)) {
       if (!alike.test(scale.today(), place)) {

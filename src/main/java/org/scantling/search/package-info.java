@@ -5,4 +5,7 @@
  * <p>Entry points: {@link org.scantling.search.ThresholdSearch} and {@link
  * org.scantling.search.LeastChangeSearch}.
  */
+@NullMarked
 package org.scantling.search;
+
+import org.jspecify.annotations.NullMarked;

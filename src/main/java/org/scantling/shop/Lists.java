@@ -3,6 +3,7 @@ package org.scantling.shop;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import org.scantling.design.Site;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Proposal;
@@ -14,7 +15,7 @@ public final class Lists {
   private final Built built;
   private final Pieces pieces;
   private final Climbers climbers;
-  private Buying buying;
+  private @Nullable Buying buying;
 
   private Lists(Built built) {
     this.built = built;

@@ -9,4 +9,7 @@
  * <p>May depend on: quantity, design, reasons, tables, cutting, and the pages of print. Entry
  * point: {@link org.scantling.shop.Lists}.
  */
+@NullMarked
 package org.scantling.shop;
+
+import org.jspecify.annotations.NullMarked;

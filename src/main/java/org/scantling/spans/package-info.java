@@ -5,4 +5,7 @@
  * <p>May depend on: quantity, reasons, loads, tables, confirm. Entry point: {@link
  * org.scantling.spans.SpanTables}.
  */
+@NullMarked
 package org.scantling.spans;
+
+import org.jspecify.annotations.NullMarked;

@@ -48,7 +48,11 @@ final class CsvFile {
       return file;
     } catch (Utf8.NotUtf8 place) {
       throw new TableException(
-          name, place.line(), "", place.getMessage(), "comma-separated text in UTF-8");
+          name,
+          place.line(),
+          "",
+          String.valueOf(place.getMessage()),
+          "comma-separated text in UTF-8");
     }
   }
 

@@ -7,4 +7,7 @@
  *
  * <p>May depend on: quantity, reasons. Entry point: {@link org.scantling.tables.Tables}.
  */
+@NullMarked
 package org.scantling.tables;
+
+import org.jspecify.annotations.NullMarked;

@@ -10,4 +10,7 @@
  * org.scantling.timber.AdjustedValues} for members, {@link org.scantling.timber.YieldLimit} for
  * fasteners.
  */
+@NullMarked
 package org.scantling.timber;
+
+import org.jspecify.annotations.NullMarked;

@@ -4,4 +4,7 @@
  *
  * <p>Entry point: {@link org.scantling.workings.LoadTrace}.
  */
+@NullMarked
 package org.scantling.workings;
+
+import org.jspecify.annotations.NullMarked;

@@ -122,8 +122,7 @@ final class BracedJudge {
         beams.forEach(bar -> split(findings, load, frame.ends(bar), beam));
       }
       double hold = boltedLb(load, beam);
-      braces.forEach(
-          bar -> findings.add("brace.joint", load, Math.abs(frame.ends(bar)[0]), hold));
+      braces.forEach(bar -> findings.add("brace.joint", load, Math.abs(frame.ends(bar)[0]), hold));
     }
   }
 

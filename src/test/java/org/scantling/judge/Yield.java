@@ -43,8 +43,8 @@ final class Yield {
   }
 
   /**
-   * The same over a gap that is packed out: the general equations of TR12, in which each mode is the
-   * root of A P^2 + B P + C = 0 (from memory).
+   * The same over a gap that is packed out: the general equations of TR12, in which each mode is
+   * the root of A P^2 + B P + C = 0 (from memory).
    */
   double apart(double mainIn, double sideIn, double mainPsi, double sidePsi, Gap gap) {
     double main = mainPsi * diameterIn;

@@ -22,9 +22,9 @@ import org.scantling.words.Words;
 
 /**
  * A run just below and a run just above every threshold give the two choices that are named: all
- * points of three scenarios, of every one where slow tests run, by an engine that remembers nothing. Each value of a demand is run
- * once, whatever number of choices turn there. {@code -Dturning=all} takes the sites of the rule
- * cases too.
+ * points of three scenarios, of every one where slow tests run, by an engine that remembers
+ * nothing. Each value of a demand is run once, whatever number of choices turn there. {@code
+ * -Dturning=all} takes the sites of the rule cases too.
  */
 class ThresholdsPropertyTest {
   private static final boolean ALL = "all".equals(System.getProperty("turning"));
