@@ -30,7 +30,7 @@ final class SymbolList {
 
   private String lead(SymbolRow symbol) {
     String unit = voice.unit(symbol);
-    boolean apart = meanings.get(symbol.symbol()) > 1 && !symbol.everywhere();
+    boolean apart = meanings.getOrDefault(symbol.symbol(), 0L) > 1 && !symbol.everywhere();
     return symbol.symbol()
         + (unit.isEmpty() ? "" : ", " + unit)
         + (apart ? " (" + symbol.part() + ")" : "");
