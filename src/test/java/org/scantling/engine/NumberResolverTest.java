@@ -80,7 +80,7 @@ class NumberResolverTest {
 
     assertThat(resolution).isInstanceOf(Resolution.Unanswerable.class);
     Resolution.Unanswerable none = (Resolution.Unanswerable) resolution;
-    assertThat(none.question()).isEqualTo(POST_HEIGHT);
+    assertThat(none.question()).hasValue(POST_HEIGHT);
     assertThat(none.closest().note().id()).isEqualTo("low");
     assertThat(none.closest().governing()).isTrue();
     assertThat(SampleFindings.rules(none.rejected())).containsExactly("under");

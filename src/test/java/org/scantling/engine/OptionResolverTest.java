@@ -117,7 +117,7 @@ class OptionResolverTest {
 
     assertThat(resolution).isInstanceOf(Resolution.Unanswerable.class);
     Resolution.Unanswerable none = (Resolution.Unanswerable) resolution;
-    assertThat(none.question()).isEqualTo(POST_SIZE);
+    assertThat(none.question()).hasValue(POST_SIZE);
     assertThat(none.closest().note().id()).isEqualTo("c");
     assertThat(none.closest().governing()).isTrue();
     assertThat(SampleFindings.rules(none.rejected())).containsExactly("a", "b", "c", "d");
