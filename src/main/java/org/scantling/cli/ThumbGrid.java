@@ -1,9 +1,5 @@
 package org.scantling.cli;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -22,8 +18,7 @@ import org.scantling.rulebook.Rulebook;
 
 /** Tries thumb against calculation on every site of the grid, laid over one site file. */
 final class ThumbGrid {
-  private static final String FOLDER = "/org/scantling/agreement/";
-  private static final List<String> FILES = List.of("site.yaml", "base.yaml");
+  private static final String FOLDER = "agreement";
 
   private final Workplace workplace;
   private final Map<Question, List<RuleNote>> thumbs = new EnumMap<>(Question.class);
@@ -42,31 +37,7 @@ final class ThumbGrid {
     if (site.isPresent()) {
       return over(Path.of(site.get()));
     }
-    try {
-      Path folder = Files.createTempDirectory("scantling");
-      try {
-        for (String file : FILES) {
-          copy(file, folder.resolve(file));
-        }
-        return over(folder.resolve(FILES.get(0)));
-      } finally {
-        for (String file : FILES) {
-          Files.deleteIfExists(folder.resolve(file));
-        }
-        Files.delete(folder);
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  private static void copy(String file, Path to) throws IOException {
-    try (InputStream in = ThumbGrid.class.getResourceAsStream(FOLDER + file)) {
-      if (in == null) {
-        throw new IllegalStateException(FOLDER + file + " is not on the class path");
-      }
-      Files.copy(in, to);
-    }
+    return ShippedFiles.read(FOLDER, this::over);
   }
 
   private Agreement over(Path site) {

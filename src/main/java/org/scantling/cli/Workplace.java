@@ -4,6 +4,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.scantling.depths.DepthTables;
+import org.scantling.design.BaseDesign;
+import org.scantling.design.Site;
+import org.scantling.design.ValidationError;
 import org.scantling.engine.Engine;
 import org.scantling.intake.DesignIntake;
 import org.scantling.intake.DesignReader;
@@ -73,6 +77,16 @@ final class Workplace {
 
   Review check(Intake site, DesignIntake design) {
     return engine().check(site.site(), design.design(), design.defaulted(), site.defaulted());
+  }
+
+  /** Tables of hole depths on this engine. */
+  DepthTables depths() {
+    return new DepthTables(engine());
+  }
+
+  /** What of a design cannot be put together on a site. */
+  List<ValidationError> cannotBe(BaseDesign design, Site site) {
+    return engine().validationErrors(design, site);
   }
 
   /** Put together when it is first needed: a file with a slip in it is refused sooner. */

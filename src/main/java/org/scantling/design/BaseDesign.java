@@ -56,6 +56,32 @@ public record BaseDesign(
         materials);
   }
 
+  /** The same design with holes that are still to be dug as deep and as wide as it takes. */
+  public BaseDesign withoutHoles() {
+    return with(
+        new Posts(
+            posts.size(),
+            posts.rowSpacingIn(),
+            posts.bayIn(),
+            posts.bays(),
+            posts.heightIn(),
+            0,
+            posts.footing(),
+            posts.backfill(),
+            OptionalDouble.empty()));
+  }
+
+  /** The same design on other posts. */
+  public BaseDesign with(Posts other) {
+    return new BaseDesign(
+        title, proven, other, headers, crossbeams, sidePanels, braces, materials);
+  }
+
+  /** The same design with other crossbeams. */
+  public BaseDesign with(Crossbeams other) {
+    return new BaseDesign(title, proven, posts, headers, other, sidePanels, braces, materials);
+  }
+
   /**
    * Where the base has stood.
    *

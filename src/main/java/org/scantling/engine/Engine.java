@@ -130,6 +130,25 @@ public final class Engine {
         .review(design.title(), unsaid);
   }
 
+  /**
+   * A structure that is decided but for its holes, with how deep and how wide they must be by the
+   * rules that a proposal goes by; without causes and cautions.
+   *
+   * @param design without {@link #validationErrors} but for the depth of its holes, which is not
+   *     read
+   * @param cache from no other engine
+   */
+  public Review holes(Site site, BaseDesign design, ResultCache cache) {
+    DesignProblem plain = new DesignProblem(site, tables, cache);
+    DesignProblem problem =
+        (plain.readsRecord() ? plain.withRecord(recordMeanwhile(site, cache)) : plain)
+            .withDesign(design.withoutHoles());
+    PhaseRunner runner = settling.runner(problem, Detail.ANSWERS);
+    return new Assembly(
+            problem, settling.settle(problem, runner, List.of()), List.of(), Detail.ANSWERS)
+        .review(design.title(), List.of());
+  }
+
   private static Assembly told(
       DesignProblem problem, Pass pass, List<String> assumptions, Detail detail) {
     if (detail == Detail.FULL) {

@@ -87,8 +87,20 @@ public final class DesignReader {
    * @throws IntakeException with all problems of the text
    */
   public DesignIntake read(SourceText source) {
+    return read(source, List.of());
+  }
+
+  /**
+   * The same with some of its values overridden.
+   *
+   * @param settings values that replace those of the text, in this order
+   */
+  public DesignIntake read(SourceText source, List<Setting> settings) {
     Problems problems = new Problems();
-    Optional<DesignIntake> design = read(source, problems);
+    Optional<DesignIntake> design =
+        read(
+            SettingPatch.apply(TreeReader.readGroup(source, problems), settings, problems),
+            problems);
     problems.throwIfAny();
     return design.orElseThrow();
   }
@@ -112,7 +124,10 @@ public final class DesignReader {
   }
 
   private Optional<DesignIntake> read(SourceText source, Problems problems) {
-    Node.Group file = TreeReader.readGroup(source, problems);
+    return read(TreeReader.readGroup(source, problems), problems);
+  }
+
+  private Optional<DesignIntake> read(Node.Group file, Problems problems) {
     Readings said = new ShapeReader(vocabulary, problems).read(DesignFile.class, file);
     if (!problems.all().isEmpty()) {
       return Optional.empty();

@@ -14,12 +14,12 @@ import org.scantling.reasons.Outcome;
  * What a site file states of one demand, and the same site with another value there: what {@code
  * --set} does to the file.
  */
-final class SiteDemand {
+public final class SiteDemand {
   private static final String AUTO = "auto";
 
   private final Demand demand;
 
-  SiteDemand(Demand demand) {
+  public SiteDemand(Demand demand) {
     this.demand = demand;
   }
 
@@ -62,7 +62,7 @@ final class SiteDemand {
   }
 
   /** The same site with another value. */
-  Site with(Site site, Outcome value) {
+  public Site with(Site site, Outcome value) {
     return switch (demand) {
       case WALK_LENGTH, CLEAR_WIDTH, HEADROOM -> walkway(site, amount(value));
       case BAYS -> divided(site, (int) Math.round(amount(value)), site.walkway().lengthIn());

@@ -1,0 +1,90 @@
+package org.scantling.cli;
+
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+
+/** What a table of hole depths goes over: one value each, or several with commas. */
+final class DepthLists {
+  @Option(
+      names = "--post",
+      split = ",",
+      paramLabel = "4x4,6x6",
+      description = "Sizes of the posts.")
+  private List<String> posts;
+
+  @Option(
+      names = "--height",
+      split = ",",
+      paramLabel = "LENGTHS",
+      description = "How far the posts stand out of the ground.")
+  private List<String> heights;
+
+  @Option(
+      names = "--bay",
+      split = ",",
+      paramLabel = "LENGTHS",
+      description = "From post to post along the walk, center to center.")
+  private List<String> bays;
+
+  @Option(
+      names = "--soil",
+      split = ",",
+      paramLabel = "sand,clay",
+      description = "Soils: sandy-gravel, sand, clay, foliated-rock or bedrock.")
+  private List<String> soils;
+
+  @Option(
+      names = "--fill",
+      split = ",",
+      paramLabel = "tamped-soil|gravel|concrete",
+      description = "What fills the holes.")
+  private List<String> fills;
+
+  @Option(
+      names = "--wind",
+      split = ",",
+      paramLabel = "SPEEDS",
+      description = "Gusts by the map of the code, a line of the table each.")
+  private List<String> winds;
+
+  @Option(
+      names = "--frost",
+      split = ",",
+      paramLabel = "LENGTHS",
+      description = "Frost depths, a column of the table each.")
+  private List<String> frosts;
+
+  Optional<List<String>> posts() {
+    return Optional.ofNullable(posts);
+  }
+
+  Optional<List<String>> heights() {
+    return Optional.ofNullable(heights);
+  }
+
+  Optional<List<String>> bays() {
+    return Optional.ofNullable(bays);
+  }
+
+  Optional<List<String>> soils() {
+    return Optional.ofNullable(soils);
+  }
+
+  Optional<List<String>> fills() {
+    return Optional.ofNullable(fills);
+  }
+
+  Optional<List<String>> winds() {
+    return Optional.ofNullable(winds);
+  }
+
+  Optional<List<String>> frosts() {
+    return Optional.ofNullable(frosts);
+  }
+
+  /** True where posts or holes are asked for that the site's own need not be. */
+  boolean ofPosts() {
+    return posts != null || heights != null || bays != null || soils != null || fills != null;
+  }
+}

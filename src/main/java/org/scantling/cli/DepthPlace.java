@@ -1,0 +1,78 @@
+package org.scantling.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scantling.intake.Setting;
+import picocli.CommandLine.Option;
+
+/** What holds for a whole table of hole depths: the place, the climber and the top. */
+final class DepthPlace {
+  @Option(
+      names = "--exposure",
+      paramLabel = "B|C|D",
+      description = "How open the place is; B, among houses or trees, if not given.")
+  private String exposure;
+
+  @Option(
+      names = "--vine",
+      paramLabel = "KEY",
+      description = "The climber, such as grape, wisteria or none; climbing-rose if not given.")
+  private String vine;
+
+  @Option(
+      names = "--snow",
+      paramLabel = "LOAD",
+      description = "Snow on the ground; 30 psf if not given.")
+  private String snow;
+
+  @Option(
+      names = "--isolated-posts",
+      paramLabel = "yes|no",
+      description =
+          "Whether each post may move 1/2 in at the ground, so that the soil counts twice; yes if"
+              + " not given.")
+  private String isolated;
+
+  @Option(
+      names = "--row-spacing",
+      paramLabel = "LENGTH",
+      description = "From row to row across the walk, center to center; 6 ft if not given.")
+  private String rowSpacing;
+
+  @Option(
+      names = "--header",
+      paramLabel = "SIZE",
+      description = "One board of the pair of headers; 2x6 if not given.")
+  private String header;
+
+  @Option(
+      names = "--crossbeam",
+      paramLabel = "SIZE",
+      description = "Size of the crossbeams; 2x6 if not given.")
+  private String crossbeam;
+
+  /** What a site file would say of it. */
+  List<Setting> ofSite() {
+    List<Setting> settings = new ArrayList<>();
+    add(settings, "site.climate.exposure", exposure);
+    add(settings, "site.climate.ground-snow", snow);
+    add(settings, "site.isolated-posts", isolated);
+    add(settings, "planting[0].vine", vine);
+    return settings;
+  }
+
+  /** What a design file would say of it. */
+  List<Setting> ofDesign() {
+    List<Setting> settings = new ArrayList<>();
+    add(settings, "posts.row-spacing", rowSpacing);
+    add(settings, "headers.size", header);
+    add(settings, "crossbeams.size", crossbeam);
+    return settings;
+  }
+
+  private static void add(List<Setting> settings, String path, String value) {
+    if (value != null) {
+      settings.add(new Setting(path, value));
+    }
+  }
+}

@@ -1,0 +1,119 @@
+package org.scantling.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.scantling.depths.DepthTable;
+import org.scantling.intake.Intake;
+import org.scantling.intake.Setting;
+import org.scantling.print.DepthJson;
+import org.scantling.print.DepthPage;
+import org.scantling.print.MarkdownPage;
+import org.scantling.print.PrintOptions;
+import org.scantling.print.ProposalText;
+import org.scantling.print.TextPage;
+import org.scantling.quantity.UnitSystem;
+import org.scantling.reasons.Proposal;
+import org.scantling.words.Words;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** How deep the holes must be. */
+@Command(
+    name = "depths",
+    mixinStandardHelpOptions = true,
+    abbreviateSynopsis = true,
+    description = {
+      "How deep the post holes must be, by wind and frost, from the same checks as a proposal. Of a"
+          + " site the answer for that place comes first; without one it is a plain walk, every"
+          + " assumption stated.",
+      "One value for each list gives one answer: depths --post 4x4 --wind \"115 mph\" --frost"
+          + " \"42 in\" --soil sand",
+    })
+final class DepthsCommand implements Callable<Integer> {
+  enum Format {
+    TEXT,
+    JSON,
+    MARKDOWN
+  }
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      index = "0",
+      arity = "0..1",
+      paramLabel = "SITE",
+      description = "A site file, YAML or JSON; a plain walk if not given.")
+  private Path site;
+
+  @Option(
+      names = "--set",
+      paramLabel = "PATH=VALUE",
+      description = "Override one value of the site file.")
+  private final List<String> settings = new ArrayList<>();
+
+  @Mixin private DepthLists lists;
+  @Mixin private DepthPlace place;
+  @Mixin private GeneralOptions general;
+
+  @Option(
+      names = "--format",
+      paramLabel = "text|json|markdown",
+      description = "How the answer is written.")
+  private Format format = Format.TEXT;
+
+  @Override
+  public Integer call() {
+    CompiledRules.begin();
+    Workplace workplace = Workplace.of(general.houseRules());
+    Words words = Words.load(workplace.tables());
+    DepthAsk ask = new DepthAsk(workplace, lists, place);
+    if (site == null) {
+      if (!settings.isEmpty()) {
+        throw new WrongOption("--set: there is no site file whose values it could override");
+      }
+      return answered(ask.plain(), words, UnitSystem.IMPERIAL);
+    }
+    List<Setting> set = new ArrayList<>(settings.stream().map(Setting::parse).toList());
+    set.addAll(place.ofSite());
+    Intake intake = workplace.read(site, set);
+    Proposal proposal = workplace.propose(intake);
+    UnitSystem units = SiteOptions.written(intake);
+    return proposal.proposed()
+        ? answered(ask.at(intake, proposal), words, units)
+        : refused(proposal, words, units);
+  }
+
+  private int answered(DepthTable table, Words words, UnitSystem units) {
+    PrintOptions how = general.printing(units);
+    spec.commandLine()
+        .getOut()
+        .print(
+            switch (format) {
+              case TEXT -> TextPage.print(DepthPage.of(table, words, how.units()), how);
+              case MARKDOWN -> MarkdownPage.print(DepthPage.of(table, words, how.units()));
+              case JSON -> DepthJson.of(table);
+            });
+    Optional<DepthTable.Here> here = table.here();
+    boolean none =
+        here.isPresent()
+            ? here.get().row().depthIn().isEmpty()
+            : table.rows().stream().allMatch(row -> row.depthIn().isEmpty());
+    return none ? ExitStatus.NEEDS_ENGINEER : ExitStatus.ANSWERED;
+  }
+
+  /** Where nothing is proposed no hole is dug, and the reason goes to the error stream. */
+  private int refused(Proposal proposal, Words words, UnitSystem units) {
+    if (format == Format.JSON) {
+      spec.commandLine().getOut().print(DepthJson.refused());
+    }
+    spec.commandLine().getErr().print(ProposalText.of(proposal, words, general.printing(units)));
+    return ExitStatus.NEEDS_ENGINEER;
+  }
+}

@@ -1,0 +1,45 @@
+package org.scantling.words;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** What a table of hole depths says: rules/depth-words.csv. */
+public final class DepthWords {
+  private final Map<String, Map<String, String>> byId = new HashMap<>();
+
+  private DepthWords() {}
+
+  public static DepthWords read() {
+    DepthWords words = new DepthWords();
+    WordFile.read("depth-words.csv").forEach(row -> words.byId.put(row.get("id"), row));
+    return words;
+  }
+
+  /** The word in a cell, or the lead of an item. */
+  public String cell(String id) {
+    return row(id).get("cell");
+  }
+
+  /**
+   * A sentence with its blanks filled; what is in brackets is left out where its blank is empty.
+   *
+   * @throws IllegalArgumentException when there is no such row, or another blank stays empty
+   */
+  public String say(String id, Map<String, String> blanks) {
+    return new Template(row(id).get("text"))
+        .filled(name -> Optional.ofNullable(blanks.get(name)));
+  }
+
+  public String say(String id) {
+    return say(id, Map.of());
+  }
+
+  private Map<String, String> row(String id) {
+    Map<String, String> row = byId.get(id);
+    if (row == null) {
+      throw new IllegalArgumentException("rules/depth-words.csv has no row for '" + id + "'");
+    }
+    return row;
+  }
+}
