@@ -28,10 +28,15 @@ final class DepthAsk {
   private final Workplace workplace;
   private final DepthLists lists;
   private final DepthPlace place;
+  private final boolean metric;
   private final OptionReader reader = new OptionReader();
   private final PlainWalk plain;
 
-  DepthAsk(Workplace workplace, DepthLists lists, DepthPlace place) {
+  /**
+   * @param metric true where nobody names winds and frosts and they are wanted in metric steps
+   */
+  DepthAsk(Workplace workplace, DepthLists lists, DepthPlace place, boolean metric) {
+    this.metric = metric;
     this.workplace = workplace;
     this.lists = lists;
     this.place = place;
@@ -44,8 +49,8 @@ final class DepthAsk {
     Optional<BaseDesign> design = plain.design(place.ofDesign());
     List<String> sizes = sizes(lists.posts().orElseGet(() -> usual("depths.post")));
     List<String> soils = soils(lists.soils().orElseGet(() -> usual("depths.soil")));
-    List<Double> winds = winds(lists.winds().orElseGet(() -> usual("depths.wind")));
-    List<Double> frosts = frosts(lists.frosts().orElseGet(() -> usual("depths.frost")));
+    List<Double> winds = winds(lists.winds().orElseGet(() -> usual(steps("depths.wind"))));
+    List<Double> frosts = frosts(lists.frosts().orElseGet(() -> usual(steps("depths.frost"))));
     BaseDesign.Posts posts = plain.design(List.of()).orElseThrow().posts();
     List<Stand> stands = stands(posts, sizes, soils, fill(posts));
     reader.done();
@@ -82,12 +87,12 @@ final class DepthAsk {
             soils(lists.soils().orElse(List.of(soil))),
             fill(posts));
     List<Double> winds =
-        lists.winds().map(this::winds).orElseGet(() -> with(windMph, winds(usual("depths.wind"))));
+        lists.winds().map(this::winds).orElseGet(() -> with(windMph, winds(usual(steps("depths.wind")))));
     List<Double> frosts =
         lists
             .frosts()
             .map(this::frosts)
-            .orElseGet(() -> with(frostIn, frosts(usual("depths.frost"))));
+            .orElseGet(() -> with(frostIn, frosts(usual(steps("depths.frost")))));
     reader.done();
     DepthRequest request = new DepthRequest(intake.site(), design, stands, winds, frosts);
     refuseWhatCannotBe(request);
@@ -185,6 +190,10 @@ final class DepthAsk {
     TreeSet<Double> all = new TreeSet<>(usual);
     all.add(own);
     return List.copyOf(all);
+  }
+
+  private String steps(String row) {
+    return metric ? row + "-metric" : row;
   }
 
   private List<String> usual(String row) {

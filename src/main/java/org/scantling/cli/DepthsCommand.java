@@ -73,12 +73,11 @@ final class DepthsCommand implements Callable<Integer> {
     CompiledRules.begin();
     Workplace workplace = Workplace.of(general.houseRules());
     Words words = Words.load(workplace.tables());
-    DepthAsk ask = new DepthAsk(workplace, lists, place);
     if (site == null) {
       if (!settings.isEmpty()) {
         throw new WrongOption("--set: there is no site file whose values it could override");
       }
-      return answered(ask.plain(), words, UnitSystem.IMPERIAL);
+      return answered(ask(workplace, UnitSystem.IMPERIAL).plain(), words, UnitSystem.IMPERIAL);
     }
     List<Setting> set = new ArrayList<>(settings.stream().map(Setting::parse).toList());
     set.addAll(place.ofSite());
@@ -86,8 +85,13 @@ final class DepthsCommand implements Callable<Integer> {
     Proposal proposal = workplace.propose(intake);
     UnitSystem units = SiteOptions.written(intake);
     return proposal.proposed()
-        ? answered(ask.at(intake, proposal), words, units)
+        ? answered(ask(workplace, units).at(intake, proposal), words, units)
         : refused(proposal, words, units);
+  }
+
+  private DepthAsk ask(Workplace workplace, UnitSystem units) {
+    boolean metric = general.units(units) == UnitSystem.METRIC;
+    return new DepthAsk(workplace, lists, place, metric);
   }
 
   private int answered(DepthTable table, Words words, UnitSystem units) {

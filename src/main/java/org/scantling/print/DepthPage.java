@@ -21,7 +21,7 @@ public final class DepthPage {
   private final DepthTable table;
   private final DepthRequest request;
   private final Voice voice;
-  private final DepthWords words = DepthWords.read();
+  private final DepthWords words;
   private final DepthHere here;
   private final Map<String, Source> governing = new LinkedHashMap<>();
 
@@ -29,6 +29,7 @@ public final class DepthPage {
     this.table = table;
     this.request = table.request();
     this.voice = words.voice(Reader.BUILDER, units);
+    this.words = DepthWords.read(units);
     this.here = new DepthHere(table, words.tables(), voice, this.words);
     table.rows().forEach(row -> governing.putIfAbsent(word(row), row.source()));
   }

@@ -3,15 +3,20 @@ package org.scantling.words;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.scantling.quantity.UnitSystem;
 
 /** What a table of hole depths says: rules/depth-words.csv. */
 public final class DepthWords {
   private final Map<String, Map<String, String>> byId = new HashMap<>();
 
-  private DepthWords() {}
+  private final UnitSystem units;
 
-  public static DepthWords read() {
-    DepthWords words = new DepthWords();
+  private DepthWords(UnitSystem units) {
+    this.units = units;
+  }
+
+  public static DepthWords read(UnitSystem units) {
+    DepthWords words = new DepthWords(units);
     WordFile.read("depth-words.csv").forEach(row -> words.byId.put(row.get("id"), row));
     return words;
   }
@@ -27,7 +32,8 @@ public final class DepthWords {
    * @throws IllegalArgumentException when there is no such row, or another blank stays empty
    */
   public String say(String id, Map<String, String> blanks) {
-    return new Template(row(id).get("text"))
+    String text = row(id).get("text");
+    return new Template(units == UnitSystem.METRIC ? MetricText.of(text) : text)
         .filled(name -> Optional.ofNullable(blanks.get(name)));
   }
 
