@@ -29,6 +29,13 @@ import picocli.CommandLine.Spec;
     name = "depths",
     mixinStandardHelpOptions = true,
     abbreviateSynopsis = true,
+    preprocessor = LooseWords.class,
+    footer = {
+      "",
+      "For example:",
+      "  scantling depths --post 4x4,6x6 --wind \"90 mph,115 mph\" --frost \"0 in,3 ft\"",
+      "  scantling depths scenarios/windy-hill.yaml",
+    },
     description = {
       "How deep the post holes must be, by wind and frost, from the same checks as a proposal. Of a"
           + " site the answer for that place comes first; without one it is a plain walk, every"

@@ -77,6 +77,11 @@ final class OptionReader {
     complaints.add(option + ": " + why);
   }
 
+  /** True while nothing was wrong. */
+  boolean clear() {
+    return complaints.isEmpty();
+  }
+
   /**
    * @throws WrongOption when anything was wrong
    */

@@ -18,6 +18,7 @@ final class Refusals implements IParameterExceptionHandler {
       err.println(
           "Maybe `" + command.getCommandSpec().qualifiedName() + " --help` shows what is right.");
     }
+    WorkingLine.of(command).ifPresent(err::println);
     return ExitStatus.WRONG_INPUT;
   }
 }

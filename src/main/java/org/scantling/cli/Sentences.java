@@ -29,6 +29,9 @@ final class Sentences implements IExecutionExceptionHandler {
             || exception instanceof UnknownSubject
             || exception instanceof WrongOption;
     err.println(ErrorText.of(theirs ? exception.getMessage() : fault(exception)));
+    if (exception instanceof WrongOption) {
+      WorkingLine.of(command).ifPresent(err::println);
+    }
     if (SiteOptions.verbose(parsed)) {
       err.print(Trace.of(exception));
       err.flush();

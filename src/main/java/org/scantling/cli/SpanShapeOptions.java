@@ -131,7 +131,23 @@ final class SpanShapeOptions {
     }
   }
 
-  List<Measure> steps(OptionReader reader, Role role) {
+  /** True where no option is given that is for other roles. */
+  boolean fits(Role role) {
+    OptionReader reader = new OptionReader();
+    refuseOthers(reader, role);
+    return reader.clear();
+  }
+
+  /**
+   * @param asked lengths that stand before the options; those of the options where there are none
+   */
+  List<Measure> steps(OptionReader reader, Role role, List<String> asked) {
+    if (!asked.isEmpty()) {
+      if (spacings != null || tributaries != null || heights != null) {
+        reader.misplaced(option(role), "a length is named before it already: leave one out");
+      }
+      return lengths(reader, option(role), asked);
+    }
     return switch (role) {
       case CROSSBEAMS -> lengths(reader, "--spacing", or(spacings, SPACINGS));
       case HEADERS -> lengths(reader, "--tributary", or(tributaries, WIDTHS));
@@ -139,6 +155,14 @@ final class SpanShapeOptions {
           heights == null
               ? areas(reader, or(tributaries, AREAS))
               : lengths(reader, "--height", heights);
+    };
+  }
+
+  private static String option(Role role) {
+    return switch (role) {
+      case CROSSBEAMS -> "--spacing";
+      case HEADERS -> "--tributary";
+      case POSTS -> "--height";
     };
   }
 

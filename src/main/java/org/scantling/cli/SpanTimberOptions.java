@@ -21,6 +21,7 @@ import picocli.CommandLine.Option;
 final class SpanTimberOptions {
   private static final Pattern SIZE = Pattern.compile("(?:([1-9])-)?(\\d+x\\d+)");
   private static final String ALL = "all";
+  private static final String BOARD = "board";
 
   @Option(
       names = "--size",
@@ -96,13 +97,49 @@ final class SpanTimberOptions {
     return timbers;
   }
 
-  List<TimberSize> sizes(OptionReader reader, Tables tables, Role role, UnitSystem units) {
+  /** Sizes that are named by the option. */
+  List<String> named() {
+    return sizes.stream().map(SizeText::plain).filter(size -> !size.equals(ALL)).toList();
+  }
+
+  /** True where a role has a size: headers of boards are had in pairs. */
+  boolean has(Role role, String size, Tables tables) {
+    String plain = SizeText.plain(size);
+    return size(tables, named(role, plain, tables))
+        .filter(
+            found ->
+                found.row().roles().contains(found.plies() > 1 ? BOARD : role.member()))
+        .isPresent();
+  }
+
+  /** A board by itself is no header, but a pair of it is. */
+  private static String named(Role role, String size, Tables tables) {
+    boolean board =
+        role == Role.HEADERS
+            && tables
+                .sizes()
+                .find(size)
+                .filter(row -> row.roles().contains(BOARD))
+                .filter(row -> !row.roles().contains(role.member()))
+                .isPresent();
+    return board ? "2-" + size : size;
+  }
+
+  /**
+   * @param asked sizes that stand before the options; those of the option where there are none
+   */
+  List<TimberSize> sizes(
+      OptionReader reader, Tables tables, Role role, List<String> asked, UnitSystem units) {
+    if (!asked.isEmpty() && !named().isEmpty()) {
+      reader.misplaced("--size", "sizes are named before it already: leave one of the two out");
+    }
     List<TimberSize> read = new ArrayList<>();
-    for (String size : sizes) {
-      if (size.strip().equals(ALL)) {
+    for (String written : asked.isEmpty() ? sizes : asked) {
+      String size = SizeText.plain(written);
+      if (size.equals(ALL)) {
         read.addAll(all(tables, role, units));
       } else {
-        size(tables, size.strip())
+        size(tables, asked.isEmpty() ? size : named(role, size, tables))
             .ifPresentOrElse(
                 read::add,
                 () -> reader.misplaced("--size", SizeAdvice.of(size, tables, role, units)));
@@ -119,7 +156,7 @@ final class SpanTimberOptions {
       all.add(new TimberSize(row.id(), 1, row));
     }
     if (role == Role.HEADERS) {
-      for (SizeRow row : tables.sizes("board", market)) {
+      for (SizeRow row : tables.sizes(BOARD, market)) {
         all.add(new TimberSize("2-" + row.id(), 2, row));
       }
     }

@@ -1,13 +1,17 @@
 package org.scantling.cli;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.scantling.print.Page;
 import org.scantling.print.PrintOptions;
 import org.scantling.print.SpanCsv;
 import org.scantling.print.SpanJson;
 import org.scantling.print.SpanMarkdown;
 import org.scantling.print.SpanText;
+import org.scantling.print.TextPage;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.spans.Assumptions;
 import org.scantling.spans.Role;
@@ -28,6 +32,13 @@ import picocli.CommandLine.Spec;
     name = "spans",
     mixinStandardHelpOptions = true,
     abbreviateSynopsis = true,
+    preprocessor = LooseWords.class,
+    footer = {
+      "",
+      "For example:",
+      "  scantling spans crossbeams --size 2x6,2x8 --spacing \"16 in,24 in\"",
+      "  scantling spans 2x6 16 in",
+    },
     description =
         "A span table from the program's own checks, under stated loads and assumptions; the end of"
             + " it says all of them, so that a published table can be matched.")
@@ -42,10 +53,12 @@ final class SpansCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   @Parameters(
-      index = "0",
-      paramLabel = "crossbeams|headers|posts",
-      description = "What the table is about.")
-  private String role;
+      arity = "0..*",
+      paramLabel = "crossbeams|headers|posts, SIZE, LENGTH",
+      description =
+          "What the table is about. A size alone is told for each role that has it; a length is the"
+              + " spacing of crossbeams, the width that headers carry, or the height of posts.")
+  private List<String> words = new ArrayList<>();
 
   @Mixin private SpanTimberOptions timber;
   @Mixin private SpanLoadOptions loads;
@@ -61,18 +74,75 @@ final class SpansCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Tables tables = general.houseRules().map(Tables::load).orElseGet(Tables::load);
-    SpanTable table = new SpanTables(tables).of(request(tables));
-    spec.commandLine().getOut().print(written(table, tables));
+    OptionReader reader = new OptionReader();
+    SpanAsk ask = new SpanAsk(words, reader);
+    reader.done();
+    SpanTables spans = new SpanTables(tables);
+    List<SpanTable> answers =
+        requests(ask, tables).stream().map(spans::of).toList();
+    if (format == Format.TEXT || format == Format.MARKDOWN) {
+      ask.told().forEach(this::say);
+    } else {
+      ask.told().forEach(spec.commandLine().getErr()::println);
+    }
+    spec.commandLine().getOut().print(written(answers, tables));
     return ExitStatus.ANSWERED;
   }
 
-  /** All that is wrong is told at once; without a role the rest cannot be read. */
-  private SpanRequest request(Tables tables) {
+  private void say(String told) {
+    spec.commandLine().getOut().print(TextPage.print(new Page().paragraph(told), how()) + "\n");
+  }
+
+  private PrintOptions how() {
+    return general.printing(UnitSystem.IMPERIAL);
+  }
+
+  /** One for the role that is named; without one, one for each that has the size that is named. */
+  private List<SpanRequest> requests(SpanAsk ask, Tables tables) {
+    if (ask.roles().size() == 1) {
+      return List.of(request(ask.roles().get(0), ask, tables));
+    }
     OptionReader reader = new OptionReader();
-    List<String> roles = Arrays.stream(Role.values()).map(Role::word).toList();
-    String word = reader.word("ROLE", role, roles);
+    List<String> sizes = ask.sizes().isEmpty() ? timber.named() : ask.sizes();
+    List<Role> roles =
+        ask.roles().isEmpty() ? rolesOf(ask, sizes, tables) : ask.roles();
+    if (roles.isEmpty()) {
+      if (sizes.isEmpty()) {
+        reader.misplaced("ROLE", "name crossbeams, headers or posts, or a size such as 2x6");
+      } else {
+        sizes.forEach(
+            each ->
+                reader.misplaced(
+                    "SIZE",
+                    SizeAdvice.of(
+                        each, tables, Role.CROSSBEAMS, general.units(UnitSystem.IMPERIAL))));
+      }
+    }
+    if (format == Format.CSV && roles.size() > 1) {
+      reader.misplaced(
+          "--format",
+          "csv is one table: name one of "
+              + roles.stream().map(Role::word).collect(Collectors.joining(", ")));
+    }
     reader.done();
-    Role asked = Role.values()[roles.indexOf(word)];
+    return roles.stream().map(role -> request(role, ask, tables)).toList();
+  }
+
+  /** Those that have every size, if what else is asked fits them; a length goes with the first. */
+  private List<Role> rolesOf(SpanAsk ask, List<String> sizes, Tables tables) {
+    List<Role> having =
+        Arrays.stream(Role.values())
+            .filter(role -> !sizes.isEmpty())
+            .filter(role -> sizes.stream().allMatch(each -> timber.has(role, each, tables)))
+            .toList();
+    List<Role> fitting = having.stream().filter(shape::fits).toList();
+    List<Role> roles = fitting.isEmpty() ? having : fitting;
+    return ask.steps().isEmpty() || roles.isEmpty() ? roles : roles.subList(0, 1);
+  }
+
+  /** All that is wrong is told at once. */
+  private SpanRequest request(Role asked, SpanAsk ask, Tables tables) {
+    OptionReader reader = new OptionReader();
     shape.refuseOthers(reader, asked);
     Assumptions.Use use = timber.use(reader, tables);
     // The repetitive factor is for members that decking joins (NDS 4.3.9): such a top is not open.
@@ -80,8 +150,8 @@ final class SpansCommand implements Callable<Integer> {
     SpanRequest request =
         new SpanRequest(
             asked,
-            timber.sizes(reader, tables, asked, general.units(UnitSystem.IMPERIAL)),
-            shape.steps(reader, asked),
+            timber.sizes(reader, tables, asked, ask.sizes(), general.units(UnitSystem.IMPERIAL)),
+            shape.steps(reader, asked, ask.steps()),
             timber.timbers(reader, tables),
             new Assumptions(
                 loads.loads(reader, tables, open),
@@ -94,8 +164,14 @@ final class SpansCommand implements Callable<Integer> {
     return request;
   }
 
+  private String written(List<SpanTable> answers, Tables tables) {
+    return format == Format.JSON
+        ? SpanJson.of(answers)
+        : answers.stream().map(each -> written(each, tables)).collect(Collectors.joining("\n"));
+  }
+
   private String written(SpanTable table, Tables tables) {
-    PrintOptions how = general.printing(UnitSystem.IMPERIAL);
+    PrintOptions how = how();
     return switch (format) {
       case TEXT -> SpanText.of(table, Words.load(tables), how);
       case MARKDOWN -> SpanMarkdown.of(table, Words.load(tables), how);

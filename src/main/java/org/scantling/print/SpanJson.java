@@ -26,6 +26,18 @@ public final class SpanJson {
     return JsonText.print(new SpanJson(table).whole());
   }
 
+  /** One table as it is; several under one head. */
+  public static String of(List<SpanTable> tables) {
+    if (tables.size() == 1) {
+      return of(tables.get(0));
+    }
+    ObjectNode node = JsonText.object();
+    node.put("schema", "scantling/spans/1");
+    ArrayNode all = node.putArray("tables");
+    tables.forEach(table -> all.add(new SpanJson(table).whole()));
+    return JsonText.print(node);
+  }
+
   private ObjectNode whole() {
     ObjectNode node = JsonText.object();
     node.put("schema", "scantling/spans/1");

@@ -171,7 +171,7 @@ class SpansCommandTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "crossbeam | ROLE: crossbeam must be crossbeams, headers or posts. Maybe crossbeams?",
+        "crosbeam | ROLE: crosbeam must be crossbeams, headers or posts. Maybe crossbeams?",
         "crossbeams,--size,2x7 | Maybe 2x6 or 2x8?",
         "crossbeams,--size,joist | --size: joist is not a size in the table. For crossbeams there are 2x4,",
         "crossbeams,--species,southern-pin | Maybe southern-pine?",
