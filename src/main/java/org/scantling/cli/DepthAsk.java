@@ -40,14 +40,14 @@ final class DepthAsk {
     this.workplace = workplace;
     this.lists = lists;
     this.place = place;
-    this.plain = new PlainWalk(workplace.tables(), reader);
+    this.plain = new PlainWalk(workplace.tables(), metric, reader);
   }
 
   /** Of the plain walk that comes with the program. */
   DepthTable plain() {
     Optional<Site> site = plain.site(place.ofSite());
     Optional<BaseDesign> design = plain.design(place.ofDesign());
-    List<String> sizes = sizes(lists.posts().orElseGet(() -> usual("depths.post")));
+    List<String> sizes = sizes(lists.posts().orElseGet(() -> usual(steps("depths.post"))));
     List<String> soils = soils(lists.soils().orElseGet(() -> usual("depths.soil")));
     List<Double> winds = winds(lists.winds().orElseGet(() -> usual(steps("depths.wind"))));
     List<Double> frosts = frosts(lists.frosts().orElseGet(() -> usual(steps("depths.frost"))));

@@ -2,6 +2,7 @@ package org.scantling.cli;
 
 import java.util.List;
 import java.util.Optional;
+import org.scantling.tables.Tables;
 import picocli.CommandLine.Option;
 
 /** What a table of hole depths goes over: one value each, or several with commas. */
@@ -56,7 +57,23 @@ final class DepthLists {
   private List<String> frosts;
 
   Optional<List<String>> posts() {
-    return Optional.ofNullable(posts);
+    return Optional.ofNullable(posts).map(each -> each.stream().map(SizeText::plain).toList());
+  }
+
+  /** True where posts are named and all of them are metric sizes. */
+  boolean metricPosts(Tables tables) {
+    return posts()
+        .filter(
+            each ->
+                each.stream()
+                    .allMatch(
+                        size ->
+                            tables
+                                .sizes()
+                                .find(size)
+                                .filter(row -> row.market().equals("metric"))
+                                .isPresent()))
+        .isPresent();
   }
 
   Optional<List<String>> heights() {
@@ -81,10 +98,5 @@ final class DepthLists {
 
   Optional<List<String>> frosts() {
     return Optional.ofNullable(frosts);
-  }
-
-  /** True where posts or holes are asked for that the site's own need not be. */
-  boolean ofPosts() {
-    return posts != null || heights != null || bays != null || soils != null || fills != null;
   }
 }

@@ -84,7 +84,9 @@ final class DepthsCommand implements Callable<Integer> {
       if (!settings.isEmpty()) {
         throw new WrongOption("--set: there is no site file whose values it could override");
       }
-      return answered(ask(workplace, UnitSystem.IMPERIAL).plain(), words, UnitSystem.IMPERIAL);
+      UnitSystem usual =
+          lists.metricPosts(workplace.tables()) ? UnitSystem.METRIC : UnitSystem.IMPERIAL;
+      return answered(ask(workplace, usual).plain(), words, usual);
     }
     List<Setting> set = new ArrayList<>(settings.stream().map(Setting::parse).toList());
     set.addAll(place.ofSite());

@@ -25,7 +25,6 @@ import org.scantling.tables.Tables;
  * and bounded just as the files of a site are, and what is wrong is told by the option.
  */
 final class PlainWalk {
-  private static final String FOLDER = "depths";
 
   /** The option that sets a path of either file. */
   private static final Map<String, String> OPTIONS =
@@ -45,10 +44,15 @@ final class PlainWalk {
           Map.entry("site.climate.ground-snow", "--snow"),
           Map.entry("planting[0].vine", "--vine"));
 
+  private final String folder;
   private final Vocabulary vocabulary;
   private final OptionReader reader;
 
-  PlainWalk(Tables tables, OptionReader reader) {
+  /**
+   * @param metric true for the one of metric sizes
+   */
+  PlainWalk(Tables tables, boolean metric, OptionReader reader) {
+    this.folder = metric ? "depths-metric" : "depths";
     this.vocabulary = Vocabulary.of(tables);
     this.reader = reader;
   }
@@ -58,7 +62,7 @@ final class PlainWalk {
     return told(
         () ->
             ShippedFiles.read(
-                FOLDER, file -> new SiteReader(vocabulary).read(file, settings).site()));
+                folder, file -> new SiteReader(vocabulary).read(file, settings).site()));
   }
 
   /** Its posts and timbers; empty after a complaint. */
@@ -66,7 +70,7 @@ final class PlainWalk {
     return told(
         () ->
             ShippedFiles.read(
-                FOLDER,
+                folder,
                 file -> new DesignReader(vocabulary).read(base(file), settings).design()));
   }
 

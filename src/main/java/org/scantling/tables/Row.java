@@ -2,13 +2,21 @@ package org.scantling.tables;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+import org.scantling.quantity.Length;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Source;
 
 /** The cells of one row by the name of their column, refused where they do not fit. */
 final class Row {
+  private static final String INCHES = "_in";
+
+  /** A length that a house writes with its unit, in a column that otherwise has inches. */
+  private static final Pattern METRIC = Pattern.compile("\\d{1,6}(?:\\.\\d{1,6})?\\s*(?:mm|cm|m)");
+
   private final TableFile table;
   private final int line;
   private final String[] cells;
@@ -24,6 +32,17 @@ final class Row {
   /** The same place in the file with other cells. */
   Row with(String[] others) {
     return new Row(table, line, others, sources);
+  }
+
+  /** This row with what stands in some columns, where they were left blank. */
+  Row filled(Map<String, String> blanks) {
+    String[] more = cells.clone();
+    blanks.forEach(
+        (column, cell) -> {
+          int place = table.column(column);
+          more[place] = more[place].isEmpty() ? cell : more[place];
+        });
+    return with(more);
   }
 
   /** This row as one that a house adds. */
@@ -174,6 +193,9 @@ final class Row {
   }
 
   private double number(String column, String cell) {
+    if (column.endsWith(INCHES) && METRIC.matcher(cell).matches()) {
+      return Length.parse(cell);
+    }
     int bar = cell.indexOf('/');
     if (bar < 0) {
       return decimal(column, cell);
@@ -190,7 +212,12 @@ final class Row {
     try {
       amount = Double.parseDouble(cell);
     } catch (NumberFormatException e) {
-      throw refuse(column, "a number, such as 0.25 or 1/3");
+      throw refuse(
+          column,
+          column.endsWith(INCHES)
+              ? "a number of inches, such as 0.25 or 1/3, or millimeters with their unit, such as"
+                  + " 90 mm"
+              : "a number, such as 0.25 or 1/3");
     }
     if (!Double.isFinite(amount) || !Character.isDigit(cell.charAt(cell.length() - 1))) {
       throw refuse(column, "a finite number");

@@ -65,7 +65,10 @@ final class TableReader {
         throw row.refuse("id", "an id that this table has: " + Near.list(id, rows.keySet()));
       }
       bounds.read(table, row, ours.keySet());
-      Row laid = replaced == null ? row.added() : row.over(replaced);
+      Row laid =
+          replaced == null
+              ? new MetricSize(table, rows.values()).filled(row.added())
+              : row.over(replaced);
       bounds.hold(table, laid, ours.values());
       if (replaced != null && table.holdsNumbers()) {
         bounds.hold(laid, replaced);

@@ -103,7 +103,14 @@ public final class YardFile {
   private String size(CsvFile.Line line, String cell) {
     if (tables.sizes().find(cell).isEmpty()) {
       List<String> known = tables.sizes().rows().stream().map(SizeRow::id).toList();
-      wrong(line, "size", cell, "a size that the sizes table has: " + String.join(", ", known));
+      String more =
+          cell.matches("\\d{2,3}x\\d{2,3}")
+              ? "; another metric size is added by a line '"
+                  + cell
+                  + ",metric' under 'id,market' in the file sizes.csv of --house-rules"
+              : "";
+      wrong(
+          line, "size", cell, "a size that the sizes table has: " + String.join(", ", known) + more);
     }
     return cell;
   }
