@@ -13,6 +13,7 @@ import org.scantling.spans.Role;
 import org.scantling.spans.TimberGrade;
 import org.scantling.spans.TimberSize;
 import org.scantling.tables.DesignValueRow;
+import org.scantling.tables.OtherGrades;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.Tables;
 import picocli.CommandLine.Option;
@@ -93,7 +94,10 @@ final class SpanTimberOptions {
         timbers.add(new TimberGrade(kind.strip(), rank.strip()));
       }
     }
-    grades.forEach(rank -> reader.word("--grade", rank, ranks));
+    for (String rank : grades) {
+      reader.word("--grade", rank, ranks);
+      OtherGrades.why(rank).ifPresent(why -> reader.misplaced("--grade", why));
+    }
     return timbers;
   }
 

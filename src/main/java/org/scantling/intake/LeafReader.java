@@ -2,10 +2,12 @@ package org.scantling.intake;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.scantling.quantity.QuantityException;
 import org.scantling.quantity.QuantityKind;
+import org.scantling.tables.OtherGrades;
 import org.scantling.tables.Shown;
 
 /** Reads one single value: checks its form, its unit, its word and its bounds. */
@@ -64,7 +66,13 @@ final class LeafReader {
         value
             .origin()
             .problem(path, value.words(), ProblemPhrases.oneOf(words))
-            .withAdvice(NearMiss.advice(value.text(), words)));
+            .withAdvice(advice(key, value.text(), words)));
+  }
+
+  private static String advice(ShapeKeys.Key key, String written, Collection<String> words) {
+    Optional<String> other =
+        key.entry().table() == TableWords.GRADES ? OtherGrades.why(written) : Optional.empty();
+    return other.orElseGet(() -> NearMiss.advice(written, words));
   }
 
   private void text(Node.Scalar value, String path) {

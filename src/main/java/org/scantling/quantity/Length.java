@@ -96,6 +96,16 @@ public final class Length {
     return String.format(Locale.ROOT, "%s m", BigDecimal.valueOf(millimetres, 3).toPlainString());
   }
 
+  /**
+   * Metric text that stays in millimetres, as a cutting list has it.
+   *
+   * @param inches the length, finite
+   * @return {@code 1740 mm} for 68.5
+   */
+  public static String millimetres(double inches) {
+    return awayFromZero(checked(inches) * Inches.IN_MILLIMETRES) + " mm";
+  }
+
   /** Millimetres with that many decimals, for what the nearest one does not tell apart. */
   static String metric(double inches, int decimals) {
     return decimals == 0

@@ -100,7 +100,7 @@ final class Fixings {
         .ifPresent(
             joint -> {
               int steps = 2 * (built.geometry().plan().bays() - 1);
-              String rated =
+              String rated = sizes.rated(
                   "header hanger for a "
                       + built.member("header").size()
                       + " with its maker's fasteners, rated for "
@@ -109,7 +109,7 @@ final class Fixings {
                       + Math.round(joint.ratedLiftLb().orElse(0))
                       + " lb of lift and "
                       + Math.round(joint.ratedSideLb().orElse(0))
-                      + " lb sideways";
+                      + " lb sideways");
               add(
                   new Fixing(joint.id(), rated, joint.count() * steps, "lower headers at the steps")
                       .rated(rating(joint)));
@@ -186,7 +186,7 @@ final class Fixings {
           new Fixing(
                   "bracket",
                   "post bracket with its anchor, rated by its maker for "
-                      + BracketLoads.told(rating),
+                      + sizes.rated(BracketLoads.told(rating)),
                   posts,
                   "feet of the posts")
               .rated(rating));
@@ -240,13 +240,13 @@ final class Fixings {
   }
 
   private void parts(String what, JointRow joint, int joints, String use) {
-    String rated =
+    String rated = sizes.rated(
         what
             + " with its maker's fasteners, each joint rated for "
             + Math.round(joint.ratedLiftLb().orElse(0))
             + (joint.question() == Question.RAIL_JOINT ? " lb of weight and " : " lb of lift and ")
             + Math.round(joint.ratedSideLb().orElse(0))
-            + " lb sideways";
+            + " lb sideways");
     add(new Fixing(joint.id(), rated, joint.count() * joints, use).rated(rating(joint)));
   }
 

@@ -2,6 +2,7 @@ package org.scantling.shop;
 
 import org.scantling.quantity.InchText;
 import org.scantling.quantity.Length;
+import org.scantling.quantity.RatingText;
 import org.scantling.tables.FastenerRow;
 
 /**
@@ -26,10 +27,16 @@ final class InchSizes {
     return metric ? row.name() + " (" + size + " mm)" : row.name();
   }
 
-  /** A text of a table, with millimetres after each of its inch sizes. */
+  /** A text of a table, with millimetres after each of its inch sizes and its ratings in kilonewtons. */
   String beside(String text) {
     return metric
-        ? InchText.replaced(text, size -> size.written() + " (" + size.millimetres() + " mm)")
+        ? rated(
+            InchText.replaced(text, size -> size.written() + " (" + size.millimetres() + " mm)"))
         : text;
+  }
+
+  /** What a maker rates, in pounds, or in kilonewtons where the yard thinks in millimetres. */
+  String rated(String text) {
+    return metric ? RatingText.metric(text) : text;
   }
 }

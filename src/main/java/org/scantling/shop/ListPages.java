@@ -29,6 +29,9 @@ public final class ListPages {
   }
 
   private static void write(Lists lists, ListKind kind, Said said, Page page) {
+    if (said.units() == UnitSystem.METRIC) {
+      lists.rounding(kind).ifPresent(page::paragraph);
+    }
     switch (kind) {
       case CUT_LIST -> CutListPage.write(lists, said, page);
       case BUYING -> BuyingPage.write(lists.buying(), said, page);

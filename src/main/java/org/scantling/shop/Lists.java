@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.scantling.design.Site;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Proposal;
+import org.scantling.tables.DefaultWord;
 import org.scantling.tables.Tables;
 import org.scantling.tables.Yard;
 
@@ -40,6 +41,11 @@ public final class Lists {
 
   public String title() {
     return built.title();
+  }
+
+  /** How metric lengths of a list are rounded, where the list has lengths to go by. */
+  Optional<String> rounding(ListKind kind) {
+    return built.tables().defaults().find("rounding." + kind.word()).map(DefaultWord::word);
   }
 
   /** The pieces by their marks. */

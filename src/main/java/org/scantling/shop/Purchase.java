@@ -167,7 +167,7 @@ final class Purchase {
 
   private String length(double lengthIn) {
     return built.tape() == Tape.MILLIMETRES
-        ? Length.metric(lengthIn)
+        ? Length.millimetres(lengthIn)
         : Length.feetAndInches(lengthIn);
   }
 

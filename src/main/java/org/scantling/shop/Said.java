@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.scantling.quantity.Inches;
 import org.scantling.quantity.Length;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.MeasureText;
@@ -17,6 +18,8 @@ import org.scantling.reasons.SourceKind;
 final class Said {
   private static final double CU_M_IN_A_CU_FT = 0.028316847;
 
+  private static final double MARK_IN = 5 / Inches.IN_MILLIMETRES;
+
   private final UnitSystem units;
 
   Said(UnitSystem units) {
@@ -28,7 +31,18 @@ final class Said {
   }
 
   String length(double inches) {
-    return units == UnitSystem.IMPERIAL ? Length.feetAndInches(inches) : Length.metric(inches);
+    return units == UnitSystem.IMPERIAL ? Length.feetAndInches(inches) : Length.millimetres(inches);
+  }
+
+  /** A length in the ground, or a mark that a post may miss by more: to 5 mm on a metric tape. */
+  String mark(double inches) {
+    return units == UnitSystem.IMPERIAL
+        ? Length.feetAndInches(inches)
+        : Length.millimetres(Math.round(inches / MARK_IN) * MARK_IN);
+  }
+
+  String marks(List<Double> inches) {
+    return inches.stream().map(this::mark).collect(Collectors.joining(", "));
   }
 
   String lengths(List<Double> inches) {

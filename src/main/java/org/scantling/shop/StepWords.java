@@ -54,7 +54,7 @@ final class StepWords {
   }
 
   private String length(double inches) {
-    return MeasureText.print(Measure.inches(built.tape().nearest(inches)), units);
+    return new Said(units).length(built.tape().nearest(inches));
   }
 
   private void length(String name, double inches) {
@@ -62,7 +62,11 @@ final class StepWords {
   }
 
   private void row(String name, String row) {
-    words.put(name, MeasureText.print(built.shopMeasure(row), units));
+    Measure measure = built.shopMeasure(row);
+    boolean length = measure.unit() == Unit.INCH && units == UnitSystem.METRIC;
+    words.put(
+        name,
+        length ? new Said(units).length(measure.amount()) : MeasureText.print(measure, units));
   }
 
   private void ground() {

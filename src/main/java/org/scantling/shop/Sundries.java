@@ -156,7 +156,7 @@ final class Sundries {
 
   private String length(double lengthIn) {
     return built.tape() == Tape.MILLIMETRES
-        ? Length.metric(lengthIn)
+        ? Length.millimetres(lengthIn)
         : Length.feetAndInches(lengthIn);
   }
 

@@ -1,5 +1,6 @@
 package org.scantling.tables;
 
+import java.util.List;
 import org.scantling.reasons.Source;
 
 /**
@@ -37,6 +38,9 @@ public record DesignValueRow(
     String note)
     implements TableRow {
 
+  private static final List<String> GRADES =
+      List.of("Select-Structural", "No.1", "No.2", "No.3");
+
   static DesignValueRow read(Row row) {
     if (row.positive("stability_elasticity_psi") > row.positive("elasticity_psi")) {
       throw row.refuse(
@@ -45,7 +49,7 @@ public record DesignValueRow(
     return new DesignValueRow(
         row.text("id"),
         row.text("species"),
-        row.oneOf("grade", "Select-Structural", "No.1", "No.2", "No.3"),
+        grade(row),
         MemberClass.read(row),
         row.band("width_from_in", "width_to_in"),
         row.positive("bending_psi"),
@@ -59,5 +63,14 @@ public record DesignValueRow(
         row.positive("wet_weight_pcf"),
         row.source(),
         row.optional("note"));
+  }
+
+  private static String grade(Row row) {
+    String grade = row.text("grade");
+    if (!GRADES.contains(grade)) {
+      String why = OtherGrades.why(grade).map(it -> ". " + it).orElse("");
+      throw row.refuse("grade", String.join(", ", GRADES) + why);
+    }
+    return grade;
   }
 }

@@ -161,7 +161,12 @@ public final class YardFile {
       CsvFile.Line line, String column, String cell, Stream<String> words) {
     List<String> known = words.distinct().toList();
     if (!cell.isEmpty() && !known.contains(cell)) {
-      wrong(line, column, cell, "one of " + String.join(", ", known) + ", or nothing for any");
+      String why = OtherGrades.why(cell).map(it -> ". " + it).orElse("");
+      wrong(
+          line,
+          column,
+          cell,
+          "one of " + String.join(", ", known) + ", or nothing for any" + why);
     }
     return Optional.of(cell).filter(known::contains);
   }
