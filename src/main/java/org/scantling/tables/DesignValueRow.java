@@ -42,6 +42,7 @@ public record DesignValueRow(
       List.of("Select-Structural", "No.1", "No.2", "No.3");
 
   static DesignValueRow read(Row row) {
+    String grade = grade(row);
     if (row.positive("stability_elasticity_psi") > row.positive("elasticity_psi")) {
       throw row.refuse(
           "stability_elasticity_psi", "no more than elasticity_psi, " + row.text("elasticity_psi"));
@@ -49,7 +50,7 @@ public record DesignValueRow(
     return new DesignValueRow(
         row.text("id"),
         row.text("species"),
-        grade(row),
+        grade,
         MemberClass.read(row),
         row.band("width_from_in", "width_to_in"),
         row.positive("bending_psi"),

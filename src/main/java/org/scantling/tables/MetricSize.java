@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 
 /**
  * A metric size that a house adds. Its name tells what it measures; what else the house leaves blank
- * is as the size has it that measures nearest: what it may serve as, in which lengths it is sold,
+ * is as the size has it that measures nearest, of two as near the larger one: what it may serve as, in which lengths it is sold,
  * and from which band of the design values it is read.
  */
 final class MetricSize {
@@ -59,7 +59,7 @@ final class MetricSize {
             .filter(other -> other.optional(MARKET).equals(METRIC))
             .filter(other -> square(other) == square(row))
             .min(
-                Comparator.<Row>comparingDouble(other -> apart(other, row))
+                Comparator.<Row>comparingLong(other -> Math.round(apart(other, row) / HAIR_IN))
                     .thenComparing(Comparator.comparingDouble(MetricSize::area).reversed()));
     return nearest.map(other -> like(row, other)).orElse(row);
   }

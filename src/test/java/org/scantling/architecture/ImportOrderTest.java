@@ -118,9 +118,19 @@ class ImportOrderTest {
         "problem",
         "engine");
     may("spans", "quantity", "reasons", "loads", "tables", "confirm");
+    may("depths", "quantity", "design", "reasons", "answers", "engine", "search");
     may("words", "quantity", "design", "reasons", "tables");
     may("rulebook", "quantity", "reasons", "tables", "words");
-    may("print", "quantity", "design", "reasons", "tables", "words", "spans", "rulebook");
+    may(
+        "print",
+        "quantity",
+        "design",
+        "reasons",
+        "tables",
+        "words",
+        "spans",
+        "depths",
+        "rulebook");
     may("shop", "quantity", "design", "reasons", "tables", "cutting", "print");
   }
 

@@ -79,7 +79,7 @@ class MetricYardTest {
   void a_piece_that_no_saw_can_cut_from_its_stick_is_left_as_long_as_the_stick() {
     assertThat(page("proven-ground", ListKind.CUT_LIST))
         .contains(
-            "H1 is 5.399 m out of a stick of 5.400 m, and no saw takes off so little: leave it as"
+            "H1 is 5399 mm out of a stick of 5400 mm, and no saw takes off so little: leave it as"
                 + " it comes, measure from the first end, and let the rest stand over at the last"
                 + " end.");
     assertThat(page("proven-ground", ListKind.BUYING))
@@ -92,6 +92,50 @@ class MetricYardTest {
             ListPages.of(lists(scenario), kind, UnitSystem.METRIC),
             PrintOptions.plain(UnitSystem.METRIC))
         .replaceAll("\\s+", " ");
+  }
+
+  /**
+   * By hand: 2000 lb x 4.448 N/lb is 8.896 kN and 1200 lb 5.338 kN; what a part must be rated for
+   * is never rounded down.
+   */
+  @Test
+  void a_metric_yard_is_asked_for_kilonewtons_and_not_for_pounds() {
+    Lists lists = Lists.of(Jobs.wish("stone-terrace", "materials.market=metric"));
+    for (ListKind kind : ListKind.values()) {
+      assertThat(
+              TextPage.print(
+                  ListPages.of(lists, kind, UnitSystem.METRIC),
+                  PrintOptions.plain(UnitSystem.METRIC)))
+          .doesNotContainPattern("[0-9] lb\\b");
+    }
+    assertThat(
+            TextPage.print(
+                    ListPages.of(lists, ListKind.BUYING, UnitSystem.METRIC),
+                    PrintOptions.plain(UnitSystem.METRIC))
+                .replaceAll("\\s+", " "))
+        .contains("8.9 kN of lift", "5.4 kN sideways");
+  }
+
+  @Test
+  void a_metric_job_is_in_millimetres_throughout_and_says_once_how_they_are_rounded() {
+    for (ListKind kind : List.of(ListKind.CUT_LIST, ListKind.SET_OUT, ListKind.ORDER)) {
+      assertThat(page("metric-country", kind)).doesNotContainPattern("[0-9]\\.[0-9]+ m\\b");
+    }
+    assertThat(page("metric-country", ListKind.CUT_LIST))
+        .containsOnlyOnce("All lengths are in millimeters, rounded to the nearest one.")
+        .contains("3721 mm");
+    assertThat(page("metric-country", ListKind.SET_OUT))
+        .containsOnlyOnce("stakes, middles of posts and depths of holes rounded to the nearest 5");
+  }
+
+  /** By hand: rows 2.246 m apart are staked at 2245 mm; the diagonal stays that of 2246. */
+  @Test
+  void stakes_are_told_to_five_millimetres_and_diagonals_to_one() {
+    assertThat(page("metric-country", ListKind.SET_OUT))
+        .contains("A1 P1 0 mm 0 mm 1375 mm 3721 mm", "B1 P3 0 mm 2245 mm 1375 mm 3721 mm")
+        .contains("A1 to B2 and the other way, 2729 mm");
+    assertThat(new Said(UnitSystem.METRIC).mark(2.5 / 25.4)).isEqualTo("5 mm");
+    assertThat(new Said(UnitSystem.METRIC).mark(2.4 / 25.4)).isEqualTo("0 mm");
   }
 
   @Test
