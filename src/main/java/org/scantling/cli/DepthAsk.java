@@ -87,7 +87,10 @@ final class DepthAsk {
             soils(lists.soils().orElse(List.of(soil))),
             fill(posts));
     List<Double> winds =
-        lists.winds().map(this::winds).orElseGet(() -> with(windMph, winds(usual(steps("depths.wind")))));
+        lists
+            .winds()
+            .map(this::winds)
+            .orElseGet(() -> with(windMph, winds(usual(steps("depths.wind")))));
     List<Double> frosts =
         lists
             .frosts()
@@ -98,7 +101,9 @@ final class DepthAsk {
     refuseWhatCannotBe(request);
     DepthCase own = own(posts, soil).at(windMph, frostIn);
     DepthCase here = here(request, own);
-    return workplace.depths().of(request, here, Optional.of(proposal).filter(it -> here.equals(own)));
+    return workplace
+        .depths()
+        .of(request, here, Optional.of(proposal).filter(it -> here.equals(own)));
   }
 
   /** What is asked of the site, where one value is given; else as the site has it. */
@@ -149,7 +154,9 @@ final class DepthAsk {
   }
 
   private List<Double> bays(List<String> written) {
-    return plain.designs("posts.bay", united(written, "")).stream().map(each -> each.posts().bayIn()).toList();
+    return plain.designs("posts.bay", united(written, "")).stream()
+        .map(each -> each.posts().bayIn())
+        .toList();
   }
 
   private List<String> fills(List<String> written) {
@@ -216,8 +223,7 @@ final class DepthAsk {
           .filter(each -> told.add(each.toString()))
           .forEach(
               each ->
-                  reader.complain(
-                      PlainWalk.option(each.field()), each.found(), each.accepted()));
+                  reader.complain(PlainWalk.option(each.field()), each.found(), each.accepted()));
     }
     reader.done();
   }

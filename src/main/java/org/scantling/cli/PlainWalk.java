@@ -70,8 +70,7 @@ final class PlainWalk {
     return told(
         () ->
             ShippedFiles.read(
-                folder,
-                file -> new DesignReader(vocabulary).read(base(file), settings).design()));
+                folder, file -> new DesignReader(vocabulary).read(base(file), settings).design()));
   }
 
   private static SourceText base(Path site) {
@@ -99,15 +98,14 @@ final class PlainWalk {
 
   private void tell(Problem problem) {
     String advice = problem.advice().isEmpty() ? "" : ". " + problem.advice();
-    reader.complain(
-        option(problem.field()),
-        problem.found(),
-        problem.accepted() + advice);
+    reader.complain(option(problem.field()), problem.found(), problem.accepted() + advice);
   }
 
   /** Each value of a list by itself, as a path of the site. */
   List<Site> sites(String path, List<String> values) {
-    return values.stream().flatMap(each -> site(List.of(new Setting(path, each))).stream()).toList();
+    return values.stream()
+        .flatMap(each -> site(List.of(new Setting(path, each))).stream())
+        .toList();
   }
 
   /** Each value of a list by itself, as a path of the design. */

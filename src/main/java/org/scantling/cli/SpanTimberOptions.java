@@ -110,9 +110,7 @@ final class SpanTimberOptions {
   boolean has(Role role, String size, Tables tables) {
     String plain = SizeText.plain(size);
     return size(tables, named(role, plain, tables))
-        .filter(
-            found ->
-                found.row().roles().contains(found.plies() > 1 ? BOARD : role.member()))
+        .filter(found -> found.row().roles().contains(found.plies() > 1 ? BOARD : role.member()))
         .isPresent();
   }
 

@@ -78,8 +78,7 @@ final class SpansCommand implements Callable<Integer> {
     SpanAsk ask = new SpanAsk(words, reader);
     reader.done();
     SpanTables spans = new SpanTables(tables);
-    List<SpanTable> answers =
-        requests(ask, tables).stream().map(spans::of).toList();
+    List<SpanTable> answers = requests(ask, tables).stream().map(spans::of).toList();
     if (format == Format.TEXT || format == Format.MARKDOWN) {
       ask.told().forEach(this::say);
     } else {
@@ -104,8 +103,7 @@ final class SpansCommand implements Callable<Integer> {
     }
     OptionReader reader = new OptionReader();
     List<String> sizes = ask.sizes().isEmpty() ? timber.named() : ask.sizes();
-    List<Role> roles =
-        ask.roles().isEmpty() ? rolesOf(ask, sizes, tables) : ask.roles();
+    List<Role> roles = ask.roles().isEmpty() ? rolesOf(ask, sizes, tables) : ask.roles();
     if (roles.isEmpty()) {
       if (sizes.isEmpty()) {
         reader.misplaced("ROLE", "name crossbeams, headers or posts, or a size such as 2x6");

@@ -44,16 +44,16 @@ public record DepthCase(
     BaseDesign.Posts posts = design.posts();
     return spread(design)
         .with(
-        new BaseDesign.Posts(
-            post,
-            posts.rowSpacingIn(),
-            bayIn,
-            posts.bays(),
-            heightIn,
-            posts.embedmentIn(),
-            inTheGround(posts) ? footing() : posts.footing(),
-            inTheGround(posts) ? Optional.of(fill) : posts.backfill(),
-            posts.holeDiameterIn()));
+            new BaseDesign.Posts(
+                post,
+                posts.rowSpacingIn(),
+                bayIn,
+                posts.bays(),
+                heightIn,
+                posts.embedmentIn(),
+                inTheGround(posts) ? footing() : posts.footing(),
+                inTheGround(posts) ? Optional.of(fill) : posts.backfill(),
+                posts.holeDiameterIn()));
   }
 
   /** About as many crossbeams to a length as before. */

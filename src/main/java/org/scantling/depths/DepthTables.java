@@ -39,8 +39,7 @@ public final class DepthTables {
     DepthTable.Here told =
         answer instanceof Review review
             ? here(here, review)
-            : new DepthTable.Here(
-                DepthRow.answered(here, answer).orElseThrow(), answer.cautions());
+            : new DepthTable.Here(DepthRow.answered(here, answer).orElseThrow(), answer.cautions());
     boolean alone = request.single() && request.cases().get(0).equals(here);
     return new DepthTable(request, alone ? List.of() : rows(request), Optional.of(told), answer);
   }

@@ -73,8 +73,7 @@ public record BaseDesign(
 
   /** The same design on other posts. */
   public BaseDesign with(Posts other) {
-    return new BaseDesign(
-        title, proven, other, headers, crossbeams, sidePanels, braces, materials);
+    return new BaseDesign(title, proven, other, headers, crossbeams, sidePanels, braces, materials);
   }
 
   /** The same design with other crossbeams. */

@@ -50,8 +50,7 @@ final class DepthAssumed {
 
   /** Depths are rounded as the timber is sold: by the inch, or by metric steps. */
   private String step() {
-    boolean metric =
-        table.request().site().materials().market().filter(METRIC::equals).isPresent();
+    boolean metric = table.request().site().materials().market().filter(METRIC::equals).isPresent();
     return metric ? "step.metric" : "step.imperial";
   }
 

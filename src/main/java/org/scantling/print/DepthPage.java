@@ -43,7 +43,9 @@ public final class DepthPage {
     page.title(here.title());
     table.here().ifPresent(each -> here.write(page, each));
     page.heading(words.say("assumed")).items(new DepthAssumed(table, voice, words).items());
-    request.stands().stream().filter(each -> !table.rows().isEmpty()).forEach(each -> add(page, each));
+    request.stands().stream()
+        .filter(each -> !table.rows().isEmpty())
+        .forEach(each -> add(page, each));
     if (!table.rows().isEmpty()) {
       page.heading(words.say("governs")).items(legend());
     }

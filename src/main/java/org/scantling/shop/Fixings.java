@@ -100,16 +100,17 @@ final class Fixings {
         .ifPresent(
             joint -> {
               int steps = 2 * (built.geometry().plan().bays() - 1);
-              String rated = sizes.rated(
-                  "header hanger for a "
-                      + built.member("header").size()
-                      + " with its maker's fasteners, rated for "
-                      + Math.round(joint.ratedDownLb().orElse(0))
-                      + " lb of load, "
-                      + Math.round(joint.ratedLiftLb().orElse(0))
-                      + " lb of lift and "
-                      + Math.round(joint.ratedSideLb().orElse(0))
-                      + " lb sideways");
+              String rated =
+                  sizes.rated(
+                      "header hanger for a "
+                          + built.member("header").size()
+                          + " with its maker's fasteners, rated for "
+                          + Math.round(joint.ratedDownLb().orElse(0))
+                          + " lb of load, "
+                          + Math.round(joint.ratedLiftLb().orElse(0))
+                          + " lb of lift and "
+                          + Math.round(joint.ratedSideLb().orElse(0))
+                          + " lb sideways");
               add(
                   new Fixing(joint.id(), rated, joint.count() * steps, "lower headers at the steps")
                       .rated(rating(joint)));
@@ -240,13 +241,16 @@ final class Fixings {
   }
 
   private void parts(String what, JointRow joint, int joints, String use) {
-    String rated = sizes.rated(
-        what
-            + " with its maker's fasteners, each joint rated for "
-            + Math.round(joint.ratedLiftLb().orElse(0))
-            + (joint.question() == Question.RAIL_JOINT ? " lb of weight and " : " lb of lift and ")
-            + Math.round(joint.ratedSideLb().orElse(0))
-            + " lb sideways");
+    String rated =
+        sizes.rated(
+            what
+                + " with its maker's fasteners, each joint rated for "
+                + Math.round(joint.ratedLiftLb().orElse(0))
+                + (joint.question() == Question.RAIL_JOINT
+                    ? " lb of weight and "
+                    : " lb of lift and ")
+                + Math.round(joint.ratedSideLb().orElse(0))
+                + " lb sideways");
     add(new Fixing(joint.id(), rated, joint.count() * joints, use).rated(rating(joint)));
   }
 

@@ -27,7 +27,10 @@ final class InchSizes {
     return metric ? row.name() + " (" + size + " mm)" : row.name();
   }
 
-  /** A text of a table, with millimetres after each of its inch sizes and its ratings in kilonewtons. */
+  /**
+   * A text of a table, with millimetres after each of its inch sizes and its ratings in
+   * kilonewtons.
+   */
   String beside(String text) {
     return metric
         ? rated(

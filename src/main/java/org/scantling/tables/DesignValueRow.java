@@ -38,8 +38,7 @@ public record DesignValueRow(
     String note)
     implements TableRow {
 
-  private static final List<String> GRADES =
-      List.of("Select-Structural", "No.1", "No.2", "No.3");
+  private static final List<String> GRADES = List.of("Select-Structural", "No.1", "No.2", "No.3");
 
   static DesignValueRow read(Row row) {
     String grade = grade(row);

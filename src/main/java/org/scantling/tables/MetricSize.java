@@ -9,9 +9,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A metric size that a house adds. Its name tells what it measures; what else the house leaves blank
- * is as the size has it that measures nearest, of two as near the larger one: what it may serve as, in which lengths it is sold,
- * and from which band of the design values it is read.
+ * A metric size that a house adds. Its name tells what it measures; what else the house leaves
+ * blank is as the size has it that measures nearest, of two as near the larger one: what it may
+ * serve as, in which lengths it is sold, and from which band of the design values it is read.
  */
 final class MetricSize {
   private static final String MARKET = "market";

@@ -110,7 +110,10 @@ public final class YardFile {
                   + ",metric' under 'id,market' in the file sizes.csv of --house-rules"
               : "";
       wrong(
-          line, "size", cell, "a size that the sizes table has: " + String.join(", ", known) + more);
+          line,
+          "size",
+          cell,
+          "a size that the sizes table has: " + String.join(", ", known) + more);
     }
     return cell;
   }
@@ -163,10 +166,7 @@ public final class YardFile {
     if (!cell.isEmpty() && !known.contains(cell)) {
       String why = OtherGrades.why(cell).map(it -> ". " + it).orElse("");
       wrong(
-          line,
-          column,
-          cell,
-          "one of " + String.join(", ", known) + ", or nothing for any" + why);
+          line, column, cell, "one of " + String.join(", ", known) + ", or nothing for any" + why);
     }
     return Optional.of(cell).filter(known::contains);
   }

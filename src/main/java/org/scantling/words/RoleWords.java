@@ -20,7 +20,8 @@ public final class RoleWords {
   public static RoleWords read() {
     RoleWords words = new RoleWords();
     WordFile.read("role-words.csv")
-        .forEach(row -> words.byWord.put(row.get("word"), new Meant(row.get("role"), row.get("why"))));
+        .forEach(
+            row -> words.byWord.put(row.get("word"), new Meant(row.get("role"), row.get("why"))));
     return words;
   }
 

@@ -121,16 +121,7 @@ class ImportOrderTest {
     may("depths", "quantity", "design", "reasons", "answers", "engine", "search");
     may("words", "quantity", "design", "reasons", "tables");
     may("rulebook", "quantity", "reasons", "tables", "words");
-    may(
-        "print",
-        "quantity",
-        "design",
-        "reasons",
-        "tables",
-        "words",
-        "spans",
-        "depths",
-        "rulebook");
+    may("print", "quantity", "design", "reasons", "tables", "words", "spans", "depths", "rulebook");
     may("shop", "quantity", "design", "reasons", "tables", "cutting", "print");
   }
 

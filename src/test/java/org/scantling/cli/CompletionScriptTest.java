@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -37,8 +38,9 @@ class CompletionScriptTest {
     CompletionScript.main(new String[] {file.toString()});
 
     assertThat(Files.readString(file)).isEqualTo(CompletionScript.text());
-    Process shell = new ProcessBuilder("bash", "-n", file.toString()).redirectErrorStream(true).start();
-    assertThat(new String(shell.getInputStream().readAllBytes())).isEmpty();
+    Process shell =
+        new ProcessBuilder("bash", "-n", file.toString()).redirectErrorStream(true).start();
+    assertThat(new String(shell.getInputStream().readAllBytes(), StandardCharsets.UTF_8)).isEmpty();
     assertThat(shell.waitFor()).isZero();
   }
 }

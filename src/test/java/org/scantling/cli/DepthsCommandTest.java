@@ -104,7 +104,8 @@ class DepthsCommandTest {
   @Test
   void where_frost_goes_deepest_the_hole_goes_to_the_frost_line() {
     Run run =
-        Run.of("depths", "--post", "6x6", "--wind", "90 mph", "--frost", "47 in", "--format", "json");
+        Run.of(
+            "depths", "--post", "6x6", "--wind", "90 mph", "--frost", "47 in", "--format", "json");
 
     assertThat(json(run).at("/rows/0/depthIn").asDouble()).isEqualTo(47);
     assertThat(json(run).at("/rows/0/governs").asString()).isEqualTo("footings.depth.frost");
@@ -155,7 +156,9 @@ class DepthsCommandTest {
     for (JsonNode less : rows) {
       for (JsonNode more : rows) {
         if (asksMore(more, less)) {
-          assertThat(depthIn(more)).as("%s than %s", more, less).isGreaterThanOrEqualTo(depthIn(less));
+          assertThat(depthIn(more))
+              .as("%s than %s", more, less)
+              .isGreaterThanOrEqualTo(depthIn(less));
         }
       }
     }
@@ -164,7 +167,16 @@ class DepthsCommandTest {
   @Test
   void a_post_that_is_too_weak_is_told_as_such_and_is_a_case_for_somebody_else() {
     Run run =
-        Run.of("depths", "--post", "4x4", "--height", "8 ft", "--wind", "120 mph", "--frost", "0 in")
+        Run.of(
+                "depths",
+                "--post",
+                "4x4",
+                "--height",
+                "8 ft",
+                "--wind",
+                "120 mph",
+                "--frost",
+                "0 in")
             .endedWith(ExitStatus.NEEDS_ENGINEER);
 
     assertThat(run.out().replaceAll("\\s+", " "))

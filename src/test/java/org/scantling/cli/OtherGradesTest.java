@@ -16,8 +16,10 @@ class OtherGradesTest {
 
   @Test
   void a_site_file_that_names_one_is_refused() {
-    refused(Run.of("propose", SITE, "--set", "materials.grade=C24"), "C24, a strength class of EN 338");
-    refused(Run.of("propose", SITE, "--set", "materials.posts={grade: C16}"), "C16, a strength class");
+    refused(
+        Run.of("propose", SITE, "--set", "materials.grade=C24"), "C24, a strength class of EN 338");
+    refused(
+        Run.of("propose", SITE, "--set", "materials.posts={grade: C16}"), "C16, a strength class");
   }
 
   @Test
@@ -40,11 +42,20 @@ class OtherGradesTest {
     Run run =
         Run.of("propose", SITE, "--list", "buying", "--yard", yard.toString())
             .endedWith(ExitStatus.WRONG_INPUT);
-    assertThat(run.err().replaceAll("\\s+", " ")).contains("by a line '45x120,metric' under 'id,market'");
+    assertThat(run.err().replaceAll("\\s+", " "))
+        .contains("by a line '45x120,metric' under 'id,market'");
 
     Path house = Files.createDirectory(folder.resolve("house"));
     Files.writeString(house.resolve("sizes.csv"), "id,market\n45x120,metric\n");
-    Run.of("propose", SITE, "--list", "buying", "--yard", yard.toString(), "--house-rules", house.toString())
+    Run.of(
+            "propose",
+            SITE,
+            "--list",
+            "buying",
+            "--yard",
+            yard.toString(),
+            "--house-rules",
+            house.toString())
         .endedWith(ExitStatus.ANSWERED);
   }
 

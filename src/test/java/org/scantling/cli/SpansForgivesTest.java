@@ -116,7 +116,7 @@ class SpansForgivesTest {
   @Test
   void every_example_of_the_help_works_when_typed() {
     for (String command : Commands.names()) {
-      for (String line : Run.of(command, "--help").out().split("\n")) {
+      for (String line : Run.of(command, "--help").out().lines().toList()) {
         if (line.startsWith("  scantling ")) {
           run(line.strip().substring("scantling ".length())).endedWith(ExitStatus.ANSWERED);
         }

@@ -66,8 +66,7 @@ class DepthsPropertyTest {
     DepthCase own = own(proposal, site);
 
     double lessIn = depthIn(site, design, own);
-    boolean lifted =
-        DEPTHS.row(site, design, own).governs().equals("footings.depth.uplift");
+    boolean lifted = DEPTHS.row(site, design, own).governs().equals("footings.depth.uplift");
     for (DepthCase more :
         List.of(
             with(own, own.heightIn(), own.windSpeedMph() + 7, own.frostDepthIn()),

@@ -9,8 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.provider.ValueSource;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.SourceKind;
 
@@ -92,8 +92,7 @@ class HouseRulesTest {
   /** 90 mm is 3.543 in; 95x95 measures nearest, which is read from the band of a 4x4. */
   @Test
   void a_metric_size_is_added_by_its_name_and_market_alone() {
-    Tables tables =
-        with("sizes.csv", "id,market\n90x90,metric\n100x100,metric\n45x120,metric\n");
+    Tables tables = with("sizes.csv", "id,market\n90x90,metric\n100x100,metric\n45x120,metric\n");
 
     assertThat(tables.size("90x90").thicknessIn()).isCloseTo(90 / 25.4, within(1e-9));
     assertThat(tables.size("90x90").roles()).contains("post", "header");
@@ -111,9 +110,7 @@ class HouseRulesTest {
   @Test
   void a_column_of_inches_takes_millimetres_with_their_unit() {
     Tables tables =
-        with(
-            "sizes.csv",
-            "id,thickness_in,width_in,roles\n100x100,98 mm,9.8 cm,post;header\n");
+        with("sizes.csv", "id,thickness_in,width_in,roles\n100x100,98 mm,9.8 cm,post;header\n");
     assertThat(tables.size("100x100").market()).isEqualTo("metric");
     assertThat(tables.size("100x100").widthIn()).isCloseTo(98 / 25.4, within(1e-9));
     assertThat(tables.size("100x100").roles()).containsExactly("post", "header");
@@ -125,7 +122,8 @@ class HouseRulesTest {
 
   @Test
   void a_measure_that_is_none_is_refused_with_what_is_accepted() {
-    assertThatThrownBy(() -> with("sizes.csv", "id,market,thickness_in\n90x90,metric,90 furlongs\n"))
+    assertThatThrownBy(
+            () -> with("sizes.csv", "id,market,thickness_in\n90x90,metric,90 furlongs\n"))
         .hasMessageContaining("sizes.csv:2: thickness_in: found '90 furlongs'")
         .hasMessageContaining("millimeters with their unit, such as 90 mm");
   }
@@ -133,7 +131,8 @@ class HouseRulesTest {
   @ParameterizedTest
   @ValueSource(strings = {"C16", "C24", "D30", "GL24h", "TR26", "MGP10", "F7", "S10"})
   void grades_of_other_codes_are_refused_with_the_reason(String grade) {
-    assertThatThrownBy(() -> with("design-values.csv", "id,species,grade\nmine,hem-fir," + grade + "\n"))
+    assertThatThrownBy(
+            () -> with("design-values.csv", "id,species,grade\nmine,hem-fir," + grade + "\n"))
         .isInstanceOf(TableException.class)
         .hasMessageContaining("This rule base has the design values and factors of the NDS alone");
     assertThat(OtherGrades.why("No.2")).isEmpty();
