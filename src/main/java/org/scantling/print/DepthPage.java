@@ -18,6 +18,8 @@ import org.scantling.words.Words;
 
 /** Hole depths as a page: the answer for one place first, what it rests on, then the tables. */
 public final class DepthPage {
+  private static final int MOST_COLUMNS = 5;
+
   private final DepthTable table;
   private final DepthRequest request;
   private final Voice voice;
@@ -59,16 +61,23 @@ public final class DepthPage {
     page.heading(
         words.say(
             "table", here.blanks(stand.at(request.windsMph().get(0), request.frostsIn().get(0)))));
+    for (int from = 0; from < request.frostsIn().size(); from += MOST_COLUMNS) {
+      int to = Math.min(from + MOST_COLUMNS, request.frostsIn().size());
+      page.add(new Block.Grid(grid(stand, request.frostsIn().subList(from, to))));
+    }
+  }
+
+  private List<List<String>> grid(DepthRequest.Stand stand, List<Double> frostsIn) {
     List<List<String>> grid = new ArrayList<>();
     List<String> head = new ArrayList<>(List.of(""));
-    request.frostsIn().forEach(frost -> head.add(frost(frost)));
+    frostsIn.forEach(frost -> head.add(frost(frost)));
     grid.add(head);
     for (double wind : request.windsMph()) {
       List<String> line = new ArrayList<>(List.of(voice.say(Measure.mph(wind))));
-      request.frostsIn().forEach(frost -> line.add(cell(table.row(stand.at(wind, frost)))));
+      frostsIn.forEach(frost -> line.add(cell(table.row(stand.at(wind, frost)))));
       grid.add(line);
     }
-    page.add(new Block.Grid(grid));
+    return grid;
   }
 
   private String frost(double depthIn) {
