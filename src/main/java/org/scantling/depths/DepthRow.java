@@ -21,6 +21,7 @@ import org.scantling.reasons.Source;
  *     fails, or the rule that asked for more than can be dug
  * @param source what is behind that
  * @param decision the depth with all its reasons, where there is one
+ * @param refusal why the rules say nothing of such a place, where they refuse it
  */
 public record DepthRow(
     DepthCase at,
@@ -28,7 +29,8 @@ public record DepthRow(
     OptionalDouble diameterIn,
     String governs,
     Source source,
-    Optional<Decision> decision) {
+    Optional<Decision> decision,
+    Optional<Reason> refusal) {
   private static final String OF_POSTS = "post.";
 
   /** The hole of an answer that has one. */
@@ -46,15 +48,16 @@ public record DepthRow(
                         .orElse(OptionalDouble.empty()),
                     decision.governing().note().id(),
                     decision.governing().source(),
-                    Optional.of(decision)));
+                    Optional.of(decision),
+                    Optional.empty()));
   }
 
   /** The hole of a structure that is decided but for that, or what stands against every hole. */
   static DepthRow of(DepthCase at, Review review) {
     Optional<Checked> weak =
         review.failing().stream().filter(each -> each.id().startsWith(OF_POSTS)).findFirst();
-    return weak.map(check -> none(at, check.id(), check.source()))
-        .or(() -> review.refusal().map(refused -> none(at, refused.reason())))
+    return weak.map(check -> none(at, check.id(), check.source(), Optional.empty()))
+        .or(() -> review.refusal().map(refused -> refused(at, refused.reason())))
         .or(() -> answered(at, review))
         .or(
             () ->
@@ -65,13 +68,24 @@ public record DepthRow(
         .orElseThrow(() -> new IllegalStateException("no rule asked for a hole: " + at));
   }
 
-  private static DepthRow none(DepthCase at, Reason reason) {
-    return none(at, reason.note().id(), reason.source());
+  private static DepthRow refused(DepthCase at, Reason reason) {
+    return none(at, reason.note().id(), reason.source(), Optional.of(reason));
   }
 
-  private static DepthRow none(DepthCase at, String governs, Source source) {
+  private static DepthRow none(DepthCase at, Reason reason) {
+    return none(at, reason.note().id(), reason.source(), Optional.empty());
+  }
+
+  private static DepthRow none(
+      DepthCase at, String governs, Source source, Optional<Reason> refusal) {
     return new DepthRow(
-        at, OptionalDouble.empty(), OptionalDouble.empty(), governs, source, Optional.empty());
+        at,
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        governs,
+        source,
+        Optional.empty(),
+        refusal);
   }
 
   /** True where the post itself is too weak, however it stands. */

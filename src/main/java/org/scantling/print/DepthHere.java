@@ -55,14 +55,26 @@ final class DepthHere {
       blanks.put("why", voice.sentence(decision.governing(), decision));
       return words.say("here", blanks);
     }
+    if (row.refusal().isPresent()) {
+      return words.say("here.refused", Map.of("why", voice.sentence(row.refusal().get())));
+    }
     blanks.putAll(limits());
-    boolean filled = row.at().fill().equals(WayOfBuilding.CONCRETE);
-    blanks.put("helps", words.say(filled ? "helps.concrete" : "helps.soil"));
+    blanks.put("helps", helps(row.at()));
     if (row.weakPost()) {
       blanks.put("check", voice.check(row.governs()));
       return words.say("here.post", blanks);
     }
     return words.say("here.deepest", blanks);
+  }
+
+  /** What could be done where no hole does. */
+  String helps(DepthCase at) {
+    boolean filled = at.fill().equals(WayOfBuilding.CONCRETE);
+    return words.say(piers() ? "helps.piers" : filled ? "helps.concrete" : "helps.soil");
+  }
+
+  private boolean piers() {
+    return !DepthCase.inTheGround(table.request().design().posts());
   }
 
   /** Every rule that asked for a least depth, but for the one that is told already. */
@@ -85,7 +97,14 @@ final class DepthHere {
     return evidence.rows().stream().anyMatch(row -> told.contains(row.id()));
   }
 
-  Map<String, String> limits() {
+  /** What a word in the table means. */
+  String meaning(DepthRow row) {
+    return row.refusal()
+        .map(voice::sentence)
+        .orElseGet(() -> words.say(DepthPage.word(row), limits()));
+  }
+
+  private Map<String, String> limits() {
     return Map.of("deepest", say(tables.thumb("footing.deepest").amount()));
   }
 
@@ -95,7 +114,9 @@ final class DepthHere {
     blanks.put("height", say(at.heightIn()));
     blanks.put("bay", say(at.bayIn()));
     blanks.put("soil", voice.option(Question.SOIL, at.soil()));
-    blanks.put("fill", voice.option(Question.FOOTING_BACKFILL, at.fill()));
+    String fill = voice.option(Question.FOOTING_BACKFILL, at.fill());
+    blanks.put(
+        "stand", words.say(piers() ? "stand.piers" : "stand.ground", Map.of("fill", fill)));
     blanks.put("wind", voice.say(Measure.mph(at.windSpeedMph())));
     blanks.put("frost", at.frostDepthIn() > 0 ? say(at.frostDepthIn()) : "none");
     return blanks;

@@ -10,7 +10,6 @@ import org.scantling.depths.DepthTable;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Question;
-import org.scantling.reasons.Source;
 import org.scantling.words.DepthWords;
 import org.scantling.words.Reader;
 import org.scantling.words.Voice;
@@ -19,13 +18,15 @@ import org.scantling.words.Words;
 /** Hole depths as a page: the answer for one place first, what it rests on, then the tables. */
 public final class DepthPage {
   private static final int MOST_COLUMNS = 5;
+  private static final String POST = "post";
+  private static final String REFUSED = "refused";
 
   private final DepthTable table;
   private final DepthRequest request;
   private final Voice voice;
   private final DepthWords words;
   private final DepthHere here;
-  private final Map<String, Source> governing = new LinkedHashMap<>();
+  private final Map<String, DepthRow> governing = new LinkedHashMap<>();
 
   private DepthPage(DepthTable table, Words words, UnitSystem units) {
     this.table = table;
@@ -33,7 +34,7 @@ public final class DepthPage {
     this.voice = words.voice(Reader.BUILDER, units);
     this.words = DepthWords.read(units);
     this.here = new DepthHere(table, words.tables(), voice, this.words);
-    table.rows().forEach(row -> governing.putIfAbsent(word(row), row.source()));
+    table.rows().forEach(row -> governing.putIfAbsent(word(row), row));
   }
 
   public static Page of(DepthTable table, Words words, UnitSystem units) {
@@ -51,9 +52,11 @@ public final class DepthPage {
     if (!table.rows().isEmpty()) {
       page.heading(words.say("governs")).items(legend());
     }
-    if (table.rows().stream().anyMatch(row -> row.depthIn().isEmpty())) {
-      page.heading(words.say("helps.heading")).paragraph(words.say("helps.soil"));
-    }
+    table.rows().stream()
+        .filter(row -> row.depthIn().isEmpty() && row.refusal().isEmpty())
+        .findFirst()
+        .ifPresent(
+            row -> page.heading(words.say("helps.heading")).paragraph(here.helps(row.at())));
     return page;
   }
 
@@ -93,18 +96,19 @@ public final class DepthPage {
         : words.say("none") + ": " + word;
   }
 
-  private static String word(DepthRow row) {
-    return row.weakPost() ? "post" : row.governs();
+  static String word(DepthRow row) {
+    return row.refusal().isPresent() ? REFUSED : row.weakPost() ? POST : row.governs();
   }
 
   private List<Block.Item> legend() {
     List<Block.Item> items = new ArrayList<>();
     governing.forEach(
-        (id, source) ->
+        (id, row) ->
             items.add(
                 new Block.Item(
                     words.cell(id),
-                    words.say(id, here.limits()) + " (" + voice.source(source) + ")")));
+                    here.meaning(row)
+                        + (id.equals(POST) ? "" : " (" + voice.source(row.source()) + ")"))));
     return items;
   }
 

@@ -219,6 +219,34 @@ class DepthsCommandTest {
     }
   }
 
+  /** IRC R301.2.1.1: wood structures by these rules stop at 140 mph. */
+  @Test
+  void a_wind_that_the_rules_refuse_is_told_with_the_reason_and_the_others_are_answered() {
+    Run table =
+        Run.of("depths", "--post", "6x6", "--wind", "130 mph,150 mph").endedWith(ExitStatus.ANSWERED);
+    assertThat(table.out().replaceAll("\\s+", " "))
+        .contains("none: refused", "150 mph of wind is more than these rules cover");
+    Run one =
+        Run.of("depths", "--post", "6x6", "--wind", "150 mph", "--frost", "0 in")
+            .endedWith(ExitStatus.NEEDS_ENGINEER);
+    assertThat(one.out().replaceAll("\\s+", " "))
+        .contains("No depth can be given for this place. 150 mph of wind")
+        .doesNotContain("too weak", "Dig the holes");
+  }
+
+  @Test
+  void where_nothing_asks_for_more_the_least_depth_of_the_trade_governs_the_plain_walk() {
+    JsonNode row =
+        rows(
+                Run.of(
+                    "depths", "--post", "6x6", "--soil", "bedrock", "--fill", "concrete", "--wind",
+                    "75 mph", "--frost", "0 in", "--format", "json"))
+            .get(0);
+
+    assertThat(row.at("/depthIn").asDouble()).isEqualTo(30);
+    assertThat(row.at("/governs").asString()).isEqualTo("footings.depth.least");
+  }
+
   @Test
   void what_stands_on_piers_is_not_filled() {
     assertThat(
