@@ -115,8 +115,7 @@ final class DepthHere {
     blanks.put("bay", say(at.bayIn()));
     blanks.put("soil", voice.option(Question.SOIL, at.soil()));
     String fill = voice.option(Question.FOOTING_BACKFILL, at.fill());
-    blanks.put(
-        "stand", words.say(piers() ? "stand.piers" : "stand.ground", Map.of("fill", fill)));
+    blanks.put("stand", words.say(piers() ? "stand.piers" : "stand.ground", Map.of("fill", fill)));
     blanks.put("wind", voice.say(Measure.mph(at.windSpeedMph())));
     blanks.put("frost", at.frostDepthIn() > 0 ? say(at.frostDepthIn()) : "none");
     return blanks;

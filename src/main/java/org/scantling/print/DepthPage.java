@@ -55,8 +55,7 @@ public final class DepthPage {
     table.rows().stream()
         .filter(row -> row.depthIn().isEmpty() && row.refusal().isEmpty())
         .findFirst()
-        .ifPresent(
-            row -> page.heading(words.say("helps.heading")).paragraph(here.helps(row.at())));
+        .ifPresent(row -> page.heading(words.say("helps.heading")).paragraph(here.helps(row.at())));
     return page;
   }
 

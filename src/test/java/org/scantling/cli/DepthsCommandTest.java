@@ -223,7 +223,8 @@ class DepthsCommandTest {
   @Test
   void a_wind_that_the_rules_refuse_is_told_with_the_reason_and_the_others_are_answered() {
     Run table =
-        Run.of("depths", "--post", "6x6", "--wind", "130 mph,150 mph").endedWith(ExitStatus.ANSWERED);
+        Run.of("depths", "--post", "6x6", "--wind", "130 mph,150 mph")
+            .endedWith(ExitStatus.ANSWERED);
     assertThat(table.out().replaceAll("\\s+", " "))
         .contains("none: refused", "150 mph of wind is more than these rules cover");
     Run one =
@@ -237,10 +238,20 @@ class DepthsCommandTest {
   @Test
   void where_nothing_asks_for_more_the_least_depth_of_the_trade_governs_the_plain_walk() {
     JsonNode row =
-        rows(
-                Run.of(
-                    "depths", "--post", "6x6", "--soil", "bedrock", "--fill", "concrete", "--wind",
-                    "75 mph", "--frost", "0 in", "--format", "json"))
+        rows(Run.of(
+                "depths",
+                "--post",
+                "6x6",
+                "--soil",
+                "bedrock",
+                "--fill",
+                "concrete",
+                "--wind",
+                "75 mph",
+                "--frost",
+                "0 in",
+                "--format",
+                "json"))
             .get(0);
 
     assertThat(row.at("/depthIn").asDouble()).isEqualTo(30);
