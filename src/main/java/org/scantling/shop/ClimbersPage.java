@@ -50,7 +50,7 @@ final class ClimbersPage {
     page.heading("Wires").items(items);
     page.paragraph(
         "In all "
-            + said.length(climbers.wireIn())
+            + said.run(climbers.wireIn())
             + " of wire, "
             + climbers.eyes()
             + " eyes, "

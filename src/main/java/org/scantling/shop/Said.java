@@ -45,6 +45,13 @@ final class Said {
     return inches.stream().map(this::mark).collect(Collectors.joining(", "));
   }
 
+  /** Many pieces of something long together: metres, for nobody counts its millimetres. */
+  String run(double inches) {
+    return units == UnitSystem.IMPERIAL
+        ? Length.feetAndInches(inches)
+        : decimals(inches * Inches.IN_MILLIMETRES / 1000, 1) + " m";
+  }
+
   String lengths(List<Double> inches) {
     return inches.stream().map(this::length).collect(Collectors.joining(", "));
   }
