@@ -18,6 +18,7 @@ final class Commands {
       Set.of("propose", "why", "check", "compare", "limits", "depths");
 
   static {
+    BY_NAME.put("start", StartCommand::new);
     BY_NAME.put("propose", ProposeCommand::new);
     BY_NAME.put("why", WhyCommand::new);
     BY_NAME.put("check", CheckCommand::new);

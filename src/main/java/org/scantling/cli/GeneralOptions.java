@@ -64,7 +64,7 @@ final class GeneralOptions {
 
   /** From Java 22 on there is a console where there is no terminal, and it can be asked. */
   @SuppressWarnings("SystemConsoleNull")
-  private static boolean terminal() {
+  static boolean terminal() {
     Console console = System.console();
     if (console == null) {
       return false;

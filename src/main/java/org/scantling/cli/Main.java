@@ -26,7 +26,13 @@ public final class Main {
    * @param args what will be executed; none for the whole command line
    */
   static CommandLine commandLine(PrintWriter out, PrintWriter err, String... args) {
-    CommandLine commands = new CommandLine(new Scantling());
+    return commandLine(AnswerInput.standard(), out, err, args);
+  }
+
+  /** The same, where those who are asked something answer from there. */
+  static CommandLine commandLine(
+      AnswerInput answers, PrintWriter out, PrintWriter err, String... args) {
+    CommandLine commands = new CommandLine(new Scantling(answers));
     Commands.add(commands, args);
     commands.setOut(TerminalWriter.over(out));
     commands.setErr(TerminalWriter.over(err));

@@ -24,6 +24,17 @@ import picocli.CommandLine.Spec;
 final class Scantling implements Runnable {
   @Spec private CommandSpec spec;
 
+  private final AnswerInput answers;
+
+  Scantling(AnswerInput answers) {
+    this.answers = answers;
+  }
+
+  /** Where the commands that ask take the answers from. */
+  AnswerInput answers() {
+    return answers;
+  }
+
   @Override
   public void run() {
     throw new CommandLine.ParameterException(

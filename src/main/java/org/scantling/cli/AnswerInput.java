@@ -1,0 +1,54 @@
+package org.scantling.cli;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
+
+/** Where answers come from: a person at a terminal, or lines that somebody wrote before. */
+final class AnswerInput {
+  private final Supplier<? extends Reader> source;
+  private final BooleanSupplier terminal;
+  private BufferedReader lines;
+  private int read;
+
+  AnswerInput(Supplier<? extends Reader> source, BooleanSupplier terminal) {
+    this.source = source;
+    this.terminal = terminal;
+  }
+
+  static AnswerInput standard() {
+    return new AnswerInput(
+        () -> new InputStreamReader(System.in, StandardCharsets.UTF_8),
+        GeneralOptions::terminal);
+  }
+
+  /** True where somebody sits in front of it and can answer again. */
+  boolean isTerminal() {
+    return terminal.getAsBoolean();
+  }
+
+  /** The next line; empty at the end. */
+  Optional<String> line() {
+    try {
+      if (lines == null) {
+        lines = new BufferedReader(source.get());
+      }
+      Optional<String> line = Optional.ofNullable(lines.readLine());
+      read += line.isPresent() ? 1 : 0;
+      return line;
+    } catch (IOException broken) {
+      throw new UncheckedIOException(broken);
+    }
+  }
+
+  /** The number of the line that was read last, from 1. */
+  int place() {
+    return read;
+  }
+}

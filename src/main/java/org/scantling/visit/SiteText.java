@@ -1,0 +1,98 @@
+package org.scantling.visit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.scantling.words.Sayings;
+
+/** The text of a file, each key with what it is and where its value came from. */
+public final class SiteText {
+  private static final String ZONE = "hardiness-zone";
+
+  private final Visit visit;
+  private final VisitAnswers answers;
+  private final Sayings sayings;
+  private final Map<String, String> notes = new LinkedHashMap<>();
+
+  private SiteText(Visit visit, VisitAnswers answers) {
+    this.visit = visit;
+    this.answers = answers;
+    this.sayings = visit.sayings();
+    for (VisitRow row : visit.asked(answers)) {
+      if (row.hasPath() && !row.note().isEmpty()) {
+        notes.put(KeySnippets.key(row), row.note());
+      }
+    }
+  }
+
+  /** A site file. */
+  public static String of(Visit visit, VisitAnswers answers) {
+    return new SiteText(visit, answers).text();
+  }
+
+  private String text() {
+    CommentedYaml yaml = new CommentedYaml();
+    head().forEach(yaml::comment);
+    Map<String, String> written = visit.written(answers);
+    for (String key : inOrder(written)) {
+      yaml.put(key, written.get(key), beside(key));
+    }
+    leftOut(yaml);
+    return yaml.text();
+  }
+
+  /** The order of the readers of the file, which is the one in which people read of the keys. */
+  private List<String> inOrder(Map<String, String> written) {
+    List<String> order = new ArrayList<>();
+    for (String path : visit.keys().paths()) {
+      written.keySet().stream()
+          .filter(key -> path.equals(key) || path.startsWith(key + "."))
+          .filter(key -> !order.contains(key))
+          .forEach(order::add);
+    }
+    return order;
+  }
+
+  private List<String> head() {
+    List<String> head = new ArrayList<>();
+    String date = said("date").orElse("");
+    head.add(
+        said("place")
+            .filter(place -> !place.equals(VisitRow.LEFT_OUT))
+            .map(place -> sayings.say("head-place", "place", place, "date", date))
+            .orElseGet(() -> sayings.say("head", "date", date)));
+    head.add(sayings.say("head-more"));
+    return head;
+  }
+
+  private Optional<String> said(String question) {
+    return answers.of(question).map(VisitAnswers.Given::text);
+  }
+
+  private String beside(String key) {
+    String note = notes.getOrDefault(key, "");
+    String from = sayings.say(key.endsWith(ZONE) ? "from-zone" : "from-told");
+    return note.isEmpty() ? from : note + "; " + from;
+  }
+
+  private void leftOut(CommentedYaml yaml) {
+    List<VisitRow> open =
+        visit.asked(answers).stream()
+            .filter(VisitRow::hasPath)
+            .filter(row -> answers.of(row.id()).filter(each -> !each.told()).isPresent())
+            .toList();
+    if (!open.isEmpty()) {
+      yaml.blank();
+      yaml.comment(sayings.say("left-out"));
+      open.forEach(row -> yaml.comment("  " + row.path() + ": " + usual(row)));
+    }
+  }
+
+  private String usual(VisitRow row) {
+    return row.mayBeLeftOut()
+        ? row.source()
+        : row.usual().orElseThrow() + (row.source().isEmpty() ? "" : " (" + row.source() + ")");
+  }
+}

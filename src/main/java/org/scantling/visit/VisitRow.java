@@ -1,0 +1,70 @@
+package org.scantling.visit;
+
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A question of a visit: a row of rules/visit.csv.
+ *
+ * @param id its name, by which answers are kept
+ * @param kind which visit it belongs to
+ * @param section the part of the visit
+ * @param path the key of the file that the answer goes to, or empty
+ * @param asks what kind of answer it takes
+ * @param when when it is asked
+ * @param question the question
+ * @param why why it matters
+ * @param more what helps to answer it
+ * @param unit the units that are usual, or empty
+ * @param usual what an empty line means: an answer, {@code -} for leaving it out, or nothing
+ * @param source where that comes from
+ * @param note what the key is, as the written file says beside it
+ */
+public record VisitRow(
+    String id,
+    VisitKind kind,
+    String section,
+    String path,
+    AskedAs asks,
+    AskedWhen when,
+    String question,
+    String why,
+    String more,
+    String unit,
+    Optional<String> usual,
+    String source,
+    String note) {
+  static final String LEFT_OUT = "-";
+
+  static VisitRow of(Map<String, String> row, UsualAnswers usual) {
+    String id = row.get("id");
+    try {
+      UsualAnswers.Usual answer = usual.of(row.get("default"), row.get("source"));
+      return new VisitRow(
+          id,
+          VisitKind.of(row.get("visit")),
+          row.get("section"),
+          row.get("path"),
+          AskedAs.of(row.get("asks")),
+          AskedWhen.parse(row.get("when")),
+          row.get("question"),
+          row.get("why"),
+          row.get("more"),
+          row.get("unit"),
+          answer.answer(),
+          answer.source(),
+          row.get("note"));
+    } catch (IllegalArgumentException | IllegalStateException wrong) {
+      throw new IllegalStateException("rules/visit.csv: " + id + ": " + wrong.getMessage(), wrong);
+    }
+  }
+
+  /** True where an empty line leaves the key out, so that the rules decide it. */
+  boolean mayBeLeftOut() {
+    return usual.filter(LEFT_OUT::equals).isPresent();
+  }
+
+  boolean hasPath() {
+    return !path.isEmpty();
+  }
+}
