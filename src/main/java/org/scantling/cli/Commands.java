@@ -27,6 +27,7 @@ final class Commands {
     BY_NAME.put("depths", DepthsCommand::new);
     BY_NAME.put("rules", RulesCommand::new);
     BY_NAME.put("limits", LimitsCommand::new);
+    BY_NAME.put("choices", ChoicesCommand::new);
   }
 
   private Commands() {}

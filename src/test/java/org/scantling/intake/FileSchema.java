@@ -11,6 +11,14 @@ import com.github.victools.jsonschema.generator.SchemaGenerator;
 import com.github.victools.jsonschema.generator.SchemaGeneratorConfigBuilder;
 import com.github.victools.jsonschema.generator.SchemaVersion;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.scantling.quantity.UnitSystem;
+import org.scantling.tables.Tables;
+import org.scantling.words.ClosedList;
+import org.scantling.words.ClosedLists;
+import org.scantling.words.ListValue;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
@@ -23,6 +31,14 @@ final class FileSchema {
       JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
   private static final String STARTS_AS_A_NUMBER = "^\\s*-?[0-9]";
+
+  private static final ClosedLists LISTS = ClosedLists.of(Tables.load(), UnitSystem.IMPERIAL);
+  private static final Map<String, String> PATHS = new TreeMap<>();
+
+  static {
+    PATHS.putAll(ListedKeys.paths(DesignFile.class));
+    PATHS.putAll(ListedKeys.paths(SiteFile.class));
+  }
 
   private FileSchema() {}
 
@@ -58,8 +74,28 @@ final class FileSchema {
         && field.getName().equals("climate")) {
       node.set("anyOf", enoughClimate());
     }
-    node.put("description", entry(field).says());
+    node.put("description", description(field));
     return new CustomPropertyDefinition(node, CustomDefinition.EXCLUDING_ATTRIBUTES);
+  }
+
+  /** What the key means and, where it takes a word of a list, what each word means. */
+  private static String description(FieldScope field) {
+    String key =
+        field.getDeclaringType().getErasedType().getName()
+            + " "
+            + ShapeKeys.hyphened(field.getName());
+    Optional<ClosedList> list = Optional.ofNullable(PATHS.get(key)).flatMap(LISTS::at);
+    StringBuilder said = new StringBuilder(entry(field).says());
+    list.ifPresent(
+        words -> {
+          said.append(". ").append(words.how());
+          words.values().forEach(word -> said.append("\n").append(told(word)));
+        });
+    return said.toString();
+  }
+
+  private static String told(ListValue word) {
+    return (word.value() + ": " + word.name() + ". " + word.how()).strip();
   }
 
   private static ObjectNode item(Entry entry, ResolvedType type, SchemaGenerationContext context) {
