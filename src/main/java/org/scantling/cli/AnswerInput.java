@@ -6,26 +6,39 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 
-/** Where answers come from: a person at a terminal, or lines that somebody wrote before. */
+/**
+ * Where answers come from, and on which day: a person at a terminal, or lines that somebody wrote
+ * before.
+ */
 final class AnswerInput {
   private final Supplier<? extends Reader> source;
   private final BooleanSupplier terminal;
+  private final Clock clock;
   private BufferedReader lines;
   private int read;
 
-  AnswerInput(Supplier<? extends Reader> source, BooleanSupplier terminal) {
+  AnswerInput(Supplier<? extends Reader> source, BooleanSupplier terminal, Clock clock) {
     this.source = source;
     this.terminal = terminal;
+    this.clock = clock;
   }
 
   static AnswerInput standard() {
     return new AnswerInput(
         () -> new InputStreamReader(System.in, StandardCharsets.UTF_8),
-        GeneralOptions::terminal);
+        GeneralOptions::terminal,
+        Clock.system(ZoneId.systemDefault()));
+  }
+
+  LocalDate today() {
+    return LocalDate.now(clock);
   }
 
   /** True where somebody sits in front of it and can answer again. */

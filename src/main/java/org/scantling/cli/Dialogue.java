@@ -1,11 +1,8 @@
 package org.scantling.cli;
 
 import java.io.PrintWriter;
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.scantling.print.AskedText;
-import org.scantling.visit.Choosable;
 import org.scantling.visit.Visit;
 import org.scantling.visit.VisitAnswers;
 import org.scantling.visit.VisitRow;
@@ -18,15 +15,12 @@ import org.scantling.words.Sayings;
  */
 final class Dialogue {
   private static final String SET_IN = "  ";
-  private static final int NUMBER_WIDTH = 3;
 
   private final Visit visit;
   private final KeptVisit kept;
   private final AnswerInput in;
   private final PrintWriter out;
   private final Sayings sayings;
-  private final List<String> sections;
-  private String section = "";
 
   Dialogue(Visit visit, KeptVisit kept, AnswerInput in, PrintWriter out) {
     this.visit = visit;
@@ -34,32 +28,45 @@ final class Dialogue {
     this.in = in;
     this.out = out;
     this.sayings = visit.sayings();
-    this.sections = visit.sections();
+  }
+
+  /** What a line leads to. */
+  private sealed interface Step {
+    /** On to the next question, or back to the one before. */
+    record To(VisitAnswers answers) implements Step {}
+
+    /** The same question again. */
+    record Again() implements Step {}
+
+    /** Out. */
+    record Leave() implements Step {}
   }
 
   /**
    * Asks until all is answered.
    *
+   * @param welcome the name of the saying that opens a visit
    * @return all answers, or empty where somebody left before
    * @throws WrongOption where nobody can answer again
    */
-  Optional<VisitAnswers> run() {
-    VisitAnswers answers = resumed();
+  Optional<VisitAnswers> run(String welcome) {
+    VisitAnswers answers = resumed(welcome);
+    QuestionPage page = new QuestionPage(visit, out);
     Optional<VisitRow> next = visit.next(answers);
     while (next.isPresent()) {
-      ask(next.get(), answers);
-      Optional<VisitAnswers> after = turn(next.get(), answers);
-      if (after.isEmpty()) {
+      page.print(next.get(), answers);
+      if (!(turn(next.get(), answers) instanceof Step.To to)) {
+        say(sayings.say("left", "file", kept.file().toString()));
         return Optional.empty();
       }
-      answers = after.get();
+      answers = to.answers();
       kept.keep(answers);
       next = visit.next(answers);
     }
     return Optional.of(answers);
   }
 
-  private VisitAnswers resumed() {
+  private VisitAnswers resumed(String welcome) {
     VisitAnswers before = kept.read();
     VisitAnswers good = visit.stillGood(before);
     if (kept.exists()) {
@@ -68,144 +75,74 @@ final class Dialogue {
           .filter(id -> good.of(id).isEmpty())
           .forEach(id -> say(sayings.say("dropped", "question", id)));
     } else {
-      say(sayings.say("welcome"));
+      say(sayings.say(welcome));
     }
     return good;
   }
 
-  /** One question, until a line brings the visit on; empty where somebody leaves. */
-  private Optional<VisitAnswers> turn(VisitRow row, VisitAnswers answers) {
-    while (true) {
+  /** One question, until a line brings the visit on or somebody leaves. */
+  private Step turn(VisitRow row, VisitAnswers answers) {
+    Step step = new Step.Again();
+    while (step instanceof Step.Again) {
       out.print("> ");
       out.flush();
       Optional<String> line = in.line();
-      if (!in.isTerminal()) {
+      if (line.isEmpty() || !in.isTerminal()) {
         out.println(line.orElse(""));
       }
-      if (line.isEmpty()) {
-        return end(row);
-      }
-      Optional<Optional<VisitAnswers>> done = taken(row, line.get().strip(), answers);
-      if (done.isPresent()) {
-        return done.get();
-      }
+      step = line.isPresent() ? step(row, line.get().strip(), answers) : end(row);
     }
+    return step;
   }
 
-  private Optional<Optional<VisitAnswers>> taken(VisitRow row, String line, VisitAnswers answers) {
-    switch (line) {
+  private Step step(VisitRow row, String line, VisitAnswers answers) {
+    return switch (line) {
       case "?" -> {
         visit.help(row).forEach(each -> say(SET_IN + each));
-        return Optional.empty();
+        yield new Step.Again();
       }
-      case "quit" -> {
-        say(sayings.say("left", "file", kept.file().toString()));
-        return Optional.of(Optional.empty());
-      }
-      case "back" -> {
-        Optional<VisitAnswers> before = visit.back(answers);
-        if (before.isEmpty()) {
-          say(SET_IN + sayings.say("first"));
-        }
-        return before.map(Optional::of);
-      }
-      default -> {
-        return answered(row, line, answers);
-      }
-    }
+      case "quit" -> new Step.Leave();
+      case "back" -> back(answers);
+      default -> answered(row, line, answers);
+    };
   }
 
-  private Optional<Optional<VisitAnswers>> answered(
-      VisitRow row, String line, VisitAnswers answers) {
+  private Step back(VisitAnswers answers) {
+    Optional<VisitAnswers> before = visit.back(answers);
+    if (before.isEmpty()) {
+      say(SET_IN + sayings.say("first"));
+      return new Step.Again();
+    }
+    return new Step.To(before.get());
+  }
+
+  private Step answered(VisitRow row, String line, VisitAnswers answers) {
     VisitTurn turn = visit.answer(row, line, answers);
     if (turn instanceof VisitTurn.Taken taken) {
       taken.read().ifPresent(read -> say(SET_IN + sayings.say("read", "read", read)));
-      return Optional.of(Optional.of(taken.answers()));
+      return new Step.To(taken.answers());
     }
     String why = ((VisitTurn.Refused) turn).why();
     if (!in.isTerminal()) {
-      throw new WrongOption(
-          "answers:" + in.place() + ": " + row.id() + ": " + why + "\n" + kept(row));
+      throw wrong(row, why);
     }
     say(SET_IN + why);
-    return Optional.empty();
+    return new Step.Again();
   }
 
-  private Optional<VisitAnswers> end(VisitRow row) {
+  private Step end(VisitRow row) {
     if (in.isTerminal()) {
-      out.println();
-      say(sayings.say("left", "file", kept.file().toString()));
-      return Optional.empty();
+      return new Step.Leave();
     }
-    throw new WrongOption(
-        "answers:"
-            + in.place()
-            + ": "
-            + row.id()
-            + ": "
-            + sayings.say("ended", "question", row.question())
-            + "\n"
-            + kept(row));
+    throw wrong(row, sayings.say("ended", "question", row.question()));
   }
 
-  private String kept(VisitRow row) {
-    return kept.exists()
-        ? sayings.say("kept", "file", kept.file().toString(), "question", row.id())
-        : sayings.say("nothing-kept");
-  }
-
-  private void ask(VisitRow row, VisitAnswers answers) {
-    out.println();
-    if (!row.section().equals(section)) {
-      section = row.section();
-      head();
-    }
-    say(row.question());
-    say(SET_IN + row.why());
-    int number = 1;
-    for (Choosable each : visit.choices(row)) {
-      String lead = String.format(Locale.ROOT, "%" + NUMBER_WIDTH + "d ", number++);
-      out.println(AskedText.of(lead + each.word() + says(each), NUMBER_WIDTH + 1));
-    }
-    hint(row, answers).ifPresent(each -> say(SET_IN + each));
-  }
-
-  private static String says(Choosable each) {
-    return each.says().isEmpty() ? "" : ": " + each.says();
-  }
-
-  private void head() {
-    String heading =
-        sayings.say(
-            "section",
-            "name",
-            section,
-            "place",
-            String.valueOf(sections.indexOf(section) + 1),
-            "all",
-            String.valueOf(sections.size()));
-    out.println(heading);
-    out.println("-".repeat(heading.length()));
-  }
-
-  /** What an empty line means, and in which units. */
-  private Optional<String> hint(VisitRow row, VisitAnswers answers) {
-    String earlier = answers.earlier().get(row.id());
-    if (earlier != null) {
-      return Optional.of(sayings.say("hint-earlier", "answer", earlier));
-    }
-    String unit = row.unit();
-    if (row.usual().isEmpty()) {
-      return unit.isEmpty() ? Optional.empty() : Optional.of(sayings.say("hint-unit", "unit", unit));
-    }
-    String usual =
-        row.usual().get().equals("-")
-            ? row.source()
-            : row.usual().get() + (row.source().isEmpty() ? "" : ", " + row.source());
-    return Optional.of(
-        unit.isEmpty()
-            ? sayings.say("hint-usual", "usual", usual)
-            : sayings.say("hint-usual-unit", "usual", usual, "unit", unit));
+  private WrongOption wrong(VisitRow row, String why) {
+    String rest =
+        kept.exists()
+            ? sayings.say("kept", "file", kept.file().toString())
+            : sayings.say("nothing-kept");
+    return new WrongOption("answers:" + in.place() + ": " + row.id() + ": " + why + "\n" + rest);
   }
 
   private void say(String line) {

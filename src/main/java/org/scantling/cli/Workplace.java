@@ -14,6 +14,7 @@ import org.scantling.intake.DesignReader;
 import org.scantling.intake.Intake;
 import org.scantling.intake.Setting;
 import org.scantling.intake.SiteReader;
+import org.scantling.intake.SourceText;
 import org.scantling.intake.Vocabulary;
 import org.scantling.problem.Buildable;
 import org.scantling.reasons.Proposal;
@@ -56,6 +57,14 @@ final class Workplace {
     return new SiteReader(Vocabulary.of(tables))
         .refusing(base -> Buildable.validationErrors(base, tables))
         .read(site, settings);
+  }
+
+  /** The same of a site whose text is in memory. */
+  Intake read(SourceText site) {
+    CompiledRules.begin();
+    return new SiteReader(Vocabulary.of(tables))
+        .refusing(base -> Buildable.validationErrors(base, tables))
+        .read(site, List.of());
   }
 
   Proposal propose(Intake intake) {

@@ -41,7 +41,7 @@ public final class KeyReader {
   private void collect(Class<?> group, String path) {
     for (ShapeKeys.Key key : ShapeKeys.keys(group)) {
       String below = path + key.key();
-      if (!key.isGroup() || key.list() && !words(key).isEmpty()) {
+      if (!key.isGroup() || (key.list() && !words(key).isEmpty())) {
         keys.put(below, key);
       }
       if (key.isGroup()) {

@@ -29,8 +29,18 @@ final class Opening {
   }
 
   void write(Page page, Structure structure, List<Compared> lines) {
+    write(page, structure, lines, ", in the table below");
+  }
+
+  /** The same where no table follows. */
+  void writeAlone(Page page, Structure structure, List<Compared> lines) {
+    write(page, structure, lines, "");
+  }
+
+  private void write(Page page, Structure structure, List<Compared> lines, String where) {
     page.paragraph(whole(structure.geometry(), structure.top()));
-    page.paragraph(changes(lines.stream().filter(each -> each.novel() && !each.place()).toList()));
+    page.paragraph(
+        changes(lines.stream().filter(each -> each.novel() && !each.place()).toList(), where));
     page.paragraph(checks());
   }
 
@@ -66,7 +76,7 @@ final class Opening {
   }
 
   /** Everything that is not as in the base is counted; what carries is named. */
-  private String changes(List<Compared> novel) {
+  private String changes(List<Compared> novel, String where) {
     if (novel.isEmpty()) {
       return "Nothing changes: every size, every hole and every joint stays as in the base.";
     }
@@ -74,13 +84,14 @@ final class Opening {
     String count = novel.size() == 1 ? "One thing changes" : novel.size() + " things change";
     if (lead.isEmpty()) {
       return count
-          + ", in the table below; every timber size, hole and joint stays as in the base.";
+          + where
+          + "; every timber size, hole and joint stays as in the base.";
     }
     int rest = novel.size() - lead.size();
     return count
         + ": "
         + lead.stream().map(Opening::change).collect(Collectors.joining("; "))
-        + (rest == 0 ? "." : "; and " + rest + " more, in the table below.");
+        + (rest == 0 ? "." : "; and " + rest + " more" + where + ".");
   }
 
   private static String change(Compared line) {

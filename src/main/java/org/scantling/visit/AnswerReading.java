@@ -50,6 +50,7 @@ final class AnswerReading {
       case WORDS -> word(row, plain);
       case SEVERAL -> several(row, plain);
       case LENGTH -> length(plain);
+      case BASE -> Kept.of(choices.of(row).one(plain).orElse(plain));
       default -> Kept.of(plain);
     };
   }

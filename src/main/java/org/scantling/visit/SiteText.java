@@ -86,13 +86,7 @@ public final class SiteText {
     if (!open.isEmpty()) {
       yaml.blank();
       yaml.comment(sayings.say("left-out"));
-      open.forEach(row -> yaml.comment("  " + row.path() + ": " + usual(row)));
+      open.forEach(row -> yaml.comment("  " + row.path() + ": " + row.usualSaid()));
     }
-  }
-
-  private String usual(VisitRow row) {
-    return row.mayBeLeftOut()
-        ? row.source()
-        : row.usual().orElseThrow() + (row.source().isEmpty() ? "" : " (" + row.source() + ")");
   }
 }

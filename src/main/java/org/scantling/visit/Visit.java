@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.scantling.intake.KeyReader;
 import org.scantling.quantity.Measure;
-import org.scantling.words.ClosedLists;
 import org.scantling.words.Sayings;
 
 /**
@@ -24,13 +23,13 @@ public final class Visit {
 
   /**
    * @param keys the reader of the file that comes of it
-   * @param lists how to tell the words of the keys apart
+   * @param choices the words that answer questions, and how to tell them apart
    * @param last what looks at an answer besides, with all of them at hand
    */
-  public Visit(VisitRows rows, KeyReader keys, ClosedLists lists, LastLook last) {
+  public Visit(VisitRows rows, KeyReader keys, VisitChoices choices, LastLook last) {
     this.rows = rows;
     this.keys = keys;
-    this.choices = new VisitChoices(keys, lists);
+    this.choices = choices;
     this.sayings = Sayings.read("visit-words.csv");
     this.reading = new AnswerReading(keys, choices, sayings);
     this.last = last;
@@ -40,11 +39,12 @@ public final class Visit {
   @FunctionalInterface
   public interface LastLook {
     /**
+     * @param visit whose question it is
      * @param row the question
      * @param answers all answers with this one
      * @return what is wrong, if anything
      */
-    Optional<String> at(VisitRow row, VisitAnswers answers);
+    Optional<String> at(Visit visit, VisitRow row, VisitAnswers answers);
   }
 
   public Sayings sayings() {
@@ -80,9 +80,7 @@ public final class Visit {
 
   /** The words that answer a question, in the order of their numbers; none where it is not so. */
   public List<Choosable> choices(VisitRow row) {
-    return row.asks() == AskedAs.WORDS || row.asks() == AskedAs.SEVERAL
-        ? choices.of(row).all()
-        : List.of();
+    return choices.answer(row) ? choices.of(row).all() : List.of();
   }
 
   /** What helps to answer a question. */
@@ -113,7 +111,7 @@ public final class Visit {
 
   private VisitTurn usual(VisitRow row, String usual, VisitAnswers before) {
     VisitAnswers after = before.with(row.id(), new VisitAnswers.Given(usual, false));
-    return last.at(row, after)
+    return last.at(this, row, after)
         .<VisitTurn>map(VisitTurn.Refused::new)
         .orElseGet(() -> new VisitTurn.Taken(after, Optional.empty()));
   }
@@ -123,7 +121,7 @@ public final class Visit {
     List<VisitRow> asked = asked(after);
     return reading
         .refusal(row, asked, after)
-        .or(() -> last.at(row, after))
+        .or(() -> last.at(this, row, after))
         .<VisitTurn>map(VisitTurn.Refused::new)
         .orElseGet(() -> new VisitTurn.Taken(after, read(row, answer, typed, asked, after)));
   }

@@ -14,18 +14,31 @@ import org.scantling.words.ListValue;
 import org.scantling.words.WordFile;
 
 /** The words that answer each question, and how to tell them apart. */
-final class VisitChoices {
+public final class VisitChoices {
   private final KeyReader keys;
   private final ClosedLists lists;
   private final Map<String, List<Choosable>> own = new LinkedHashMap<>();
 
-  VisitChoices(KeyReader keys, ClosedLists lists) {
+  /**
+   * @param lists how to tell the words of the keys apart
+   * @param offered what else answers a question, by its id
+   */
+  public VisitChoices(
+      KeyReader keys, ClosedLists lists, Map<String, List<Choosable>> offered) {
     this.keys = keys;
     this.lists = lists;
+    own.putAll(offered);
     for (Map<String, String> row : WordFile.read("visit-choices.csv")) {
       own.computeIfAbsent(row.get("question"), id -> new ArrayList<>())
           .add(new Choosable(row.get("option"), row.get("words")));
     }
+  }
+
+  /** True where a question is answered by one of a list of words. */
+  boolean answer(VisitRow row) {
+    return row.asks() == AskedAs.WORDS
+        || row.asks() == AskedAs.SEVERAL
+        || row.asks() == AskedAs.BASE;
   }
 
   /** Those of the key, then the question's own. */

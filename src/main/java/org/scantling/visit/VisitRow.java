@@ -59,9 +59,13 @@ public record VisitRow(
     }
   }
 
-  /** True where an empty line leaves the key out, so that the rules decide it. */
-  boolean mayBeLeftOut() {
-    return usual.filter(LEFT_OUT::equals).isPresent();
+  /** What an empty line means, in words; there must be something. */
+  public String usualSaid() {
+    String answer = usual.orElseThrow();
+    if (answer.equals(LEFT_OUT)) {
+      return source;
+    }
+    return source.isEmpty() ? answer : answer + " (" + source + ")";
   }
 
   boolean hasPath() {
