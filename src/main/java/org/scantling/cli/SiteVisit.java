@@ -58,8 +58,8 @@ final class SiteVisit {
     out.println();
     out.print(opening(intake));
     out.println();
-    List.of("next", "next-propose", "next-out", "next-why", "next-limits")
-        .forEach(each -> out.println(sayings.say(each, "file", file.toString())));
+    NextCommands.print(
+        sayings, file, List.of("next-propose", "next-out", "next-why", "next-limits"), out);
   }
 
   private String opening(Intake intake) {

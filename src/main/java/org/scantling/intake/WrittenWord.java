@@ -14,6 +14,7 @@ final class WrittenWord {
       Pattern.compile("-?(?:\\d[\\d.,/ '-]*[\"'%]|\\d[\\d.,/ '-]*[A-Za-z][A-Za-z0-9 /'\".²-]*)");
 
   private static final Pattern EXPONENT = Pattern.compile("-?[\\d.]+[eExXoObB][\\d.+-]*");
+  private static final Pattern PATH = Pattern.compile("[A-Za-z.][A-Za-z0-9_.-]*(?:/[A-Za-z0-9_.-]+)+");
   private static final StringQuotingChecker PLAIN = new PlainWords();
 
   private WrittenWord() {}
@@ -22,7 +23,7 @@ final class WrittenWord {
     String plain = answer.strip();
     boolean bare =
         switch (kind) {
-          case TEXT -> !PLAIN.needToQuoteValue(plain) && !plain.contains(" #");
+          case TEXT -> !PLAIN.needToQuoteValue(plain) || PATH.matcher(plain).matches();
           case WORD -> !PLAIN.needToQuoteValue(plain) || plain.equals("yes") || plain.equals("no");
           case COUNT, YEAR -> WHOLE.matcher(plain).matches();
           case ZONE -> ZONE.matcher(plain).matches();

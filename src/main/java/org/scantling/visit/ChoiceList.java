@@ -35,8 +35,12 @@ record ChoiceList(List<Choosable> all) {
     if (same.size() == 1) {
       return Optional.of(same.get(0));
     }
-    List<String> begun = words().stream().filter(word -> plain(word).startsWith(plain)).toList();
-    return begun.size() == 1 && !plain.isEmpty() ? Optional.of(begun.get(0)) : Optional.empty();
+    List<String> begun =
+        words().stream()
+            .filter(word -> plain(word).startsWith(plain) || plain.startsWith(plain(word)))
+            .toList();
+    // What goes on past one word, as sandy past sand, may mean that one as well.
+    return begun.size() == 1 && !plain.isEmpty() && plain(begun.get(0)).startsWith(plain) ? Optional.of(begun.get(0)) : Optional.empty();
   }
 
   /** What was typed, in its parts: with commas between them, or else with spaces. */
