@@ -119,7 +119,7 @@ final class Dialogue {
   private Step answered(VisitRow row, String line, VisitAnswers answers) {
     VisitTurn turn = visit.answer(row, line, answers);
     if (turn instanceof VisitTurn.Taken taken) {
-      taken.read().ifPresent(read -> say(SET_IN + sayings.say("read", "read", read)));
+      taken.read().ifPresent(read -> say(SET_IN + read));
       return new Step.To(taken.answers());
     }
     String why = ((VisitTurn.Refused) turn).why();

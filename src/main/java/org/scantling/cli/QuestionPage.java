@@ -10,6 +10,7 @@ import org.scantling.visit.Choosable;
 import org.scantling.visit.Visit;
 import org.scantling.visit.VisitAnswers;
 import org.scantling.visit.VisitRow;
+import org.scantling.visit.WorkedAnswer;
 import org.scantling.words.Sayings;
 
 /** Prints one question: what it is, why it matters, what may be answered. */
@@ -73,6 +74,11 @@ final class QuestionPage {
     String earlier = answers.earlier().get(row.id());
     if (earlier != null) {
       return Optional.of(sayings.say("hint-earlier", "answer", earlier));
+    }
+    Optional<WorkedAnswer> worked = visit.worked(row, answers);
+    if (worked.isPresent()) {
+      return Optional.of(
+          sayings.say("hint-worked", "answer", worked.get().answer(), "how", worked.get().how()));
     }
     if (row.usual().isEmpty()) {
       return unit.isEmpty()

@@ -14,7 +14,7 @@ import org.scantling.intake.Vocabulary;
 import org.scantling.print.ProposalOpening;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Proposal;
-import org.scantling.visit.SiteText;
+import org.scantling.visit.VisitText;
 import org.scantling.visit.Visit;
 import org.scantling.visit.VisitAnswers;
 import org.scantling.visit.VisitChoices;
@@ -49,7 +49,7 @@ final class SiteVisit {
     if (answers.isEmpty()) {
       return;
     }
-    String text = SiteText.of(visit, answers.get());
+    String text = VisitText.of(visit, answers.get());
     Intake intake = workplace.read(KeyReader.text(file, text));
     WholeFile.write(file, text);
     kept.remove();
@@ -79,7 +79,7 @@ final class SiteVisit {
             ClosedLists.of(workplace.tables(), general.units(UnitSystem.IMPERIAL)),
             Map.of(BASE, offers.in(from)));
     VisitRows rows = VisitRows.read(VisitKind.SITE, workplace.tables(), today);
-    return new Visit(rows, keys, choices, this::wrong);
+    return new Visit(rows, keys, choices, workplace.tables(), this::wrong);
   }
 
   /** With the base the file is whole, and its reader can be asked about all of it. */
@@ -88,7 +88,7 @@ final class SiteVisit {
       return Optional.empty();
     }
     try {
-      workplace.read(KeyReader.text(file, SiteText.of(visit, answers)));
+      workplace.read(KeyReader.text(file, VisitText.of(visit, answers)));
       return Optional.empty();
     } catch (IntakeException refused) {
       return Optional.of(RefusedFile.words(refused, file));

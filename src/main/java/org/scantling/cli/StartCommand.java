@@ -1,5 +1,6 @@
 package org.scantling.cli;
 
+import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -26,7 +27,8 @@ import picocli.CommandLine.Spec;
     },
     footer = {
       "",
-      "Example: scantling start lower-orchard.yaml",
+      "Examples: scantling start lower-orchard.yaml",
+      "          scantling start --base base/hop-gate.yaml",
     })
 final class StartCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -40,6 +42,11 @@ final class StartCommand implements Callable<Integer> {
       description = "A folder of base designs to offer, besides those in base/ beside FILE.")
   private final List<Path> from = new ArrayList<>();
 
+  @Option(
+      names = "--base",
+      description = "Measure a structure that stands, and write FILE as a base design.")
+  private boolean base;
+
   @Option(names = "--over", description = "Write FILE anew though it is there already.")
   private boolean over;
 
@@ -48,10 +55,14 @@ final class StartCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     refuseWhatIsThere();
-    SiteVisit visit =
-        new SiteVisit(file, from, Workplace.of(general.houseRules()), general);
-    Scantling program = (Scantling) spec.root().userObject();
-    visit.run(program.answers(), spec.commandLine().getOut());
+    AnswerInput in = ((Scantling) spec.root().userObject()).answers();
+    PrintWriter out = spec.commandLine().getOut();
+    Workplace workplace = Workplace.of(general.houseRules());
+    if (base) {
+      new BaseVisit(file, workplace, general).run(in, out);
+    } else {
+      new SiteVisit(file, from, workplace, general).run(in, out);
+    }
     return ExitStatus.ANSWERED;
   }
 

@@ -78,6 +78,12 @@ final class Workplace {
         .propose(intake.site(), intake.defaulted());
   }
 
+  /** A design whose text is in memory, and which can be put together. */
+  DesignIntake readDesign(SourceText design) {
+    return new DesignReader(Vocabulary.of(tables))
+        .read(design, base -> Buildable.validationErrors(base, tables));
+  }
+
   /** A design file that can be put together in the timber of the site. */
   DesignIntake readDesign(Path file, Intake site) {
     return new DesignReader(Vocabulary.of(tables))

@@ -89,19 +89,45 @@ public record BaseDesign(
    * @param soil soil class of that place
    * @param vine the climber it has carried
    * @param slopePercent fall of the ground there, from the first post to the last
+   * @param record what happened to it since
    */
   public record Proven(
       int builtYear,
       Site.Climate climate,
       Optional<String> soil,
       Optional<String> vine,
-      double slopePercent) {
+      double slopePercent,
+      List<Event> record) {
+    public Proven {
+      record = List.copyOf(record);
+    }
+
+    /** Of which nothing is told since it was built. */
+    public Proven(
+        int builtYear,
+        Site.Climate climate,
+        Optional<String> soil,
+        Optional<String> vine,
+        double slopePercent) {
+      this(builtYear, climate, soil, vine, slopePercent, List.of());
+    }
+
     /** On level ground. */
     public Proven(
         int builtYear, Site.Climate climate, Optional<String> soil, Optional<String> vine) {
       this(builtYear, climate, soil, vine, 0);
     }
   }
+
+  /**
+   * One thing that happened to a structure that stands.
+   *
+   * @param date the year, the month or the day: 2012, 2012-10 or 2012-10-29
+   * @param kind storm, snow, inspection or repair
+   * @param what what it was, or what was found or done
+   * @param photo name of a photograph of it
+   */
+  public record Event(String date, String kind, String what, Optional<String> photo) {}
 
   /**
    * @param size nominal size, such as 4x4

@@ -186,7 +186,8 @@ public final class Engine {
         stood.slopePercent(),
         pass.confirmation().checks().stream()
             .map(each -> new ProvenCheck(each.id(), each.check().ratio(), sinceYear))
-            .toList());
+            .toList(),
+        stood.record());
   }
 
   /**

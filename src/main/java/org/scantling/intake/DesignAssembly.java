@@ -1,6 +1,7 @@
 package org.scantling.intake;
 
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.WayOfBuilding;
 
@@ -36,7 +37,18 @@ final class DesignAssembly {
         ClimateAssembly.climate(said, "proven.climate"),
         said.maybeWord("proven.soil"),
         said.maybeWord("proven.vine"),
-        said.maybeNumber("proven.slope").orElse(0));
+        said.maybeNumber("proven.slope").orElse(0),
+        IntStream.range(0, said.size("proven.record"))
+            .mapToObj(place -> event("proven.record[" + place + "]"))
+            .toList());
+  }
+
+  private BaseDesign.Event event(String path) {
+    return new BaseDesign.Event(
+        said.word(path + ".date"),
+        said.word(path + ".kind"),
+        said.word(path + ".what"),
+        said.maybeWord(path + ".photo"));
   }
 
   private BaseDesign.Posts posts() {

@@ -1,6 +1,7 @@
 package org.scantling.intake;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.List;
 import org.scantling.design.WayOfBuilding;
 import tools.jackson.databind.annotation.JsonSerialize;
 
@@ -36,7 +37,21 @@ record DesignFile(
                       + " of the upper end under a level top, of the lower post of a bay under one"
                       + " that goes down in steps",
               kind = EntryKind.PERCENT)
-          String slope) {}
+          String slope,
+      @Entry(says = "what has happened to it since it was built", exception = true)
+          List<Event> record) {}
+
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  record Event(
+      @Entry(says = "when it was", kind = EntryKind.DATE, required = true) String date,
+      @Entry(
+              says = "a storm or a snow that it went through, an inspection or a repair",
+              kind = EntryKind.WORD,
+              words = {"storm", "snow", "inspection", "repair"},
+              required = true)
+          String kind,
+      @Entry(says = "what it was, or what was found or done", required = true) String what,
+      @Entry(says = "name of a photograph of it", exception = true) String photo) {}
 
   @JsonInclude(JsonInclude.Include.NON_NULL)
   record Posts(

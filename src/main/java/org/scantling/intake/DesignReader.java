@@ -80,6 +80,23 @@ public final class DesignReader {
   }
 
   /**
+   * Reads a design from a text that is in memory already, and holds it against what somebody else
+   * knows to be impossible.
+   *
+   * @param source the text with the name that problems show
+   * @param validationErrors what of a design cannot be
+   * @return the design and what the text left out
+   * @throws IntakeException with all problems of the text, else with all of these
+   */
+  public DesignIntake read(
+      SourceText source, Function<BaseDesign, List<ValidationError>> validationErrors) {
+    Problems problems = new Problems();
+    Optional<DesignIntake> design = fitting(source, validationErrors, problems);
+    problems.throwIfAny();
+    return design.orElseThrow();
+  }
+
+  /**
    * Reads a design from a text that is in memory already.
    *
    * @param source the text with the name that problems show

@@ -93,7 +93,15 @@ public final class DesignWriter {
             amount(climate.meanAnnualF(), QuantityKind.TEMPERATURE)),
         proven.soil().orElse(null),
         proven.vine().orElse(null),
-        slope(proven.slopePercent()));
+        slope(proven.slopePercent()),
+        proven.record().isEmpty()
+            ? null
+            : proven.record().stream().map(DesignWriter::event).toList());
+  }
+
+  private static DesignFile.Event event(BaseDesign.Event event) {
+    return new DesignFile.Event(
+        event.date(), event.kind(), event.what(), event.photo().orElse(null));
   }
 
   private static DesignFile.Posts posts(BaseDesign.Posts posts) {

@@ -15,6 +15,7 @@ enum EntryKind {
   TEMPERATURE(QuantityKind.TEMPERATURE),
   COUNT("a whole number without quotes or unit, such as 7"),
   YEAR("a year without quotes, such as 2011"),
+  DATE("a year, a month or a day, such as 2012, 2012-10 or 2012-10-29"),
   ZONE("a plant hardiness zone, such as 5 or 6b"),
   PLACE_ON_HILL("crest, or a distance from it, such as 120 ft");
 

@@ -41,7 +41,7 @@ public final class KeyReader {
   private void collect(Class<?> group, String path) {
     for (ShapeKeys.Key key : ShapeKeys.keys(group)) {
       String below = path + key.key();
-      if (!key.isGroup() || (key.list() && !words(key).isEmpty())) {
+      if (!key.isGroup() || !words(key).isEmpty()) {
         keys.put(below, key);
       }
       if (key.isGroup()) {
@@ -62,6 +62,11 @@ public final class KeyReader {
 
   private Collection<String> words(ShapeKeys.Key key) {
     return leaves(new Problems()).words(key);
+  }
+
+  /** Whether a path is that of a group of keys. */
+  public boolean isGroup(String path) {
+    return key(path).isGroup() && !key(path).list();
   }
 
   /** An answer as it stands behind its key in a file. */

@@ -38,6 +38,7 @@ final class LeafReader {
       case TEXT -> text(value, path);
       case WORD -> word(key, value, path);
       case COUNT, YEAR -> whole(key, value, path);
+      case DATE -> date(key, value, path);
       case ZONE -> zone(key, value, path);
       case PLACE_ON_HILL -> placeOnHill(value, path);
       default -> quantity(key.entry().kind(), value, path);
@@ -104,6 +105,16 @@ final class LeafReader {
     }
     String found = whole ? "\"" + value.text() + "\"" : ProblemPhrases.shortened(value.text());
     problems.add(value.origin().problem(path, found, key.entry().kind().accepted()));
+  }
+
+  /** A year alone may stand without quotes, as a number. */
+  private void date(ShapeKeys.Key key, Node.Scalar value, String path) {
+    String text = value.text().strip();
+    if (value.form() != Node.Form.TRUTH && WrittenDate.is(text)) {
+      readings.putWord(path, text);
+    } else {
+      problems.add(value.origin().problem(path, value.words(), key.entry().kind().accepted()));
+    }
   }
 
   /** Half zones count half a zone: 6a is 6.0 and 6b is 6.5. */

@@ -39,6 +39,7 @@ final class BesideBase {
             .sorted(Comparator.comparingDouble(this::more).reversed())
             .toList();
     page.heading("Compared with the " + base + ", which " + Standing.of(record, voice));
+    RecordWords.sentences(record.events()).ifPresent(page::paragraph);
     if (harder.isEmpty()) {
       page.paragraph("No check is closer to its limit here than there, on its own site.");
       return;

@@ -2,7 +2,7 @@ package org.scantling.print;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import org.scantling.design.BaseDesign;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
 import org.scantling.quantity.UnitSystem;
@@ -144,6 +144,14 @@ final class ReasonJson {
     node.put("sinceYear", record.sinceYear());
     if (record.slopePercent() > 0) {
       node.put("slopePercent", JsonText.rounded(record.slopePercent()));
+    }
+    if (!record.events().isEmpty()) {
+      ArrayNode events = node.putArray("record");
+      for (BaseDesign.Event each : record.events()) {
+        ObjectNode event = events.addObject();
+        event.put("date", each.date()).put("kind", each.kind()).put("what", each.what());
+        each.photo().ifPresent(photo -> event.put("photo", photo));
+      }
     }
   }
 

@@ -127,6 +127,8 @@ final class ReviewPage {
               + " itself comes to its limits on its own site, where it "
               + Standing.of(review.checkLimits().record().get(), voice)
               + ".");
+      RecordWords.sentences(review.checkLimits().record().get().events())
+          .ifPresent(page::paragraph);
     }
   }
 

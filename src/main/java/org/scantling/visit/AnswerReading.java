@@ -50,6 +50,7 @@ final class AnswerReading {
       case WORDS -> word(row, plain);
       case SEVERAL -> several(row, plain);
       case LENGTH -> length(plain);
+      case PIECES -> pieces(row, plain);
       case BASE -> Kept.of(choices.of(row).one(plain).orElse(plain));
       default -> Kept.of(plain);
     };
@@ -77,6 +78,20 @@ final class AnswerReading {
     } catch (QuantityException noLength) {
       return Kept.refused(noLength.getMessage() + ".");
     }
+  }
+
+  private Kept pieces(VisitRow row, String plain) {
+    if (TimberPieces.isKept(plain)) {
+      return Kept.of(plain);
+    }
+    Optional<TimberPieces> pieces = TimberPieces.parse(plain).filter(TimberPieces::sound);
+    if (pieces.isEmpty()) {
+      return Kept.refused(sayings.say("bad-pieces", "found", plain));
+    }
+    Optional<String> size = pieces.get().size();
+    return size.isPresent() && !keys.words(row.path()).contains(size.get())
+        ? unknown(new ChoiceList(choices.sizes(keys.words(row.path()))), size.get())
+        : Kept.of(pieces.get().kept());
   }
 
   private Kept word(VisitRow row, String plain) {

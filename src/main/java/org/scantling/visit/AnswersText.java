@@ -7,20 +7,36 @@ import java.util.regex.Pattern;
 
 /**
  * Answers as they are kept until the visit is over: a line each, {@code length = 24 ft} where it
- * was told, {@code soil : clay} where an empty line took the usual one, {@code slope ~ 3 %} where
- * it was gone back over.
+ * was told, {@code bays + 4} where it was worked out, {@code soil : clay} where an empty line took
+ * the usual one, {@code slope ~ 3 %} where it was gone back over.
  */
 public final class AnswersText {
-  private static final Pattern LINE = Pattern.compile("([a-z0-9-]+) ([=:~]) (.*)");
+  private static final Pattern LINE = Pattern.compile("([a-z0-9-]+) ([=:+~]) (.*)");
 
   private AnswersText() {}
 
   /** The text of the file, after a comment. */
   public static String of(VisitAnswers answers, String comment) {
     StringBuilder text = new StringBuilder("# ").append(comment).append('\n');
-    answers.given().forEach((id, each) -> line(text, id, each.told() ? "=" : ":", each.text()));
+    answers.given().forEach((id, each) -> line(text, id, sign(each.from()), each.text()));
     answers.earlier().forEach((id, each) -> line(text, id, "~", each));
     return text.toString();
+  }
+
+  private static String sign(VisitAnswers.From from) {
+    return switch (from) {
+      case TOLD -> "=";
+      case WORKED -> "+";
+      case USUAL -> ":";
+    };
+  }
+
+  private static VisitAnswers.From from(String sign) {
+    return switch (sign) {
+      case "=" -> VisitAnswers.From.TOLD;
+      case "+" -> VisitAnswers.From.WORKED;
+      default -> VisitAnswers.From.USUAL;
+    };
   }
 
   private static void line(StringBuilder text, String id, String sign, String answer) {
@@ -36,8 +52,8 @@ public final class AnswersText {
       if (match.matches() && match.group(2).equals("~")) {
         earlier.put(match.group(1), match.group(3).strip());
       } else if (match.matches()) {
-        boolean told = match.group(2).equals("=");
-        given.put(match.group(1), new VisitAnswers.Given(match.group(3).strip(), told));
+        VisitAnswers.From from = from(match.group(2));
+        given.put(match.group(1), new VisitAnswers.Given(match.group(3).strip(), from));
       }
     }
     return new VisitAnswers(given, earlier);

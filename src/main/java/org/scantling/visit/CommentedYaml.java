@@ -54,6 +54,15 @@ final class CommentedYaml {
     add(indent, indent + steps.get(steps.size() - 1) + ": " + value, comment);
   }
 
+  /** A list, a line an item. */
+  void putItems(String key, List<String> items) {
+    put(key, "", "");
+    int last = lines.size() - 1;
+    lines.set(last, lines.get(last).stripTrailing());
+    String indent = STEP.repeat(key.split("\\.").length);
+    items.forEach(item -> lines.add(indent + "- " + item));
+  }
+
   private void add(String indent, String line, String comment) {
     int gap = Math.max(BESIDE - line.length(), 2);
     String beside = line + " ".repeat(gap) + "# " + comment;

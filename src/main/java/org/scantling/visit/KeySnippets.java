@@ -28,6 +28,7 @@ final class KeySnippets {
     return switch (row.path()) {
       case MACHINE_WIDTH -> USERS;
       case VINE -> PLANTING;
+      case RecordItems.DATE -> RecordItems.KEY;
       default -> row.path();
     };
   }
@@ -36,16 +37,38 @@ final class KeySnippets {
   Map<String, String> of(List<VisitRow> asked, VisitAnswers answers) {
     Map<String, String> all = new LinkedHashMap<>();
     for (VisitRow row : asked) {
-      Optional<String> told = told(row, answers);
-      if (row.hasPath() && told.isPresent() && !row.path().equals(MACHINE_WIDTH)) {
-        snippet(row, told.get(), asked, answers).ifPresent(text -> all.put(key(row), text));
+      Optional<String> given = given(row, answers);
+      if (row.hasPath() && given.isPresent() && !partOfList(row)) {
+        snippet(row, given.get(), asked, answers).ifPresent(text -> all.put(key(row), text));
       }
     }
+    list(record(asked, answers)).ifPresent(items -> all.put(RecordItems.KEY, items));
     return all;
   }
 
-  private static Optional<String> told(VisitRow row, VisitAnswers answers) {
-    return answers.of(row.id()).filter(VisitAnswers.Given::told).map(VisitAnswers.Given::text);
+  /** What a structure is told to have been through, an item a thing. */
+  List<String> record(List<VisitRow> asked, VisitAnswers answers) {
+    return RecordItems.of(keys, id -> given(id, asked, answers));
+  }
+
+  private static boolean partOfList(VisitRow row) {
+    return row.path().equals(MACHINE_WIDTH) || row.path().startsWith(RecordItems.KEY);
+  }
+
+  private static Optional<String> given(VisitRow row, VisitAnswers answers) {
+    return answers
+        .of(row.id())
+        .filter(VisitAnswers.Given::isWritten)
+        .map(VisitAnswers.Given::text);
+  }
+
+  private static Optional<String> given(String id, List<VisitRow> asked, VisitAnswers answers) {
+    return asked.stream()
+        .filter(row -> row.id().equals(id))
+        .findFirst()
+        .flatMap(row -> answers.of(row.id()))
+        .map(VisitAnswers.Given::text)
+        .filter(text -> !text.equals(VisitRow.LEFT_OUT));
   }
 
   private Optional<String> snippet(
@@ -53,8 +76,17 @@ final class KeySnippets {
     return switch (row.path()) {
       case USERS -> users(answer, asked, answers);
       case VINE -> list(words(answer).map(word -> "{ vine: " + word + " }").toList());
-      default -> Optional.of(keys.written(row.path(), answer));
+      default -> single(row, answer);
     };
+  }
+
+  /** Timber is written by its size alone; the name of a group only where the group is left out. */
+  private Optional<String> single(VisitRow row, String answer) {
+    Optional<String> value =
+        row.asks() == AskedAs.PIECES ? TimberPieces.ofKept(answer).size() : Optional.of(answer);
+    return value
+        .filter(text -> !keys.isGroup(row.path()) || keys.words(row.path()).contains(text))
+        .map(text -> keys.written(row.path(), text));
   }
 
   private Optional<String> users(String answer, List<VisitRow> asked, VisitAnswers answers) {
@@ -62,7 +94,7 @@ final class KeySnippets {
         new ArrayList<>(words(answer).filter(word -> !word.equals(MACHINE)).toList());
     asked.stream()
         .filter(row -> row.path().equals(MACHINE_WIDTH))
-        .flatMap(row -> told(row, answers).stream())
+        .flatMap(row -> given(row, answers).stream())
         .map(width -> "{ machine-width: " + keys.written(MACHINE_WIDTH, width) + " }")
         .forEach(items::add);
     return list(items);

@@ -8,6 +8,7 @@ import org.scantling.tables.Tables;
 /** What an empty line means: written out, the day, or a row of the table of defaults. */
 final class UsualAnswers {
   private static final String TABLE = "table:";
+  private static final String WRITTEN = "=";
   private static final String TODAY = "today";
 
   private final Tables tables;
@@ -18,12 +19,23 @@ final class UsualAnswers {
     this.today = today;
   }
 
-  /** An answer, where there is one, and where it comes from. */
-  record Usual(Optional<String> answer, String source) {}
+  /**
+   * An answer, where there is one, and where it comes from.
+   *
+   * @param written true where the file says it all the same
+   */
+  record Usual(Optional<String> answer, String source, boolean written) {
+    Usual(Optional<String> answer, String source) {
+      this(answer, source, false);
+    }
+  }
 
   Usual of(String cell, String source) {
     if (cell.isEmpty()) {
       return new Usual(Optional.empty(), source);
+    }
+    if (cell.startsWith(WRITTEN)) {
+      return new Usual(Optional.of(cell.substring(WRITTEN.length())), source, true);
     }
     if (cell.equals(TODAY)) {
       return new Usual(Optional.of(today.toString()), source);

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.scantling.intake.KeyReader;
-import org.scantling.quantity.Measure;
+import org.scantling.tables.Tables;
 import org.scantling.words.Sayings;
 
 /**
@@ -20,14 +20,18 @@ public final class Visit {
   private final Sayings sayings;
   private final AnswerReading reading;
   private final LastLook last;
+  private final Tables tables;
 
   /**
    * @param keys the reader of the file that comes of it
    * @param choices the words that answer questions, and how to tell them apart
+   * @param tables the sizes of timber
    * @param last what looks at an answer besides, with all of them at hand
    */
-  public Visit(VisitRows rows, KeyReader keys, VisitChoices choices, LastLook last) {
+  public Visit(
+      VisitRows rows, KeyReader keys, VisitChoices choices, Tables tables, LastLook last) {
     this.rows = rows;
+    this.tables = tables;
     this.keys = keys;
     this.choices = choices;
     this.sayings = Sayings.read("visit-words.csv");
@@ -99,40 +103,69 @@ public final class Visit {
     String plain = typed.strip();
     String line = plain.isEmpty() ? before.earlier().getOrDefault(row.id(), "") : plain;
     if (line.isEmpty() || line.equals(VisitRow.LEFT_OUT)) {
-      return row.usual()
-          .map(usual -> usual(row, usual, before))
+      return emptyLine(row, before)
+          .map(given -> take(row, given, plain, before))
           .orElseGet(() -> new VisitTurn.Refused(sayings.say("no-usual")));
     }
     AnswerReading.Kept kept = reading.read(row, line);
     return kept.answer()
-        .map(answer -> told(row, answer, plain, before))
+        .map(answer -> new VisitAnswers.Given(answer, VisitAnswers.From.TOLD))
+        .map(given -> take(row, given, plain, before))
         .orElseGet(() -> new VisitTurn.Refused(kept.refusal()));
   }
 
-  private VisitTurn usual(VisitRow row, String usual, VisitAnswers before) {
-    VisitAnswers after = before.with(row.id(), new VisitAnswers.Given(usual, false));
-    return last.at(this, row, after)
-        .<VisitTurn>map(VisitTurn.Refused::new)
-        .orElseGet(() -> new VisitTurn.Taken(after, Optional.empty()));
+  /** What an empty line stands for. */
+  private Optional<VisitAnswers.Given> emptyLine(VisitRow row, VisitAnswers before) {
+    VisitAnswers.From usual =
+        row.usualIsWritten() ? VisitAnswers.From.WORKED : VisitAnswers.From.USUAL;
+    return worked(row, before)
+        .map(each -> new VisitAnswers.Given(each.answer(), VisitAnswers.From.WORKED))
+        .or(() -> row.usual().map(each -> new VisitAnswers.Given(each, usual)));
   }
 
-  private VisitTurn told(VisitRow row, String answer, String typed, VisitAnswers before) {
-    VisitAnswers after = before.with(row.id(), new VisitAnswers.Given(answer, true));
+  /** The answer to a question, where it follows from others. */
+  public Optional<WorkedAnswer> worked(VisitRow row, VisitAnswers answers) {
+    return workedOut(answers).of(row.id());
+  }
+
+  private WorkedOut workedOut(VisitAnswers answers) {
+    List<VisitRow> asked = asked(answers);
+    return new WorkedOut(tables, sayings, id -> text(id, asked, answers));
+  }
+
+  private VisitTurn take(
+      VisitRow row, VisitAnswers.Given given, String typed, VisitAnswers before) {
+    VisitAnswers after = before.with(row.id(), given);
     List<VisitRow> asked = asked(after);
-    return reading
-        .refusal(row, asked, after)
+    Optional<String> refusal =
+        given.isWritten() ? reading.refusal(row, asked, after) : Optional.empty();
+    return refusal
         .or(() -> last.at(this, row, after))
         .<VisitTurn>map(VisitTurn.Refused::new)
-        .orElseGet(() -> new VisitTurn.Taken(after, read(row, answer, typed, asked, after)));
+        .orElseGet(() -> new VisitTurn.Taken(after, read(row, given, typed, asked, after)));
   }
 
   private Optional<String> read(
-      VisitRow row, String answer, String typed, List<VisitRow> asked, VisitAnswers after) {
-    Optional<Measure> amount = reading.amount(row, asked, after);
-    if (amount.isPresent()) {
-      return Optional.of(WrittenBack.of(amount.get(), answer));
+      VisitRow row,
+      VisitAnswers.Given given,
+      String typed,
+      List<VisitRow> asked,
+      VisitAnswers after) {
+    if (given.from() == VisitAnswers.From.USUAL) {
+      return Optional.empty();
     }
-    return answer.equals(typed) ? Optional.empty() : Optional.of(answer);
+    if (row.id().equals("crossbeam-count")) {
+      return workedOut(after).spacing();
+    }
+    return reading
+        .amount(row, asked, after)
+        .map(amount -> WrittenBack.of(amount, given.text()))
+        .or(() -> Optional.of(given.text()).filter(text -> !text.equals(typed)))
+        .map(text -> sayings.say("read", "read", shown(row, text)));
+  }
+
+  private String shown(VisitRow row, String text) {
+    return row.asks() == AskedAs.PIECES ? TimberPieces.ofKept(text).said(sayings) : text;
   }
 
   /** Without the last answer, which is then asked for again; empty at the first question. */
@@ -158,7 +191,8 @@ public final class Visit {
 
   private VisitAnswers again(VisitRow row, VisitAnswers.Given given, VisitAnswers good) {
     if (!given.told()) {
-      return row.usual().isPresent() ? good.with(row.id(), given) : good;
+      boolean usual = given.isWritten() || row.usual().isPresent();
+      return usual ? good.with(row.id(), given) : good;
     }
     return answer(row, given.text(), good) instanceof VisitTurn.Taken taken
         ? taken.answers()
@@ -168,6 +202,10 @@ public final class Visit {
   /** What stands behind each key of the file, of what was told. */
   public Map<String, String> written(VisitAnswers answers) {
     return new KeySnippets(keys).of(asked(answers), answers);
+  }
+
+  List<String> record(VisitAnswers answers) {
+    return new KeySnippets(keys).record(asked(answers), answers);
   }
 
   KeyReader keys() {

@@ -12,13 +12,32 @@ import java.util.Optional;
  * @param earlier answers that were gone back over, to be offered again
  */
 public record VisitAnswers(Map<String, Given> given, Map<String, String> earlier) {
+  /** Where an answer came from. */
+  public enum From {
+    /** Somebody gave it. */
+    TOLD,
+    /** An empty line took what follows from other answers, or what stands in the file anyway. */
+    WORKED,
+    /** An empty line took the usual one, which the file leaves out. */
+    USUAL
+  }
+
   /**
    * One answer.
    *
    * @param text the answer as it is kept: a word, not its number in a list
-   * @param told true where somebody gave it, false where an empty line took the usual one
    */
-  public record Given(String text, boolean told) {}
+  public record Given(String text, From from) {
+    /** Whether somebody gave it. */
+    public boolean told() {
+      return from == From.TOLD;
+    }
+
+    /** Whether the file says it. */
+    public boolean isWritten() {
+      return from != From.USUAL;
+    }
+  }
 
   public VisitAnswers {
     given = Collections.unmodifiableMap(new LinkedHashMap<>(given));

@@ -1,6 +1,7 @@
 package org.scantling.visit;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -54,6 +55,11 @@ public final class VisitChoices {
     }
     all.addAll(own.getOrDefault(row.id(), List.of()));
     return new ChoiceList(all);
+  }
+
+  /** Bare words. */
+  List<Choosable> sizes(Collection<String> words) {
+    return words.stream().map(word -> new Choosable(word, "")).toList();
   }
 
   /** How to find out which word is right. */

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param unit the units that are usual, or empty
  * @param usual what an empty line means: an answer, {@code -} for leaving it out, or nothing
  * @param source where that comes from
+ * @param usualIsWritten true where the file says it all the same
  * @param note what the key is, as the written file says beside it
  */
 public record VisitRow(
@@ -33,6 +34,7 @@ public record VisitRow(
     String unit,
     Optional<String> usual,
     String source,
+    boolean usualIsWritten,
     String note) {
   static final String LEFT_OUT = "-";
 
@@ -53,6 +55,7 @@ public record VisitRow(
           row.get("unit"),
           answer.answer(),
           answer.source(),
+          answer.written(),
           row.get("note"));
     } catch (IllegalArgumentException | IllegalStateException wrong) {
       throw new IllegalStateException("rules/visit.csv: " + id + ": " + wrong.getMessage(), wrong);

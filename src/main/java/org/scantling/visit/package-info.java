@@ -7,6 +7,6 @@
  * would refuse.
  *
  * <p>May depend on: quantity, design, reasons, tables, intake, words. Entry points: {@link
- * org.scantling.visit.Visit}, {@link org.scantling.visit.SiteText}.
+ * org.scantling.visit.Visit}, {@link org.scantling.visit.VisitText}.
  */
 package org.scantling.visit;

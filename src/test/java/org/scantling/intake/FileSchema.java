@@ -126,12 +126,20 @@ final class FileSchema {
       case TEXT -> node.put("type", "string").put("pattern", "\\S").put("maxLength", 200);
       case WORD -> node.put("type", "string").put("minLength", 1);
       case COUNT, YEAR -> node.put("type", "integer");
+      case DATE -> date(node);
       case ZONE -> zone(node);
       case PLACE_ON_HILL ->
           quantity(node, "^\\s*crest\\s*$|" + STARTS_AS_A_NUMBER + ".*[^0-9.,\\s]2?\\s*$");
       case PERCENT -> quantity(node, STARTS_AS_A_NUMBER + ".*%\\s*$");
       default -> quantity(node, STARTS_AS_A_NUMBER + ".*[^0-9.,\\s]2?\\s*$");
     };
+  }
+
+  private static ObjectNode date(ObjectNode node) {
+    ArrayNode either = node.putArray("anyOf");
+    either.addObject().put("type", "string").put("pattern", "^[0-9]{4}(-[0-9]{2}){0,2}$");
+    either.addObject().put("type", "integer").put("minimum", 1800).put("maximum", 2199);
+    return node;
   }
 
   private static ObjectNode quantity(ObjectNode node, String pattern) {

@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.scantling.words.Sayings;
 
 /** The text of a file, each key with what it is and where its value came from. */
-public final class SiteText {
+public final class VisitText {
   private static final String ZONE = "hardiness-zone";
 
   private final Visit visit;
@@ -16,7 +16,7 @@ public final class SiteText {
   private final Sayings sayings;
   private final Map<String, String> notes = new LinkedHashMap<>();
 
-  private SiteText(Visit visit, VisitAnswers answers) {
+  private VisitText(Visit visit, VisitAnswers answers) {
     this.visit = visit;
     this.answers = answers;
     this.sayings = visit.sayings();
@@ -29,7 +29,7 @@ public final class SiteText {
 
   /** A site file. */
   public static String of(Visit visit, VisitAnswers answers) {
-    return new SiteText(visit, answers).text();
+    return new VisitText(visit, answers).text();
   }
 
   private String text() {
@@ -37,7 +37,11 @@ public final class SiteText {
     head().forEach(yaml::comment);
     Map<String, String> written = visit.written(answers);
     for (String key : inOrder(written)) {
-      yaml.put(key, written.get(key), beside(key));
+      if (key.equals(RecordItems.KEY)) {
+        yaml.putItems(key, visit.record(answers));
+      } else {
+        yaml.put(key, written.get(key), beside(key));
+      }
     }
     leftOut(yaml);
     return yaml.text();
@@ -73,15 +77,24 @@ public final class SiteText {
 
   private String beside(String key) {
     String note = notes.getOrDefault(key, "");
-    String from = sayings.say(key.endsWith(ZONE) ? "from-zone" : "from-told");
+    String from = sayings.say(key.endsWith(ZONE) ? "from-zone" : from(key));
     return note.isEmpty() ? from : note + "; " + from;
+  }
+
+  private String from(String key) {
+    boolean told =
+        visit.asked(answers).stream()
+            .filter(row -> row.hasPath() && KeySnippets.key(row).equals(key))
+            .flatMap(row -> answers.of(row.id()).stream())
+            .anyMatch(VisitAnswers.Given::told);
+    return told ? "from-told" : "from-worked";
   }
 
   private void leftOut(CommentedYaml yaml) {
     List<VisitRow> open =
         visit.asked(answers).stream()
             .filter(VisitRow::hasPath)
-            .filter(row -> answers.of(row.id()).filter(each -> !each.told()).isPresent())
+            .filter(row -> answers.of(row.id()).filter(each -> !each.isWritten()).isPresent())
             .toList();
     if (!open.isEmpty()) {
       yaml.blank();
