@@ -19,6 +19,7 @@ final class Commands {
 
   static {
     BY_NAME.put("start", StartCommand::new);
+    BY_NAME.put("record", RecordCommand::new);
     BY_NAME.put("propose", ProposeCommand::new);
     BY_NAME.put("why", WhyCommand::new);
     BY_NAME.put("check", CheckCommand::new);

@@ -28,7 +28,8 @@ final class KeySnippets {
     return switch (row.path()) {
       case MACHINE_WIDTH -> USERS;
       case VINE -> PLANTING;
-      case RecordItems.DATE -> RecordItems.KEY;
+      case RecordItems.DATE, RecordItems.KIND, RecordItems.WHAT, RecordItems.PHOTO ->
+          RecordItems.KEY;
       default -> row.path();
     };
   }

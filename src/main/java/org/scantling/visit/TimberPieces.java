@@ -128,10 +128,13 @@ record TimberPieces(OptionalInt count, Optional<String> size, Optional<String> l
   String said(Sayings sayings) {
     String many =
         count.isPresent()
-            ? sayings.say("pieces-count", "count", String.valueOf(count.getAsInt()))
+            ? sayings.say("pieces-count", "count", String.valueOf(count.getAsInt())) + " "
             : "";
-    String pieceLength = length.map(each -> sayings.say("pieces-length", "length", each)).orElse("");
-    return (many + " " + size.orElse("") + " " + pieceLength).strip().replaceAll(" +", " ");
+    String each = size.orElse("");
+    String pieceLength =
+        length.map(text -> sayings.say("pieces-length", "length", text)).orElse("");
+    String comma = each.isEmpty() || pieceLength.isEmpty() ? "" : ", ";
+    return (many + each + comma + pieceLength).strip();
   }
 
   /** What {@link #kept} made. */

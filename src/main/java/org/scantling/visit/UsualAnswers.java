@@ -35,7 +35,8 @@ final class UsualAnswers {
       return new Usual(Optional.empty(), source);
     }
     if (cell.startsWith(WRITTEN)) {
-      return new Usual(Optional.of(cell.substring(WRITTEN.length())), source, true);
+      Usual plain = of(cell.substring(WRITTEN.length()), source);
+      return new Usual(plain.answer(), source, true);
     }
     if (cell.equals(TODAY)) {
       return new Usual(Optional.of(today.toString()), source);

@@ -61,7 +61,7 @@ public final class VisitText {
 
   private List<String> head() {
     List<String> head = new ArrayList<>();
-    String date = said("date").orElse("");
+    String date = said("date").or(() -> said("base-date")).orElseThrow();
     head.add(
         said("place")
             .filter(place -> !place.equals(VisitRow.LEFT_OUT))
@@ -82,12 +82,15 @@ public final class VisitText {
   }
 
   private String from(String key) {
-    boolean told =
+    List<VisitRow> rows =
         visit.asked(answers).stream()
             .filter(row -> row.hasPath() && KeySnippets.key(row).equals(key))
-            .flatMap(row -> answers.of(row.id()).stream())
-            .anyMatch(VisitAnswers.Given::told);
-    return told ? "from-told" : "from-worked";
+            .filter(row -> answers.of(row.id()).filter(VisitAnswers.Given::isWritten).isPresent())
+            .toList();
+    if (rows.stream().anyMatch(row -> answers.of(row.id()).orElseThrow().told())) {
+      return "from-told";
+    }
+    return rows.stream().anyMatch(VisitRow::usualIsWritten) ? "from-usual" : "from-worked";
   }
 
   private void leftOut(CommentedYaml yaml) {

@@ -1,0 +1,80 @@
+package org.scantling.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.scantling.print.AskedText;
+import org.scantling.words.Sayings;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Adds to the record of a base design. */
+@Command(
+    name = "record",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Adds a storm, a snow, an inspection or a repair to the record of a base design.",
+      "Asks for it, or takes it from the options. The file keeps its comments and its order, and is"
+          + " written whole or not at all.",
+    },
+    footer = {
+      "",
+      "Example: scantling record base/hop-gate.yaml --kind storm --date 2026-03-14 --note \"gusts"
+          + " of 75 mph, nothing moved\"",
+    })
+final class RecordCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(index = "0", paramLabel = "FILE", description = "The design file, YAML.")
+  private Path file;
+
+  @Option(
+      names = "--kind",
+      paramLabel = "storm|snow|inspection|repair",
+      description = "What happened; with it nothing is asked.")
+  private String kind;
+
+  @Option(
+      names = "--date",
+      paramLabel = "DATE",
+      description = "The day, month or year, such as 2026-03-14; today if not given.")
+  private String date;
+
+  @Option(
+      names = "--note",
+      paramLabel = "TEXT",
+      description = "What it was, or what was found or done.")
+  private String note;
+
+  @Option(names = "--photo", paramLabel = "NAME", description = "The name of a photograph of it.")
+  private String photo;
+
+  @Mixin private GeneralOptions general;
+
+  @Override
+  public Integer call() {
+    RecordedBase base = RecordedBase.of(file, Workplace.of(general.houseRules()));
+    AnswerInput in = ((Scantling) spec.root().userObject()).answers();
+    PrintWriter out = spec.commandLine().getOut();
+    RecordVisit visit = new RecordVisit(file, base, general);
+    Optional<String> item =
+        kind == null && date == null && note == null && photo == null
+            ? visit.asked(in, out)
+            : Optional.of(visit.given(kind, date == null ? in.today().toString() : date, note, photo));
+    if (item.isPresent()) {
+      int entries = base.add(item.get());
+      visit.over();
+      out.println(
+          AskedText.of(
+              Sayings.read("visit-words.csv")
+                  .say("recorded", "file", file.toString(), "entries", String.valueOf(entries)),
+              0));
+    }
+    return ExitStatus.ANSWERED;
+  }
+}
