@@ -124,7 +124,7 @@ final class Dialogue {
     }
     String why = ((VisitTurn.Refused) turn).why();
     if (!in.isTerminal()) {
-      throw wrong(row, why);
+      throw wrong(in.place(), row, why);
     }
     say(SET_IN + why);
     return new Step.Again();
@@ -134,15 +134,15 @@ final class Dialogue {
     if (in.isTerminal()) {
       return new Step.Leave();
     }
-    throw wrong(row, sayings.say("ended", "question", row.question()));
+    throw wrong(in.place() + 1, row, sayings.say("ended", "question", row.question()));
   }
 
-  private WrongOption wrong(VisitRow row, String why) {
+  private WrongOption wrong(int line, VisitRow row, String why) {
     String rest =
         kept.exists()
             ? sayings.say("kept", "file", kept.file().toString())
             : sayings.say("nothing-kept");
-    return new WrongOption("answers:" + in.place() + ": " + row.id() + ": " + why + "\n" + rest);
+    return new WrongOption("answers:" + line + ": " + row.id() + ": " + why + "\n" + rest);
   }
 
   private void say(String line) {

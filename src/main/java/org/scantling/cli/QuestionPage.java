@@ -73,7 +73,8 @@ final class QuestionPage {
     String unit = row.unit();
     String earlier = answers.earlier().get(row.id());
     if (earlier != null) {
-      return Optional.of(sayings.say("hint-earlier", "answer", earlier));
+      String hint = row.usual().isPresent() ? "hint-earlier-usual" : "hint-earlier";
+      return Optional.of(sayings.say(hint, "answer", earlier));
     }
     Optional<WorkedAnswer> worked = visit.worked(row, answers);
     if (worked.isPresent()) {

@@ -77,6 +77,11 @@ public final class Visit {
         : Optional.empty();
   }
 
+  /** Every question, asked or not. */
+  List<VisitRow> rows() {
+    return rows.all();
+  }
+
   /** The next question; empty when all are answered. */
   public Optional<VisitRow> next(VisitAnswers answers) {
     return asked(answers).stream().filter(row -> answers.of(row.id()).isEmpty()).findFirst();
@@ -110,7 +115,7 @@ public final class Visit {
     AnswerReading.Kept kept = reading.read(row, line);
     return kept.answer()
         .map(answer -> new VisitAnswers.Given(answer, VisitAnswers.From.TOLD))
-        .map(given -> take(row, given, plain, before))
+        .map(given -> take(row, given, line, before))
         .orElseGet(() -> new VisitTurn.Refused(kept.refusal()));
   }
 
