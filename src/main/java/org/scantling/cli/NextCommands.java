@@ -7,7 +7,10 @@ import org.scantling.words.Sayings;
 
 /** What may be typed next, and what each does. */
 final class NextCommands {
-  private static final String BETWEEN = " | ";
+  private static final String BETWEEN = " \\| ";
+
+  /** What is left of 80 columns for a command and what it does. */
+  private static final int ROOM = 76;
 
   private NextCommands() {}
 
@@ -15,18 +18,20 @@ final class NextCommands {
    * @param names of sayings that have the command and, behind a bar, what it does
    */
   static void print(Sayings sayings, Path file, List<String> names, PrintWriter out) {
-    List<String> lines =
-        names.stream().map(name -> sayings.say(name, "file", file.toString())).toList();
-    int width = lines.stream().mapToInt(line -> line.indexOf(BETWEEN)).max().orElse(0);
+    List<String[]> lines =
+        names.stream()
+            .map(name -> sayings.say(name, "file", file.toString()).split(BETWEEN))
+            .toList();
+    int widest = lines.stream().mapToInt(line -> line[0].length()).max().orElse(0);
+    boolean beside = lines.stream().allMatch(line -> widest + line[1].length() <= ROOM);
     out.println(sayings.say("next"));
-    for (String line : lines) {
-      int bar = line.indexOf(BETWEEN);
-      String command = line.substring(0, bar);
-      out.println(
-          "  "
-              + command
-              + " ".repeat(width - bar + 2)
-              + line.substring(bar + BETWEEN.length()));
+    for (String[] line : lines) {
+      if (beside) {
+        out.println("  " + line[0] + " ".repeat(widest - line[0].length() + 2) + line[1]);
+      } else {
+        out.println("  " + line[0]);
+        out.println("      " + line[1]);
+      }
     }
   }
 }

@@ -11,6 +11,7 @@ import org.scantling.intake.Intake;
 import org.scantling.intake.IntakeException;
 import org.scantling.intake.KeyReader;
 import org.scantling.intake.Vocabulary;
+import org.scantling.print.AskedText;
 import org.scantling.print.ProposalOpening;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Proposal;
@@ -54,7 +55,7 @@ final class SiteVisit {
     WholeFile.write(file, text);
     kept.remove();
     out.println();
-    out.println(sayings.say("written", "file", file.toString()));
+    out.println(AskedText.of(sayings.say("written", "file", file.toString()), 0));
     out.println();
     out.print(opening(intake));
     out.println();

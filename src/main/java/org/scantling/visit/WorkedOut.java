@@ -160,7 +160,7 @@ final class WorkedOut {
         : plyIn;
   }
 
-  /** How far apart the crossbeams are, where their number goes up evenly in the bays. */
+  /** How far apart the crossbeams are, or that their number does not go up in the bays. */
   Optional<String> spacing() {
     OptionalDouble bayIn = lengthIn("bay");
     OptionalDouble overhangIn = lengthIn("header-overhang");
@@ -182,7 +182,8 @@ final class WorkedOut {
                     "spacing-past", "spacing", tape(spacingIn), "past", String.valueOf(past)));
       }
     }
-    return Optional.empty();
+    return Optional.of(
+        sayings.say("uneven", "count", String.valueOf(count), "bays", said("base-bays")));
   }
 
   private Optional<WorkedAnswer> worked(double inches, String saying, String... blanks) {

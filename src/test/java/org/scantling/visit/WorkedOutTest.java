@@ -136,6 +136,20 @@ class WorkedOutTest {
   }
 
   @Test
+  void a_number_of_crossbeams_that_does_not_go_up_in_the_bays_is_told() {
+    Map<String, String> told = gate();
+    told.put("crossbeams", "eight 2x6x8");
+    VisitAnswers answers = Asking.upTo(VISIT, "crossbeam-count", told);
+
+    // Two bays of n spaces have 2n + 1 places, and as many more at one end as at the other.
+    assertThat(VISIT.answer(VISIT.next(answers).orElseThrow(), "", answers))
+        .isInstanceOfSatisfying(
+            VisitTurn.Taken.class,
+            taken ->
+                assertThat(taken.read().orElseThrow()).contains("8 do not come out even over 2"));
+  }
+
+  @Test
   void what_is_worked_out_stands_in_the_file_as_such_and_what_was_taped_as_told() {
     Map<String, String> told = gate();
     told.put("embedment", "3 ft");
