@@ -74,16 +74,15 @@ final class BaseVisit {
         this::wrong);
   }
 
-  /** With the last answer the file is whole, and its reader can be asked about all of it. */
+  /** As soon as nothing is missing the reader of the file can be asked about all of it. */
   private Optional<String> wrong(Visit visit, VisitRow row, VisitAnswers answers) {
-    if (visit.next(answers).isPresent()) {
-      return Optional.empty();
-    }
     try {
       workplace.readDesign(KeyReader.text(file, VisitText.of(visit, answers)));
       return Optional.empty();
     } catch (IntakeException refused) {
-      return Optional.of(RefusedFile.words(refused, file));
+      return visit.next(answers).isPresent() && refused.isIncomplete()
+          ? Optional.empty()
+          : Optional.of(RefusedFile.words(refused, file));
     }
   }
 }

@@ -46,7 +46,7 @@ final class ClimateRule {
               .origin()
               .problem(
                   PATH,
-                  "(missing: " + String.join(", ", missing) + ")",
+                  Problem.MISSING + String.join(", ", missing) + ")",
                   "given by frost-depth or air-freezing-index, by ground-snow and by wind-speed, or by"
                       + " a hardiness-zone alone for a first estimate"));
     }

@@ -20,6 +20,11 @@ public final class IntakeException extends RuntimeException {
     return problems;
   }
 
+  /** Whether something is missing, so that the rest may be in order. */
+  public boolean isIncomplete() {
+    return problems.stream().anyMatch(each -> each.found().startsWith(Problem.MISSING));
+  }
+
   private static String text(List<Problem> problems) {
     String shown =
         problems.stream().limit(MOST_SHOWN).map(Problem::text).collect(Collectors.joining("\n"));

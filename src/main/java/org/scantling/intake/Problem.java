@@ -15,6 +15,9 @@ import java.util.OptionalInt;
 public record Problem(
     String file, OptionalInt line, String field, String found, String accepted, String advice) {
 
+  /** How what was found begins where nothing was. */
+  static final String MISSING = "(missing: ";
+
   Problem withAdvice(String sentence) {
     return new Problem(file, line, field, found, accepted, sentence);
   }

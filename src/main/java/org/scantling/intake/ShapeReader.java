@@ -55,7 +55,7 @@ final class ShapeReader {
       return;
     }
     if (key.entry().required()) {
-      problems.add(parent.problem(path, "(missing: " + key.entry().says() + ")", accepted(key)));
+      problems.add(parent.problem(path, Problem.MISSING + key.entry().says() + ")", accepted(key)));
     } else if (isGroupOfChoices(key)) {
       ShapeKeys.keys(key.type()).forEach(below -> absent(below, path + "." + below.key(), parent));
     } else {

@@ -215,13 +215,13 @@ class StartCommandTest {
   void a_design_that_cannot_be_put_together_is_told_before_it_is_written() throws IOException {
     List<String> lines =
         new ArrayList<>(Files.readAllLines(Path.of("src/test/resources/visits/hop-gate.txt")));
-    // At the seat of the crossbeams, four questions on.
-    lines.set(lines.indexOf("seven 2x6x8") + 4, "5 in");
+    // At the seat of the crossbeams, three questions on.
+    lines.set(lines.indexOf("seven 2x6x8") + 3, "6 in");
     Run run =
         Run.answering(text(lines), "start", "--base", file.toString())
             .endedWith(ExitStatus.WRONG_INPUT);
 
-    assertThat(run.err()).contains("crossbeams.notch: 5 in");
+    assertThat(run.err()).contains("crossbeam-notch: crossbeams.notch: 6 in");
     assertThat(file).doesNotExist();
     assertThat(kept).exists();
   }

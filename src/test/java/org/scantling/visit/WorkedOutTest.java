@@ -113,6 +113,8 @@ class WorkedOutTest {
   @Test
   void two_side_by_side_at_each_pair_of_posts_count_once() {
     Map<String, String> told = gate();
+    told.put("standing", "bracket");
+    told.put("embedment", "3 ft");
     told.put("crossbeams", "ten 2x6x8");
     told.put("at-posts", "doubled");
 
