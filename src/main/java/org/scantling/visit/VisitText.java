@@ -61,7 +61,7 @@ public final class VisitText {
 
   private List<String> head() {
     List<String> head = new ArrayList<>();
-    String date = said("date").or(() -> said("base-date")).orElseThrow();
+    String date = said("date").or(() -> said("base-date")).orElse("");
     head.add(
         said("place")
             .filter(place -> !place.equals(VisitRow.LEFT_OUT))
