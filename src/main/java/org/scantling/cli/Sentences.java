@@ -2,6 +2,7 @@ package org.scantling.cli;
 
 import java.io.PrintWriter;
 import org.scantling.intake.IntakeException;
+import org.scantling.intake.OutsideException;
 import org.scantling.print.ErrorText;
 import org.scantling.quantity.QuantityException;
 import org.scantling.tables.TableException;
@@ -20,6 +21,10 @@ final class Sentences implements IExecutionExceptionHandler {
   public int handleExecutionException(
       Exception exception, CommandLine command, ParseResult parsed) {
     PrintWriter err = command.getErr();
+    if (exception instanceof OutsideException outside) {
+      OutsideAnswer.print(outside, command, parsed);
+      return ExitStatus.NEEDS_ENGINEER;
+    }
     boolean theirs =
         exception instanceof IntakeException
             || exception instanceof TableException

@@ -52,7 +52,7 @@ public final class DesignReader {
       Function<BaseDesign, List<ValidationError>> validationErrors,
       Problems problems) {
     Optional<DesignIntake> design = read(source, problems);
-    if (design.isPresent() && problems.all().isEmpty()) {
+    if (design.isPresent() && problems.none()) {
       Node.Group written = TreeReader.readGroup(source, problems);
       for (ValidationError error : validationErrors.apply(design.get().design())) {
         problems.add(
@@ -132,7 +132,7 @@ public final class DesignReader {
     try {
       Optional<DesignIntake> design =
           fitting(SourceFile.read(file, name, own), validationErrors, own);
-      problems.addAll(own.all());
+      problems.addAll(own);
       return design;
     } catch (IntakeException unreadable) {
       problems.addAll(unreadable.problems());
@@ -141,12 +141,11 @@ public final class DesignReader {
   }
 
   private Optional<DesignIntake> read(SourceText source, Problems problems) {
-    return read(TreeReader.readGroup(source, problems), problems);
-  }
-
-  private Optional<DesignIntake> read(Node.Group file, Problems problems) {
-    Readings said = new ShapeReader(vocabulary, problems).read(DesignFile.class, file);
-    if (!problems.all().isEmpty()) {
+    Node.Group file = TreeReader.readGroup(source, problems);
+    ShapeReader shapes = new ShapeReader(vocabulary, problems);
+    Readings said =
+        shapes.read(DesignFile.class, shapes.repaired(DesignFile.class, file));
+    if (!problems.none()) {
       return Optional.empty();
     }
     return Optional.of(

@@ -20,12 +20,14 @@ final class LeafReader {
   private final Bounds bounds;
   private final Problems problems;
   private final Readings readings;
+  private final WordReader wordReader;
 
   LeafReader(Vocabulary vocabulary, Problems problems, Readings readings) {
     this.vocabulary = vocabulary;
     this.bounds = Bounds.ofTheProgram();
     this.problems = problems;
     this.readings = readings;
+    this.wordReader = new WordReader(vocabulary.trade(), problems, readings);
   }
 
   /** Reads the value of a key that holds no group and no list. */
@@ -45,6 +47,13 @@ final class LeafReader {
     }
   }
 
+  /** Whether a key would take a value as it stands; nothing is told. */
+  boolean takes(ShapeKeys.Key key, Node.Scalar value, String path) {
+    Problems found = new Problems();
+    new LeafReader(vocabulary, found, new Readings()).read(key, value, path);
+    return found.none();
+  }
+
   /** What a key accepts, as it follows "must be". */
   String accepted(ShapeKeys.Key key) {
     Collection<String> words = words(key);
@@ -58,22 +67,14 @@ final class LeafReader {
   }
 
   void word(ShapeKeys.Key key, Node.Scalar value, String path) {
-    Collection<String> words = words(key);
-    if (value.form() == Node.Form.TEXT && words.contains(value.text())) {
-      readings.putWord(path, value.text());
-      return;
-    }
-    problems.add(
-        value
-            .origin()
-            .problem(path, value.words(), ProblemPhrases.oneOf(words))
-            .withAdvice(advice(key, value.text(), words)));
+    word(key, value, path, ProblemPhrases.oneOf(words(key)));
   }
 
-  private static String advice(ShapeKeys.Key key, String written, Collection<String> words) {
-    Optional<String> other =
-        key.entry().table() == TableWords.GRADES ? OtherGrades.why(written) : Optional.empty();
-    return other.orElseGet(() -> NearMiss.advice(written, words));
+  /** Reads a word where more than words may stand. */
+  void word(ShapeKeys.Key key, Node.Scalar value, String path, String accepted) {
+    TableWords table = key.entry().table();
+    String list = table == TableWords.NONE ? key.key() : table.list();
+    wordReader.read(list, words(key), value, path, accepted);
   }
 
   private void text(Node.Scalar value, String path) {

@@ -1,6 +1,7 @@
 package org.scantling.intake;
 
 import java.util.OptionalInt;
+import org.scantling.tables.EdgeRow;
 
 /** Where a value was written: a line of a file, or a {@code --set} option without a line. */
 record Origin(String file, OptionalInt line) {
@@ -15,6 +16,10 @@ record Origin(String file, OptionalInt line) {
   /** Another line of the same file. */
   Origin at(int other) {
     return line(file, other);
+  }
+
+  Outside outside(String field, String found, EdgeRow edge) {
+    return new Outside(file, line, field, found, edge.because(), edge.whose());
   }
 
   Problem problem(String field, String found, String accepted) {

@@ -7,9 +7,20 @@ import java.util.List;
 /** Collects problems while reading goes on. */
 final class Problems {
   private final List<Problem> found = new ArrayList<>();
+  private final List<Outside> outside = new ArrayList<>();
 
   void add(Problem problem) {
     found.add(problem);
+  }
+
+  void add(Outside beyond) {
+    outside.add(beyond);
+  }
+
+  /** Everything that others found. */
+  void addAll(Problems others) {
+    found.addAll(others.found);
+    outside.addAll(others.outside);
   }
 
   void addAll(List<Problem> problems) {
@@ -23,6 +34,9 @@ final class Problems {
 
   /** Ends the reading if anything was wrong. */
   void throwIfAny() {
+    if (!outside.isEmpty()) {
+      throw new OutsideException(outside, all());
+    }
     if (!found.isEmpty()) {
       throw new IntakeException(all());
     }
@@ -32,6 +46,11 @@ final class Problems {
   IntakeException fatal(Problem problem) {
     add(problem);
     return new IntakeException(all());
+  }
+
+  /** True where nothing was found, of either kind. */
+  boolean none() {
+    return found.isEmpty() && outside.isEmpty();
   }
 
   /** Everything found so far, in the order of the files and their lines. */

@@ -28,6 +28,11 @@ final class Readings {
     originals.put(path, word);
   }
 
+  /** A word that was read as another, which has to be told. */
+  void putReadAs(String path, String written) {
+    absent.add(path + "=" + written);
+  }
+
   void putSize(String path, int size) {
     sizes.put(path, size);
   }

@@ -1,8 +1,8 @@
 package org.scantling.intake;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Holds a file against its shape record: unknown keys, missing keys, wrong forms, wrong values. */
@@ -11,11 +11,18 @@ final class ShapeReader {
 
   private final Problems problems;
   private final Readings readings = new Readings();
+  private final TradeWords trade;
   private final LeafReader leaves;
 
   ShapeReader(Vocabulary vocabulary, Problems problems) {
     this.problems = problems;
+    this.trade = vocabulary.trade();
     this.leaves = new LeafReader(vocabulary, problems, readings);
+  }
+
+  /** The file with its keys where they belong, as far as that can be told. */
+  Node.Group repaired(Class<?> shape, Node.Group file) {
+    return KeyRepair.apply(file, shape, trade, problems);
   }
 
   Readings read(Class<?> shape, Node.Group file) {
@@ -47,7 +54,11 @@ final class ShapeReader {
         member
             .key()
             .problem(path + shown, "key " + shown + " (unknown)", ProblemPhrases.oneOf(known))
-            .withAdvice(problems.areMany() ? "" : NearMiss.advice(name, known)));
+            .withAdvice(problems.areMany() ? "" : advice(name, known)));
+  }
+
+  private static String advice(String name, List<String> known) {
+    return known.size() == 1 ? "Maybe " + known.get(0) + "?" : NearMiss.advice(name, known);
   }
 
   private void absent(ShapeKeys.Key key, String path, Origin parent) {
@@ -73,20 +84,29 @@ final class ShapeReader {
   private void value(ShapeKeys.Key key, Node node, String path) {
     if (!key.list()) {
       single(key, node, path);
-    } else if (node instanceof Node.Items list && list.items().size() <= MOST_ITEMS) {
+    } else if (entries(node) instanceof Node.Items list && list.items().size() <= MOST_ITEMS) {
       readings.putSize(path, list.items().size());
       for (int i = 0; i < list.items().size(); i++) {
         single(key, list.items().get(i), path + "[" + i + "]");
       }
     } else {
-      String advice = node instanceof Node.Scalar one ? inBrackets("[ %s ]", one) : "";
-      problems.add(node.origin().problem(path, node.words(), accepted(key)).withAdvice(advice));
+      problems.add(node.origin().problem(path, node.words(), accepted(key)));
     }
   }
 
-  private static String inBrackets(String form, Node.Scalar word) {
-    boolean plain = word.form() == Node.Form.TEXT && word.text().matches("[\\w .'-]{1,60}");
-    return plain ? "Maybe " + String.format(Locale.ROOT, form, word.text()) + "?" : "";
+  /** One entry without brackets is a list of one, and words with commas are several. */
+  private static Node entries(Node node) {
+    if (node instanceof Node.Group group && !group.members().isEmpty()) {
+      return new Node.Items(group.origin(), List.of(group));
+    }
+    if (!(node instanceof Node.Scalar words) || words.form() != Node.Form.TEXT) {
+      return node;
+    }
+    List<Node> items = new ArrayList<>();
+    for (String word : words.text().split(",|\\band\\b", -1)) {
+      items.add(new Node.Scalar(words.origin(), word.strip(), Node.Form.TEXT));
+    }
+    return new Node.Items(words.origin(), items);
   }
 
   private void single(ShapeKeys.Key key, Node node, String path) {
@@ -94,30 +114,47 @@ final class ShapeReader {
       leaves.read(key, node, path);
     } else if (node instanceof Node.Group group) {
       group(key.type(), group, path + ".");
-    } else if (node instanceof Node.Scalar word
-        && word.form() == Node.Form.TEXT
-        && !leaves.words(key).isEmpty()) {
+    } else if (node instanceof Node.Scalar word && !leaves.words(key).isEmpty()) {
       wordInsteadOfGroup(key, word, path);
     } else {
-      List<ShapeKeys.Key> keys = ShapeKeys.keys(key.type());
-      String advice =
-          keys.size() == 1 && node instanceof Node.Scalar one
-              ? inBrackets("{ " + keys.get(0).key() + ": %s }", one)
-              : "";
-      problems.add(node.origin().problem(path, node.words(), acceptedItem(key)).withAdvice(advice));
+      valueInsteadOfGroup(key, node, path);
     }
   }
 
-  private void wordInsteadOfGroup(ShapeKeys.Key key, Node.Scalar word, String path) {
-    Collection<String> words = leaves.words(key);
-    if (words.contains(word.text())) {
-      readings.putWord(path, word.text());
+  /** A group of one key is clear without its key. */
+  private void valueInsteadOfGroup(ShapeKeys.Key key, Node node, String path) {
+    List<ShapeKeys.Key> keys = ShapeKeys.keys(key.type());
+    if (keys.size() == 1 && node instanceof Node.Scalar) {
+      leaves.read(keys.get(0), node, path + "." + keys.get(0).key());
       return;
     }
     problems.add(
-        word.origin()
-            .problem(path, word.words(), acceptedItem(key))
-            .withAdvice(NearMiss.advice(word.text(), words)));
+        node.origin()
+            .problem(path, node.words(), acceptedItem(key))
+            .withAdvice(node instanceof Node.Scalar one ? asKey(keys, one, path) : ""));
+  }
+
+  /** The key of the group that alone could take the value. */
+  private String asKey(List<ShapeKeys.Key> keys, Node.Scalar value, String path) {
+    List<String> taking =
+        keys.stream()
+            .filter(key -> !key.isGroup() && !key.list())
+            .filter(key -> key.entry().kind() != EntryKind.TEXT)
+            .filter(key -> leaves.takes(key, value, path + "." + key.key()))
+            .map(key -> "{ " + key.key() + ": " + value.text() + " }")
+            .toList();
+    return taking.size() == 1 ? "Maybe " + taking.get(0) + "?" : "";
+  }
+
+  private void wordInsteadOfGroup(ShapeKeys.Key key, Node.Scalar word, String path) {
+    List<ShapeKeys.Key> keys = ShapeKeys.keys(key.type());
+    String one = asKey(keys, word, path);
+    if (word.form() == Node.Form.EMPTY || word.form() == Node.Form.NUMBER || !one.isEmpty()) {
+      problems.add(
+          word.origin().problem(path, word.words(), acceptedItem(key)).withAdvice(one));
+    } else {
+      leaves.word(key, word, path, acceptedItem(key));
+    }
   }
 
   private String accepted(ShapeKeys.Key key) {

@@ -76,9 +76,14 @@ public final class SiteReader {
    */
   public Intake read(SourceText source, List<Setting> settings) {
     Problems problems = new Problems();
-    Node.Group file =
+    ShapeReader shapes = new ShapeReader(vocabulary, problems);
+    Node.Group written =
         SettingPatch.apply(TreeReader.readGroup(source, problems), settings, problems);
-    Readings said = new ShapeReader(vocabulary, problems).read(SiteFile.class, file);
+    Node.Group file = shapes.repaired(SiteFile.class, written);
+    Readings said = shapes.read(SiteFile.class, file);
+    said.maybeWord("title")
+        .flatMap(vocabulary.trade().edges()::ofTitle)
+        .ifPresent(hint -> said.putReadAs("title", hint));
     ClimateRule.check(file, said, problems);
     Optional<DesignIntake> base = base(source, file, said, problems);
     base.ifPresent(read -> RecordRule.check(file, said, read.design(), problems));

@@ -18,6 +18,7 @@ import org.scantling.tables.Tables;
  * @param soils classes of the soils table
  * @param vines classes of the vines table
  * @param users words of the users table
+ * @param trade what people write instead of these
  * @param sizes nominal sizes of the stock table, such as {@code 4x4}
  */
 public record Vocabulary(
@@ -26,7 +27,8 @@ public record Vocabulary(
     Set<String> soils,
     Set<String> vines,
     Set<String> users,
-    Set<String> sizes) {
+    Set<String> sizes,
+    TradeWords trade) {
 
   public Vocabulary {
     species = sorted(species);
@@ -37,6 +39,17 @@ public record Vocabulary(
     sizes = sorted(sizes);
   }
 
+  /** Of a reader that takes no other words for these. */
+  Vocabulary(
+      Set<String> species,
+      Set<String> grades,
+      Set<String> soils,
+      Set<String> vines,
+      Set<String> users,
+      Set<String> sizes) {
+    this(species, grades, soils, vines, users, sizes, TradeWords.none());
+  }
+
   /** The words of this house's tables. */
   public static Vocabulary of(Tables tables) {
     return new Vocabulary(
@@ -45,7 +58,8 @@ public record Vocabulary(
         words(tables.soils(), TableRow::id),
         words(tables.vines(), TableRow::id),
         words(tables.users(), TableRow::id),
-        words(tables.sizes(), TableRow::id));
+        words(tables.sizes(), TableRow::id),
+        TradeWords.of(tables));
   }
 
   private static <T extends TableRow> Set<String> words(

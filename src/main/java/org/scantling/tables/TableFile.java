@@ -99,7 +99,8 @@ enum TableFile {
   PACKS("packs.csv", PackRow.class, true, "id,count,words,metric_count,metric_words"),
   STEPS("steps.csv", StepRow.class, true, "id,occasion,part,text"),
   WORKINGS("workings.csv", CalculationRow.class, false, "id,roles,part,statement,formula,metric"),
-  SYMBOLS("symbols.csv", SymbolRow.class, false, "id,symbol,scope,part,means,unit"),
+  SYNONYMS("synonyms.csv", SynonymRow.class, true, "id,list,written,means,says"),
+  EDGES("edges.csv", EdgeRow.class, true, "id,keys,words,title,because,whose"),
   DEMANDS(
       "demands.csv",
       DemandRow.class,

@@ -161,6 +161,16 @@ public final class Tables {
     return table(TableFile.CHECKS, CheckRow.class);
   }
 
+  /** What people write where a file has another word for it. */
+  public Table<SynonymRow> synonyms() {
+    return table(TableFile.SYNONYMS, SynonymRow.class);
+  }
+
+  /** What people ask for and what lies outside the rules. */
+  public Table<EdgeRow> edges() {
+    return table(TableFile.EDGES, EdgeRow.class);
+  }
+
   /** Row of soils.csv. */
   public SoilRow soil(String id) {
     return soils().row(id);

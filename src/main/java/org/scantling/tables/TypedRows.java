@@ -64,6 +64,10 @@ final class TypedRows {
         return SymbolRow.read(row);
       case STEPS:
         return StepRow.read(row);
+      case SYNONYMS:
+        return SynonymRow.read(row);
+      case EDGES:
+        return EdgeRow.read(row);
       case SHOP:
       case SNOW:
       case LIVE:

@@ -180,7 +180,11 @@ public final class Voice {
    * What is taken where the file leaves a path out that no question answers, if a word is needed.
    */
   public Optional<String> absent(String path) {
-    return words.options().find("absent", path, reader).map(this::metric);
+    return words
+        .options()
+        .find("absent", path, reader)
+        .or(() -> new ReadAs(words.tables(), reader).say(path))
+        .map(this::metric);
   }
 
   /** The members of one role. */
