@@ -20,6 +20,9 @@ final class SiteOptions {
   private static final Pattern KILOPASCALS =
       Pattern.compile("-?[\\d.]+\\s*(?:kPa|kN/m[2²])", Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern METRIC =
+      Pattern.compile(".*(?:m|met(?:er|re)s?)", Pattern.CASE_INSENSITIVE);
+
   @Parameters(index = "0", paramLabel = "SITE", description = "The site file, YAML or JSON.")
   private Path site;
 
@@ -57,7 +60,7 @@ final class SiteOptions {
 
   static UnitSystem written(Intake intake) {
     String length = intake.originalText().getOrDefault("walkway.length", "");
-    return length.strip().endsWith("m") ? UnitSystem.METRIC : UnitSystem.IMPERIAL;
+    return METRIC.matcher(length.strip()).matches() ? UnitSystem.METRIC : UnitSystem.IMPERIAL;
   }
 
   /** The loads that their files have so, as codes print them that go by kilonewtons. */

@@ -1,12 +1,17 @@
 package org.scantling.intake;
 
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.scantling.quantity.QuantityException;
 import org.scantling.quantity.QuantityKind;
 
 /** What a number without a usable unit may have meant: the readings that stay inside the bounds. */
 final class UnitAdvice {
+  private static final Pattern FRACTION = Pattern.compile("(\\d{1,3})/(\\d{1,3})");
+  private static final Pattern NUMBER = Pattern.compile("(-?\\d+(?:\\.\\d+)?)\\s*[^\\d]*");
+
   private UnitAdvice() {}
 
   /** Advice such as {@code Maybe 24 ft, 24 in or 24 m?}, or empty where nothing comes near. */
@@ -16,7 +21,21 @@ final class UnitAdvice {
     return meant.isEmpty() ? "" : "Maybe " + ProblemPhrases.either(meant) + "?";
   }
 
-  private static List<String> sensible(QuantityKind kind, String number, Bounds.Range range) {
+  private static List<String> sensible(QuantityKind kind, String text, Bounds.Range range) {
+    Matcher fraction = FRACTION.matcher(text);
+    if (kind == QuantityKind.PERCENT && fraction.matches()) {
+      return Stream.of(fraction.group(1) + ":" + fraction.group(2), text + " in per ft")
+          .filter(each -> holds(kind, each, range))
+          .toList();
+    }
+    List<String> asItStands = with(kind, text, range);
+    Matcher number = NUMBER.matcher(text);
+    return asItStands.isEmpty() && number.matches()
+        ? with(kind, number.group(1), range)
+        : asItStands;
+  }
+
+  private static List<String> with(QuantityKind kind, String number, Bounds.Range range) {
     return units(kind)
         .map(unit -> number + " " + unit)
         .filter(text -> holds(kind, text, range))

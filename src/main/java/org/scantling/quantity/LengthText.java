@@ -22,19 +22,31 @@ final class LengthText {
   private static final Pattern INCHES = Pattern.compile("(-?)" + NUMBER + "\\s*" + INCH_UNIT);
   private static final Pattern FEET = Pattern.compile("(-?)" + NUMBER + "\\s*" + FOOT_UNIT);
   private static final Pattern METRIC =
-      Pattern.compile("(-?)(\\d{1,9}(?:\\.\\d{1,20})?)\\s*(mm|cm|m)");
-  private static final Map<String, Double> MM = Map.of("mm", 1.0, "cm", 10.0, "m", 1000.0);
+      Pattern.compile(
+          "(-?)(\\d{1,9}(?:\\.\\d{1,20})?)\\s*"
+              + "(mm|millimet(?:er|re)s?|cm|centimet(?:er|re)s?|m|met(?:er|re)s?)");
+  private static final Map<String, Double> MM =
+      Map.of("mm", 1.0, "mi", 1.0, "cm", 10.0, "ce", 10.0, "m", 1000.0, "me", 1000.0);
+
+  /** As drawings have it: {@code 5-8 1/2} are feet and inches. */
+  private static final Pattern DRAWN = Pattern.compile("(\\d{1,3})-(\\d{1,2} \\d{1,2}/\\d{1,2})");
+
+  private static final Map<String, String> FRACTIONS =
+      Map.of(
+          "\u00bd", "1/2", "\u00bc", "1/4", "\u00be", "3/4", "\u215b", "1/8", "\u215c", "3/8",
+          "\u215d", "5/8", "\u215e", "7/8");
 
   private LengthText() {}
 
   /** Inches of a written length, or nothing when the text is no length at all. */
   static Optional<Double> inches(String text) {
-    String plain = straightQuotes(text).strip().toLowerCase(Locale.ROOT);
+    String plain = DRAWN.matcher(plain(text)).replaceFirst("$1'-$2\"");
     Matcher match = FEET_INCHES.matcher(plain);
     if (match.matches()) {
       double inches = number(match, 3, text);
       if (inches >= Inches.PER_FOOT) {
-        throw refused(text, "inches after feet stay below 12");
+        String meant = WrittenSlips.readings(plain).stream().findFirst().orElse("");
+        throw QuantityKind.LENGTH.refused(text, "inches after feet stay below 12", meant);
       }
       return signed(match, Integer.parseInt(match.group(2)) * Inches.PER_FOOT + inches);
     }
@@ -48,8 +60,7 @@ final class LengthText {
     }
     match = METRIC.matcher(plain);
     if (match.matches()) {
-      double millimetres =
-          Double.parseDouble(match.group(2)) * Objects.requireNonNull(MM.get(match.group(3)));
+      double millimetres = Double.parseDouble(match.group(2)) * MM.get(unit(match.group(3)));
       return signed(match, millimetres / Inches.IN_MILLIMETRES);
     }
     return Optional.empty();
@@ -90,8 +101,29 @@ final class LengthText {
     return QuantityKind.LENGTH.refused(text, why, "");
   }
 
-  /** Word processors turn foot and inch marks into typographic ones; they mean the same. */
-  private static String straightQuotes(String text) {
-    return text.replaceAll("[\u2032\u2019]", "'").replaceAll("[\u2033\u201d]", "\"");
+  private static String unit(String written) {
+    return written.substring(0, Math.min(2, written.length()));
+  }
+
+  /**
+   * The text in small letters and plain signs: word processors turn foot and inch marks, fractions
+   * and dashes into typographic ones, which mean the same.
+   */
+  static String plain(String text) {
+    String plain =
+        text.replaceAll("[\u2032\u2018\u2019\u00b4`\u02b9]", "'")
+            .replaceAll("[\u2033\u201c\u201d\u02ba]|''", "\"")
+            .replaceAll("[\u2010-\u2015\u2212]", "-")
+            .replaceAll("[\u00a0\u2007\u2009\u202f]", " ")
+            .replace('\u2044', '/');
+    for (Map.Entry<String, String> each : FRACTIONS.entrySet()) {
+      plain = plain.replaceAll("(?<=\\d) ?-?" + each.getKey(), " " + each.getValue());
+      plain = plain.replace(each.getKey(), each.getValue());
+    }
+    return plain
+        .strip()
+        .toLowerCase(Locale.ROOT)
+        .replaceAll("\\b(in|ft)\\.", "$1")
+        .replaceAll("\\s+and\\s+", " ");
   }
 }

@@ -12,14 +12,14 @@ public enum QuantityKind {
   LENGTH("a length", "6 ft", "5'-8 1/2\", 42 in, 1.8 m or 450 mm"),
   LOAD("a load", "30 psf", "1.4 kPa"),
   WIND_SPEED("a wind speed", "115 mph", "185 km/h or 51 m/s"),
-  PERCENT("a percentage", "3 %", ""),
+  PERCENT("a slope", "3 %", "1:12 or 1/4 in per ft"),
   DEGREE_DAYS("degree-days", "1500 F-days", "830 C-days"),
   TEMPERATURE("a temperature", "44 F", "7 C"),
   FORCE("a force", "200 lb", "0.9 kN"),
   AREA("an area", "40 sq ft", "3.7 m2");
 
   private static final Pattern NUMBER_AND_UNIT =
-      Pattern.compile("(-?\\d{1,9}(?:\\.\\d{1,20})?)\\s*([^\\s\\d.,-].{0,19})");
+      Pattern.compile("(-?\\d{1,9}(?:\\.\\d{1,20})?)\\s*([^\\s\\d.,-].{0,29})");
   private static final Pattern BARE = Pattern.compile("[-+]?[\\d.,]{1,20}(?:[eE][-+]?\\d{1,4})?");
   private static final Pattern COMMA = Pattern.compile("(\\d+),(\\d{1,2}\\D.*)");
   private static final int LONGEST_SHOWN = 40;
@@ -75,6 +75,9 @@ public enum QuantityKind {
     if (this == LENGTH) {
       return LengthText.inches(text);
     }
+    if (this == PERCENT) {
+      return SlopeText.percent(text);
+    }
     Matcher match = NUMBER_AND_UNIT.matcher(text.strip());
     if (!match.matches()) {
       return Optional.empty();
@@ -91,6 +94,11 @@ public enum QuantityKind {
     if (BARE.matcher(plain).matches()) {
       return refused(plain, "no unit", "");
     }
+    Optional<String> clear =
+        WrittenSlips.readings(plain).stream().filter(this::readsWell).findFirst();
+    if (clear.isPresent()) {
+      return refused(plain, "not " + noun, clear.get());
+    }
     Matcher comma = COMMA.matcher(plain);
     if (comma.matches() && reads(comma.group(1) + "." + comma.group(2))) {
       return refused(plain, "decimal comma", comma.group(1) + "." + comma.group(2));
@@ -103,6 +111,14 @@ public enum QuantityKind {
     Matcher match = NUMBER_AND_UNIT.matcher(plain);
     boolean unknownUnit = match.matches() && match.group(2).chars().noneMatch(Character::isDigit);
     return refused(plain, unknownUnit ? "unknown unit " + match.group(2) : "not " + noun, "");
+  }
+
+  private boolean readsWell(String text) {
+    try {
+      return read(text).isPresent();
+    } catch (QuantityException improper) {
+      return false;
+    }
   }
 
   private boolean reads(String text) {

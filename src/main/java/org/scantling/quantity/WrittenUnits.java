@@ -1,5 +1,6 @@
 package org.scantling.quantity;
 
+import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -26,14 +27,24 @@ final class WrittenUnits {
           QuantityKind.LENGTH,
           Map.of(),
           QuantityKind.LOAD,
-          Map.of("psf", SAME, "kpa", KILOPASCAL, "kn/m2", KILOPASCAL, "kn/m²", KILOPASCAL),
+          named(
+              Map.of(
+                  "psf p.s.f. lb/ft2 lb/ft² lbs/ft2 lb/sqft lbs/sqft lb/sq_ft lbs/sq_ft"
+                      + " lb_per_sq_ft lbs_per_sq_ft pounds_per_square_foot",
+                  SAME,
+                  "kpa kn/m2 kn/m²",
+                  KILOPASCAL)),
           QuantityKind.WIND_SPEED,
-          Map.of(
-              "mph", SAME,
-              "km/h", new Scale(1 / (Unit.MPH.toMetric(1) * KILOMETRES_PER_HOUR), 0),
-              "m/s", new Scale(1 / M_PER_S_IN_A_MPH, 0)),
+          named(
+              Map.of(
+                  "mph m.p.h. mi/h miles_per_hour miles/hour",
+                  SAME,
+                  "km/h kmh kph km/hr",
+                  new Scale(1 / (Unit.MPH.toMetric(1) * KILOMETRES_PER_HOUR), 0),
+                  "m/s mps",
+                  new Scale(1 / M_PER_S_IN_A_MPH, 0))),
           QuantityKind.PERCENT,
-          Map.of("%", SAME),
+          Map.of(),
           QuantityKind.DEGREE_DAYS,
           Map.of("f-days", SAME, "c-days", new Scale(1.8, 0)),
           QuantityKind.TEMPERATURE,
@@ -55,6 +66,18 @@ final class WrittenUnits {
     double inside(double written) {
       return written * factor + offset;
     }
+  }
+
+  /** Several names of one unit, with spaces between them. */
+  private static Map<String, Scale> named(Map<String, Scale> byNames) {
+    Map<String, Scale> each = new HashMap<>();
+    byNames.forEach(
+        (names, scale) -> {
+          for (String name : names.split(" ")) {
+            each.put(name.replace('_', ' '), scale);
+          }
+        });
+    return Map.copyOf(each);
   }
 
   static Optional<Scale> scale(QuantityKind kind, String unit) {
