@@ -12,7 +12,7 @@ import org.scantling.design.Site;
 final class ClimateRule {
   static final String MEAN_HOURLY = "mean-hourly";
   private static final String PATH = "site.climate";
-  private static final String SPEED = PATH + ".wind-speed";
+  static final String SPEED = PATH + ".wind-speed";
   private static final String GROUND_SNOW = "ground-snow";
 
   private ClimateRule() {}
@@ -26,6 +26,17 @@ final class ClimateRule {
       basisOfPressure(climate, said, problems);
       speed(climate, said, problems);
     }
+  }
+
+  /** The kind of number that the file says the wind speed is, as far as it does. */
+  static String basis(Node.Group file) {
+    if (below(file, "site") instanceof Node.Group place
+        && below(place, "climate") instanceof Node.Group climate
+        && below(climate, "wind-basis") instanceof Node.Scalar basis
+        && Bounds.ofTheProgram().ranges().containsKey(SPEED + " as " + basis.text())) {
+      return basis.text();
+    }
+    return Site.Weather.STRENGTH_GUST;
   }
 
   private static void enough(Node.Group climate, Problems problems) {

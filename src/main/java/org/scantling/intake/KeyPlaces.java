@@ -47,8 +47,10 @@ final class KeyPlaces {
         byPath.keySet().stream()
             .filter(path -> Synonyms.plain(last(path)).equals(Synonyms.plain(name)))
             .toList();
-    if (elsewhere.size() == 1) {
-      places.addAll(elsewhere);
+    long least = elsewhere.stream().mapToLong(KeyPlaces::depth).min().orElse(0);
+    List<String> highest = elsewhere.stream().filter(path -> depth(path) == least).toList();
+    if (highest.size() == 1) {
+      places.addAll(highest);
     }
     return places.stream().filter(path -> fits(path, value)).findFirst();
   }
@@ -63,6 +65,10 @@ final class KeyPlaces {
 
   private static boolean within(String above, String path) {
     return path.startsWith(above) && path.indexOf('.', above.length()) < 0;
+  }
+
+  private static long depth(String path) {
+    return path.chars().filter(letter -> letter == '.').count();
   }
 
   private boolean fits(String path, Node value) {

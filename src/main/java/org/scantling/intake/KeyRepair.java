@@ -142,7 +142,7 @@ final class KeyRepair {
     }
     problems.add(
         unknown(above, glued.group(), member)
-            .withAdvice("Maybe " + key + ": " + glued.group(2) + " (a space after the colon)?"));
+            .withAdvice("Maybe a space after each colon?"));
     moved.putIfAbsent(above + key, new Node.Member(member.key(), value));
     return true;
   }

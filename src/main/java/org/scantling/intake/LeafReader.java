@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.scantling.design.Site;
 import org.scantling.quantity.QuantityException;
 import org.scantling.quantity.QuantityKind;
 import org.scantling.tables.OtherGrades;
@@ -14,6 +15,7 @@ import org.scantling.tables.Shown;
 final class LeafReader {
   private static final Pattern WHOLE = Pattern.compile("-?\\d{1,9}");
   private static final Pattern ZONE = Pattern.compile("(-?\\d{1,4})([abAB]?)");
+  private static final Pattern ONE_COUNT = Pattern.compile("\\D*?\\b(\\d{1,4})(?:\\.0+)?\\b[^\\d.,/]*");
   private static final int LONGEST_TEXT = 200;
 
   private final Vocabulary vocabulary;
@@ -21,6 +23,7 @@ final class LeafReader {
   private final Problems problems;
   private final Readings readings;
   private final WordReader wordReader;
+  private String windBasis = Site.Weather.STRENGTH_GUST;
 
   LeafReader(Vocabulary vocabulary, Problems problems, Readings readings) {
     this.vocabulary = vocabulary;
@@ -28,6 +31,11 @@ final class LeafReader {
     this.problems = problems;
     this.readings = readings;
     this.wordReader = new WordReader(vocabulary.trade(), problems, readings);
+  }
+
+  /** The kind of number that the wind speed of the file is. */
+  void windIs(String basis) {
+    this.windBasis = basis;
   }
 
   /** Reads the value of a key that holds no group and no list. */
@@ -105,7 +113,24 @@ final class LeafReader {
       return;
     }
     String found = whole ? "\"" + value.text() + "\"" : ProblemPhrases.shortened(value.text());
-    problems.add(value.origin().problem(path, found, key.entry().kind().accepted()));
+    problems.add(
+        value
+            .origin()
+            .problem(path, found, key.entry().kind().accepted())
+            .withAdvice(count(value.text())));
+  }
+
+  /** The one whole number that a text names, in figures or in a word. */
+  private String count(String text) {
+    Matcher number = ONE_COUNT.matcher(text);
+    return number.matches()
+        ? "Maybe " + number.group(1) + "?"
+        : vocabulary
+            .trade()
+            .synonyms()
+            .word("count", text)
+            .map(row -> "Maybe " + row.means().get(0) + "?")
+            .orElse("");
   }
 
   /** A year alone may stand without quotes, as a number. */
@@ -151,10 +176,17 @@ final class LeafReader {
     try {
       bounded(quantity.parse(value.text()), value, path);
     } catch (QuantityException refused) {
-      String advice = UnitAdvice.of(refused, quantity, value.text(), bounds.range(path));
+      String advice = UnitAdvice.of(refused, quantity, value.text(), meant(path));
       problems.add(
           value.origin().problem(path, refused.found(), refused.accepted()).withAdvice(advice));
     }
+  }
+
+  /** What is offered has to be one of the kind that the file says the wind is. */
+  private Bounds.Range meant(String path) {
+    return path.equals(ClimateRule.SPEED)
+        ? bounds.range(ClimateRule.SPEED + " as " + windBasis)
+        : bounds.range(path);
   }
 
   private boolean bounded(double amount, Node.Scalar value, String path) {

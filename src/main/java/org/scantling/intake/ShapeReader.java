@@ -26,6 +26,7 @@ final class ShapeReader {
   }
 
   Readings read(Class<?> shape, Node.Group file) {
+    leaves.windIs(ClimateRule.basis(file));
     group(shape, file, "");
     return readings;
   }
@@ -34,9 +35,13 @@ final class ShapeReader {
     List<ShapeKeys.Key> keys = ShapeKeys.keys(shape);
     List<String> known = keys.stream().map(ShapeKeys.Key::key).toList();
     group.members().forEach((name, member) -> unknown(name, member, path, known));
+    List<String> glued = group.members().keySet().stream().filter(name -> name.matches("[a-z-]+[:=].*")).map(name -> name.split("[:=]")[0]).toList();
     for (ShapeKeys.Key key : keys) {
       String below = path + key.key();
       Node.Member member = group.members().get(key.key());
+      if (member == null && glued.contains(key.key())) {
+        continue;
+      }
       if (member == null) {
         absent(key, below, group.origin());
       } else {
@@ -58,6 +63,9 @@ final class ShapeReader {
   }
 
   private static String advice(String name, List<String> known) {
+    if (name.matches("[a-z-]+[:=].*") && known.contains(name.split("[:=]")[0])) {
+      return "Maybe a space after each colon?";
+    }
     return known.size() == 1 ? "Maybe " + known.get(0) + "?" : NearMiss.advice(name, known);
   }
 
@@ -136,6 +144,11 @@ final class ShapeReader {
 
   /** The key of the group that alone could take the value. */
   private String asKey(List<ShapeKeys.Key> keys, Node.Scalar value, String path) {
+    boolean glued =
+        keys.stream().anyMatch(key -> value.text().matches("(?s).*\\b" + key.key() + "[:=]\\S.*"));
+    if (glued) {
+      return "Maybe a space after each colon?";
+    }
     List<String> taking =
         keys.stream()
             .filter(key -> !key.isGroup() && !key.list())

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
@@ -20,6 +21,7 @@ import tools.jackson.dataformat.yaml.YAMLParser;
  */
 final class TreeReader {
   private static final int DEEPEST = 12;
+  private static final int MOST_SLIPS = 20;
   private static final TokenStreamFactory YAML = new YAMLFactory();
   private static final TokenStreamFactory JSON = new JsonFactory();
 
@@ -39,16 +41,58 @@ final class TreeReader {
       throw problems.fatal(
           source.start().problem(SourceFile.WHOLE, "(empty)", "a YAML or JSON text"));
     }
-    TokenStreamFactory format = source.isJson() ? JSON : YAML;
-    try (JsonParser parser = opened(format, source.text())) {
-      return new TreeReader(source, problems, parser).document();
-    } catch (JacksonException unreadable) {
-      throw problems.fatal(notWellFormed(source, unreadable));
+    SourceText text = source;
+    for (int slips = 0; ; slips++) {
+      Problems own = new Problems();
+      try (JsonParser parser = opened(text)) {
+        Node node = new TreeReader(text, own, parser).document();
+        problems.addAll(own);
+        return node;
+      } catch (JacksonException unreadable) {
+        Problem problem = notWellFormed(source, unreadable);
+        int near = problem.line().orElse(1) - source.firstLine() + 1;
+        Optional<SyntaxRepair.Mended> mended =
+            slips < MOST_SLIPS
+                ? SyntaxRepair.of(text, line(unreadable), near)
+                : Optional.empty();
+        if (mended.isEmpty()) {
+          throw problems.fatal(problem);
+        }
+        problems.add(
+            source
+                .start()
+                .at(mended.get().line() + source.firstLine() - 1)
+                .problem(problem.field(), problem.found(), problem.accepted())
+                .withAdvice(mended.get().advice()));
+        text = mended.get().text();
+      } catch (IntakeException fatal) {
+        problems.addAll(fatal.problems());
+        throw new IntakeException(problems.all());
+      }
     }
   }
 
-  private static JsonParser opened(TokenStreamFactory format, String text) {
-    return format.createParser(ObjectReadContext.empty(), new WholeSigns(text));
+  /** The line, counted from 1, at which the parser gives up; 0 where it does not. */
+  static int stopsAt(SourceText source) {
+    try (JsonParser parser = opened(source)) {
+      new TreeReader(source, new Problems(), parser).document();
+      return 0;
+    } catch (JacksonException unreadable) {
+      return line(unreadable);
+    } catch (IntakeException otherwise) {
+      return 0;
+    }
+  }
+
+  private static int line(JacksonException unreadable) {
+    return unreadable.getLocation() == null
+        ? 1
+        : Math.max(unreadable.getLocation().getLineNr(), 1);
+  }
+
+  private static JsonParser opened(SourceText source) {
+    TokenStreamFactory format = source.isJson() ? JSON : YAML;
+    return format.createParser(ObjectReadContext.empty(), new WholeSigns(source.text()));
   }
 
   /** The keys of a file that must be a group of keys. */

@@ -10,7 +10,7 @@ import org.scantling.quantity.QuantityKind;
 /** What a number without a usable unit may have meant: the readings that stay inside the bounds. */
 final class UnitAdvice {
   private static final Pattern FRACTION = Pattern.compile("(\\d{1,3})/(\\d{1,3})");
-  private static final Pattern NUMBER = Pattern.compile("(-?\\d+(?:\\.\\d+)?)\\s*[^\\d]*");
+  private static final Pattern NUMBER = Pattern.compile("(-?\\d+(?:\\.\\d+)?)\\s*([^\\d]*)");
 
   private UnitAdvice() {}
 
@@ -30,9 +30,20 @@ final class UnitAdvice {
     }
     List<String> asItStands = with(kind, text, range);
     Matcher number = NUMBER.matcher(text);
-    return asItStands.isEmpty() && number.matches()
-        ? with(kind, number.group(1), range)
-        : asItStands;
+    if (!asItStands.isEmpty() || !number.matches()) {
+      return asItStands;
+    }
+    String unit = number.group(2).strip();
+    return with(kind, number.group(1), range).stream()
+        .filter(each -> near(unit, each.substring(each.indexOf(' ') + 1)))
+        .toList();
+  }
+
+  /** Another unit is another amount, not a slip: but a pound of snow is one a square foot. */
+  private static boolean near(String unit, String known) {
+    return unit.matches("(?i)lbs?|pounds?")
+        ? known.equals("psf") || known.equals("lb")
+        : NearMiss.nearest(unit, List.of(known, known + "s")).isPresent();
   }
 
   private static List<String> with(QuantityKind kind, String number, Bounds.Range range) {

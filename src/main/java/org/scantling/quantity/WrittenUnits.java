@@ -15,6 +15,8 @@ final class WrittenUnits {
   private static final double M_PER_S_IN_A_MPH = 0.44704;
   private static final Scale SAME = new Scale(1, 0);
 
+  private static final double KILOMETRES_IN_A_KNOT = 1.852;
+
   /** In a metre a second. */
   private static final double KILOMETRES_PER_HOUR = 3.6;
 
@@ -41,6 +43,8 @@ final class WrittenUnits {
                   SAME,
                   "km/h kmh kph km/hr",
                   new Scale(1 / (Unit.MPH.toMetric(1) * KILOMETRES_PER_HOUR), 0),
+                  "knots knot kt kts",
+                  new Scale(KILOMETRES_IN_A_KNOT / (Unit.MPH.toMetric(1) * KILOMETRES_PER_HOUR), 0),
                   "m/s mps",
                   new Scale(1 / M_PER_S_IN_A_MPH, 0))),
           QuantityKind.PERCENT,

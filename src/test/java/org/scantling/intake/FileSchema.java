@@ -30,7 +30,7 @@ final class FileSchema {
   private static final JsonMapper JSON =
       JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
-  private static final String STARTS_AS_A_NUMBER = "^\\s*-?[0-9]";
+  private static final String STARTS_AS_A_NUMBER = "^\\s*-?[0-9\u00bc-\u00be\u215b-\u215e]";
 
   private static final ClosedLists LISTS = ClosedLists.of(Tables.load(), UnitSystem.IMPERIAL);
   private static final Map<String, String> PATHS = new TreeMap<>();
@@ -65,8 +65,10 @@ final class FileSchema {
       FieldScope field, SchemaGenerationContext context) {
     ObjectNode node = NODES.objectNode();
     if (field.isContainerType()) {
-      node.put("type", "array").put("maxItems", 100);
-      node.set("items", item(entry(field), field.getContainerItemType(), context));
+      ArrayNode either = node.putArray("anyOf");
+      ObjectNode list = either.addObject().put("type", "array").put("maxItems", 100);
+      list.set("items", item(entry(field), field.getContainerItemType(), context));
+      either.add(item(entry(field), field.getContainerItemType(), context));
     } else {
       node = item(entry(field), field.getType(), context);
     }
@@ -104,6 +106,12 @@ final class FileSchema {
     }
     ObjectNode group = context.createDefinitionReference(type);
     boolean word = entry.words().length > 0 || entry.table() != TableWords.NONE;
+    List<ShapeKeys.Key> keys = ShapeKeys.keys(type.getErasedType());
+    if (!word && keys.size() == 1) {
+      ObjectNode either = NODES.objectNode();
+      either.putArray("anyOf").add(single(keys.get(0).entry())).add(group);
+      return either;
+    }
     if (!word) {
       // The generator fills the reference in later, and only where it is nested.
       ObjectNode only = NODES.objectNode();
@@ -130,7 +138,15 @@ final class FileSchema {
       case ZONE -> zone(node);
       case PLACE_ON_HILL ->
           quantity(node, "^\\s*crest\\s*$|" + STARTS_AS_A_NUMBER + ".*[^0-9.,\\s]2?\\s*$");
-      case PERCENT -> quantity(node, STARTS_AS_A_NUMBER + ".*%\\s*$");
+      case PERCENT ->
+          quantity(
+              node,
+              STARTS_AS_A_NUMBER + ".*(%|percent|pct|:|\\bin\\b|\\bto\\b|per|over|/).*$|^(level|flat)$");
+      case LENGTH ->
+          quantity(
+              node,
+              STARTS_AS_A_NUMBER
+                  + "(.*[^0-9.,\\s]2?\\s*|[0-9]*-[0-9]+ [0-9]+/[0-9]+\\s*)$");
       default -> quantity(node, STARTS_AS_A_NUMBER + ".*[^0-9.,\\s]2?\\s*$");
     };
   }
