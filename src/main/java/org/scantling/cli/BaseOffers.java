@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.scantling.design.BaseDesign;
 import org.scantling.intake.DesignReader;
 import org.scantling.intake.IntakeException;
+import org.scantling.intake.OutsideException;
 import org.scantling.tables.FileTrouble;
 import org.scantling.visit.Choosable;
 import org.scantling.words.Sayings;
@@ -76,7 +77,7 @@ final class BaseOffers {
     try {
       BaseDesign design = reader.read(file).design();
       return Optional.of(new Choosable(written(file), says(design)));
-    } catch (IntakeException other) {
+    } catch (IntakeException | OutsideException other) {
       return Optional.empty();
     }
   }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.scantling.intake.DesignIntake;
 import org.scantling.intake.IntakeException;
 import org.scantling.intake.KeyReader;
+import org.scantling.intake.OutsideException;
 import org.scantling.intake.Vocabulary;
 import org.scantling.print.AskedText;
 import org.scantling.quantity.UnitSystem;
@@ -79,6 +80,8 @@ final class BaseVisit {
     try {
       workplace.readDesign(KeyReader.text(file, VisitText.of(visit, answers)));
       return Optional.empty();
+    } catch (OutsideException outside) {
+      return Optional.of(RefusedFile.words(outside, file));
     } catch (IntakeException refused) {
       return visit.next(answers).isPresent() && refused.isIncomplete()
           ? Optional.empty()

@@ -10,6 +10,7 @@ import org.scantling.intake.DesignReader;
 import org.scantling.intake.Intake;
 import org.scantling.intake.IntakeException;
 import org.scantling.intake.KeyReader;
+import org.scantling.intake.OutsideException;
 import org.scantling.intake.Vocabulary;
 import org.scantling.print.AskedText;
 import org.scantling.print.ProposalOpening;
@@ -91,6 +92,8 @@ final class SiteVisit {
     try {
       workplace.read(KeyReader.text(file, VisitText.of(visit, answers)));
       return Optional.empty();
+    } catch (OutsideException outside) {
+      return Optional.of(RefusedFile.words(outside, file));
     } catch (IntakeException refused) {
       return Optional.of(RefusedFile.words(refused, file));
     }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
 
@@ -106,13 +107,41 @@ public final class KeyReader {
     } catch (IntakeException unreadable) {
       return Optional.of(sentences(unreadable.problems()));
     }
-    List<Problem> own = problems.all().stream().filter(each -> isOf(each, path)).toList();
-    return own.isEmpty() ? Optional.empty() : Optional.of(sentences(own));
+    return said(problems, path);
   }
 
-  private static boolean isOf(Problem problem, String path) {
-    String field = problem.field().replaceAll("\\[\\d+]", "");
-    return field.equals(path) || field.startsWith(path + ".");
+  private static Optional<String> said(Problems problems, String path) {
+    Stream<String> beyond =
+        problems.beyond().stream().filter(each -> isOf(each.field(), path)).map(Outside::sentence);
+    List<Problem> own = problems.all().stream().filter(each -> isOf(each.field(), path)).toList();
+    String all =
+        Stream.concat(beyond, own.isEmpty() ? Stream.empty() : Stream.of(sentences(own)))
+            .collect(Collectors.joining(" "));
+    return Optional.of(all).filter(text -> !text.isEmpty());
+  }
+
+  private static boolean isOf(String field, String path) {
+    String plain = field.replaceAll("\\[\\d+]", "");
+    return plain.equals(path) || plain.startsWith(path + ".");
+  }
+
+  /** The word that the reader of the file takes another one for. */
+  public Optional<String> word(String path, String typed) {
+    return wordRead(path, typed, new Problems()).maybeWord(path);
+  }
+
+  /** What the reader of the file says against a word. */
+  public Optional<String> wordRefusal(String path, String typed) {
+    Problems problems = new Problems();
+    wordRead(path, typed, problems);
+    return said(problems, path);
+  }
+
+  private Readings wordRead(String path, String typed, Problems problems) {
+    Readings read = new Readings();
+    new LeafReader(vocabulary, problems, read)
+        .word(key(path), new Node.Scalar(Origin.whole(NAME), typed, Node.Form.TEXT), path);
+    return read;
   }
 
   private static String sentences(List<Problem> problems) {

@@ -53,6 +53,11 @@ final class Problems {
     return found.isEmpty() && outside.isEmpty();
   }
 
+  /** What lies outside the rules. */
+  List<Outside> beyond() {
+    return List.copyOf(outside);
+  }
+
   /** Everything found so far, in the order of the files and their lines. */
   List<Problem> all() {
     List<String> files = found.stream().map(Problem::file).distinct().toList();

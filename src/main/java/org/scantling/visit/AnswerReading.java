@@ -96,16 +96,36 @@ final class AnswerReading {
 
   private Kept word(VisitRow row, String plain) {
     ChoiceList list = choices.of(row);
-    return list.one(plain).map(Kept::of).orElseGet(() -> unknown(list, plain));
+    return one(row, list, plain).map(Kept::of).orElseGet(() -> unknown(row, list, plain));
+  }
+
+  /** By its number or its beginning, or as the reader of the file takes it. */
+  private Optional<String> one(VisitRow row, ChoiceList list, String typed) {
+    return list.one(typed)
+        .or(
+            () ->
+                row.hasPath()
+                    ? keys.word(row.path(), typed).filter(list.words()::contains)
+                    : Optional.empty());
+  }
+
+  /** The reader of the file says it best, where it knows all the words. */
+  private Kept unknown(VisitRow row, ChoiceList list, String typed) {
+    boolean theirs = row.hasPath() && keys.words(row.path()).containsAll(list.words());
+    return Optional.of(typed)
+        .filter(text -> theirs)
+        .flatMap(text -> keys.wordRefusal(row.path(), text))
+        .map(Kept::refused)
+        .orElseGet(() -> unknown(list, typed));
   }
 
   private Kept several(VisitRow row, String plain) {
     ChoiceList list = choices.of(row);
     Set<String> words = new LinkedHashSet<>();
-    for (String part : list.parts(plain)) {
-      Optional<String> word = list.one(part);
+    for (String part : ChoiceList.parts(plain, part -> one(row, list, part).isPresent())) {
+      Optional<String> word = one(row, list, part);
       if (word.isEmpty()) {
-        return unknown(list, part);
+        return unknown(row, list, part);
       }
       words.add(word.get());
     }

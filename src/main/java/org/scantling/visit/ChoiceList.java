@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
 /**
@@ -43,12 +44,16 @@ record ChoiceList(List<Choosable> all) {
     return begun.size() == 1 && !plain.isEmpty() && plain(begun.get(0)).startsWith(plain) ? Optional.of(begun.get(0)) : Optional.empty();
   }
 
-  /** What was typed, in its parts: with commas between them, or else with spaces. */
-  List<String> parts(String typed) {
+  /**
+   * What was typed, in its parts: with commas between them, or else with spaces.
+   *
+   * @param known whether something can be one of them
+   */
+  static List<String> parts(String typed, Predicate<String> known) {
     String and = typed.strip().replaceAll("(?i)\\s+and\\s+", ",");
     List<String> parts = split(and, "[,;]+");
-    boolean whole = parts.stream().allMatch(part -> one(part).isPresent());
-    return whole ? parts : split(and, "[,;\\s]+");
+    List<String> words = split(and, "[,;\\s]+");
+    return words.stream().allMatch(known) && !parts.stream().allMatch(known) ? words : parts;
   }
 
   private static List<String> split(String text, String at) {

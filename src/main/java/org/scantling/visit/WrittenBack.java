@@ -9,12 +9,14 @@ import org.scantling.quantity.UnitSystem;
 /** An amount told back to whoever gave it, in the kind of units that he used. */
 final class WrittenBack {
   private static final Pattern METRIC =
-      Pattern.compile(".*\\d\\s*(?:mm|cm|m|kpa|kn/m2|kn/m²|km/h|m/s|c-days)$");
+      Pattern.compile(".*\\d\\s*(?:kpa|kn/m2|kn/m²|km/h|m/s|c-days)$");
 
   private WrittenBack() {}
 
   static String of(Measure amount, String typed) {
-    boolean metric = METRIC.matcher(typed.strip().toLowerCase(Locale.ROOT)).matches();
+    boolean metric =
+        TapeText.isMetric(typed)
+            || METRIC.matcher(typed.strip().toLowerCase(Locale.ROOT)).matches();
     return MeasureText.print(amount, metric ? UnitSystem.METRIC : UnitSystem.IMPERIAL);
   }
 }

@@ -221,7 +221,7 @@ class StartCommandTest {
         Run.answering(text(lines), "start", "--base", file.toString())
             .endedWith(ExitStatus.WRONG_INPUT);
 
-    assertThat(run.err()).contains("crossbeam-notch: crossbeams.notch: 6 in");
+    assertThat(run.err()).contains("crossbeam-notch: crossbeams.notch: 6");
     assertThat(file).doesNotExist();
     assertThat(kept).exists();
   }

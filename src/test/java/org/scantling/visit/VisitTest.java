@@ -71,7 +71,8 @@ class VisitTest {
     "bed, bedrock",
     "sandy gravel, sandy-gravel",
     "SAND, sand",
-    "foliated rock, foliated-rock"
+    "foliated rock, foliated-rock",
+    "loam, clay"
   })
   void a_choice_is_taken_by_its_number_its_word_or_enough_of_it(String typed, String word) {
     VisitAnswers answers = Asking.upTo(VISIT, "soil", least());
@@ -83,7 +84,7 @@ class VisitTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"sandy", "0", "6", "s", "loam", "'sand, clay'"})
+  @CsvSource({"sandy", "0", "6", "s", "custard", "'sand, clay'"})
   void what_may_be_two_of_them_or_none_is_not_guessed(String typed) {
     VisitAnswers answers = Asking.upTo(VISIT, "soil", least());
 
@@ -94,6 +95,16 @@ class VisitTest {
                 assertThat(refused.why())
                     .contains("must be one of")
                     .contains("bedrock", "sandy-gravel"));
+  }
+
+  @Test
+  void what_lies_outside_the_rules_is_told_where_it_is_said() {
+    VisitAnswers answers = Asking.upTo(VISIT, "soil", least());
+
+    assertThat(VISIT.answer(row(answers), "peat", answers))
+        .isInstanceOfSatisfying(
+            VisitTurn.Refused.class,
+            refused -> assertThat(refused.why()).contains("peat").contains("outside these rules"));
   }
 
   @ParameterizedTest
@@ -168,7 +179,7 @@ class VisitTest {
   @Test
   void kept_answers_that_nothing_would_take_any_more_are_asked_for_again() {
     VisitAnswers kept =
-        AnswersText.read("# x\ntitle = Walk\nlength = 24\nsoil = loam\nplace : -\nbays ~ 4\n");
+        AnswersText.read("# x\ntitle = Walk\nlength = 24\nsoil = custard\nplace : -\nbays ~ 4\n");
     VisitAnswers good = VISIT.stillGood(kept);
 
     assertThat(good.given()).containsOnlyKeys("title", "place");
