@@ -56,7 +56,7 @@ final class Dialogue {
     while (next.isPresent()) {
       page.print(next.get(), answers);
       if (!(turn(next.get(), answers) instanceof Step.To to)) {
-        say(sayings.say("left", "file", kept.file().toString()));
+        say(rest("left"));
         return Optional.empty();
       }
       answers = to.answers();
@@ -138,11 +138,14 @@ final class Dialogue {
   }
 
   private WrongOption wrong(int line, VisitRow row, String why) {
-    String rest =
-        kept.exists()
-            ? sayings.say("kept", "file", kept.file().toString())
-            : sayings.say("nothing-kept");
-    return new WrongOption("answers:" + line + ": " + row.id() + ": " + why + "\n" + rest);
+    return new WrongOption(
+        "answers:" + line + ": " + row.id() + ": " + why + "\n" + rest("kept"));
+  }
+
+  private String rest(String saying) {
+    return kept.exists()
+        ? sayings.say(saying, "file", kept.file().toString())
+        : sayings.say("nothing-kept");
   }
 
   private void say(String line) {

@@ -120,6 +120,7 @@ class ImportOrderTest {
     may("spans", "quantity", "reasons", "loads", "tables", "confirm");
     may("depths", "quantity", "design", "reasons", "answers", "engine", "search");
     may("words", "quantity", "design", "reasons", "tables");
+    may("visit", "quantity", "design", "reasons", "tables", "intake", "words");
     may("rulebook", "quantity", "reasons", "tables", "words");
     may("print", "quantity", "design", "reasons", "tables", "words", "spans", "depths", "rulebook");
     may("shop", "quantity", "design", "reasons", "tables", "cutting", "print");

@@ -86,8 +86,18 @@ class DesignWriterPropertyTest {
             climate,
             words("sand", "clay").optional(),
             words("grape", "none").optional(),
-            inches(0, 50))
+            inches(0, 50),
+            events().list().ofMaxSize(3))
         .as(BaseDesign.Proven::new);
+  }
+
+  private Arbitrary<BaseDesign.Event> events() {
+    return Combinators.combine(
+            words("2012", "2012-10", "2012-10-29"),
+            words("storm", "snow", "inspection", "repair"),
+            titles(),
+            titles().optional())
+        .as(BaseDesign.Event::new);
   }
 
   private Arbitrary<BaseDesign.Posts> posts() {
