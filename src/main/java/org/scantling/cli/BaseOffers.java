@@ -17,7 +17,9 @@ import org.scantling.tables.FileTrouble;
 import org.scantling.visit.Choosable;
 import org.scantling.words.Sayings;
 
-/** The base designs that lie about: beside the site file, in base/, and in folders that are named. */
+/**
+ * The base designs that lie about: beside the site file, in base/, and in folders that are named.
+ */
 final class BaseOffers {
   private static final String FOLDER = "base";
   private static final int MOST = 200;

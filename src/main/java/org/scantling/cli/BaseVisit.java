@@ -65,8 +65,7 @@ final class BaseVisit {
 
   private Visit visit(LocalDate today) {
     KeyReader keys = KeyReader.ofDesign(Vocabulary.of(workplace.tables()));
-    ClosedLists lists =
-        ClosedLists.of(workplace.tables(), general.units(UnitSystem.IMPERIAL));
+    ClosedLists lists = ClosedLists.of(workplace.tables(), general.units(UnitSystem.IMPERIAL));
     return new Visit(
         VisitRows.read(VisitKind.BASE, workplace.tables(), today),
         keys,

@@ -10,8 +10,8 @@ import org.scantling.visit.VisitTurn;
 import org.scantling.words.Sayings;
 
 /**
- * Puts the questions of a visit to whoever answers, one at a time. After each answer everything that
- * was said so far is kept.
+ * Puts the questions of a visit to whoever answers, one at a time. After each answer everything
+ * that was said so far is kept.
  */
 final class Dialogue {
   private static final String SET_IN = "  ";
@@ -138,8 +138,7 @@ final class Dialogue {
   }
 
   private WrongOption wrong(int line, VisitRow row, String why) {
-    return new WrongOption(
-        "answers:" + line + ": " + row.id() + ": " + why + "\n" + rest("kept"));
+    return new WrongOption("answers:" + line + ": " + row.id() + ": " + why + "\n" + rest("kept"));
   }
 
   private String rest(String saying) {

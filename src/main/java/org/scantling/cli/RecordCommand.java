@@ -65,7 +65,8 @@ final class RecordCommand implements Callable<Integer> {
     Optional<String> item =
         kind == null && date == null && note == null && photo == null
             ? visit.asked(in, out)
-            : Optional.of(visit.given(kind, date == null ? in.today().toString() : date, note, photo));
+            : Optional.of(
+                visit.given(kind, date == null ? in.today().toString() : date, note, photo));
     if (item.isPresent()) {
       int entries = base.add(item.get());
       visit.over();

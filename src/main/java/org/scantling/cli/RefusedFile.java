@@ -31,7 +31,12 @@ final class RefusedFile {
 
   private static String bare(Problem problem) {
     String advice = problem.advice().isEmpty() ? "" : " " + problem.advice();
-    return problem.field() + ": " + problem.found() + " must be " + problem.accepted() + "."
+    return problem.field()
+        + ": "
+        + problem.found()
+        + " must be "
+        + problem.accepted()
+        + "."
         + advice;
   }
 }

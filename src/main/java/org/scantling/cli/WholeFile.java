@@ -17,8 +17,7 @@ final class WholeFile {
     try {
       Files.createDirectories(whole.getParent());
       Files.write(fresh, text.getBytes(StandardCharsets.UTF_8));
-      Files.move(
-          fresh, whole, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+      Files.move(fresh, whole, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     } catch (IOException cannot) {
       remove(fresh);
       throw new OutException(file + ": cannot be written: " + FileTrouble.words(cannot));

@@ -14,7 +14,8 @@ final class WrittenWord {
       Pattern.compile("-?(?:\\d[\\d.,/ '-]*[\"'%]|\\d[\\d.,/ '-]*[A-Za-z][A-Za-z0-9 /'\".²-]*)");
 
   private static final Pattern EXPONENT = Pattern.compile("-?[\\d.]+[eExXoObB][\\d.+-]*");
-  private static final Pattern PATH = Pattern.compile("[A-Za-z.][A-Za-z0-9_.-]*(?:/[A-Za-z0-9_.-]+)+");
+  private static final Pattern PATH =
+      Pattern.compile("[A-Za-z.][A-Za-z0-9_.-]*(?:/[A-Za-z0-9_.-]+)+");
   private static final StringQuotingChecker PLAIN = new PlainWords();
 
   private WrittenWord() {}

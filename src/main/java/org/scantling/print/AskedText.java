@@ -16,8 +16,7 @@ public final class AskedText {
   public static String of(String line, int hanging) {
     String text = line.stripLeading();
     String indent = line.substring(0, line.length() - text.length());
-    List<String> lines =
-        Wrap.lines(Shown.of(text), indent, indent + " ".repeat(hanging), WIDTH);
+    List<String> lines = Wrap.lines(Shown.of(text), indent, indent + " ".repeat(hanging), WIDTH);
     return lines.stream().collect(Collectors.joining("\n"));
   }
 }

@@ -83,9 +83,7 @@ final class Opening {
     List<Compared> lead = novel.stream().filter(Compared::lead).toList();
     String count = novel.size() == 1 ? "One thing changes" : novel.size() + " things change";
     if (lead.isEmpty()) {
-      return count
-          + where
-          + "; every timber size, hole and joint stays as in the base.";
+      return count + where + "; every timber size, hole and joint stays as in the base.";
     }
     int rest = novel.size() - lead.size();
     return count

@@ -24,8 +24,7 @@ final class RecordWords {
   private final List<BaseDesign.Event> events;
 
   private RecordWords(List<BaseDesign.Event> events) {
-    this.events =
-        events.stream().sorted(Comparator.comparing(BaseDesign.Event::date)).toList();
+    this.events = events.stream().sorted(Comparator.comparing(BaseDesign.Event::date)).toList();
   }
 
   /** Nothing where nothing is told. */

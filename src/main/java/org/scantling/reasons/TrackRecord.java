@@ -13,10 +13,7 @@ import org.scantling.design.BaseDesign;
  * @param events what is told to have happened to it
  */
 public record TrackRecord(
-    int sinceYear,
-    double slopePercent,
-    List<ProvenCheck> checks,
-    List<BaseDesign.Event> events) {
+    int sinceYear, double slopePercent, List<ProvenCheck> checks, List<BaseDesign.Event> events) {
   public TrackRecord {
     checks = List.copyOf(checks);
     events = List.copyOf(events);

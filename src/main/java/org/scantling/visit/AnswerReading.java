@@ -161,7 +161,9 @@ final class AnswerReading {
   /** The amount that the answer to a row is. */
   Optional<Measure> amount(VisitRow row, List<VisitRow> asked, VisitAnswers answers) {
     if (row.asks() == AskedAs.LENGTH) {
-      return answers.of(row.id()).map(each -> Measure.inches(QuantityKind.LENGTH.parse(each.text())));
+      return answers
+          .of(row.id())
+          .map(each -> Measure.inches(QuantityKind.LENGTH.parse(each.text())));
     }
     return row.asks() == AskedAs.KEY && !row.path().equals(KeySnippets.MACHINE_WIDTH)
         ? keys.amount(snippets.of(asked, answers), row.path())

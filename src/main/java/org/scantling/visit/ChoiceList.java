@@ -41,7 +41,9 @@ record ChoiceList(List<Choosable> all) {
             .filter(word -> plain(word).startsWith(plain) || plain.startsWith(plain(word)))
             .toList();
     // What goes on past one word, as sandy past sand, may mean that one as well.
-    return begun.size() == 1 && !plain.isEmpty() && plain(begun.get(0)).startsWith(plain) ? Optional.of(begun.get(0)) : Optional.empty();
+    return begun.size() == 1 && !plain.isEmpty() && plain(begun.get(0)).startsWith(plain)
+        ? Optional.of(begun.get(0))
+        : Optional.empty();
   }
 
   /**

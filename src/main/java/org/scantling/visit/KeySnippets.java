@@ -57,10 +57,7 @@ final class KeySnippets {
   }
 
   private static Optional<String> given(VisitRow row, VisitAnswers answers) {
-    return answers
-        .of(row.id())
-        .filter(VisitAnswers.Given::isWritten)
-        .map(VisitAnswers.Given::text);
+    return answers.of(row.id()).filter(VisitAnswers.Given::isWritten).map(VisitAnswers.Given::text);
   }
 
   private static Optional<String> given(String id, List<VisitRow> asked, VisitAnswers answers) {
@@ -102,9 +99,7 @@ final class KeySnippets {
   }
 
   private static Optional<String> list(List<String> items) {
-    return items.isEmpty()
-        ? Optional.empty()
-        : Optional.of("[ " + String.join(", ", items) + " ]");
+    return items.isEmpty() ? Optional.empty() : Optional.of("[ " + String.join(", ", items) + " ]");
   }
 
   private static Stream<String> words(String answer) {

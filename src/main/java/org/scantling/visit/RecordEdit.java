@@ -60,8 +60,7 @@ public final class RecordEdit {
     }
     String before = whole.substring(0, close).stripTrailing();
     String comma = before.endsWith("{") || before.endsWith(",") ? " " : ", ";
-    return Optional.of(
-        before + comma + "record: [ " + item + " ] " + whole.substring(close));
+    return Optional.of(before + comma + "record: [ " + item + " ] " + whole.substring(close));
   }
 
   private static Optional<String> intoList(String whole, int open, String item) {

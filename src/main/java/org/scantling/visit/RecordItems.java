@@ -50,8 +50,7 @@ public final class RecordItems {
     Optional<String> what = answers.apply(asked.what());
     Optional<String> date = answers.apply(asked.date());
     return kind.isPresent() && what.isPresent() && date.isPresent()
-        ? Optional.of(
-            item(keys, date.get(), kind.get(), what.get(), answers.apply(asked.photo())))
+        ? Optional.of(item(keys, date.get(), kind.get(), what.get(), answers.apply(asked.photo())))
         : Optional.empty();
   }
 
@@ -64,9 +63,7 @@ public final class RecordItems {
         + kind
         + ", what: "
         + quoted(keys.written(WHAT, what))
-        + photo
-            .map(name -> ", photo: " + quoted(keys.written(PHOTO, name)))
-            .orElse("")
+        + photo.map(name -> ", photo: " + quoted(keys.written(PHOTO, name))).orElse("")
         + " }";
   }
 

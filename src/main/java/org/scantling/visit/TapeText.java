@@ -7,7 +7,8 @@ import org.scantling.quantity.Length;
 
 /** Lengths as one reads them off a tape and may type them again. */
 final class TapeText {
-  private static final Pattern METRIC = Pattern.compile(".*\\d\\s*(?:mm|cm|m|(?:milli|centi)?met(?:er|re)s?)$");
+  private static final Pattern METRIC =
+      Pattern.compile(".*\\d\\s*(?:mm|cm|m|(?:milli|centi)?met(?:er|re)s?)$");
 
   private TapeText() {}
 

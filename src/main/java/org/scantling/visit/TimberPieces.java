@@ -61,7 +61,9 @@ record TimberPieces(OptionalInt count, Optional<String> size, Optional<String> l
    */
   static Optional<TimberPieces> parse(String line) {
     String rest =
-        line.toLowerCase(Locale.ROOT).replaceAll("[\u2032\u2019]", "'").replaceAll("[\u2033\u201d]", "\"");
+        line.toLowerCase(Locale.ROOT)
+            .replaceAll("[\u2032\u2019]", "'")
+            .replaceAll("[\u2033\u201d]", "\"");
     Optional<String> size = Optional.empty();
     Optional<String> length = Optional.empty();
     Matcher sized = SIZED.matcher(rest);

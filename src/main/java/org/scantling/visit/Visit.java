@@ -28,8 +28,7 @@ public final class Visit {
    * @param tables the sizes of timber
    * @param last what looks at an answer besides, with all of them at hand
    */
-  public Visit(
-      VisitRows rows, KeyReader keys, VisitChoices choices, Tables tables, LastLook last) {
+  public Visit(VisitRows rows, KeyReader keys, VisitChoices choices, Tables tables, LastLook last) {
     this.rows = rows;
     this.tables = tables;
     this.keys = keys;

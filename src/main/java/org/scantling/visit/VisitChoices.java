@@ -24,8 +24,7 @@ public final class VisitChoices {
    * @param lists how to tell the words of the keys apart
    * @param offered what else answers a question, by its id
    */
-  public VisitChoices(
-      KeyReader keys, ClosedLists lists, Map<String, List<Choosable>> offered) {
+  public VisitChoices(KeyReader keys, ClosedLists lists, Map<String, List<Choosable>> offered) {
     this.keys = keys;
     this.lists = lists;
     own.putAll(offered);
@@ -50,7 +49,11 @@ public final class VisitChoices {
       List<String> told = list.map(ClosedList::words).orElse(List.of());
       keys.words(row.path()).stream()
           .sorted(Comparator.comparingInt(word -> place(told, word)))
-          .map(word -> new Choosable(word, list.flatMap(each -> each.find(word)).map(VisitChoices::says).orElse("")))
+          .map(
+              word ->
+                  new Choosable(
+                      word,
+                      list.flatMap(each -> each.find(word)).map(VisitChoices::says).orElse("")))
           .forEach(all::add);
     }
     all.addAll(own.getOrDefault(row.id(), List.of()));

@@ -42,7 +42,8 @@ final class WorkedOut {
   private Optional<WorkedAnswer> embedment() {
     OptionalDouble postIn = pieces("posts").map(TimberPieces::lengthIn).orElse(none());
     OptionalDouble heightIn = lengthIn("height");
-    boolean inTheGround = !said("standing").equals("bracket") && !said("standing").equals("moment-base");
+    boolean inTheGround =
+        !said("standing").equals("bracket") && !said("standing").equals("moment-base");
     if (postIn.isEmpty() || heightIn.isEmpty() || !inTheGround) {
       return Optional.empty();
     }

@@ -119,10 +119,7 @@ class RecordCommandTest {
 
   @Test
   void a_layout_that_is_not_known_is_left_alone_and_the_line_told() throws IOException {
-    String json =
-        before
-            .replaceAll("(?m)^#.*\\n", "")
-            .replace("proven:\n", "\"proven\":\n");
+    String json = before.replaceAll("(?m)^#.*\\n", "").replace("proven:\n", "\"proven\":\n");
     Files.writeString(file, json);
     Run run =
         Run.of("record", file.toString(), "--kind=storm", "--date=2012", "--note=it blew")

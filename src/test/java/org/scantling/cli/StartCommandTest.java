@@ -179,8 +179,7 @@ class StartCommandTest {
     List<String> lines = new ArrayList<>(hill());
     // The wishes come before the base: all of them usual but the basis.
     lines.set(lines.size() - 2, "yes");
-    lines.addAll(
-        lines.size() - 1, List.of("", "", "", "", "proven", "", ""));
+    lines.addAll(lines.size() - 1, List.of("", "", "", "", "proven", "", ""));
     lines.set(lines.size() - 1, "5");
     Run run = answering(lines).endedWith(ExitStatus.WRONG_INPUT);
 
@@ -203,8 +202,7 @@ class StartCommandTest {
         new ArrayList<>(Files.readAllLines(Path.of("src/test/resources/visits/hop-gate.txt")));
     int stands = lines.indexOf("yes");
     Run run =
-        Run.answering(
-                text(lines.subList(0, stands)) + "no\n", "start", "--base", file.toString())
+        Run.answering(text(lines.subList(0, stands)) + "no\n", "start", "--base", file.toString())
             .endedWith(ExitStatus.ANSWERED);
 
     assertThat(run.out()).contains("It has no record, so it counts as a drawing.");

@@ -43,8 +43,7 @@ class TranscriptTest {
     Files.createDirectories(folder);
     try (Stream<Path> files = Files.list(Path.of("scenarios/base"))) {
       for (Path file : files.toList()) {
-        Files.copy(
-            file, folder.resolve(file.getFileName()), StandardCopyOption.REPLACE_EXISTING);
+        Files.copy(file, folder.resolve(file.getFileName()), StandardCopyOption.REPLACE_EXISTING);
       }
     }
   }

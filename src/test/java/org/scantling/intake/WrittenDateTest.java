@@ -24,8 +24,7 @@ class WrittenDateTest {
   @ParameterizedTest
   @CsvSource({"12", "2012-13", "2013-02-29", "2012-10-29-1", "yes", "'10/29/2012'", "3012"})
   void what_is_no_day_is_refused_with_what_would_be_one(String date) {
-    Assertions.assertThatThrownBy(
-            () -> read("{ date: " + date + ", kind: storm, what: it blew }"))
+    Assertions.assertThatThrownBy(() -> read("{ date: " + date + ", kind: storm, what: it blew }"))
         .isInstanceOf(IntakeException.class)
         .hasMessageContaining("proven.record[0].date")
         .hasMessageContaining("such as 2012, 2012-10 or 2012-10-29");

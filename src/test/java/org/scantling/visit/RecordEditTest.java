@@ -23,8 +23,7 @@ class RecordEditTest {
 
     assertThat(RecordEdit.with(text, ITEM))
         .hasValue(
-            text.replace(
-                "# asked in 2012\n", "# asked in 2012\n  record:\n    - " + ITEM + "\n"));
+            text.replace("# asked in 2012\n", "# asked in 2012\n  record:\n    - " + ITEM + "\n"));
   }
 
   @Test

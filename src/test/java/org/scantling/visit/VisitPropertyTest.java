@@ -33,12 +33,57 @@ class VisitPropertyTest {
 
   private static final List<String> LINES =
       List.of(
-          "", "", "", "1", "2", "3", "none", "yes", "6 ft", "5'-8 1/2\"", "42 in", "1.8 m",
-          "450 mm", "3 in", "12 in", "100 in", "24 ft", "7 1/2 ft", "30 psf", "1.4 kPa", "115 mph", "185 km/h",
-          "51 m/s", "3 %", "0.5 %", "5", "6b", "4", "1500 F-days", "44 F", "7 C", "crest",
-          "two 4x4x10", "4x4", "ten 2x6x12", "2x8", "2011", "2012-10", "2012-10-29",
-          "It's 5: \"so\" # or {not}", "no", "true", "1e3", "- x", "Walk, lower", "wheelbarrow",
-          "machine, one-person", "wisteria and hops", "posts, braces", "concrete", "paired");
+          "",
+          "",
+          "",
+          "1",
+          "2",
+          "3",
+          "none",
+          "yes",
+          "6 ft",
+          "5'-8 1/2\"",
+          "42 in",
+          "1.8 m",
+          "450 mm",
+          "3 in",
+          "12 in",
+          "100 in",
+          "24 ft",
+          "7 1/2 ft",
+          "30 psf",
+          "1.4 kPa",
+          "115 mph",
+          "185 km/h",
+          "51 m/s",
+          "3 %",
+          "0.5 %",
+          "5",
+          "6b",
+          "4",
+          "1500 F-days",
+          "44 F",
+          "7 C",
+          "crest",
+          "two 4x4x10",
+          "4x4",
+          "ten 2x6x12",
+          "2x8",
+          "2011",
+          "2012-10",
+          "2012-10-29",
+          "It's 5: \"so\" # or {not}",
+          "no",
+          "true",
+          "1e3",
+          "- x",
+          "Walk, lower",
+          "wheelbarrow",
+          "machine, one-person",
+          "wisteria and hops",
+          "posts, braces",
+          "concrete",
+          "paired");
 
   @Property(tries = 40, edgeCases = EdgeCasesMode.NONE)
   void a_site_file_reads_back_to_what_was_answered(@ForAll("seeds") long seed) {
@@ -114,11 +159,7 @@ class VisitPropertyTest {
   }
 
   private static void put(
-      Visit visit,
-      VisitRow row,
-      String text,
-      VisitAnswers answers,
-      Map<String, String> expected) {
+      Visit visit, VisitRow row, String text, VisitAnswers answers, Map<String, String> expected) {
     switch (row.path()) {
       case "walkway.users" -> {
         List<String> words = list(text);
@@ -150,8 +191,7 @@ class VisitPropertyTest {
     }
   }
 
-  private static void putRecord(
-      Visit visit, VisitAnswers answers, Map<String, String> expected) {
+  private static void putRecord(Visit visit, VisitAnswers answers, Map<String, String> expected) {
     int place = 0;
     for (String[] each :
         new String[][] {
@@ -174,8 +214,7 @@ class VisitPropertyTest {
   }
 
   private static Optional<String> said(Visit visit, VisitAnswers answers, String question) {
-    boolean asked =
-        visit.asked(answers).stream().anyMatch(row -> row.id().equals(question));
+    boolean asked = visit.asked(answers).stream().anyMatch(row -> row.id().equals(question));
     return answers
         .of(question)
         .filter(given -> asked)

@@ -133,8 +133,9 @@ class WorkedOutTest {
         .isInstanceOfSatisfying(
             VisitTurn.Taken.class,
             taken ->
-                assertThat(taken.read()).hasValueSatisfying(
-                    said -> assertThat(said).contains("1 ft 11 15/16 in apart")));
+                assertThat(taken.read())
+                    .hasValueSatisfying(
+                        said -> assertThat(said).contains("1 ft 11 15/16 in apart")));
   }
 
   @Test
