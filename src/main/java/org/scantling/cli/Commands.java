@@ -1,5 +1,6 @@
 package org.scantling.cli;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -51,14 +52,7 @@ final class Commands {
     }
   }
 
-  /** All of them in a sentence. */
-  static String listed() {
-    List<String> names = List.copyOf(BY_NAME.keySet());
-    int last = names.size() - 1;
-    return String.join(", ", names.subList(0, last)) + " or " + names.get(last);
-  }
-
-  static Iterable<String> names() {
-    return BY_NAME.keySet();
+  static Set<String> names() {
+    return Collections.unmodifiableSet(BY_NAME.keySet());
   }
 }

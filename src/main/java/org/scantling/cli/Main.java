@@ -2,6 +2,11 @@ package org.scantling.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.scantling.intake.IntakeException;
+import org.scantling.print.ErrorText;
 import picocli.CommandLine;
 
 /** Where the program starts. */
@@ -15,9 +20,39 @@ public final class Main {
     PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
     CommandLine commands = commandLine(out, err, args);
-    int status = commands.execute(args);
+    Path home = Path.of(System.getProperty("user.home", ""));
+    Optional<Path> defaults =
+        UserDefaults.place(System.getenv(), System.getProperty("os.name", ""), home);
+    int status =
+        defaults.isPresent() && !asksForHelp(args)
+            ? execute(commands, defaults.get(), home, args)
+            : commands.execute(args);
     commands.getOut().flush();
     System.exit(status);
+  }
+
+  private static boolean asksForHelp(String... args) {
+    return List.of(args).stream()
+        .anyMatch(arg -> List.of("--help", "-h", "--version", "-V").contains(arg));
+  }
+
+  /** Runs with the defaults of a file, which is refused like any other where it is wrong. */
+  static int execute(CommandLine commands, Path file, Path home, String... args) {
+    try {
+      UserDefaults defaults = UserDefaults.read(file, home);
+      commands.setDefaultValueProvider(defaults);
+      commands.setExecutionStrategy(
+          parsed -> {
+            if (SiteOptions.verbose(parsed)) {
+              commands.getErr().println("Defaults read from " + file + ".");
+            }
+            return new CommandLine.RunLast().execute(parsed);
+          });
+    } catch (IntakeException wrong) {
+      commands.getErr().println(ErrorText.of(wrong.getMessage()));
+      return ExitStatus.WRONG_INPUT;
+    }
+    return commands.execute(args);
   }
 
   /**

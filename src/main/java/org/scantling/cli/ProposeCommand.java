@@ -52,7 +52,7 @@ final class ProposeCommand implements Callable<Integer> {
     refuseWhatDoesNotGoTogether();
     Workplace workplace = Workplace.of(options);
     Intake intake = workplace.read(options);
-    Optional<Yard> yard = lists.yard().map(file -> YardFile.read(file, workplace.tables()));
+    Optional<Yard> yard = asked(lists.yard()).map(file -> YardFile.read(file, workplace.tables()));
     Proposal proposal = workplace.propose(intake, yard);
     spec.commandLine().getOut().print(answer(proposal, intake, workplace, yard));
     return proposal.proposed() ? ExitStatus.ANSWERED : ExitStatus.NEEDS_ENGINEER;
@@ -65,9 +65,14 @@ final class ProposeCommand implements Callable<Integer> {
     if (lists.list().isPresent() && format == Format.YAML) {
       throw wrong("--format yaml is the proposal as a design file, so it does not go with --list");
     }
-    if (lists.yard().isPresent() && !lists.asked()) {
+    if (spec.commandLine().getParseResult().hasMatchedOption("--yard") && !lists.asked()) {
       throw wrong("--yard is for buying: ask for --list buying or --out as well");
     }
+  }
+
+  /** The yard that somebody always buys from counts where something is bought. */
+  private Optional<Path> asked(Optional<Path> yard) {
+    return lists.asked() ? yard : Optional.empty();
   }
 
   private ParameterException wrong(String what) {

@@ -1,6 +1,6 @@
 package org.scantling.cli;
 
-import picocli.CommandLine;
+import org.scantling.words.FirstCommands;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
@@ -37,7 +37,6 @@ final class Scantling implements Runnable {
 
   @Override
   public void run() {
-    throw new CommandLine.ParameterException(
-        spec.commandLine(), "Name a command: " + Commands.listed() + ".");
+    FirstCommands.lines(Commands.names()).forEach(spec.commandLine().getOut()::println);
   }
 }

@@ -29,6 +29,7 @@ import org.scantling.tables.Yard;
 /** Tables, rules and reader, put together for one run. */
 final class Workplace {
   private final Tables tables;
+  private final StandardInput standardInput = new StandardInput();
   private Engine engine;
 
   private Workplace(Tables tables) {
@@ -54,9 +55,12 @@ final class Workplace {
 
   Intake read(Path site, List<Setting> settings) {
     CompiledRules.begin();
-    return new SiteReader(Vocabulary.of(tables))
-        .refusing(base -> Buildable.validationErrors(base, tables))
-        .read(site, settings);
+    SiteReader reader =
+        new SiteReader(Vocabulary.of(tables))
+            .refusing(base -> Buildable.validationErrors(base, tables));
+    return StandardInput.isMeant(site)
+        ? reader.read(standardInput.text(), settings)
+        : reader.read(site, settings);
   }
 
   /** The same of a site whose text is in memory. */

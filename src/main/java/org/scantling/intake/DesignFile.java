@@ -80,7 +80,7 @@ record DesignFile(
       @Entry(
               says = "depth below finished ground; 0 in on brackets",
               kind = EntryKind.LENGTH,
-              required = true)
+              exception = true)
           String embedment,
       @Entry(
               says = "how the posts stand",
@@ -98,8 +98,14 @@ record DesignFile(
               kind = EntryKind.WORD,
               words = {WayOfBuilding.TAMPED_SOIL, WayOfBuilding.GRAVEL, WayOfBuilding.CONCRETE})
           String backfill,
-      @Entry(says = "width of the hole", kind = EntryKind.LENGTH) String holeDiameter) {}
+      @Entry(says = "width of the hole", kind = EntryKind.LENGTH) String holeDiameter,
+      @Entry(
+              says = "from end to end, instead of the embedment",
+              kind = EntryKind.LENGTH,
+              exception = true)
+          String length) {}
 
+  @JsonInclude(JsonInclude.Include.NON_NULL)
   record Headers(
       @Entry(
               says = "on top of the posts or a pair bolted to them",
@@ -113,13 +119,21 @@ record DesignFile(
               table = TableWords.SIZES,
               required = true)
           String size,
-      @Entry(says = "past the outer face of the end post", kind = EntryKind.LENGTH, required = true)
+      @Entry(
+              says = "past the outer face of the end post",
+              kind = EntryKind.LENGTH,
+              exception = true)
           String overhang,
       @Entry(
               says = "depth of the recess that seats it; 0 in for none",
               kind = EntryKind.LENGTH,
               required = true)
-          String notch) {}
+          String notch,
+      @Entry(
+              says = "of the whole run from end to end, instead of the overhang",
+              kind = EntryKind.LENGTH,
+              exception = true)
+          String length) {}
 
   @JsonInclude(JsonInclude.Include.NON_NULL)
   record Crossbeams(
@@ -134,7 +148,10 @@ record DesignFile(
               kind = EntryKind.COUNT,
               required = true)
           Integer count,
-      @Entry(says = "past the outer face of the header", kind = EntryKind.LENGTH, required = true)
+      @Entry(
+              says = "past the outer face of the header",
+              kind = EntryKind.LENGTH,
+              exception = true)
           String overhang,
       @Entry(
               says = "depth of the recess over the header; 0 in for none",
@@ -147,7 +164,12 @@ record DesignFile(
               words = {WayOfBuilding.SINGLE_AT_POSTS, WayOfBuilding.DOUBLED_AT_POSTS},
               exception = true)
           String atPosts,
-      @Entry(says = "the shape of the tails") EndCut endCut) {}
+      @Entry(says = "the shape of the tails") EndCut endCut,
+      @Entry(
+              says = "from end to end, instead of the overhang",
+              kind = EntryKind.LENGTH,
+              exception = true)
+          String length) {}
 
   record EndCut(
       @Entry(

@@ -143,8 +143,9 @@ public final class DesignReader {
   private Optional<DesignIntake> read(SourceText source, Problems problems) {
     Node.Group file = TreeReader.readGroup(source, problems);
     ShapeReader shapes = new ShapeReader(vocabulary, problems);
-    Readings said =
-        shapes.read(DesignFile.class, shapes.repaired(DesignFile.class, file));
+    Node.Group placed = shapes.repaired(DesignFile.class, file);
+    Readings said = shapes.read(DesignFile.class, placed);
+    new PieceLengths(placed, said, vocabulary.trade(), problems).work();
     if (!problems.none()) {
       return Optional.empty();
     }

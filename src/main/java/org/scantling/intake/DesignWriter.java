@@ -51,7 +51,8 @@ public final class DesignWriter {
             design.headers().style(),
             design.headers().size(),
             inches(design.headers().overhangIn()),
-            inches(design.headers().notchIn())),
+            inches(design.headers().notchIn()),
+            null),
         crossbeams(design.crossbeams()),
         design.sidePanels().map(DesignWriter::sidePanels).orElse(null),
         design
@@ -114,7 +115,8 @@ public final class DesignWriter {
         inches(posts.embedmentIn()),
         posts.footing(),
         posts.backfill().orElse(null),
-        amount(posts.holeDiameterIn(), QuantityKind.LENGTH));
+        amount(posts.holeDiameterIn(), QuantityKind.LENGTH),
+        null);
   }
 
   private static DesignFile.Crossbeams crossbeams(BaseDesign.Crossbeams beams) {
@@ -128,7 +130,8 @@ public final class DesignWriter {
             .endCut()
             .map(
                 cut -> new DesignFile.EndCut(cut.kind(), inches(cut.dropIn()), inches(cut.runIn())))
-            .orElse(null));
+            .orElse(null),
+        null);
   }
 
   private static DesignFile.SidePanels sidePanels(BaseDesign.SidePanels panels) {

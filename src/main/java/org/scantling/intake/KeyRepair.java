@@ -148,7 +148,7 @@ final class KeyRepair {
   }
 
   private void moves(String above, String target, Node.Member member, Problem problem) {
-    if (stands(target)) {
+    if (stands(target) && member.key().line().isPresent()) {
       problems.add(
           problem.withAdvice("Maybe leave it out? " + target + " is there as well."));
       return;

@@ -20,22 +20,33 @@ final class SourceFile {
       String found = Files.exists(file) ? "(a folder or device)" : "(no such file)";
       throw problems.fatal(origin.problem(WHOLE, found, "a YAML or JSON file that can be read"));
     }
-    byte[] bytes = bytes(file, origin, problems);
-    if (bytes.length > LARGEST_BYTES) {
-      throw problems.fatal(
-          origin.problem(WHOLE, "(over 1 MiB)", "no larger than 1 MiB (1048576 bytes)"));
-    }
     Path folder = file.toAbsolutePath().normalize().getParent();
-    return new SourceText(name, 1, text(bytes, origin, problems), folder);
+    try (InputStream in = Files.newInputStream(file)) {
+      return read(in, name, folder, problems);
+    } catch (IOException unreadable) {
+      throw unreadable(unreadable, origin, problems);
+    }
   }
 
-  private static byte[] bytes(Path file, Origin origin, Problems problems) {
-    try (InputStream in = Files.newInputStream(file)) {
-      return in.readNBytes(LARGEST_BYTES + 1);
+  /** The text of a stream, whole. */
+  static SourceText read(InputStream in, String name, Path folder, Problems problems) {
+    Origin origin = Origin.whole(name);
+    try {
+      byte[] bytes = in.readNBytes(LARGEST_BYTES + 1);
+      if (bytes.length > LARGEST_BYTES) {
+        throw problems.fatal(
+            origin.problem(WHOLE, "(over 1 MiB)", "no larger than 1 MiB (1048576 bytes)"));
+      }
+      return new SourceText(name, 1, text(bytes, origin, problems), folder);
     } catch (IOException unreadable) {
-      String found = "(cannot be read: " + FileTrouble.words(unreadable) + ")";
-      throw problems.fatal(origin.problem(WHOLE, found, "a YAML or JSON file that can be read"));
+      throw unreadable(unreadable, origin, problems);
     }
+  }
+
+  private static IntakeException unreadable(
+      IOException unreadable, Origin origin, Problems problems) {
+    String found = "(cannot be read: " + FileTrouble.words(unreadable) + ")";
+    return problems.fatal(origin.problem(WHOLE, found, "a YAML or JSON file that can be read"));
   }
 
   private static String text(byte[] bytes, Origin origin, Problems problems) {

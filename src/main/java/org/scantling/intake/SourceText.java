@@ -1,5 +1,6 @@
 package org.scantling.intake;
 
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.Locale;
 
@@ -19,6 +20,15 @@ public record SourceText(String name, int firstLine, String text, Path folder) {
       return false;
     }
     return lower.endsWith(".json") || text.stripLeading().startsWith("{");
+  }
+
+  /**
+   * The text that a stream holds.
+   *
+   * @throws IntakeException when it cannot be read, is not UTF-8 or longer than a file may be
+   */
+  public static SourceText read(String name, InputStream in, Path folder) {
+    return SourceFile.read(in, name, folder, new Problems());
   }
 
   Origin start() {

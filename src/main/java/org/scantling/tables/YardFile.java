@@ -7,9 +7,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.scantling.quantity.Length;
 import org.scantling.quantity.QuantityException;
@@ -23,6 +26,11 @@ public final class YardFile {
   private static final String[] COLUMNS = {
     "size", "length", "price", "treatment", "species", "grade"
   };
+  private static final Pattern MONEY =
+      Pattern.compile(
+          "(?:(?:US|CA|C|A)?[$\u20ac\u00a3]\\s*)?(\\d{1,3}(?:,\\d{3})+(?:\\.\\d{1,2})?|\\d{1,9}(?:\\.\\d{1,2})?)"
+              + "(?:\\s*(?:[$\u20ac\u00a3]|USD|CAD|EUR))?");
+  private static final Pattern DECIMAL_COMMA = Pattern.compile("\\D*(\\d{1,6}),(\\d{1,2})\\D*");
   private static final BigDecimal DEAREST = BigDecimal.valueOf(100_000);
   private static final double SHORTEST_IN = 12;
   private static final double LONGEST_IN = 720;
@@ -100,20 +108,11 @@ public final class YardFile {
     }
   }
 
-  private String size(CsvFile.Line line, String cell) {
+  private String size(CsvFile.Line line, String written) {
+    String cell = WrittenSize.plain(written);
     if (tables.sizes().find(cell).isEmpty()) {
       List<String> known = tables.sizes().rows().stream().map(SizeRow::id).toList();
-      String more =
-          cell.matches("\\d{2,3}x\\d{2,3}")
-              ? "; another metric size is added by a line '"
-                  + cell
-                  + ",metric' under 'id,market' in the file sizes.csv of --house-rules"
-              : "";
-      wrong(
-          line,
-          "size",
-          cell,
-          "a size that the sizes table has: " + String.join(", ", known) + more);
+      wrong(line, "size", written, "a size that the sizes table has: " + String.join(", ", known));
     }
     return cell;
   }
@@ -135,16 +134,22 @@ public final class YardFile {
     if (cell.isEmpty()) {
       return OptionalLong.empty();
     }
-    if (!cell.matches("\\d{1,9}(\\.\\d{1,2})?")) {
-      wrong(line, "price", cell, "a plain amount such as 12.95, or nothing");
+    Matcher money = MONEY.matcher(cell);
+    if (!money.matches()) {
+      wrong(line, "price", cell, "an amount such as 12.95 or $1,295.00, or nothing" + meant(cell));
       return OptionalLong.empty();
     }
-    BigDecimal price = new BigDecimal(cell);
+    BigDecimal price = new BigDecimal(money.group(1).replace(",", ""));
     if (price.signum() <= 0 || price.compareTo(DEAREST) > 0) {
       wrong(line, "price", cell, "above 0 and not above 100000, or nothing");
       return OptionalLong.empty();
     }
     return OptionalLong.of(price.movePointRight(2).longValueExact());
+  }
+
+  private static String meant(String cell) {
+    Matcher comma = DECIMAL_COMMA.matcher(cell);
+    return comma.matches() ? ". Maybe " + comma.group(1) + "." + comma.group(2) + "?" : "";
   }
 
   private Yard.Made made(CsvFile.Line line, String treatment, String species, String grade) {
@@ -163,12 +168,31 @@ public final class YardFile {
   private Optional<String> oneOf(
       CsvFile.Line line, String column, String cell, Stream<String> words) {
     List<String> known = words.distinct().toList();
-    if (!cell.isEmpty() && !known.contains(cell)) {
-      String why = OtherGrades.why(cell).map(it -> ". " + it).orElse("");
-      wrong(
-          line, column, cell, "one of " + String.join(", ", known) + ", or nothing for any" + why);
+    Optional<String> meant = meant(column, cell, known);
+    if (!cell.isEmpty() && meant.isEmpty()) {
+      wrong(line, column, cell, "one of " + String.join(", ", known) + ", or nothing for any");
     }
-    return Optional.of(cell).filter(known::contains);
+    return meant;
+  }
+
+  /** The word itself, the same in other letters, or the one that people also call so. */
+  private Optional<String> meant(String column, String cell, List<String> known) {
+    String plain = plain(cell);
+    return known.stream()
+        .filter(word -> plain(word).equals(plain))
+        .findFirst()
+        .or(
+            () ->
+                tables.synonyms().rows().stream()
+                    .filter(row -> row.list().equals(column))
+                    .filter(row -> row.written().stream().anyMatch(word -> plain(word).equals(plain)))
+                    .flatMap(row -> row.means().stream())
+                    .filter(known::contains)
+                    .findFirst());
+  }
+
+  private static String plain(String word) {
+    return word.toLowerCase(Locale.ROOT).replaceAll("[\\s_.#-]", "");
   }
 
   private boolean once(CsvFile.Line line, String size, double lengthIn, Yard.Made made) {

@@ -40,6 +40,10 @@ final class FileSchema {
     PATHS.putAll(ListedKeys.paths(SiteFile.class));
   }
 
+  /** What of a piece may be said by its length instead. */
+  private static final Map<String, String> PIECES =
+      Map.of("headers", "overhang", "crossbeams", "overhang", "posts", "embedment");
+
   private FileSchema() {}
 
   static String text(Class<?> shape, String title) {
@@ -75,6 +79,11 @@ final class FileSchema {
     if (field.getDeclaringType().getErasedType().equals(SiteFile.Place.class)
         && field.getName().equals("climate")) {
       node.set("anyOf", enoughClimate());
+    }
+    if (PIECES.containsKey(field.getName()) && field.getDeclaringType().getErasedType().equals(DesignFile.class)) {
+      ArrayNode ways = NODES.arrayNode();
+      ways.add(required(PIECES.get(field.getName()))).add(required("length"));
+      node.set("anyOf", ways);
     }
     node.put("description", description(field));
     return new CustomPropertyDefinition(node, CustomDefinition.EXCLUDING_ATTRIBUTES);

@@ -27,7 +27,9 @@ class ForgivenTest {
         climate: { frost-depth: 42 in, ground-snow: 30 psf, wind-speed: 115 mph, exposure: B }
         soil: sandy-gravel
         slope: 3 %
-      walkway: { length: 24 ft, users: [ two-abreast ] }
+      walkway:
+        length: 24 ft
+        users: [ two-abreast ]
       planting: [ { vine: wisteria } ]
       materials: { species: southern-pine, grade: No.2 }
       """;

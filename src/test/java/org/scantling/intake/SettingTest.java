@@ -89,7 +89,7 @@ class SettingTest {
             + " clay, foliated-rock, sand or sandy-gravel. Maybe sandy-gravel?",
         "title.part=x | --set title.part: title: (a group of keys: part) must be text.",
         "planting=[ { vine: grape } | --set planting: planting: (not YAML: a list [ is not closed"
-            + " with ]) must be well-formed YAML.",
+            + " with ]) must be well-formed YAML. Maybe `[ { vine: grape }]`?",
         "planting=[ { vine: grape, vine: none } ] | --set planting: planting: key vine (given"
             + " twice) must be given once. It stands on line 1 already.",
         "planting[7].vine=grape | --set planting[7].vine: planting[7].vine: place [7] of a list of"

@@ -1,0 +1,29 @@
+package org.scantling.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The few commands that most people want, with what each does: rules/first.csv. */
+public final class FirstCommands {
+  private static final int SHOWN = 3;
+
+  private FirstCommands() {}
+
+  /** Their lines, the first of those that the program has. */
+  public static List<String> lines(Set<String> commands) {
+    List<Map<String, String>> rows =
+        WordFile.read("first.csv").stream()
+            .filter(row -> commands.contains(row.get("command")))
+            .limit(SHOWN)
+            .toList();
+    int widest = rows.stream().mapToInt(row -> row.get("usage").length()).max().orElse(0);
+    List<String> lines = new ArrayList<>();
+    for (Map<String, String> row : rows) {
+      String usage = row.get("usage");
+      lines.add(usage + " ".repeat(widest - usage.length() + 2) + row.get("says"));
+    }
+    return lines;
+  }
+}
