@@ -21,14 +21,21 @@ final class OutsideAnswer {
 
   /** What is outside is the answer; what else is wrong with the file is told beside it. */
   static void print(OutsideException outside, CommandLine command, ParseResult parsed) {
-    boolean json =
-        parsed.hasMatchedOption("--format")
-            && "json".equalsIgnoreCase(String.valueOf((Object) parsed.matchedOptionValue("--format", "")));
+    boolean json = "json".equalsIgnoreCase(format(parsed));
     command.getOut().print(json ? json(outside.found()) : text(outside.found()));
     command.getOut().flush();
     for (Problem problem : outside.problems()) {
       command.getErr().println(ErrorText.of(problem.text()));
     }
+  }
+
+  private static String format(ParseResult parsed) {
+    ParseResult last = parsed;
+    while (last.hasSubcommand()) {
+      last = last.subcommand();
+    }
+    Object format = last.matchedOptionValue("--format", (Object) "text");
+    return String.valueOf(format);
   }
 
   private static String text(List<Outside> found) {

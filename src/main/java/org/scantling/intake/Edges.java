@@ -15,10 +15,19 @@ final class Edges {
 
   /** What a key that no file has asks for, by itself or with its value. */
   Optional<EdgeRow> ofKey(String path, String key, String value) {
-    if (List.of("no", "none", "false").contains(value.strip().toLowerCase(Locale.ROOT))) {
+    if (denies(value)) {
       return Optional.empty();
     }
     return find(path, key).or(() -> find(path, key + " " + value)).or(() -> find(path, value));
+  }
+
+  /** True where a key says that there is nothing of the kind. */
+  boolean denied(String path, String key, String value) {
+    return denies(value) && find(path, key).isPresent();
+  }
+
+  private static boolean denies(String value) {
+    return List.of("no", "none", "false").contains(value.strip().toLowerCase(Locale.ROOT));
   }
 
   /** What a word that no list has asks for. */

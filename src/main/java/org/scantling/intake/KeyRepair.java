@@ -112,10 +112,15 @@ final class KeyRepair {
     String value = member.value() instanceof Node.Scalar one ? one.text() : "";
     Optional<EdgeRow> edge = trade.edges().ofKey(above + name, name, value);
     Optional<String> meant = places.meant(above, name, member.value());
-    if (edge.isPresent() && meant.isEmpty()) {
+    if (edge.isPresent()) {
       String found = name + (value.isEmpty() ? "" : ": " + value);
       problems.add(
           member.key().outside(above + name, ProblemPhrases.shortened(found), edge.get()));
+      return true;
+    }
+    if (meant.isEmpty() && trade.edges().denied(above + name, name, value)) {
+      problems.add(
+          unknown(above, name, member).withAdvice("Maybe leave it out? There is none anyway."));
       return true;
     }
     Matcher glued = GLUED.matcher(name);

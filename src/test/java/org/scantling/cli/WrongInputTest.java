@@ -102,11 +102,6 @@ class WrongInputTest {
   }
 
   @Test
-  void no_command_is_told_which_there_are() {
-    assertThat(Run.of().endedWith(ExitStatus.WRONG_INPUT).err()).contains("propose");
-  }
-
-  @Test
   void a_check_without_a_design_is_told_which_option_is_missing() {
     assertThat(Run.of("check", SITE).endedWith(ExitStatus.WRONG_INPUT).err()).contains("--design");
   }
