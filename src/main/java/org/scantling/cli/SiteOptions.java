@@ -23,7 +23,10 @@ final class SiteOptions {
   private static final Pattern METRIC =
       Pattern.compile(".*(?:m|met(?:er|re)s?)", Pattern.CASE_INSENSITIVE);
 
-  @Parameters(index = "0", paramLabel = "SITE", description = "The site file, YAML or JSON; - for standard input.")
+  @Parameters(
+      index = "0",
+      paramLabel = "SITE",
+      description = "The site file, YAML or JSON; - for standard input.")
   private Path site;
 
   @Option(

@@ -33,8 +33,7 @@ public final class DefaultsReader {
     Problems problems = new Problems();
     SourceText source = SourceFile.read(file, file.toString(), problems);
     ShapeReader shapes = new ShapeReader(vocabulary, problems);
-    Node.Group group =
-        shapes.repaired(DefaultsFile.class, TreeReader.readGroup(source, problems));
+    Node.Group group = shapes.repaired(DefaultsFile.class, TreeReader.readGroup(source, problems));
     Readings said = shapes.read(DefaultsFile.class, group);
     problems.throwIfAny();
     Map<String, String> defaults = new LinkedHashMap<>();

@@ -148,10 +148,7 @@ record DesignFile(
               kind = EntryKind.COUNT,
               required = true)
           Integer count,
-      @Entry(
-              says = "past the outer face of the header",
-              kind = EntryKind.LENGTH,
-              exception = true)
+      @Entry(says = "past the outer face of the header", kind = EntryKind.LENGTH, exception = true)
           String overhang,
       @Entry(
               says = "depth of the recess over the header; 0 in for none",

@@ -31,8 +31,7 @@ final class KeyRepair {
     this.problems = problems;
   }
 
-  static Node.Group apply(
-      Node.Group file, Class<?> shape, TradeWords trade, Problems problems) {
+  static Node.Group apply(Node.Group file, Class<?> shape, TradeWords trade, Problems problems) {
     KeyRepair repair = new KeyRepair(new KeyPlaces(shape, trade.synonyms()), trade, problems);
     repair.file = file;
     for (int round = 0; round < DEEPEST; round++) {
@@ -114,8 +113,7 @@ final class KeyRepair {
     Optional<String> meant = places.meant(above, name, member.value());
     if (edge.isPresent()) {
       String found = name + (value.isEmpty() ? "" : ": " + value);
-      problems.add(
-          member.key().outside(above + name, ProblemPhrases.shortened(found), edge.get()));
+      problems.add(member.key().outside(above + name, ProblemPhrases.shortened(found), edge.get()));
       return true;
     }
     if (meant.isEmpty() && trade.edges().denied(above + name, name, value)) {
@@ -127,8 +125,7 @@ final class KeyRepair {
     if (meant.isEmpty() && value.isEmpty() && glued.matches()) {
       return unglued(above, member, glued);
     }
-    meant.ifPresent(
-        target -> moves(above, target, member, unknown(above, name, member)));
+    meant.ifPresent(target -> moves(above, target, member, unknown(above, name, member)));
     Optional<String> says = trade.synonyms().key(name).flatMap(SynonymRow::says);
     if (meant.isEmpty() && says.isPresent()) {
       problems.add(unknown(above, name, member).withAdvice(says.get()));
@@ -140,22 +137,18 @@ final class KeyRepair {
   /** {@code vine:wisteria} in braces is one long key to the parser. */
   private boolean unglued(String above, Node.Member member, Matcher glued) {
     String key = glued.group(1);
-    Node.Scalar value =
-        new Node.Scalar(member.value().origin(), glued.group(2), Node.Form.TEXT);
+    Node.Scalar value = new Node.Scalar(member.value().origin(), glued.group(2), Node.Form.TEXT);
     if (places.meant(above, key, value).filter(path -> path.equals(above + key)).isEmpty()) {
       return false;
     }
-    problems.add(
-        unknown(above, glued.group(), member)
-            .withAdvice("Maybe a space after each colon?"));
+    problems.add(unknown(above, glued.group(), member).withAdvice(ShapeReader.SPACE_AFTER_COLON));
     moved.putIfAbsent(above + key, new Node.Member(member.key(), value));
     return true;
   }
 
   private void moves(String above, String target, Node.Member member, Problem problem) {
     if (stands(target) && member.key().line().isPresent()) {
-      problems.add(
-          problem.withAdvice("Maybe leave it out? " + target + " is there as well."));
+      problems.add(problem.withAdvice("Maybe leave it out? " + target + " is there as well."));
       return;
     }
     String key = KeyPlaces.last(target);
@@ -174,7 +167,8 @@ final class KeyRepair {
     String shown = ProblemPhrases.shortened(name);
     return member
         .key()
-        .problem(above + shown, "key " + shown + " (unknown)", ProblemPhrases.oneOf(places.in(above)));
+        .problem(
+            above + shown, "key " + shown + " (unknown)", ProblemPhrases.oneOf(places.in(above)));
   }
 
   private boolean stands(String path) {

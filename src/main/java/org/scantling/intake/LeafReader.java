@@ -15,7 +15,8 @@ import org.scantling.tables.Shown;
 final class LeafReader {
   private static final Pattern WHOLE = Pattern.compile("-?\\d{1,9}");
   private static final Pattern ZONE = Pattern.compile("(-?\\d{1,4})([abAB]?)");
-  private static final Pattern ONE_COUNT = Pattern.compile("\\D*?\\b(\\d{1,4})(?:\\.0+)?\\b[^\\d.,/]*");
+  private static final Pattern ONE_COUNT =
+      Pattern.compile("\\D*?\\b(\\d{1,4})(?:\\.0+)?\\b[^\\d.,/]*");
   private static final int LONGEST_TEXT = 200;
 
   private final Vocabulary vocabulary;
@@ -41,7 +42,8 @@ final class LeafReader {
   /** Reads the value of a key that holds no group and no list. */
   void read(ShapeKeys.Key key, Node node, String path) {
     if (!(node instanceof Node.Scalar value) || value.form() == Node.Form.EMPTY) {
-      problems.add(node.origin().problem(path, node.words(), accepted(key)));
+      problems.add(
+          node.origin().problem(path, node.words(), accepted(key)).withAdvice(hidden(node)));
       return;
     }
     switch (key.entry().kind()) {
@@ -53,6 +55,13 @@ final class LeafReader {
       case PLACE_ON_HILL -> placeOnHill(value, path);
       default -> quantity(key.entry().kind(), value, path);
     }
+  }
+
+  /** A number sign begins a remark, unless it stands in quotes. */
+  private static String hidden(Node node) {
+    return node instanceof Node.Scalar value && value.text().startsWith("#")
+        ? "Maybe \"" + value.text() + "\"?"
+        : "";
   }
 
   /** Whether a key would take a value as it stands; nothing is told. */

@@ -100,7 +100,9 @@ final class PieceLengths {
               .problem(
                   lengthPath,
                   said.originals().get(lengthPath),
-                  Length.feetAndInches(withoutIn) + " or longer, which leaves nothing for " + path));
+                  Length.feetAndInches(withoutIn)
+                      + " or longer, which leaves nothing for "
+                      + path));
     } else if (given.isEmpty()) {
       said.putNumber(path, workedIn, Length.inches(workedIn));
     } else if (Math.abs(given.getAsDouble() - workedIn) > SIXTEENTH_IN + SLACK_IN) {
@@ -108,7 +110,10 @@ final class PieceLengths {
           origin(path)
               .problem(
                   path,
-                  said.originals().get(path) + " (beside a length of " + said.originals().get(lengthPath) + ")",
+                  said.originals().get(path)
+                      + " (beside a length of "
+                      + said.originals().get(lengthPath)
+                      + ")",
                   Length.inches(workedIn) + ", what the length leaves, or one of the two left out")
               .withAdvice("Maybe " + Length.inches(workedIn) + "?"));
     }

@@ -3,11 +3,17 @@ package org.scantling.intake;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Holds a file against its shape record: unknown keys, missing keys, wrong forms, wrong values. */
 final class ShapeReader {
+  static final String SPACE_AFTER_COLON = "Maybe a space after each colon?";
+
   private static final int MOST_ITEMS = 100;
+  private static final Pattern GLUED = Pattern.compile("([a-z-]+)[:=].*");
 
   private final Problems problems;
   private final Readings readings = new Readings();
@@ -35,7 +41,8 @@ final class ShapeReader {
     List<ShapeKeys.Key> keys = ShapeKeys.keys(shape);
     List<String> known = keys.stream().map(ShapeKeys.Key::key).toList();
     group.members().forEach((name, member) -> unknown(name, member, path, known));
-    List<String> glued = group.members().keySet().stream().filter(name -> name.matches("[a-z-]+[:=].*")).map(name -> name.split("[:=]")[0]).toList();
+    List<String> glued =
+        group.members().keySet().stream().flatMap(name -> glued(name).stream()).toList();
     for (ShapeKeys.Key key : keys) {
       String below = path + key.key();
       Node.Member member = group.members().get(key.key());
@@ -62,9 +69,15 @@ final class ShapeReader {
             .withAdvice(problems.areMany() ? "" : advice(name, known)));
   }
 
+  /** The key of a key and value that stand together without a space. */
+  private static Optional<String> glued(String name) {
+    Matcher together = GLUED.matcher(name);
+    return together.matches() ? Optional.of(together.group(1)) : Optional.empty();
+  }
+
   private static String advice(String name, List<String> known) {
-    if (name.matches("[a-z-]+[:=].*") && known.contains(name.split("[:=]")[0])) {
-      return "Maybe a space after each colon?";
+    if (glued(name).filter(known::contains).isPresent()) {
+      return SPACE_AFTER_COLON;
     }
     return known.size() == 1 ? "Maybe " + known.get(0) + "?" : NearMiss.advice(name, known);
   }
@@ -147,7 +160,7 @@ final class ShapeReader {
     boolean glued =
         keys.stream().anyMatch(key -> value.text().matches("(?s).*\\b" + key.key() + "[:=]\\S.*"));
     if (glued) {
-      return "Maybe a space after each colon?";
+      return SPACE_AFTER_COLON;
     }
     List<String> taking =
         keys.stream()
@@ -163,8 +176,7 @@ final class ShapeReader {
     List<ShapeKeys.Key> keys = ShapeKeys.keys(key.type());
     String one = asKey(keys, word, path);
     if (word.form() == Node.Form.EMPTY || word.form() == Node.Form.NUMBER || !one.isEmpty()) {
-      problems.add(
-          word.origin().problem(path, word.words(), acceptedItem(key)).withAdvice(one));
+      problems.add(word.origin().problem(path, word.words(), acceptedItem(key)).withAdvice(one));
     } else {
       leaves.word(key, word, path, acceptedItem(key));
     }

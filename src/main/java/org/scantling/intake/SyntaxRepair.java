@@ -132,6 +132,7 @@ final class SyntaxRepair {
     if (bare.matches()) {
       all.add(bare.group(1) + bare.group(2) + ": " + bare.group(3));
     }
+    all.add(written.replaceAll(":\\s+(#\\w+)", ": \"$1\""));
     if (written.matches("\\s*[A-Za-z][A-Za-z-]*\\s*")) {
       all.add(written.stripTrailing() + ":");
     }

@@ -20,8 +20,7 @@ final class TradeWords {
 
   static TradeWords of(Tables tables) {
     TradeWords words =
-        new TradeWords(
-            new Synonyms(tables.synonyms().rows()), new Edges(tables.edges().rows()));
+        new TradeWords(new Synonyms(tables.synonyms().rows()), new Edges(tables.edges().rows()));
     tables.sizes().rows().forEach(row -> words.sizes.put(row.id(), row));
     return words;
   }

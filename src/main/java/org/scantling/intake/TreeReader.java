@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
@@ -22,6 +24,7 @@ import tools.jackson.dataformat.yaml.YAMLParser;
 final class TreeReader {
   private static final int DEEPEST = 12;
   private static final int MOST_SLIPS = 20;
+  private static final Pattern REMARK = Pattern.compile(".*:\\s*(#\\w+)\\s*");
   private static final TokenStreamFactory YAML = new YAMLFactory();
   private static final TokenStreamFactory JSON = new JsonFactory();
 
@@ -52,9 +55,7 @@ final class TreeReader {
         Problem problem = notWellFormed(source, unreadable);
         int near = problem.line().orElse(1) - source.firstLine() + 1;
         Optional<SyntaxRepair.Mended> mended =
-            slips < MOST_SLIPS
-                ? SyntaxRepair.of(text, line(unreadable), near)
-                : Optional.empty();
+            slips < MOST_SLIPS ? SyntaxRepair.of(text, line(unreadable), near) : Optional.empty();
         if (mended.isEmpty()) {
           throw problems.fatal(problem);
         }
@@ -85,9 +86,7 @@ final class TreeReader {
   }
 
   private static int line(JacksonException unreadable) {
-    return unreadable.getLocation() == null
-        ? 1
-        : Math.max(unreadable.getLocation().getLineNr(), 1);
+    return unreadable.getLocation() == null ? 1 : Math.max(unreadable.getLocation().getLineNr(), 1);
   }
 
   private static JsonParser opened(SourceText source) {
@@ -141,12 +140,29 @@ final class TreeReader {
     return switch (token) {
       case START_OBJECT -> new Node.Group(origin, members(path, depth));
       case START_ARRAY -> new Node.Items(origin, items(path, depth));
-      case VALUE_NULL -> new Node.Scalar(origin, "", Node.Form.EMPTY);
+      case VALUE_NULL -> new Node.Scalar(origin, remark(), Node.Form.EMPTY);
       case VALUE_TRUE, VALUE_FALSE -> new Node.Scalar(origin, parser.getString(), Node.Form.TRUTH);
       case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT ->
           new Node.Scalar(origin, parser.getString(), Node.Form.NUMBER);
       default -> new Node.Scalar(origin, parser.getString(), Node.Form.TEXT);
     };
+  }
+
+  /** What a number sign hides where a value should stand: {@code grade: #2}. */
+  private String remark() {
+    if (source.isJson()) {
+      return "";
+    }
+    int line = Math.max(parser.currentTokenLocation().getLineNr(), 1);
+    return source
+        .text()
+        .lines()
+        .skip(line - 1L)
+        .findFirst()
+        .map(REMARK::matcher)
+        .filter(Matcher::matches)
+        .map(found -> found.group(1))
+        .orElse("");
   }
 
   private Map<String, Node.Member> members(String path, int depth) {

@@ -43,7 +43,8 @@ final class UnitAdvice {
   private static boolean near(String unit, String known) {
     return unit.matches("(?i)lbs?|pounds?")
         ? known.equals("psf") || known.equals("lb")
-        : unit.startsWith(known + " ") || NearMiss.nearest(unit, List.of(known, known + "s")).isPresent();
+        : unit.startsWith(known + " ")
+            || NearMiss.nearest(unit, List.of(known, known + "s")).isPresent();
   }
 
   private static List<String> with(QuantityKind kind, String number, Bounds.Range range) {

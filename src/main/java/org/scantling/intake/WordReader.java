@@ -2,8 +2,9 @@ package org.scantling.intake;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.regex.Pattern;
 import org.scantling.tables.SynonymRow;
 import org.scantling.tables.WrittenSize;
 
@@ -12,6 +13,8 @@ import org.scantling.tables.WrittenSize;
  * for the same.
  */
 final class WordReader {
+  private static final int MOST_OFFERED = 3;
+
   private final TradeWords trade;
   private final Problems problems;
   private final Readings readings;
@@ -29,7 +32,8 @@ final class WordReader {
    * @param words those that are accepted
    * @param accepted what is accepted, as it follows "must be"
    */
-  void read(String list, Collection<String> words, Node.Scalar value, String path, String accepted) {
+  void read(
+      String list, Collection<String> words, Node.Scalar value, String path, String accepted) {
     Optional<SynonymRow> row = trade.synonyms().word(list, value.text());
     Optional<String> meant =
         meant(words, value)
@@ -81,16 +85,22 @@ final class WordReader {
 
   /** The words that stand in a longer text, such as {@code 2x8} in {@code (2) 2x8}. */
   private static String inside(String size, String text, Collection<String> words) {
-    String spaced = " " + text.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9.]+", " ") + " ";
+    String spaced = " " + spaced(text) + " ";
     List<String> found =
         words.stream()
-            .filter(
-                word ->
-                    spaced.contains(" " + word.toLowerCase(java.util.Locale.ROOT).replace('-', ' ') + " ")
-                        || size.matches(".*(?<![\\dx])" + java.util.regex.Pattern.quote(word) + "(?![\\dx]).*"))
-            .collect(Collectors.toList());
-    return found.isEmpty() || found.size() > 3
+            .filter(word -> spaced.contains(" " + spaced(word) + " ") || holds(size, word))
+            .toList();
+    return found.isEmpty() || found.size() > MOST_OFFERED
         ? ""
         : "Maybe " + ProblemPhrases.either(found) + "?";
+  }
+
+  private static String spaced(String text) {
+    return text.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9.]+", " ").strip();
+  }
+
+  /** A size is no part of a longer number. */
+  private static boolean holds(String size, String word) {
+    return Pattern.compile("(?<![\\dx])" + Pattern.quote(word) + "(?![\\dx])").matcher(size).find();
   }
 }

@@ -27,7 +27,9 @@ final class LengthText {
           "(-?)(\\d{1,9}(?:\\.\\d{1,20})?)\\s*"
               + "(yd|yards?|mm|millimet(?:er|re)s?|cm|centimet(?:er|re)s?|m|met(?:er|re)s?)");
   private static final Map<String, Double> MM =
-      Map.of("yd", YARD_MM, "ya", YARD_MM, "mm", 1.0, "mi", 1.0, "cm", 10.0, "ce", 10.0, "m", 1000.0, "me", 1000.0);
+      Map.of(
+          "yd", YARD_MM, "ya", YARD_MM, "mm", 1.0, "mi", 1.0, "cm", 10.0, "ce", 10.0, "m", 1000.0,
+          "me", 1000.0);
 
   /** As drawings have it: {@code 5-8 1/2} are feet and inches. */
   private static final Pattern DRAWN = Pattern.compile("(\\d{1,3})-(\\d{1,2} \\d{1,2}/\\d{1,2})");

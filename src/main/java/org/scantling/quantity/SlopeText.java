@@ -16,8 +16,10 @@ final class SlopeText {
   private static final Pattern ONE_IN_SOME =
       Pattern.compile(NUMBER + "\\s*(?::|\\bin\\b|\\bto\\b)\\s*" + NUMBER);
   private static final Pattern LINK =
-      Pattern.compile("\\s*(?:\\bper\\b|\\bover\\b|\\bin\\b|\\bto\\b|\\ba\\b|[:/](?=\\s*(?:ft|foot|m\\b)))\\s*");
-  private static final Pattern ALONE = Pattern.compile("(?:each |every )?(ft|foot|m|meter|yd|yard)");
+      Pattern.compile(
+          "\\s*(?:\\bper\\b|\\bover\\b|\\bin\\b|\\bto\\b|\\ba\\b|[:/](?=\\s*(?:ft|foot|m\\b)))\\s*");
+  private static final Pattern ALONE =
+      Pattern.compile("(?:each |every )?(ft|foot|m|meter|yd|yard)");
   private static final int HUNDRED = 100;
   private static final int YARD_FT = 3;
 

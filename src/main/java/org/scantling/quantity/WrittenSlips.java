@@ -15,7 +15,8 @@ final class WrittenSlips {
       Pattern.compile("(\\d[\\d.]*)\\s*(?:-|to|\u2013)\\s*(\\d[\\d.]*\\s*[A-Za-z%/'\"].*)");
   private static final Pattern DASHED = Pattern.compile("(\\d{1,3})\\s*[-\u2013]\\s*(\\d{1,2})\"?");
   private static final Pattern FEET =
-      Pattern.compile("(\\d{1,4}\\s*(?:'|\u2032|\u2019|ft|feet)\\s*-?\\s*\\d{1,2}(?: \\d/\\d{1,2})?)");
+      Pattern.compile(
+          "(\\d{1,4}\\s*(?:'|\u2032|\u2019|ft|feet)\\s*-?\\s*\\d{1,2}(?: \\d/\\d{1,2})?)");
   private static final Pattern MANY_INCHES =
       Pattern.compile("(\\d{1,4})\\s*(?:'|ft|feet)\\s*-?\\s*(\\d{1,3})\\s*(?:\"|in|inches)");
 

@@ -7,7 +7,8 @@ import java.util.regex.Pattern;
 /** The size of a timber as people write it: {@code 4 x 4}, {@code 4"x4"}, {@code 4X4}. */
 public final class WrittenSize {
   private static final Pattern SIZE =
-      Pattern.compile("(\\d{1,4})(?:in|mm)?[\"\u2033\u201d]?(?:x|\u00d7|by|\\*)(\\d{1,4})(?:in|mm)?[\"\u2033\u201d]?s?");
+      Pattern.compile(
+          "(\\d{1,4})(?:in|mm)?[\"\u2033\u201d]?(?:x|\u00d7|by|\\*)(\\d{1,4})(?:in|mm)?[\"\u2033\u201d]?s?");
 
   private WrittenSize() {}
 

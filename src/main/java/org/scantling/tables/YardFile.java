@@ -185,7 +185,8 @@ public final class YardFile {
             () ->
                 tables.synonyms().rows().stream()
                     .filter(row -> row.list().equals(column))
-                    .filter(row -> row.written().stream().anyMatch(word -> plain(word).equals(plain)))
+                    .filter(
+                        row -> row.written().stream().anyMatch(word -> plain(word).equals(plain)))
                     .flatMap(row -> row.means().stream())
                     .filter(known::contains)
                     .findFirst());

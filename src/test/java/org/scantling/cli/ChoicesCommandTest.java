@@ -19,7 +19,8 @@ class ChoicesCommandTest {
     String said = Run.of("choices", asked).endedWith(ExitStatus.ANSWERED).out();
 
     assertThat(said).contains("- clay: clay, silt and their mixtures", "After ASTM D2488");
-    assertThat(said.replaceAll("\\s+", " ")).contains("after 2 hours silt", "It goes with site.soil");
+    assertThat(said.replaceAll("\\s+", " "))
+        .contains("after 2 hours silt", "It goes with site.soil");
     assertThat(said.lines()).allMatch(line -> line.length() <= 80);
   }
 

@@ -109,8 +109,7 @@ class FirstTryTest {
 
     assertThat(with("yard: yard.csv\n", "propose", SITE).endedWith(0).out())
         .isEqualTo(Run.of("propose", SITE).out());
-    assertThat(
-            with("yard: yard.csv\n", "propose", SITE, "--list", "buying").endedWith(0).out())
+    assertThat(with("yard: yard.csv\n", "propose", SITE, "--list", "buying").endedWith(0).out())
         .isNotEqualTo(Run.of("propose", SITE, "--list", "buying").out());
   }
 
@@ -133,7 +132,8 @@ class FirstTryTest {
 
   @Test
   void it_stands_at_the_usual_place_of_the_system() throws IOException {
-    Path usual = Files.createDirectories(home.resolve(".config/scantling")).resolve("defaults.yaml");
+    Path usual =
+        Files.createDirectories(home.resolve(".config/scantling")).resolve("defaults.yaml");
     Path named = Files.createDirectories(home.resolve("cfg/scantling")).resolve("defaults.yaml");
     Path roaming = Files.createDirectories(home.resolve("roam/scantling")).resolve("defaults.yaml");
     assertThat(UserDefaults.place(Map.of(), "Linux", home)).isEmpty();
@@ -147,7 +147,8 @@ class FirstTryTest {
                 Map.of("XDG_CONFIG_HOME", home.resolve("cfg").toString()), "Mac OS X", home))
         .hasValue(named);
     assertThat(
-            UserDefaults.place(Map.of("APPDATA", home.resolve("roam").toString()), "Windows 11", home))
+            UserDefaults.place(
+                Map.of("APPDATA", home.resolve("roam").toString()), "Windows 11", home))
         .hasValue(roaming);
   }
 }

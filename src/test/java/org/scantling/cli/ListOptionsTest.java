@@ -64,7 +64,8 @@ class ListOptionsTest {
     String said = wrong("propose", SITE, "--out", out.toString(), "--yard", yard.toString());
 
     assertThat(said)
-        .contains(":2: price: found '-5', accepted is an amount such as 12.95 or $1,295.00, or nothing")
+        .contains(
+            ":2: price: found '-5', accepted is an amount such as 12.95 or $1,295.00, or nothing")
         .contains(":3: size: found '4y4', accepted is a size that the sizes table has")
         .contains(":4: length: found '-8 ft', accepted is from 1 ft to 60 ft");
     assertThat(out).doesNotExist();

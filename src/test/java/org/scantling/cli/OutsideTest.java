@@ -74,7 +74,10 @@ class OutsideTest {
 
   @ParameterizedTest
   @CsvSource({
-    "peat, gives way", "fill, nobody knows", "Fill dirt, nobody knows", "muck, gives way"
+    "peat, gives way",
+    "fill, nobody knows",
+    "Fill dirt, nobody knows",
+    "muck, gives way"
   })
   void ground_that_no_table_values_is_a_case_for_an_engineer(String soil, String because)
       throws IOException {
@@ -111,8 +114,13 @@ class OutsideTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "Swing Lane garden", "Pool Street", "The round garden", "House on the hill", "Deck Avenue 4",
-        "Curved Lane", "Louverne cottage"
+        "Swing Lane garden",
+        "Pool Street",
+        "The round garden",
+        "House on the hill",
+        "Deck Avenue 4",
+        "Curved Lane",
+        "Louverne cottage"
       })
   void a_title_that_is_a_name_means_nothing(String title) throws IOException {
     assertThat(propose(SITE.replace("Long walk", title)).endedWith(ExitStatus.ANSWERED).out())

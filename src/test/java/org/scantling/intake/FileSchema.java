@@ -80,7 +80,8 @@ final class FileSchema {
         && field.getName().equals("climate")) {
       node.set("anyOf", enoughClimate());
     }
-    if (PIECES.containsKey(field.getName()) && field.getDeclaringType().getErasedType().equals(DesignFile.class)) {
+    if (PIECES.containsKey(field.getName())
+        && field.getDeclaringType().getErasedType().equals(DesignFile.class)) {
       ArrayNode ways = NODES.arrayNode();
       ways.add(required(PIECES.get(field.getName()))).add(required("length"));
       node.set("anyOf", ways);
@@ -150,12 +151,11 @@ final class FileSchema {
       case PERCENT ->
           quantity(
               node,
-              STARTS_AS_A_NUMBER + ".*(%|percent|pct|:|\\bin\\b|\\bto\\b|per|over|/).*$|^(level|flat)$");
+              STARTS_AS_A_NUMBER
+                  + ".*(%|percent|pct|:|\\bin\\b|\\bto\\b|per|over|/).*$|^(level|flat)$");
       case LENGTH ->
           quantity(
-              node,
-              STARTS_AS_A_NUMBER
-                  + "(.*[^0-9.,\\s]2?\\s*|[0-9]*-[0-9]+ [0-9]+/[0-9]+\\s*)$");
+              node, STARTS_AS_A_NUMBER + "(.*[^0-9.,\\s]2?\\s*|[0-9]*-[0-9]+ [0-9]+/[0-9]+\\s*)$");
       default -> quantity(node, STARTS_AS_A_NUMBER + ".*[^0-9.,\\s]2?\\s*$");
     };
   }

@@ -56,8 +56,15 @@ class ForgivenTest {
 
   @ParameterizedTest
   @CsvSource({
-    "loam, clay", "Silt, clay", "sandy loam, sand", "silty gravel, sand", "gravel, sandy-gravel",
-    "Sandy Gravel, sandy-gravel", "ledge, foliated-rock", "granite, bedrock", "CLAY, clay"
+    "loam, clay",
+    "Silt, clay",
+    "sandy loam, sand",
+    "silty gravel, sand",
+    "gravel, sandy-gravel",
+    "Sandy Gravel, sandy-gravel",
+    "ledge, foliated-rock",
+    "granite, bedrock",
+    "CLAY, clay"
   })
   void a_soil_is_read_by_what_the_code_classes_it_as(String written, String soil) {
     // IBC Table 1806.2: class 5 is clay, sandy clay, silty clay, clayey silt, silt and sandy silt.
@@ -110,9 +117,7 @@ class ForgivenTest {
   }
 
   @ParameterizedTest
-  @CsvSource({
-    "1:12, 8.333", "1 in 12, 8.333", "1/4 in per ft, 2.083", "level, 0", "2 percent, 2"
-  })
+  @CsvSource({"1:12, 8.333", "1 in 12, 8.333", "1/4 in per ft, 2.083", "level, 0", "2 percent, 2"})
   void a_fall_is_read_as_it_is_spoken(String written, double percent) {
     assertThat(site("slope: 3 %", "slope: " + written).site().ground().slopePercent())
         .isCloseTo(percent, org.assertj.core.api.Assertions.within(1e-3));
@@ -129,11 +134,14 @@ class ForgivenTest {
 
   @ParameterizedTest
   @CsvSource({
-    "no. 2, No.2", "'''#2''', No.2", "No 2, No.2", "2, No.2", "select structural, Select-Structural"
+    "no. 2, No.2",
+    "'''#2''', No.2",
+    "No 2, No.2",
+    "2, No.2",
+    "select structural, Select-Structural"
   })
   void a_grade_is_read_as_the_stamp_has_it(String written, String grade) {
-    assertThat(site("grade: No.2", "grade: " + written).site().materials().grade())
-        .hasValue(grade);
+    assertThat(site("grade: No.2", "grade: " + written).site().materials().grade()).hasValue(grade);
   }
 
   @ParameterizedTest
@@ -154,7 +162,8 @@ class ForgivenTest {
           String text =
               row.list().equals("style")
                   ? BASE.replace("style: on-top", "style: '" + written + "'")
-                  : BASE.replace("footing: embedded", "footing: embedded, backfill: '" + written + "'");
+                  : BASE.replace(
+                      "footing: embedded", "footing: embedded, backfill: '" + written + "'");
           BaseDesign design =
               new DesignReader(VOCABULARY)
                   .read(new SourceText("base.yaml", 1, text, Example.folder("good")))

@@ -74,7 +74,10 @@ class PieceLengthsTest {
     String agree = "overhang: 12 3/16 in, length: 10 ft";
     String apart = "overhang: 12 1/8 in, length: 10 ft";
 
-    assertThat(read(base("on-top", "embedment: 30 in", agree, "overhang: 12 in")).headers().overhangIn())
+    assertThat(
+            read(base("on-top", "embedment: 30 in", agree, "overhang: 12 in"))
+                .headers()
+                .overhangIn())
         .isEqualTo(12.1875);
     assertThat(refusal(base("on-top", "embedment: 30 in", apart, "overhang: 12 in")))
         .isEqualTo(
@@ -92,9 +95,7 @@ class PieceLengthsTest {
   void one_of_the_two_has_to_be_given() {
     assertThat(refusal(base("on-top", "embedment: 30 in", "size: 4x6", "overhang: 12 in")))
         .contains("given twice");
-    assertThat(
-            refusal(
-                base("on-top", "embedment: 30 in", "overhang: 12 in", "at-posts: single")))
+    assertThat(refusal(base("on-top", "embedment: 30 in", "overhang: 12 in", "at-posts: single")))
         .contains("crossbeams.overhang: (missing: overhang, or the length of the piece)");
   }
 

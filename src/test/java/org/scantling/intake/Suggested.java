@@ -10,7 +10,9 @@ import tools.jackson.databind.node.ObjectNode;
 import tools.jackson.databind.node.StringNode;
 import tools.jackson.dataformat.yaml.YAMLMapper;
 
-/** Does to a file what a problem suggests, as its reader would, knowing nothing but the sentence. */
+/**
+ * Does to a file what a problem suggests, as its reader would, knowing nothing but the sentence.
+ */
 final class Suggested {
   private static final YAMLMapper YAML = new YAMLMapper();
   private static final Pattern LINE = Pattern.compile("Maybe `(.*)`\\?");
@@ -110,8 +112,7 @@ final class Suggested {
     JsonNode held = ((ObjectNode) from).remove(key);
     ObjectNode into = tree;
     for (String group : groups) {
-      into =
-          into.get(group) instanceof ObjectNode there ? there : into.putObject(group);
+      into = into.get(group) instanceof ObjectNode there ? there : into.putObject(group);
     }
     into.set(name, held);
   }
@@ -124,7 +125,8 @@ final class Suggested {
       boolean last = i == path.size() - 1 || !below.isContainer();
       if (last) {
         JsonNode put = YAML.readTree(value);
-        JsonNode written = put.isContainer() || put.isNumber() ? put : StringNode.valueOf(value);
+        boolean asTyped = put.isContainer() || put.isNumber() || value.startsWith("\"");
+        JsonNode written = asTyped ? put : StringNode.valueOf(value);
         if (parent instanceof ArrayNode list) {
           list.set(Integer.parseInt(path.get(i)), written);
         } else {

@@ -54,7 +54,7 @@ class LengthTest {
         "6 | 6 (no unit)",
         "-6.5 | -6.5 (no unit)",
         "1e3 | 1e3 (no unit)",
-        "6 yd | 6 yd (unknown unit yd)",
+        "6 rd | 6 rd (unknown unit rd)",
         "six feet | six feet (not a length)",
         "--6 ft | --6 ft (not a length)",
         "+-6 ft | +-6 ft (not a length)",

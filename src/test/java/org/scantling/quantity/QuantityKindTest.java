@@ -48,7 +48,7 @@ class QuantityKindTest {
         "LOAD | 30 | 30 (no unit)",
         "LOAD | 30 psi | 30 psi (unknown unit psi)",
         "WIND_SPEED | 30 psf | 30 psf (wrong kind of unit: this is a load)",
-        "WIND_SPEED | 115 knots | 115 knots (unknown unit knots)",
+        "WIND_SPEED | 115 furlongs | 115 furlongs (unknown unit furlongs)",
         "PERCENT | 3 F | 3 F (wrong kind of unit: this is a temperature)",
         "DEGREE_DAYS | 44 F | 44 F (wrong kind of unit: this is a temperature)",
         "TEMPERATURE | 1500 F-days | 1500 F-days (wrong kind of unit: this is degree-days)",

@@ -29,6 +29,7 @@ class WrittenTradeTest {
         "6 feet and 2 inches|74",
         "6'2''|74",
         "84 inches|84",
+        "6 yd|216",
         "6\u00a0ft|72",
         "2.5 meters|98.4252",
         "450 millimetres|17.7165",
@@ -65,14 +66,23 @@ class WrittenTradeTest {
 
   @ParameterizedTest
   @CsvSource({
-    "30 lb/sqft, 30", "30 lbs per sq ft, 30", "30 pounds per square foot, 30", "30 PSF, 30"
+    "30 lb/sqft, 30",
+    "30 lbs per sq ft, 30",
+    "30 pounds per square foot, 30",
+    "30 PSF, 30"
   })
   void a_load_is_read_with_its_unit_written_out(String written, double psf) {
     assertThat(QuantityKind.LOAD.parse(written)).isEqualTo(psf);
   }
 
   @ParameterizedTest
-  @CsvSource({"115 miles per hour, 115", "115 m.p.h., 115", "185 kmh, 114.9536", "185 kph, 114.9536"})
+  @CsvSource({
+    "115 miles per hour, 115",
+    "115 m.p.h., 115",
+    "185 kmh, 114.9536",
+    "185 kph, 114.9536",
+    "100 knots, 115.0779"
+  })
   void a_wind_is_read_with_its_unit_written_out(String written, double mph) {
     assertThat(QuantityKind.WIND_SPEED.parse(written)).isCloseTo(mph, within(1e-3));
   }
@@ -105,7 +115,8 @@ class WrittenTradeTest {
   @ParameterizedTest
   @CsvSource({"24", "1/4", "8/7 in", "12:0"})
   void what_is_not_clear_stays_refused(String written) {
-    assertThat(catchThrowableOfType(QuantityException.class, () -> Length.parse(written))).isNotNull();
+    assertThat(catchThrowableOfType(QuantityException.class, () -> Length.parse(written)))
+        .isNotNull();
     assertThat(
             catchThrowableOfType(
                 QuantityException.class, () -> QuantityKind.PERCENT.parse(written)))

@@ -42,7 +42,8 @@ class ClosedListsTest {
   void a_timber_is_told_by_what_it_measures() {
     ClosedList sizes = LISTS.at("posts.size").orElseThrow();
 
-    assertThat(sizes.find("4x4").orElseThrow().name()).isEqualTo("3 1/2\" by 3 1/2\" across the end");
+    assertThat(sizes.find("4x4").orElseThrow().name())
+        .isEqualTo("3 1/2\" by 3 1/2\" across the end");
     assertThat(ClosedLists.of(TABLES, UnitSystem.METRIC).at("posts.size").orElseThrow().find("4x4"))
         .hasValueSatisfying(size -> assertThat(size.name()).startsWith("89 mm by 89 mm"));
   }
