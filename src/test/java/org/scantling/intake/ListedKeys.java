@@ -21,7 +21,7 @@ final class ListedKeys {
       Class<?> shape, String above, Vocabulary vocabulary, Map<String, Collection<String>> found) {
     for (ShapeKeys.Key key : ShapeKeys.keys(shape)) {
       String path = above + key.key();
-      Collection<String> words = new ArrayList<>(key.fixedWords());
+      List<String> words = new ArrayList<>(key.fixedWords());
       words.addAll(vocabulary.of(key.entry().table()));
       if (!words.isEmpty() && !words.equals(List.of("none"))) {
         found.put(path, words);
