@@ -152,14 +152,14 @@ class VisitPropertyTest {
           .of(row.id())
           .filter(VisitAnswers.Given::isWritten)
           .filter(given -> row.hasPath())
-          .ifPresent(given -> put(visit, row, given.text(), answers, expected));
+          .ifPresent(given -> put(row, given.text(), answers, expected));
     }
     putRecord(visit, answers, expected);
     return expected;
   }
 
   private static void put(
-      Visit visit, VisitRow row, String text, VisitAnswers answers, Map<String, String> expected) {
+      VisitRow row, String text, VisitAnswers answers, Map<String, String> expected) {
     switch (row.path()) {
       case "walkway.users" -> {
         List<String> words = list(text);
