@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.scantling.design.BaseDesign;
+import org.scantling.tables.Tables;
 
 class WrittenDateTest {
   private static final String GATE = readGate();
@@ -38,7 +39,7 @@ class WrittenDateTest {
 
   private static BaseDesign.Event read(String entry) {
     String text = GATE.replace("posts:\n", "  record: [ " + entry + " ]\nposts:\n");
-    return new DesignReader(Example.VOCABULARY)
+    return new DesignReader(Vocabulary.of(Tables.load()))
         .read(new SourceText("gate.yaml", 1, text, Path.of("")))
         .design()
         .proven()
