@@ -141,7 +141,10 @@ public final class DesignReader {
   }
 
   private Optional<DesignIntake> read(SourceText source, Problems problems) {
-    Node.Group file = TreeReader.readGroup(source, problems);
+    return read(TreeReader.readGroup(source, problems), problems);
+  }
+
+  private Optional<DesignIntake> read(Node.Group file, Problems problems) {
     ShapeReader shapes = new ShapeReader(vocabulary, problems);
     Node.Group placed = shapes.repaired(DesignFile.class, file);
     Readings said = shapes.read(DesignFile.class, placed);

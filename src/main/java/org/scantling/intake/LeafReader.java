@@ -2,13 +2,11 @@ package org.scantling.intake;
 
 import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.scantling.design.Site;
 import org.scantling.quantity.QuantityException;
 import org.scantling.quantity.QuantityKind;
-import org.scantling.tables.OtherGrades;
 import org.scantling.tables.Shown;
 
 /** Reads one single value: checks its form, its unit, its word and its bounds. */

@@ -18,7 +18,8 @@ public record Outside(
   /** One sentence, with its place before it. */
   public String text() {
     String place = line.isPresent() ? file + ":" + line.getAsInt() : file;
-    return place + ": " + field + ": " + sentence();
+    boolean named = found.startsWith(field.substring(field.lastIndexOf('.') + 1));
+    return place + ": " + (named ? "" : field + ": ") + sentence();
   }
 
   /** What people are told. */

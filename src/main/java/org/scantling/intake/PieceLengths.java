@@ -2,6 +2,7 @@ package org.scantling.intake;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.quantity.Length;
 import org.scantling.tables.SizeRow;
@@ -123,15 +124,17 @@ final class PieceLengths {
     return at(group) instanceof Node.Group there && there.members().containsKey(key);
   }
 
-  private Node at(String group) {
+  private @Nullable Node at(String group) {
     Node.Member member = file.members().get(group);
     return member == null ? null : member.value();
   }
 
   private Origin origin(String path) {
     int dot = path.indexOf('.');
-    return at(path.substring(0, dot)) instanceof Node.Group there
-        ? there.members().get(path.substring(dot + 1)).value().origin()
-        : file.origin();
+    if (!(at(path.substring(0, dot)) instanceof Node.Group there)) {
+      return file.origin();
+    }
+    Node.Member member = there.members().get(path.substring(dot + 1));
+    return member == null ? there.origin() : member.value().origin();
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.scantling.tables.OtherGrades;
 import org.scantling.tables.SynonymRow;
 import org.scantling.tables.WrittenSize;
 
@@ -57,7 +58,7 @@ final class WordReader {
                         .problem(path, value.words(), accepted)
                         .withAdvice(
                             row.flatMap(SynonymRow::says)
-                                .orElseGet(() -> advice(value.text(), words)))));
+                                .orElseGet(() -> advice(list, value.text(), words)))));
   }
 
   /** The accepted word that is written in other letters, if it is one alone. */
@@ -78,7 +79,13 @@ final class WordReader {
     return same.size() == 1 ? Optional.of(same.get(0)) : Optional.empty();
   }
 
-  private static String advice(String text, Collection<String> words) {
+  private static String advice(String list, String text, Collection<String> words) {
+    Optional<String> other =
+        list.equals(TableWords.GRADES.list()) ? OtherGrades.why(text) : Optional.empty();
+    return other.orElseGet(() -> near(text, words));
+  }
+
+  private static String near(String text, Collection<String> words) {
     String near = NearMiss.advice(text, words);
     return near.isEmpty() ? inside(WrittenSize.plain(text), text, words) : near;
   }

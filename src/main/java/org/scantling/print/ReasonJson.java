@@ -2,6 +2,7 @@ package org.scantling.print;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.scantling.design.BaseDesign;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;

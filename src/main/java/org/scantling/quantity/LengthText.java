@@ -63,7 +63,8 @@ final class LengthText {
     }
     match = METRIC.matcher(plain);
     if (match.matches()) {
-      double millimetres = Double.parseDouble(match.group(2)) * MM.get(unit(match.group(3)));
+      double millimetres =
+          Double.parseDouble(match.group(2)) * Objects.requireNonNull(MM.get(unit(match.group(3))));
       return signed(match, millimetres / Inches.IN_MILLIMETRES);
     }
     return Optional.empty();

@@ -101,6 +101,7 @@ enum TableFile {
   WORKINGS("workings.csv", CalculationRow.class, false, "id,roles,part,statement,formula,metric"),
   SYNONYMS("synonyms.csv", SynonymRow.class, true, "id,list,written,means,says"),
   EDGES("edges.csv", EdgeRow.class, true, "id,keys,words,title,because,whose"),
+  SYMBOLS("symbols.csv", SymbolRow.class, false, "id,symbol,scope,part,means,unit"),
   DEMANDS(
       "demands.csv",
       DemandRow.class,

@@ -112,7 +112,17 @@ public final class YardFile {
     String cell = WrittenSize.plain(written);
     if (tables.sizes().find(cell).isEmpty()) {
       List<String> known = tables.sizes().rows().stream().map(SizeRow::id).toList();
-      wrong(line, "size", written, "a size that the sizes table has: " + String.join(", ", known));
+      String more =
+          cell.matches("\\d{2,3}x\\d{2,3}")
+              ? "; another metric size is added by a line '"
+                  + cell
+                  + ",metric' under 'id,market' in the file sizes.csv of --house-rules"
+              : "";
+      wrong(
+          line,
+          "size",
+          written,
+          "a size that the sizes table has: " + String.join(", ", known) + more);
     }
     return cell;
   }
@@ -170,7 +180,9 @@ public final class YardFile {
     List<String> known = words.distinct().toList();
     Optional<String> meant = meant(column, cell, known);
     if (!cell.isEmpty() && meant.isEmpty()) {
-      wrong(line, column, cell, "one of " + String.join(", ", known) + ", or nothing for any");
+      String why = OtherGrades.why(cell).map(it -> ". " + it).orElse("");
+      wrong(
+          line, column, cell, "one of " + String.join(", ", known) + ", or nothing for any" + why);
     }
     return meant;
   }
