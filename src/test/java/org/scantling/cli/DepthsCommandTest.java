@@ -196,7 +196,7 @@ class DepthsCommandTest {
         "--post|4x6|--post: 4x6 must be a square size, such as 4x4",
         "--soil|sandy|Maybe sand",
         "--fill|grvel|Maybe gravel",
-        "--vine|roses|--vine: roses must be one of",
+        "--vine|thistles|--vine: thistles must be one of",
         "--exposure|E|--exposure: E must be one of B, C or D",
         "--isolated-posts|perhaps|--isolated-posts: perhaps must be"
       })

@@ -126,10 +126,10 @@ class NorthernPlacesTest {
     String site = site("1.9", "0.4", "0.36");
     assertThat(said(0, "why", site, "wind", "--for", "engineer"))
         .contains("(2 x 1000 x 0.36 kPa / 1.2929)^0.5 / 0.44704 = 52.79 mph")
-        .contains("V = v g f^0.5 = 52.79 mph x 1.52 x 1.6^0.5 = 101.5 mph")
+        .contains("V = v gf f50^0.5 = 52.79 mph x 1.52 x 1.6^0.5 = 101.5 mph")
         .contains("(1.4 x 0.9 x 2 x 20.885 x 0.36 kPa / (0.00256 x 0.8489 x 0.85 x 0.85))^0.5");
     assertThat(said(0, "why", site, "snow", "--for", "engineer", "--units", "metric"))
-        .contains("S = 0.8 Ss + Sr = 0.8 x 1.9 kPa + 0.4 kPa = 1.92 kPa")
+        .contains("S = Cb Ss + Sr = 0.8 x 1.9 kPa + 0.4 kPa = 1.92 kPa")
         .contains("pg = S / (0.7 Ct) = 1.92 kPa / (0.7 x 1.2) = 2.286 kPa");
   }
 
