@@ -35,13 +35,13 @@ class KeptAnswersTest {
 
   @Test
   void every_wish_is_answered_or_refused() throws IOException {
-    answeredOrRefused(20);
+    answeredOrRefused(6);
   }
 
   @Test
   @Tag("slow")
   void many_more_wishes_are_answered_or_refused() throws IOException {
-    answeredOrRefused(ALL ? Integer.MAX_VALUE : 120);
+    answeredOrRefused(ALL ? Integer.MAX_VALUE : 40);
   }
 
   private static void answeredOrRefused(int most) throws IOException {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -15,6 +16,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * -DtrialSeed=N} draws others; {@code -Xmx512m} shows that this much memory is enough.
  */
 class NoFaultsTest {
+  private static final int FEW = 150;
   private static final int TRIALS = Integer.getInteger("trials", 900);
   private static final long SEED = Long.getLong("trialSeed", 1);
 
@@ -23,9 +25,18 @@ class NoFaultsTest {
   @ParameterizedTest
   @EnumSource(Trials.Kind.class)
   void no_file_ends_the_program(Trials.Kind kind) {
-    List<String> failures = new FaultDriver(folder).run(kind, SEED, TRIALS * share(kind) / 10);
+    assertThat(failures(kind, SEED + 1, FEW)).isEmpty();
+  }
 
-    assertThat(failures).isEmpty();
+  @Tag("slow")
+  @ParameterizedTest
+  @EnumSource(Trials.Kind.class)
+  void no_file_of_many_ends_the_program(Trials.Kind kind) {
+    assertThat(failures(kind, SEED, TRIALS)).isEmpty();
+  }
+
+  private List<String> failures(Trials.Kind kind, long seed, int trials) {
+    return new FaultDriver(folder).run(kind, seed, trials * share(kind) / 10);
   }
 
   /** Tenths of all trials. */

@@ -1,6 +1,7 @@
 package org.scantling.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.util.List;
@@ -114,6 +115,26 @@ class ForgivenTest {
       })
   void whoever_passes_is_read_with_or_without_the_list(String written, int count) {
     assertThat(site("users: [ two-abreast ]", written).site().walkway().users()).hasSize(count);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "one, 1",
+    "two, 2",
+    "three, 3",
+    "four, 4",
+    "five, 5",
+    "six, 6",
+    "seven, 7",
+    "eight, 8",
+    "nine, 9",
+    "ten, 10",
+    "eleven, 11",
+    "twelve, 12"
+  })
+  void a_count_in_a_word_is_offered_as_its_figure(String written, int count) {
+    assertThatThrownBy(() -> design("count: 7", "count: " + written))
+        .hasMessageContaining("Maybe " + count + "?");
   }
 
   @ParameterizedTest

@@ -33,7 +33,7 @@ class KeptResultsPropertyTest {
     return Arbitraries.of(MoreAsked.values());
   }
 
-  @Property(tries = 12, seed = "20261005", edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 5, seed = "20261005", edgeCases = EdgeCasesMode.NONE)
   void what_is_kept_changes_nothing(
       @ForAll("wishes") Wish wish, @ForAll("demands") MoreAsked demand) {
     changesNothing(wish, demand);

@@ -32,7 +32,7 @@ class RandomSitesPropertyTest {
     return RandomWish.any();
   }
 
-  @Property(tries = 40, seed = "20260822", edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 12, seed = "20260822", edgeCases = EdgeCasesMode.NONE)
   void more_of_one_demand_never_gives_less(
       @ForAll("wishes") Wish wish, @ForAll("shares") double share, @ForAll("bases") String base) {
     neverLess(wish, share, base);

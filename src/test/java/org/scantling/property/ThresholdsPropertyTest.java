@@ -22,19 +22,18 @@ import org.scantling.words.Words;
 
 /**
  * A run just below and a run just above every threshold give the two choices that are named: all
- * points of three scenarios, of every one where slow tests run, by an engine that remembers
- * nothing. Each value of a demand is run once, whatever number of choices turn there. {@code
- * -Dturning=all} takes the sites of the rule cases too.
+ * points of one scenario, of every one where slow tests run, by an engine that remembers nothing.
+ * Each value of a demand is run once, whatever number of choices turn there. {@code -Dturning=all}
+ * takes the sites of the rule cases too.
  */
 class ThresholdsPropertyTest {
   private static final boolean ALL = "all".equals(System.getProperty("turning"));
 
   @Test
   void on_both_sides_of_a_turning_point_stand_the_choices_that_are_named() {
-    List<Integer> checked = checked(new Scenarios().demo().subList(0, 3));
+    List<Integer> checked = checked(new Scenarios().demo().subList(0, 1));
 
-    assertThat(checked).hasSize(3).allMatch(points -> points > 0);
-    assertThat(checked.stream().mapToInt(Integer::intValue).sum()).isGreaterThan(90);
+    assertThat(checked).singleElement().satisfies(points -> assertThat(points).isGreaterThan(20));
   }
 
   @Test
