@@ -3,6 +3,7 @@ package org.scantling.cli;
 import java.util.List;
 import java.util.Optional;
 import org.scantling.tables.Tables;
+import org.scantling.tables.WrittenSize;
 import picocli.CommandLine.Option;
 
 /** What a table of hole depths goes over: one value each, or several with commas. */
@@ -57,7 +58,7 @@ final class DepthLists {
   private List<String> frosts;
 
   Optional<List<String>> posts() {
-    return Optional.ofNullable(posts).map(each -> each.stream().map(SizeText::plain).toList());
+    return Optional.ofNullable(posts).map(each -> each.stream().map(WrittenSize::plain).toList());
   }
 
   /** True where posts are named and all of them are metric sizes. */

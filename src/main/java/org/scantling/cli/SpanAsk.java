@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import org.scantling.quantity.QuantityException;
 import org.scantling.quantity.QuantityKind;
 import org.scantling.spans.Role;
+import org.scantling.tables.WrittenSize;
 import org.scantling.words.RoleWords;
 
 /**
@@ -49,7 +50,7 @@ final class SpanAsk {
   }
 
   private void take(String word) {
-    String size = SizeText.plain(word);
+    String size = WrittenSize.plain(word);
     if (SIZE.matcher(size).matches()) {
       sizes.add(size);
     } else if (length(word)) {

@@ -16,6 +16,7 @@ import org.scantling.tables.DesignValueRow;
 import org.scantling.tables.OtherGrades;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.Tables;
+import org.scantling.tables.WrittenSize;
 import picocli.CommandLine.Option;
 
 /** What timber a span table is about, and how it is used. */
@@ -103,12 +104,12 @@ final class SpanTimberOptions {
 
   /** Sizes that are named by the option. */
   List<String> named() {
-    return sizes.stream().map(SizeText::plain).filter(size -> !size.equals(ALL)).toList();
+    return sizes.stream().map(WrittenSize::plain).filter(size -> !size.equals(ALL)).toList();
   }
 
   /** True where a role has a size: headers of boards are had in pairs. */
   boolean has(Role role, String size, Tables tables) {
-    String plain = SizeText.plain(size);
+    String plain = WrittenSize.plain(size);
     return size(tables, named(role, plain, tables))
         .filter(found -> found.row().roles().contains(found.plies() > 1 ? BOARD : role.member()))
         .isPresent();
@@ -137,7 +138,7 @@ final class SpanTimberOptions {
     }
     List<TimberSize> read = new ArrayList<>();
     for (String written : asked.isEmpty() ? sizes : asked) {
-      String size = SizeText.plain(written);
+      String size = WrittenSize.plain(written);
       if (size.equals(ALL)) {
         read.addAll(all(tables, role, units));
       } else {

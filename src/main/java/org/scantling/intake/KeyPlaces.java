@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.scantling.tables.WordForm;
 
 /** Every key of a kind of file by its path, and where a key that it does not have may belong. */
 final class KeyPlaces {
@@ -44,9 +45,7 @@ final class KeyPlaces {
               places.addAll(row.means());
             });
     List<String> elsewhere =
-        byPath.keySet().stream()
-            .filter(path -> Synonyms.plain(last(path)).equals(Synonyms.plain(name)))
-            .toList();
+        byPath.keySet().stream().filter(path -> WordForm.same(last(path), name)).toList();
     long least = elsewhere.stream().mapToLong(KeyPlaces::depth).min().orElse(0);
     List<String> highest = elsewhere.stream().filter(path -> depth(path) == least).toList();
     if (highest.size() == 1) {

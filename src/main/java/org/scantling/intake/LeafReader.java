@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.scantling.design.Site;
+import org.scantling.quantity.CountWord;
 import org.scantling.quantity.QuantityException;
 import org.scantling.quantity.QuantityKind;
 import org.scantling.tables.Shown;
@@ -128,16 +129,13 @@ final class LeafReader {
   }
 
   /** The one whole number that a text names, in figures or in a word. */
-  private String count(String text) {
+  private static String count(String text) {
     Matcher number = ONE_COUNT.matcher(text);
-    return number.matches()
-        ? "Maybe " + number.group(1) + "?"
-        : vocabulary
-            .trade()
-            .synonyms()
-            .word("count", text)
-            .map(row -> "Maybe " + row.means().get(0) + "?")
-            .orElse("");
+    if (number.matches()) {
+      return "Maybe " + number.group(1) + "?";
+    }
+    int word = CountWord.of(text).orElse(0);
+    return word > 0 ? "Maybe " + word + "?" : "";
   }
 
   /** A year alone may stand without quotes, as a number. */

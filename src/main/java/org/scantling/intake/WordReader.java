@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.scantling.tables.OtherGrades;
 import org.scantling.tables.SynonymRow;
+import org.scantling.tables.WordForm;
 import org.scantling.tables.WrittenSize;
 
 /**
@@ -74,8 +75,7 @@ final class WordReader {
     if (words.contains(size)) {
       return Optional.of(size);
     }
-    List<String> same =
-        words.stream().filter(word -> Synonyms.plain(word).equals(Synonyms.plain(text))).toList();
+    List<String> same = words.stream().filter(word -> WordForm.same(word, text)).toList();
     return same.size() == 1 ? Optional.of(same.get(0)) : Optional.empty();
   }
 

@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -189,23 +188,18 @@ public final class YardFile {
 
   /** The word itself, the same in other letters, or the one that people also call so. */
   private Optional<String> meant(String column, String cell, List<String> known) {
-    String plain = plain(cell);
     return known.stream()
-        .filter(word -> plain(word).equals(plain))
+        .filter(word -> WordForm.same(word, cell))
         .findFirst()
         .or(
             () ->
                 tables.synonyms().rows().stream()
                     .filter(row -> row.list().equals(column))
                     .filter(
-                        row -> row.written().stream().anyMatch(word -> plain(word).equals(plain)))
+                        row -> row.written().stream().anyMatch(word -> WordForm.same(word, cell)))
                     .flatMap(row -> row.means().stream())
                     .filter(known::contains)
                     .findFirst());
-  }
-
-  private static String plain(String word) {
-    return word.toLowerCase(Locale.ROOT).replaceAll("[\\s_.#-]", "");
   }
 
   private boolean once(CsvFile.Line line, String size, double lengthIn, Yard.Made made) {

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.scantling.quantity.CountWord;
 import org.scantling.quantity.QuantityException;
 import org.scantling.quantity.QuantityKind;
 import org.scantling.words.Sayings;
@@ -25,12 +26,6 @@ record TimberPieces(OptionalInt count, Optional<String> size, Optional<String> l
   static final String NO_SIZE = "no-size";
   static final String NO_LENGTH = "no-length";
 
-  private static final List<String> NUMBERS =
-      List.of(
-          ("zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen"
-                  + " fifteen sixteen seventeen eighteen nineteen twenty")
-              .split(" "));
-
   private static final String FRACTION = "(?:\\d{1,3}/\\d{1,2})";
   private static final String NUMBER =
       "(?:\\d{1,5}(?:\\.\\d{1,4})?(?:[ -]" + FRACTION + ")?|" + FRACTION + ")";
@@ -47,7 +42,7 @@ record TimberPieces(OptionalInt count, Optional<String> size, Optional<String> l
               + "|\\d{1,5}(?:\\.\\d{1,4})?))?(?![\\dx])");
   private static final Pattern LONG = Pattern.compile(LENGTH);
   private static final Pattern COUNT =
-      Pattern.compile("(?<![\\d./-])\\b(\\d{1,4}|" + String.join("|", NUMBERS) + ")\\b");
+      Pattern.compile("(?<![\\d./-])\\b(\\d{1,4}|" + String.join("|", CountWord.all()) + ")\\b");
 
   /** From this figure on a size is in millimeters. */
   private static final int METRIC_FROM = 16;
@@ -87,8 +82,8 @@ record TimberPieces(OptionalInt count, Optional<String> size, Optional<String> l
     if (!match.find()) {
       return OptionalInt.empty();
     }
-    int word = NUMBERS.indexOf(match.group(1));
-    return OptionalInt.of(word >= 0 ? word : Integer.parseInt(match.group(1)));
+    OptionalInt word = CountWord.of(match.group(1));
+    return word.isPresent() ? word : OptionalInt.of(Integer.parseInt(match.group(1)));
   }
 
   /** A yard names the length of inch timber in feet, of metric timber in meters or millimeters. */

@@ -1,11 +1,11 @@
 package org.scantling.words;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.scantling.tables.SynonymRow;
 import org.scantling.tables.Tables;
+import org.scantling.tables.WordForm;
 
 /**
  * What is told of a word of a file that was read as another, or of a title that hints at something
@@ -56,11 +56,7 @@ final class ReadAs {
   }
 
   private static boolean names(List<String> words, String written) {
-    return words.stream().anyMatch(word -> plain(word).equals(plain(written)));
-  }
-
-  private static String plain(String word) {
-    return word.toLowerCase(Locale.ROOT).replaceAll("[\\s_.#-]", "");
+    return words.stream().anyMatch(word -> WordForm.same(word, written));
   }
 
   /** Assumptions end their own sentences. */
