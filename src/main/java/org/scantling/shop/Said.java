@@ -18,8 +18,6 @@ import org.scantling.reasons.SourceKind;
 final class Said {
   private static final double CU_M_IN_A_CU_FT = 0.028316847;
 
-  private static final double MARK_IN = 5 / Inches.IN_MILLIMETRES;
-
   private final UnitSystem units;
 
   Said(UnitSystem units) {
@@ -32,17 +30,6 @@ final class Said {
 
   String length(double inches) {
     return units == UnitSystem.IMPERIAL ? Length.feetAndInches(inches) : Length.millimetres(inches);
-  }
-
-  /** A length in the ground, or a mark that a post may miss by more: to 5 mm on a metric tape. */
-  String mark(double inches) {
-    return units == UnitSystem.IMPERIAL
-        ? Length.feetAndInches(inches)
-        : Length.millimetres(Math.round(inches / MARK_IN) * MARK_IN);
-  }
-
-  String marks(List<Double> inches) {
-    return inches.stream().map(this::mark).collect(Collectors.joining(", "));
   }
 
   /** Many pieces of something long together: metres, for nobody counts its millimetres. */

@@ -45,7 +45,7 @@ final class SetOutPage {
             + " above the ground at A1.");
     page.paragraph(
         "Holes are "
-            + said.mark(ground.holeIn())
+            + said.length(ground.holeIn())
             + " wide; the dig column says how deep, from the ground at the post. In the bottom go "
             + said.length(ground.bedIn() - ground.padIn())
             + " of gravel"
@@ -71,16 +71,16 @@ final class SetOutPage {
               ? List.of(
                   post.name(),
                   post.mark(),
-                  said.mark(post.alongIn()),
-                  said.mark(post.onGroundIn()),
-                  said.mark(post.acrossIn()),
-                  said.mark(post.digIn()))
+                  said.length(post.alongIn()),
+                  said.length(post.onGroundIn()),
+                  said.length(post.acrossIn()),
+                  said.length(post.digIn()))
               : List.of(
                   post.name(),
                   post.mark(),
-                  said.mark(post.alongIn()),
-                  said.mark(post.acrossIn()),
-                  said.mark(post.digIn()),
+                  said.length(post.alongIn()),
+                  said.length(post.acrossIn()),
+                  said.length(post.digIn()),
                   said.length(post.lengthIn())));
     }
     page.heading("Stakes and holes").add(new Block.Grid(rows));
@@ -102,8 +102,8 @@ final class SetOutPage {
       SetOut.PostMark post = setOut.posts().get(i);
       List<String> numbers =
           List.of(
-              said.mark(post.bottomBelowLineIn()),
-              said.mark(post.footBelowLineIn()),
+              said.length(post.bottomBelowLineIn()),
+              said.length(post.footBelowLineIn()),
               said.length(post.topOverLineIn()),
               said.length(post.lengthIn()));
       if (numbers.toString().equals(last)) {
@@ -163,10 +163,7 @@ final class SetOutPage {
     for (SetOut.Running running : setOut.running()) {
       items.add(
           new Block.Item(
-              Said.capital(running.line()) + ", " + running.what(),
-              running.what().equals(SettingOut.MIDDLES)
-                  ? said.marks(running.atIn())
-                  : said.lengths(running.atIn())));
+              Said.capital(running.line()) + ", " + running.what(), said.lengths(running.atIn())));
     }
     page.heading("Running marks, the tape held at one end").items(items);
     page.paragraph("A mark with a minus is short of the center of the first post.");

@@ -8,9 +8,6 @@ import org.scantling.tables.NumberRow;
 
 /** Works out the set-out. */
 final class SettingOut {
-  /** The marks that a post is set by. */
-  static final String MIDDLES = "middle of each post";
-
   private final Built built;
   private final Geometry geometry;
   private final TopLine top;
@@ -121,7 +118,7 @@ final class SettingOut {
       middles.add(tape.nearest(top.alongIn(post)));
       faces.add(tape.nearest(top.alongIn(post) - halfIn));
     }
-    running.add(new SetOut.Running("each row, on the ground", MIDDLES, 0, middles));
+    running.add(new SetOut.Running("each row, on the ground", "middle of each post", 0, middles));
     running.add(new SetOut.Running("each row, on the ground", "near face of each post", 0, faces));
     if (top.stepped()) {
       running.add(crossbeamsInPlan());

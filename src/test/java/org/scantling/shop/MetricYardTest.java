@@ -125,17 +125,16 @@ class MetricYardTest {
         .containsOnlyOnce("All lengths are in millimeters, rounded to the nearest one.")
         .contains("3721 mm");
     assertThat(page("metric-country", ListKind.SET_OUT))
-        .containsOnlyOnce("stakes, middles of posts and depths of holes rounded to the nearest 5");
+        .containsOnlyOnce("All lengths are in millimeters, rounded to the nearest one.");
   }
 
-  /** By hand: rows 2.246 m apart are staked at 2245 mm; the diagonal stays that of 2246. */
+  /** By hand: (1550^2 + 2246^2)^0.5 = 2729: stakes, strings and diagonals are of one walk. */
   @Test
-  void stakes_are_told_to_five_millimetres_and_diagonals_to_one() {
+  void stakes_strings_and_diagonals_agree_to_the_millimetre() {
     assertThat(page("metric-country", ListKind.SET_OUT))
-        .contains("A1 P1 0 mm 0 mm 1375 mm 3721 mm", "B1 P3 0 mm 2245 mm 1375 mm 3721 mm")
+        .contains("A1 P1 0 mm 0 mm 1375 mm 3721 mm", "B1 P3 0 mm 2246 mm 1375 mm 3721 mm")
         .contains("A1 to B2 and the other way, 2729 mm");
-    assertThat(new Said(UnitSystem.METRIC).mark(2.5 / 25.4)).isEqualTo("5 mm");
-    assertThat(new Said(UnitSystem.METRIC).mark(2.4 / 25.4)).isEqualTo("0 mm");
+    assertThat(page("metric-country", ListKind.ORDER)).contains("two rows 2246 mm");
   }
 
   @Test
