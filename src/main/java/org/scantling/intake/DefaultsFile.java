@@ -9,5 +9,4 @@ record DefaultsFile(
             exception = true)
         String units,
     @Entry(says = "the yard's own list", exception = true) String yard,
-    @Entry(says = "the list of prices", exception = true) String prices,
     @Entry(says = "folder of the house's own table rows", exception = true) String houseRules) {}

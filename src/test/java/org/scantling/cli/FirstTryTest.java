@@ -91,6 +91,13 @@ class FirstTryTest {
   }
 
   @Test
+  void a_key_for_which_no_command_has_an_option_is_refused() throws IOException {
+    Run run = with("prices: prices.csv\n", "propose", SITE).endedWith(ExitStatus.WRONG_INPUT);
+
+    assertThat(run.err()).contains("prices", "units, yard or house-rules");
+  }
+
+  @Test
   void a_folder_of_house_rules_is_found_from_the_file_on() throws IOException {
     Files.createDirectories(home.resolve("house"));
     Files.writeString(home.resolve("house/soils.csv"), "id,words\nclay,our yellow clay\n");
