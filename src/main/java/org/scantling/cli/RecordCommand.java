@@ -72,7 +72,7 @@ final class RecordCommand implements Callable<Integer> {
       visit.over();
       out.println(
           AskedText.of(
-              Sayings.read("visit-words.csv")
+              Sayings.of("visit")
                   .say("recorded", "file", file.toString(), "entries", String.valueOf(entries)),
               0));
     }

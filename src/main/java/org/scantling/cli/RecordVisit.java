@@ -23,7 +23,7 @@ final class RecordVisit {
   private final Tables tables;
   private final KeyReader keys;
   private final GeneralOptions general;
-  private final Sayings sayings = Sayings.read("visit-words.csv");
+  private final Sayings sayings = Sayings.of("visit");
 
   RecordVisit(Path file, RecordedBase base, GeneralOptions general) {
     this.file = file;

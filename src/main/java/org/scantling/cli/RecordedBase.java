@@ -23,7 +23,7 @@ final class RecordedBase {
   private final Tables tables;
   private final DesignReader reader;
   private final BaseDesign before;
-  private final Sayings sayings = Sayings.read("visit-words.csv");
+  private final Sayings sayings = Sayings.of("visit");
 
   private RecordedBase(Path file, Tables tables) {
     this.file = file;

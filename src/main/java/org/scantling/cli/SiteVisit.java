@@ -74,7 +74,7 @@ final class SiteVisit {
     Vocabulary vocabulary = Vocabulary.of(workplace.tables());
     KeyReader keys = KeyReader.ofSite(vocabulary);
     BaseOffers offers =
-        new BaseOffers(file, new DesignReader(vocabulary), Sayings.read("visit-words.csv"));
+        new BaseOffers(file, new DesignReader(vocabulary), Sayings.of("visit"));
     VisitChoices choices =
         new VisitChoices(
             keys,

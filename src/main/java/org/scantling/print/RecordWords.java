@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 import org.scantling.design.BaseDesign;
 import org.scantling.words.Sayings;
 
-/** What a base is told to have been through, in a few sentences of rules/record-words.csv. */
+/** What a base is told to have been through, in a few sentences of rules/words/record.csv. */
 final class RecordWords {
   private static final int YEAR = 4;
   private static final int YEAR_AND_MONTH = 7;
@@ -20,7 +20,7 @@ final class RecordWords {
   private static final DateTimeFormatter MONTH =
       DateTimeFormatter.ofPattern("MMMM uuuu", Locale.ENGLISH);
 
-  private final Sayings sayings = Sayings.read("record-words.csv");
+  private final Sayings sayings = Sayings.of("record");
   private final List<BaseDesign.Event> events;
 
   private RecordWords(List<BaseDesign.Event> events) {

@@ -11,12 +11,12 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
- * The rules that can be told: those with a row in {@code rules/words.csv}. A rule base that
+ * The rules that can be told: those with a row in {@code rules/words/findings.csv}. A rule base that
  * compiled to something else, or to nothing, must not start: an empty rule base looks exactly like
  * a structure that needs no change.
  */
 final class WordedRules {
-  private static final String FILE = "/org/scantling/rules/words.csv";
+  private static final String FILE = "/org/scantling/rules/words/findings.csv";
 
   private WordedRules() {}
 
@@ -47,7 +47,7 @@ final class WordedRules {
     untold.removeAll(worded);
     if (!missing.isEmpty() || !untold.isEmpty()) {
       throw new RuleBaseFault(
-          "the compiled rules and rules/words.csv differ; told there but not compiled: "
+          "the compiled rules and rules/words/findings.csv differ; told there but not compiled: "
               + missing
               + "; compiled but not told there: "
               + untold);

@@ -33,7 +33,7 @@ public final class Visit {
     this.tables = tables;
     this.keys = keys;
     this.choices = choices;
-    this.sayings = Sayings.read("visit-words.csv");
+    this.sayings = Sayings.of("visit");
     this.reading = new AnswerReading(keys, choices, sayings);
     this.last = last;
   }

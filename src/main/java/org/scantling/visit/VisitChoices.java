@@ -28,7 +28,7 @@ public final class VisitChoices {
     this.keys = keys;
     this.lists = lists;
     own.putAll(offered);
-    for (Map<String, String> row : WordFile.read("visit-choices.csv")) {
+    for (Map<String, String> row : WordFile.read("words/visit-choices.csv")) {
       own.computeIfAbsent(row.get("question"), id -> new ArrayList<>())
           .add(new Choosable(row.get("option"), row.get("words")));
     }

@@ -4,7 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * A question of a visit: a row of rules/visit.csv.
+ * A question of a visit: a row of rules/words/visit-questions.csv.
  *
  * @param id its name, by which answers are kept
  * @param kind which visit it belongs to
@@ -58,7 +58,7 @@ public record VisitRow(
           answer.written(),
           row.get("note"));
     } catch (IllegalArgumentException | IllegalStateException wrong) {
-      throw new IllegalStateException("rules/visit.csv: " + id + ": " + wrong.getMessage(), wrong);
+      throw new IllegalStateException("rules/words/visit-questions.csv: " + id + ": " + wrong.getMessage(), wrong);
     }
   }
 

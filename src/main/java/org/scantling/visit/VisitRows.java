@@ -12,7 +12,7 @@ import org.scantling.words.WordFile;
 
 /** The questions of a visit in the order in which they are asked. */
 public final class VisitRows {
-  private static final String FILE = "visit.csv";
+  private static final String FILE = "words/visit-questions.csv";
 
   private final List<VisitRow> rows;
 

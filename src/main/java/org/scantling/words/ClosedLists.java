@@ -12,7 +12,7 @@ import org.scantling.tables.Tables;
 
 /**
  * Every list of words of which the site or base file takes one, what each word means and how to
- * tell on the spot which is right: rules/lists.csv and list-values.csv, with the words of the
+ * tell on the spot which is right: rules/words/closed-lists.csv and closed-list-values.csv, with the words of the
  * tables that own a list.
  */
 public final class ClosedLists {
@@ -24,10 +24,10 @@ public final class ClosedLists {
 
   /** The lists with the words of these tables, whatever a house added to them among them. */
   public static ClosedLists of(Tables tables, UnitSystem units) {
-    List<Map<String, String>> values = WordFile.read("list-values.csv");
+    List<Map<String, String>> values = WordFile.read("words/closed-list-values.csv");
     OptionWords options = OptionWords.read(tables);
     List<ClosedList> lists = new ArrayList<>();
-    for (Map<String, String> row : WordFile.read("lists.csv")) {
+    for (Map<String, String> row : WordFile.read("words/closed-lists.csv")) {
       ListWords words = new ListWords(row, options, ListOwner.of(row.get("table"), tables, units));
       List<Map<String, String>> own =
           values.stream().filter(each -> each.get("list").equals(row.get("list"))).toList();

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.scantling.quantity.UnitSystem;
 
-/** What a table of hole depths says: rules/depth-words.csv. */
+/** What a table of hole depths says: rules/words/depths.csv. */
 public final class DepthWords {
   private final Map<String, Map<String, String>> byId = new HashMap<>();
 
@@ -17,7 +17,7 @@ public final class DepthWords {
 
   public static DepthWords read(UnitSystem units) {
     DepthWords words = new DepthWords(units);
-    WordFile.read("depth-words.csv").forEach(row -> words.byId.put(row.get("id"), row));
+    WordFile.read("words/depths.csv").forEach(row -> words.byId.put(row.get("id"), row));
     return words;
   }
 
@@ -44,7 +44,7 @@ public final class DepthWords {
   private Map<String, String> row(String id) {
     Map<String, String> row = byId.get(id);
     if (row == null) {
-      throw new IllegalArgumentException("rules/depth-words.csv has no row for '" + id + "'");
+      throw new IllegalArgumentException("rules/words/depths.csv has no row for '" + id + "'");
     }
     return row;
   }

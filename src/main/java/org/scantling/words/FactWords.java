@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 import org.scantling.reasons.Demand;
 import org.scantling.reasons.Question;
 
-/** What rules read, in words: rules/facts.csv. */
+/** What rules read, in words: rules/words/facts.csv. */
 public final class FactWords {
   private final Map<String, Map<String, String>> byFact = new HashMap<>();
   private final Subjects subjects;
@@ -21,7 +21,7 @@ public final class FactWords {
 
   public static FactWords read(Words all) {
     FactWords words = new FactWords(all.subjects());
-    WordFile.read("facts.csv").forEach(row -> words.byFact.put(row.get("fact"), row));
+    WordFile.read("words/facts.csv").forEach(row -> words.byFact.put(row.get("fact"), row));
     return words;
   }
 

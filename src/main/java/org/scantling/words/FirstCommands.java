@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** The few commands that most people want, with what each does: rules/first.csv. */
+/** The few commands that most people want, with what each does: rules/words/first-commands.csv. */
 public final class FirstCommands {
   private static final int SHOWN = 3;
 
@@ -14,7 +14,7 @@ public final class FirstCommands {
   /** Their lines, the first of those that the program has. */
   public static List<String> lines(Set<String> commands) {
     List<Map<String, String>> rows =
-        WordFile.read("first.csv").stream()
+        WordFile.read("words/first-commands.csv").stream()
             .filter(row -> commands.contains(row.get("command")))
             .limit(SHOWN)
             .toList();

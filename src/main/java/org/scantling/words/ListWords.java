@@ -17,7 +17,7 @@ final class ListWords {
   private final ListOwner owner;
 
   /**
-   * @param list the row of rules/lists.csv
+   * @param list the row of rules/words/closed-lists.csv
    * @param owner the table that the words come from; it may have none
    */
   ListWords(Map<String, String> list, OptionWords options, ListOwner owner) {

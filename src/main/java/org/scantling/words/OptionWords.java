@@ -25,7 +25,7 @@ final class OptionWords {
 
   static OptionWords read(Tables tables) {
     OptionWords words = new OptionWords(tables);
-    for (Map<String, String> row : WordFile.read("options.csv")) {
+    for (Map<String, String> row : WordFile.read("words/options.csv")) {
       words.byOption.put(row.get("kind") + "=" + row.get("option"), row);
     }
     return words;

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** Phrases that no rule says, for each reader: rules/phrases.csv. */
+/** Phrases that no rule says, for each reader: rules/words/phrases.csv. */
 final class Phrases {
   private final Map<String, Map<Reader, Template>> byId = new HashMap<>();
 
@@ -24,7 +24,7 @@ final class Phrases {
 
   private static Phrases read() {
     Phrases phrases = new Phrases();
-    for (Map<String, String> row : WordFile.read("phrases.csv")) {
+    for (Map<String, String> row : WordFile.read("words/phrases.csv")) {
       Map<Reader, Template> templates = new EnumMap<>(Reader.class);
       for (Reader reader : Reader.values()) {
         templates.put(reader, new Template(row.get(reader.name().toLowerCase(Locale.ROOT))));
@@ -44,7 +44,7 @@ final class Phrases {
   String say(String id, Reader reader, Map<String, String> blanks) {
     Map<Reader, Template> row = byId.get(id);
     if (row == null) {
-      throw new IllegalArgumentException("rules/phrases.csv has no row for '" + id + "'");
+      throw new IllegalArgumentException("rules/words/phrases.csv has no row for '" + id + "'");
     }
     return row.get(reader).filled(name -> Optional.ofNullable(blanks.get(name)));
   }

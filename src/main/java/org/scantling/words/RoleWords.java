@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
-/** What others call the members of a walk: rules/role-words.csv. */
+/** What others call the members of a walk: rules/words/roles.csv. */
 public final class RoleWords {
   private final Map<String, Meant> byWord = new TreeMap<>();
 
@@ -19,7 +19,7 @@ public final class RoleWords {
 
   public static RoleWords read() {
     RoleWords words = new RoleWords();
-    WordFile.read("role-words.csv")
+    WordFile.read("words/roles.csv")
         .forEach(
             row -> words.byWord.put(row.get("word"), new Meant(row.get("role"), row.get("why"))));
     return words;

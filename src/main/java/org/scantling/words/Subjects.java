@@ -17,7 +17,7 @@ public final class Subjects {
   }
 
   static Subjects read() {
-    return new Subjects(WordFile.read("subjects.csv").stream().map(SubjectRow::read).toList());
+    return new Subjects(WordFile.read("words/subjects.csv").stream().map(SubjectRow::read).toList());
   }
 
   public List<SubjectRow> rows() {
@@ -25,12 +25,12 @@ public final class Subjects {
   }
 
   /**
-   * @throws IllegalArgumentException when rules/subjects.csv has no such row
+   * @throws IllegalArgumentException when rules/words/subjects.csv has no such row
    */
   public SubjectRow row(Question question) {
     SubjectRow row = byQuestion.get(question);
     if (row == null) {
-      throw new IllegalArgumentException("rules/subjects.csv has no row for " + question.id());
+      throw new IllegalArgumentException("rules/words/subjects.csv has no row for " + question.id());
     }
     return row;
   }

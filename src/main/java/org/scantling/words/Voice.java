@@ -401,7 +401,7 @@ public final class Voice {
   }
 
   /**
-   * A phrase of rules/phrases.csv with its blanks filled.
+   * A phrase of rules/words/phrases.csv with its blanks filled.
    *
    * @throws IllegalArgumentException when there is no such phrase, or a blank stays empty
    */

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
-/** One sentence a rule and reader, from rules/words.csv. */
+/** One sentence a rule and reader, from rules/words/findings.csv. */
 final class Wording {
   private final Map<String, Map<Reader, Template>> byRule = new LinkedHashMap<>();
 
@@ -14,7 +14,7 @@ final class Wording {
 
   static Wording read() {
     Wording wording = new Wording();
-    WordFile.read("words.csv").forEach(wording::add);
+    WordFile.read("words/findings.csv").forEach(wording::add);
     return wording;
   }
 
@@ -28,7 +28,7 @@ final class Wording {
   Template template(String rule, Reader reader) {
     Map<Reader, Template> row = byRule.get(rule);
     if (row == null) {
-      throw new IllegalArgumentException("rules/words.csv has no row for rule '" + rule + "'");
+      throw new IllegalArgumentException("rules/words/findings.csv has no row for rule '" + rule + "'");
     }
     return row.get(reader);
   }
@@ -39,7 +39,7 @@ final class Wording {
       templates.put(reader, new Template(row.get(reader.name().toLowerCase(Locale.ROOT))));
     }
     if (byRule.put(row.get("rule"), templates) != null) {
-      throw new IllegalStateException("rules/words.csv has two rows for " + row.get("rule"));
+      throw new IllegalStateException("rules/words/findings.csv has two rows for " + row.get("rule"));
     }
   }
 }

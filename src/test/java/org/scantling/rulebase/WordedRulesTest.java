@@ -54,7 +54,7 @@ class WordedRulesTest {
   private static void refuses(SortedSet<String> compiled, String lists) {
     assertThatThrownBy(() -> WordedRules.compare(WORDED, compiled))
         .isInstanceOf(RuleBaseFault.class)
-        .hasMessageContaining("rules/words.csv differ")
+        .hasMessageContaining("rules/words/findings.csv differ")
         .hasMessageContaining(lists);
   }
 

@@ -19,7 +19,7 @@ class VisitKeysTest {
   void every_key_of_the_file_is_asked_for_or_left_out_for_a_reason(VisitKind kind, String file) {
     Set<String> asked = paths(kind);
     Map<String, String> left =
-        WordFile.read("visit-unasked.csv").stream()
+        WordFile.read("words/visit-unasked.csv").stream()
             .filter(row -> row.get("file").equals(file))
             .collect(Collectors.toMap(row -> row.get("path"), row -> row.get("reason")));
 
@@ -66,7 +66,7 @@ class VisitKeysTest {
 
   @Test
   void each_choice_of_a_question_that_has_no_key_says_what_it_means() {
-    for (Map<String, String> row : WordFile.read("visit-choices.csv")) {
+    for (Map<String, String> row : WordFile.read("words/visit-choices.csv")) {
       assertThat(row.get("words")).as(row.get("question")).isNotBlank();
     }
   }

@@ -68,7 +68,7 @@ class ClosedListsTest {
   @Test
   void no_row_is_for_a_word_that_its_list_does_not_have() {
     Set<String> told = new HashSet<>();
-    for (Map<String, String> row : WordFile.read("list-values.csv")) {
+    for (Map<String, String> row : WordFile.read("words/closed-list-values.csv")) {
       ClosedList list = LISTS.find(row.get("list")).orElseThrow();
       String word = row.get("value");
       assertThat(told.add(list.name() + " " + word)).as(word + " twice").isTrue();
@@ -79,7 +79,7 @@ class ClosedListsTest {
   @Test
   void what_another_file_of_words_says_is_not_said_again() {
     List<String> again =
-        WordFile.read("list-values.csv").stream()
+        WordFile.read("words/closed-list-values.csv").stream()
             .filter(row -> !row.get("name").isEmpty())
             .filter(row -> otherwiseNamed(row.get("list"), row.get("value")))
             .map(row -> row.get("list") + " " + row.get("value"))
@@ -90,7 +90,7 @@ class ClosedListsTest {
 
   private static boolean otherwiseNamed(String list, String word) {
     String kind =
-        WordFile.read("lists.csv").stream()
+        WordFile.read("words/closed-lists.csv").stream()
             .filter(row -> row.get("list").equals(list))
             .map(row -> row.get("names"))
             .findFirst()

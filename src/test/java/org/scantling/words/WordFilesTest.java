@@ -57,7 +57,7 @@ class WordFilesTest {
   @Test
   void no_client_template_is_in_the_words_of_the_trade() {
     SoftAssertions all = new SoftAssertions();
-    for (Map<String, String> row : WordFile.read("words.csv")) {
+    for (Map<String, String> row : WordFile.read("words/findings.csv")) {
       all.assertThat(row.get("client").replaceAll("\\{[^}]*}", ""))
           .as(row.get("rule"))
           .doesNotContainPattern(Jargon.PATTERN);
@@ -67,7 +67,7 @@ class WordFilesTest {
           .as(row.question().id())
           .doesNotContainPattern(Jargon.PATTERN);
     }
-    for (Map<String, String> row : WordFile.read("phrases.csv")) {
+    for (Map<String, String> row : WordFile.read("words/phrases.csv")) {
       all.assertThat(row.get("client").replaceAll("\\{[^}]*}", ""))
           .as(row.get("phrase"))
           .doesNotContainPattern(Jargon.PATTERN);
@@ -108,7 +108,7 @@ class WordFilesTest {
   @Test
   void square_brackets_and_blanks_of_every_template_are_well_formed() {
     SoftAssertions all = new SoftAssertions();
-    for (Map<String, String> row : WordFile.read("words.csv")) {
+    for (Map<String, String> row : WordFile.read("words/findings.csv")) {
       for (String column : List.of("client", "builder", "engineer")) {
         String text =
             row.get(column)
@@ -160,7 +160,7 @@ class WordFilesTest {
   @Test
   void a_rule_without_words_is_named() {
     assertThatThrownBy(() -> Wording.read().template("posts.size.guess", Reader.CLIENT))
-        .hasMessage("rules/words.csv has no row for rule 'posts.size.guess'");
+        .hasMessage("rules/words/findings.csv has no row for rule 'posts.size.guess'");
     assertThatThrownBy(() -> WordFile.read("nowhere.csv"))
         .hasMessage("rules/nowhere.csv is not on the class path");
   }
