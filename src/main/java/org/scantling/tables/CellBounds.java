@@ -98,7 +98,8 @@ final class CellBounds {
    */
   void hold(TableFile table, Row row, Collection<Row> ours) {
     for (String[] bound : bounds) {
-      if (bound[0].equals(table.fileName()) && !row.optional(bound[1]).isEmpty()) {
+      boolean meant = bound[5].isEmpty() || bound[5].equals(row.optional("id"));
+      if (bound[0].equals(table.fileName()) && meant && !row.optional(bound[1]).isEmpty()) {
         numbers(row, bound);
       }
     }

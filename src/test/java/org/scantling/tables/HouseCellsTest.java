@@ -62,6 +62,23 @@ class HouseCellsTest {
         .isEqualTo(4);
   }
 
+  /** A rod thicker than an inch is no dowel to the standard (NDS 12.1.3), so nothing works it. */
+  @Test
+  void a_nail_thicker_than_the_standard_knows_is_refused() {
+    assertThatThrownBy(() -> house("fasteners.csv", "id,diameter_in\nnail.common.16d,2\n"))
+        .hasMessageContaining("fasteners.csv:2: diameter_in: found '2'")
+        .hasMessageContaining("a number from 0.05 to 1");
+  }
+
+  @Test
+  void a_housing_deeper_than_half_of_the_thinnest_post_is_refused() {
+    assertThatThrownBy(() -> house("thumb.csv", "id,value\nrail.housing-depth,12.9\n"))
+        .hasMessageContaining("thumb.csv:2: value: found '12.9'")
+        .hasMessageContaining("a number from 0.05 to 1.7");
+    assertThatThrownBy(() -> house("thumb.csv", "id,value\nrail.housing-share,2/3\n"))
+        .hasMessageContaining("a number from 0.02 to 0.49");
+  }
+
   @Test
   void a_number_where_ours_has_none_and_nothing_would_read_it_is_refused() {
     assertThatThrownBy(() -> house("wind.csv", "id,from_ratio\nwind.gust,0.5\n"))
