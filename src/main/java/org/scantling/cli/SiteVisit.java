@@ -73,8 +73,7 @@ final class SiteVisit {
   private Visit visit(LocalDate today) {
     Vocabulary vocabulary = Vocabulary.of(workplace.tables());
     KeyReader keys = KeyReader.ofSite(vocabulary);
-    BaseOffers offers =
-        new BaseOffers(file, new DesignReader(vocabulary), Sayings.of("visit"));
+    BaseOffers offers = new BaseOffers(file, new DesignReader(vocabulary), Sayings.of("visit"));
     VisitChoices choices =
         new VisitChoices(
             keys,

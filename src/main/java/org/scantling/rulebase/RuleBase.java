@@ -42,7 +42,8 @@ public final class RuleBase {
   }
 
   /**
-   * @throws RuleBaseFault when the compiled rules are not those that {@code rules/words/findings.csv} lists
+   * @throws RuleBaseFault when the compiled rules are not those that {@code
+   *     rules/words/findings.csv} lists
    */
   public static RuleBase load() {
     Map<Phase, PhaseRules> phases = new EnumMap<>(Phase.class);

@@ -11,9 +11,9 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
- * The rules that can be told: those with a row in {@code rules/words/findings.csv}. A rule base that
- * compiled to something else, or to nothing, must not start: an empty rule base looks exactly like
- * a structure that needs no change.
+ * The rules that can be told: those with a row in {@code rules/words/findings.csv}. A rule base
+ * that compiled to something else, or to nothing, must not start: an empty rule base looks exactly
+ * like a structure that needs no change.
  */
 final class WordedRules {
   private static final String FILE = "/org/scantling/rules/words/findings.csv";

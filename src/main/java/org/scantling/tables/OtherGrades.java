@@ -9,7 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** Grades of other design codes, which are refused with the reason: rules/words/other-grades.csv. */
+/**
+ * Grades of other design codes, which are refused with the reason: rules/words/other-grades.csv.
+ */
 public final class OtherGrades {
   private static final String FILE = "/org/scantling/rules/words/other-grades.csv";
   private static final String ANY = "*";

@@ -58,7 +58,8 @@ public record VisitRow(
           answer.written(),
           row.get("note"));
     } catch (IllegalArgumentException | IllegalStateException wrong) {
-      throw new IllegalStateException("rules/words/visit-questions.csv: " + id + ": " + wrong.getMessage(), wrong);
+      throw new IllegalStateException(
+          "rules/words/visit-questions.csv: " + id + ": " + wrong.getMessage(), wrong);
     }
   }
 

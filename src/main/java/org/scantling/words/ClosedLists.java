@@ -12,8 +12,8 @@ import org.scantling.tables.Tables;
 
 /**
  * Every list of words of which the site or base file takes one, what each word means and how to
- * tell on the spot which is right: rules/words/closed-lists.csv and closed-list-values.csv, with the words of the
- * tables that own a list.
+ * tell on the spot which is right: rules/words/closed-lists.csv and closed-list-values.csv, with
+ * the words of the tables that own a list.
  */
 public final class ClosedLists {
   private final List<ClosedList> lists;

@@ -40,7 +40,8 @@ final class ListOwner {
       case "grades" -> unnamed(tables.designValues(), DesignValueRow::grade);
       case "sizes" -> sizes(tables, units);
       case "" -> new ListOwner(false);
-      default -> throw new IllegalStateException("rules/words/closed-lists.csv: no table '" + table + "'");
+      default ->
+          throw new IllegalStateException("rules/words/closed-lists.csv: no table '" + table + "'");
     };
   }
 

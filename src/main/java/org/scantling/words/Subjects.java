@@ -17,7 +17,8 @@ public final class Subjects {
   }
 
   static Subjects read() {
-    return new Subjects(WordFile.read("words/subjects.csv").stream().map(SubjectRow::read).toList());
+    return new Subjects(
+        WordFile.read("words/subjects.csv").stream().map(SubjectRow::read).toList());
   }
 
   public List<SubjectRow> rows() {
@@ -30,7 +31,8 @@ public final class Subjects {
   public SubjectRow row(Question question) {
     SubjectRow row = byQuestion.get(question);
     if (row == null) {
-      throw new IllegalArgumentException("rules/words/subjects.csv has no row for " + question.id());
+      throw new IllegalArgumentException(
+          "rules/words/subjects.csv has no row for " + question.id());
     }
     return row;
   }

@@ -28,7 +28,8 @@ final class Wording {
   Template template(String rule, Reader reader) {
     Map<Reader, Template> row = byRule.get(rule);
     if (row == null) {
-      throw new IllegalArgumentException("rules/words/findings.csv has no row for rule '" + rule + "'");
+      throw new IllegalArgumentException(
+          "rules/words/findings.csv has no row for rule '" + rule + "'");
     }
     return row.get(reader);
   }
@@ -39,7 +40,8 @@ final class Wording {
       templates.put(reader, new Template(row.get(reader.name().toLowerCase(Locale.ROOT))));
     }
     if (byRule.put(row.get("rule"), templates) != null) {
-      throw new IllegalStateException("rules/words/findings.csv has two rows for " + row.get("rule"));
+      throw new IllegalStateException(
+          "rules/words/findings.csv has two rows for " + row.get("rule"));
     }
   }
 }
