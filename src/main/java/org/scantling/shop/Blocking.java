@@ -13,7 +13,7 @@ import org.scantling.design.Structure;
 final class Blocking {
   static final String ROLE = "blocking";
 
-  private static final Shape.Ends ENDS = new Shape.Ends("one end", "other end");
+  private static final Shape.Ends ENDS = Shape.Ends.named("one", "other");
 
   private final Built built;
   private final Geometry geometry;

@@ -10,13 +10,15 @@ import org.scantling.design.TopLine;
 import org.scantling.reasons.Question;
 import org.scantling.tables.FastenerRow;
 import org.scantling.tables.JointRow;
+import org.scantling.words.Sayings;
 
 /**
  * The knee braces: at 45 degrees, lapping post and beam face to face. Legs run between middle
  * lines, as the checks take them.
  */
 final class Braces {
-  private static final Shape.Ends ENDS = new Shape.Ends("foot", "head");
+  private static final Sayings SAYINGS = Sayings.of("pieces");
+  private static final Shape.Ends ENDS = Shape.Ends.named("foot", "head");
   private static final double DEGREES = 45;
   private static final double SINE = Math.sqrt(0.5);
 
@@ -110,7 +112,7 @@ final class Braces {
   private Shape shape(double nodesIn, double lengthIn) {
     EndCut end =
         new EndCut.Sloping(
-            DEGREES, built.tape().nearest(member.depthIn()), "the edge away from the corner");
+            DEGREES, built.tape().nearest(member.depthIn()), SAYINGS.say("long.outer-edge"));
     List<Bore> bores = new ArrayList<>(bores(braces.belowIn()));
     bores.addAll(bores(braces.belowIn() + nodesIn));
     return new Shape(
@@ -162,7 +164,7 @@ final class Braces {
               built.tape().nearest(atIn + offIn),
               0,
               holeIn(),
-              new InchSizes(built).told(bolt().diameterIn()) + " bolt"));
+              new InchSizes(built).bolt(bolt().diameterIn())));
     }
     return bores;
   }

@@ -1,14 +1,16 @@
 package org.scantling.shop;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Proposal;
+import org.scantling.words.Sayings;
 
 /** What the bracket under a post must be rated for: the worst of each way by the footing checks. */
 final class BracketLoads {
+  private static final Sayings SAYINGS = Sayings.of("buying");
+
   private final Proposal proposal;
 
   BracketLoads(Proposal proposal) {
@@ -48,11 +50,17 @@ final class BracketLoads {
 
   /** As it is asked for over the counter; whole pounds, rounded up. */
   static String told(Rating rating) {
-    String lift = rating.liftLb() > 0 ? pounds(rating.liftLb()) + " of lift, " : "no lift, ";
-    return lift + pounds(rating.sideLb()) + " sideways and " + pounds(rating.downLb()) + " down";
+    return SAYINGS.say(
+        rating.liftLb() > 0 ? "rating" : "rating.no-lift",
+        "lift",
+        pounds(rating.liftLb()),
+        "side",
+        pounds(rating.sideLb()),
+        "down",
+        pounds(rating.downLb()));
   }
 
   private static String pounds(double lb) {
-    return String.format(Locale.ROOT, "%d lb", (long) Math.ceil(lb - 1e-9));
+    return Long.toString((long) Math.ceil(lb - 1e-9));
   }
 }

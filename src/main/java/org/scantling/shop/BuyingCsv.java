@@ -1,7 +1,11 @@
 package org.scantling.shop;
 
+import org.scantling.words.Sayings;
+
 /** The buying list as comma-separated text: what to buy, what is spared, how sticks are sawn. */
 final class BuyingCsv {
+  private static final Sayings SAYINGS = Sayings.of("buying");
+
   private final Buying buying;
   private final Said said;
   private final CsvTable table =
@@ -69,11 +73,14 @@ final class BuyingCsv {
             .set("quantity_unit", "in")
             .set(
                 "for",
-                saving.what()
-                    + ", "
-                    + said.length(saving.toIn())
-                    + " instead of "
-                    + said.length(saving.fromIn()));
+                SAYINGS.say(
+                    "saved.note",
+                    "what",
+                    saving.what(),
+                    "length",
+                    said.length(saving.toIn()),
+                    "wanted",
+                    said.length(saving.fromIn())));
     saving.cents().ifPresent(cents -> row.set("cost", said.money(cents)));
   }
 
@@ -82,7 +89,7 @@ final class BuyingCsv {
       table
           .row()
           .set("section", "sawing")
-          .set("item", plan.stock().called() + " x " + said.length(cut.lengthIn()))
+          .set("item", SAYINGS.say("stick", "stock", plan.stock().called(), "length", said.length(cut.lengthIn())))
           .set("needed", cut.times())
           .set("quantity_unit", "sticks")
           .set("for", String.join(" ", cut.marks()));

@@ -64,12 +64,6 @@ public record BuyingLine(
     static Kind wood(String timber, String treatment) {
       return new Kind(timber, treatment, "", Optional.empty());
     }
-
-    /** Of timber: what it is and what it is treated for. */
-    String words() {
-      return timber + ", " + treatment;
-    }
-
     static Kind steel(String finish, Optional<Rating> rating) {
       return new Kind("", "", finish, rating);
     }

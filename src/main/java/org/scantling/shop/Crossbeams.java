@@ -19,7 +19,7 @@ import org.scantling.design.TopLine;
  * land on the post: a crossbeam over a post is notched right across both boards and the post.
  */
 final class Crossbeams {
-  private static final Shape.Ends ENDS = new Shape.Ends("near tip", "far tip");
+  private static final Shape.Ends ENDS = Shape.Ends.named("near-tip", "far-tip");
   private static final double HAIR = 1e-6;
 
   private final Built built;

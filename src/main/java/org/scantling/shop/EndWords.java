@@ -1,7 +1,11 @@
 package org.scantling.shop;
 
+import org.scantling.words.Sayings;
+
 /** How ends are told. */
 final class EndWords {
+  private static final Sayings SAYINGS = Sayings.of("cut-list");
+
   private final Said said;
 
   EndWords(Said said) {
@@ -11,20 +15,31 @@ final class EndWords {
   String both(Shape shape) {
     String first = of(shape.first());
     String last = of(shape.last());
-    if (first.equals(last)) {
-      return first;
-    }
-    return shape.ends().first() + " " + first + "; " + shape.ends().last() + " " + last;
+    return first.equals(last)
+        ? first
+        : SAYINGS.say(
+            "ends.differ",
+            "first",
+            shape.ends().first(),
+            "first-cut",
+            first,
+            "last",
+            shape.ends().last(),
+            "last-cut",
+            last);
   }
 
   String of(EndCut end) {
     if (end instanceof EndCut.Sloping sloping) {
-      return said.degrees(sloping.offSquareDegrees())
-          + " off square, longer by "
-          + said.length(sloping.setBackIn())
-          + " on "
-          + sloping.longEdge();
+      return SAYINGS.say(
+          "ends.sloping",
+          "degrees",
+          said.degrees(sloping.offSquareDegrees()),
+          "length",
+          said.length(sloping.setBackIn()),
+          "edge",
+          sloping.longEdge());
     }
-    return end instanceof EndCut.Shaped ? "shaped by the template" : "square";
+    return SAYINGS.say(end instanceof EndCut.Shaped ? "ends.shaped" : "ends.square");
   }
 }

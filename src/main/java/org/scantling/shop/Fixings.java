@@ -4,12 +4,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.scantling.reasons.Question;
 import org.scantling.tables.FastenerRow;
 import org.scantling.tables.JointRow;
+import org.scantling.words.Sayings;
 
 /** Counts nails, screws, bolts and steel parts, joint by joint. */
 final class Fixings {
+  private static final Sayings SAYINGS = Sayings.of("buying");
+
   private final Built built;
   private final Pieces pieces;
   private final InchSizes sizes;
@@ -41,9 +45,9 @@ final class Fixings {
     // Two side by side are held like one, on their outer faces.
     int seats = 2 * built.geometry().crossbeamCount();
     if (built.fastener(joint).isPresent()) {
-      add(built.fastener(joint).get(), joint.count() * seats, "crossbeams to headers");
+      add(built.fastener(joint).get(), joint.count() * seats, "crossbeam");
     } else {
-      parts("angle bracket", joint, seats, "crossbeams to headers");
+      parts("crossbeam", joint, seats);
     }
   }
 
@@ -57,22 +61,20 @@ final class Fixings {
     plies
         .nail()
         .ifPresentOrElse(
-            nail -> add(nail, count, Plies.USE),
+            nail -> add(nail, count, "pair"),
             () ->
                 bolts(
                     plies.bolt(),
                     built.geometry().crossbeams().breadthAtPostsIn(),
                     count,
-                    Plies.USE));
+                    "pair"));
   }
 
   /** Each end of a block is held to the header and to the crossbeam alike. */
   private void blocking() {
     JointRow joint = built.blockJoint();
     int holds = 2 * 2 * pieces.count(Blocking.ROLE);
-    built
-        .fastener(joint)
-        .ifPresent(each -> add(each, joint.count() * holds, "blocks between crossbeams"));
+    built.fastener(joint).ifPresent(each -> add(each, joint.count() * holds, "blocking"));
   }
 
   private void headers() {
@@ -81,15 +83,14 @@ final class Fixings {
       case "bolted" -> {
         double gripIn =
             built.geometry().posts().breadthIn() + 2 * built.member("header").breadthIn();
-        bolts(joint, gripIn, new HeaderBolts(built).count(), "boards through posts");
+        bolts(joint, gripIn, new HeaderBolts(built).count(), "boards");
       }
       case "lagged" -> {
         FastenerRow lag = built.fastener(joint).orElseThrow();
-        add(lag, bores("header"), "headers down into posts");
-        washers(lag, bores("header"), "under heads");
+        add(lag, bores("header"), "lag");
+        washers(lag, bores("header"), "heads");
       }
-      default ->
-          parts("strap or post cap", joint, built.geometry().postCount(), "headers to posts");
+      default -> parts("header", joint, built.geometry().postCount());
     }
   }
 
@@ -100,19 +101,19 @@ final class Fixings {
         .ifPresent(
             joint -> {
               int steps = 2 * (built.geometry().plan().bays() - 1);
-              String rated =
-                  sizes.rated(
-                      "header hanger for a "
-                          + built.member("header").size()
-                          + " with its maker's fasteners, rated for "
-                          + Math.round(joint.ratedDownLb().orElse(0))
-                          + " lb of load, "
-                          + Math.round(joint.ratedLiftLb().orElse(0))
-                          + " lb of lift and "
-                          + Math.round(joint.ratedSideLb().orElse(0))
-                          + " lb sideways");
+              String name =
+                  SAYINGS.say(
+                      "part.hanger",
+                      "size",
+                      built.member("header").size(),
+                      "down",
+                      pounds(joint.ratedDownLb()),
+                      "lift",
+                      pounds(joint.ratedLiftLb()),
+                      "side",
+                      pounds(joint.ratedSideLb()));
               add(
-                  new Fixing(joint.id(), rated, joint.count() * steps, "lower headers at the steps")
+                  new Fixing(joint.id(), sizes.rated(name), joint.count() * steps, use("step"))
                       .rated(rating(joint)));
             });
   }
@@ -130,8 +131,7 @@ final class Fixings {
       built
           .fastener(joint)
           .ifPresentOrElse(
-              each -> add(each, joint.count() * ends, "rails to posts"),
-              () -> parts("angle bracket", joint, ends, "rails to posts"));
+              each -> add(each, joint.count() * ends, "rail"), () -> parts("rail", joint, ends));
     }
   }
 
@@ -139,9 +139,9 @@ final class Fixings {
     FastenerRow screw =
         built.tables().fastener(built.tables().defaults().row("picket.screw").word());
     int ends = 2 * pieces.count("picket");
-    add(screw, whole("picket.screws") * ends, "pickets to rails and headers");
+    add(screw, whole("picket.screws") * ends, "picket");
     int blocks = 2 * pieces.count("block");
-    add(screw, whole("spacer.screws") * blocks, "blocks between boards");
+    add(screw, whole("spacer.screws") * blocks, "spacer");
   }
 
   private void braces() {
@@ -153,19 +153,19 @@ final class Fixings {
     double postIn = built.geometry().posts().breadthIn();
     int across = built.geometry().postCount() * joint.count();
     int along = 4 * built.geometry().plan().bays() * joint.count();
-    bolts(joint, braceIn + postIn, across, "feet of braces across the walk");
+    bolts(joint, braceIn + postIn, across, "brace-foot-across");
     bolts(
         joint,
         braceIn + built.geometry().crossbeams().breadthAtPostsIn(),
         across,
-        "heads of braces across the walk");
+        "brace-head-across");
     double packedIn = braceIn + postIn + Braces.packingIn(built);
-    bolts(joint, packedIn, along, "feet of braces along the walk");
+    bolts(joint, packedIn, along, "brace-foot-along");
     bolts(
         joint,
         braceIn + built.member("header").breadthIn(),
         along,
-        "heads of braces along the walk");
+        "brace-head-along");
   }
 
   private void feet() {
@@ -179,17 +179,17 @@ final class Fixings {
                             joint.id(),
                             joint.fasteners(),
                             joint.count() * posts,
-                            "feet of the posts")
+                            use("foot"))
                         .rated(rating(joint))));
     if (built.onBrackets()) {
       Rating rating = built.bracketRating();
       add(
           new Fixing(
                   "bracket",
-                  "post bracket with its anchor, rated by its maker for "
-                      + sizes.rated(BracketLoads.told(rating)),
+                  SAYINGS.say(
+                      "part.bracket", "rating", sizes.rated(BracketLoads.told(rating))),
                   posts,
-                  "feet of the posts")
+                  use("foot"))
               .rated(rating));
     }
   }
@@ -200,9 +200,9 @@ final class Fixings {
     FastenerRow screw =
         built.tables().fastener(built.tables().defaults().row("brace.temporary-screw").word());
     int braces = whole("brace.temporary-screws") * sundries.braces();
-    add(screw, braces, "temporary braces");
+    add(screw, braces, "temporary-brace");
     int blocks = whole("block.temporary-screws") * sundries.blocks();
-    add(screw, blocks, "blocks under the headers");
+    add(screw, blocks, "temporary-block");
   }
 
   /** The shortest bolt of that diameter that goes through with its nut and washers. */
@@ -220,38 +220,49 @@ final class Fixings {
             .min(java.util.Comparator.comparingDouble(FastenerRow::lengthIn))
             .orElse(null);
     if (bolt == null) {
-      String name = sizes.told(named.diameterIn()) + " threaded rod cut to " + sizes.told(neededIn);
-      add(new Fixing("rod " + neededIn, name, count, use));
+      String name =
+          SAYINGS.say(
+              "rod", "size", sizes.told(named.diameterIn()), "length", sizes.told(neededIn));
+      add(new Fixing("rod " + neededIn, name, count, use(use)));
       nuts(named, 2 * count);
     } else {
       add(bolt, count, use);
       nuts(named, count);
     }
-    washers(named, 2 * count, "under heads and nuts");
+    washers(named, 2 * count, "heads-and-nuts");
   }
 
   private void nuts(FastenerRow bolt, int count) {
-    String name = sizes.told(bolt.diameterIn()) + " nut";
-    add(new Fixing("nut " + bolt.diameterIn(), name, count, "bolts"));
+    String name = SAYINGS.say("nut", "size", sizes.told(bolt.diameterIn()));
+    add(new Fixing("nut " + bolt.diameterIn(), name, count, use("nuts")));
   }
 
   private void washers(FastenerRow bolt, int count, String use) {
-    String name = sizes.told(bolt.diameterIn()) + " flat washer";
-    add(new Fixing("washer " + bolt.diameterIn(), name, count, use));
+    String name = SAYINGS.say("washer", "size", sizes.told(bolt.diameterIn()));
+    add(new Fixing("washer " + bolt.diameterIn(), name, count, use(use)));
   }
 
-  private void parts(String what, JointRow joint, int joints, String use) {
-    String rated =
-        sizes.rated(
-            what
-                + " with its maker's fasteners, each joint rated for "
-                + Math.round(joint.ratedLiftLb().orElse(0))
-                + (joint.question() == Question.RAIL_JOINT
-                    ? " lb of weight and "
-                    : " lb of lift and ")
-                + Math.round(joint.ratedSideLb().orElse(0))
-                + " lb sideways");
-    add(new Fixing(joint.id(), rated, joint.count() * joints, use).rated(rating(joint)));
+  /** Steel parts of a maker's, by what they hold. */
+  private void parts(String what, JointRow joint, int joints) {
+    String name =
+        SAYINGS.say(
+            "part." + what,
+            "lift",
+            pounds(joint.ratedLiftLb()),
+            "side",
+            pounds(joint.ratedSideLb()));
+    add(
+        new Fixing(joint.id(), sizes.rated(name), joint.count() * joints, use(what))
+            .rated(rating(joint)));
+  }
+
+  private static String pounds(OptionalDouble rated) {
+    return Long.toString(Math.round(rated.orElse(0)));
+  }
+
+  /** Where something goes, as the list says it. */
+  private static String use(String what) {
+    return SAYINGS.say("use." + what);
   }
 
   private static Rating rating(JointRow joint) {
@@ -264,7 +275,7 @@ final class Fixings {
   }
 
   private void add(FastenerRow row, int count, String use) {
-    add(new Fixing(row.id(), sizes.told(row), count, use));
+    add(new Fixing(row.id(), sizes.told(row), count, use(use)));
   }
 
   /** The same thing for two uses is bought once. */

@@ -47,7 +47,7 @@ final class HeaderBolts {
 
   /** Without a length: that goes by what the bolt passes through. */
   String name() {
-    return sizes.told(bolt.diameterIn()) + " bolt";
+    return sizes.bolt(bolt.diameterIn());
   }
 
   double holeIn() {

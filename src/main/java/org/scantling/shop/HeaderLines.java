@@ -5,16 +5,19 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.scantling.words.Sayings;
 
 /** Which piece of header lies where: line by line of timber, from the first post on. */
 final class HeaderLines {
+  private static final Sayings SAYINGS = Sayings.of("set-out");
+
   private final Built built;
   private final Pieces pieces;
 
   /** A piece in its place. */
   private record Laid(String mark, double fromIn, boolean turned) {
     String word() {
-      return turned ? mark + " turned" : mark;
+      return turned ? SAYINGS.say("header.turned", "mark", mark) : mark;
     }
   }
 
@@ -42,11 +45,12 @@ final class HeaderLines {
   private SetOut.HeaderLine line(double acrossIn, List<Laid> laid) {
     laid.sort(Comparator.comparingDouble(Laid::fromIn));
     double spacingIn = built.geometry().plan().rowSpacingIn();
-    boolean near = acrossIn < spacingIn / 2;
-    String row = near ? "row A" : "row B";
+    String row = acrossIn < spacingIn / 2 ? "A" : "B";
     boolean outside = acrossIn < 0 || acrossIn > spacingIn;
-    String side = outside ? ", outside" : ", walk side";
+    String side = outside ? "header.outside" : "header.walk-side";
     return new SetOut.HeaderLine(
-        built.paired() ? row + side : row, laid.stream().map(Laid::word).toList());
+        SAYINGS.say(built.paired() ? side : "header.row", "row", row),
+        laid.stream().map(Laid::word).toList(),
+        laid.stream().anyMatch(Laid::turned));
   }
 }

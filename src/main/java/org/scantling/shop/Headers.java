@@ -11,10 +11,12 @@ import org.scantling.design.Structure;
 import org.scantling.design.TopLine;
 import org.scantling.reasons.Question;
 import org.scantling.tables.JointRow;
+import org.scantling.words.Sayings;
 
 /** The headers: notched over their posts and bored for lag screws, or bored for bolts. */
 final class Headers {
-  private static final Shape.Ends ENDS = new Shape.Ends("first end", "last end");
+  private static final Sayings SAYINGS = Sayings.of("pieces");
+  private static final Shape.Ends ENDS = Shape.Ends.named("first", "last");
 
   private final Built built;
   private final Geometry geometry;
@@ -83,8 +85,8 @@ final class Headers {
         inOneLine(run) ? marks.lengthIn(run) : tape.nearest(run.lengthIn()),
         0,
         ENDS,
-        run.cutFirst() ? cut("the upper edge") : EndCut.square(),
-        run.cutLast() ? cut("the lower edge") : EndCut.square(),
+        run.cutFirst() ? cut(SAYINGS.say("long.upper-edge")) : EndCut.square(),
+        run.cutLast() ? cut(SAYINGS.say("long.lower-edge")) : EndCut.square(),
         built.paired() ? List.of() : notches(run),
         built.paired() ? bolts(run, marks) : lags(run));
   }

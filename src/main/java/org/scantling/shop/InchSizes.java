@@ -4,12 +4,15 @@ import org.scantling.quantity.InchText;
 import org.scantling.quantity.Length;
 import org.scantling.quantity.RatingText;
 import org.scantling.tables.FastenerRow;
+import org.scantling.words.Sayings;
 
 /**
  * Fasteners are of inch sizes and keep their names; where the yard thinks in millimetres, what they
  * measure stands beside.
  */
 final class InchSizes {
+  private static final Sayings SAYINGS = Sayings.of("pieces");
+
   private final boolean metric;
 
   InchSizes(Built built) {
@@ -18,6 +21,11 @@ final class InchSizes {
 
   String told(double inches) {
     return beside(Length.inches(inches));
+  }
+
+  /** A bolt by its thickness: its length goes by what it passes through. */
+  String bolt(double diameterIn) {
+    return SAYINGS.say("bolt", "size", told(diameterIn));
   }
 
   /** A fastener by its name, with its thickness and length. */

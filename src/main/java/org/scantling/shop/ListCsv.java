@@ -1,12 +1,17 @@
 package org.scantling.shop;
 
+import java.util.HashMap;
+import java.util.Map;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.words.Sayings;
 
 /**
  * The lists as comma-separated text: inches for programs, with millimetres beside them for a metric
  * job, and the same lengths once more as people read them.
  */
 public final class ListCsv {
+  private static final Sayings SAYINGS = Sayings.of("set-out");
+
   private final Lists lists;
   private final Said said;
 
@@ -88,7 +93,7 @@ public final class ListCsv {
         .set("along_in", recess.widthIn())
         .set("deep_in", recess.depthIn())
         .set("across_in", recess.acrossIn())
-        .set("note", "for " + recess.told(said, lists.postIn()));
+        .set("note", new SeatWords(said, lists.postIn()).note(recess.seat()));
   }
 
   private void bore(CsvTable table, Piece piece, Bore bore) {
@@ -128,7 +133,7 @@ public final class ListCsv {
         table
             .row()
             .set("kind", "running")
-            .set("name", running.line() + ", " + running.what())
+            .set("name", SAYINGS.say("running", "line", running.line(), "what", running.what()))
             .set("along_in", atIn)
             .set("length", said.length(atIn));
       }
@@ -143,19 +148,24 @@ public final class ListCsv {
     for (SetOut.Spot spot : setOut.spots()) {
       for (SetOut.Named each : spot.measures()) {
         length(table, "spot", spot.posts(), each.lengthIn())
-            .set("note", spot.what() + ": " + each.name());
+            .set("note", SAYINGS.say("spot.note", "what", spot.what(), "name", each.name()));
       }
     }
     setOut.spacers().forEach(each -> length(table, "spacer", each.where(), each.lengthIn()));
     for (SetOut.Tolerance each : setOut.tolerances()) {
       length(table, "tolerance", each.what(), each.withinIn())
-          .set("note", over(each) + Said.source(each.source()));
+          .set("note", note(each));
     }
     return table.in(said.units()).text();
   }
 
-  private String over(SetOut.Tolerance tolerance) {
-    return tolerance.overIn() > 0 ? "in " + said.length(tolerance.overIn()) + "; " : "";
+  private String note(SetOut.Tolerance tolerance) {
+    Map<String, String> blanks = new HashMap<>();
+    blanks.put("source", Said.source(tolerance.source()));
+    if (tolerance.overIn() > 0) {
+      blanks.put("over", said.length(tolerance.overIn()));
+    }
+    return SAYINGS.say("tolerance.note", blanks);
   }
 
   private void post(CsvTable table, SetOut.PostMark post) {

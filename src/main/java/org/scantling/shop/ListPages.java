@@ -2,30 +2,34 @@ package org.scantling.shop;
 
 import org.scantling.print.Page;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.words.Sayings;
 
 /** The lists as pages, one by one or all together as the builder's sheet. */
 public final class ListPages {
+  private static final Sayings SAYINGS = Sayings.of("lists");
+
   private ListPages() {}
 
   /** One list. */
   public static Page of(Lists lists, ListKind kind, UnitSystem units) {
-    Page page = new Page().title(kind.heading() + ": " + lists.title());
+    Page page = new Page().title(SAYINGS.say("title", "list", heading(kind), "title", lists.title()));
     write(lists, kind, new Said(units), page);
-    return page.paragraph(
-        "This list is not complete without the cautions and assumptions of the proposal.");
+    return page.paragraph(SAYINGS.say("incomplete"));
   }
 
   /** All lists, for the site. */
   public static Page builder(Lists lists, UnitSystem units) {
-    Page page = new Page().title("Builder's sheet: " + lists.title());
-    page.paragraph(
-        "Read the cautions at the end of this sheet before the first hole is dug: they belong to"
-            + " every page of it, and so does what was assumed.");
+    Page page = new Page().title(SAYINGS.say("title.builder", "title", lists.title()));
+    page.paragraph(SAYINGS.say("cautions-first"));
     for (ListKind kind : ListKind.values()) {
-      page.title(kind.heading());
+      page.title(heading(kind));
       write(lists, kind, new Said(units), page);
     }
     return page;
+  }
+
+  private static String heading(ListKind kind) {
+    return SAYINGS.say("heading." + kind.word());
   }
 
   private static void write(Lists lists, ListKind kind, Said said, Page page) {

@@ -15,13 +15,13 @@ import org.scantling.tables.Yard;
 public final class Lists {
   private final Built built;
   private final Pieces pieces;
-  private final Climbers climbers;
+  private @Nullable Climbers climbers;
+  private @Nullable List<TimberPlan> timber;
   private @Nullable Buying buying;
 
   private Lists(Built built) {
     this.built = built;
     this.pieces = Pieces.of(built);
-    this.climbers = new Planting(built).climbers();
   }
 
   /**
@@ -86,8 +86,8 @@ public final class Lists {
   }
 
   /** Of what timber the pieces of a role are, where not everything is of the same. */
-  String timberNamed(String role) {
-    return built.mixed() ? ", " + built.timber(role).words() : "";
+  Optional<String> timberNamed(String role) {
+    return built.mixed() ? Optional.of(built.timber(role).words()) : Optional.empty();
   }
 
   /** True where both ends of a piece run out into the open, not over a post to meet another. */
@@ -108,9 +108,14 @@ public final class Lists {
         : OptionalDouble.of(-built.top().belowGroundIn(0));
   }
 
-  /** What a post stands on that does not reach into the ground. */
-  String underFoot() {
-    return built.onBrackets() ? "bracket" : "post base";
+  /** True where posts stand on brackets, and not in the ground or on post bases. */
+  boolean onBrackets() {
+    return built.onBrackets();
+  }
+
+  /** True where rails enter the posts from one side, so that left and right must be told. */
+  boolean housedFromOneSide() {
+    return new Posts(built).openToOneSide();
   }
 
   /** Pieces that are marked and cut together. */
@@ -136,10 +141,17 @@ public final class Lists {
         : OptionalDouble.empty();
   }
 
-  /** Worked out once, when it is first asked for: sawing takes longest. */
+  /** How the timber is sawn: worked out once, when it is first asked for, since it takes longest. */
+  List<TimberPlan> timber() {
+    if (timber == null) {
+      timber = Timbers.of(built, pieces);
+    }
+    return timber;
+  }
+
   public Buying buying() {
     if (buying == null) {
-      buying = new Purchase(built, pieces, climbers).buying();
+      buying = new Purchase(built, pieces, climbers()).buying(timber());
     }
     return buying;
   }
@@ -150,11 +162,14 @@ public final class Lists {
 
   /** The order of work, its numbers in those units. */
   public WorkOrder order(UnitSystem units) {
-    return new WorkOrderBuilder(built, pieces, climbers)
-        .order(new StepWords(built, pieces, climbers, units));
+    return new WorkOrderBuilder(built, pieces, climbers())
+        .order(new StepWords(built, pieces, climbers(), units));
   }
 
   public Climbers climbers() {
+    if (climbers == null) {
+      climbers = new Planting(built).climbers();
+    }
     return climbers;
   }
 }

@@ -1,14 +1,19 @@
 package org.scantling.shop;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.scantling.quantity.Inches;
+import org.scantling.words.Sayings;
 
 /** Which metric bolt stands in for an inch one: the thinnest sold that is no thinner. */
 final class MetricBolts {
+  private static final Sayings SAYINGS = Sayings.of("buying");
+
   private final Built built;
   private final List<Double> boltsIn;
 
@@ -34,16 +39,17 @@ final class MetricBolts {
     return Arrays.stream(built.tables().defaults().row("bolt.metric-sizes").word().split(" "))
         .filter(sold -> Integer.parseInt(sold) >= boltMm)
         .findFirst()
-        .map(sold -> "M" + sold + " for " + named + grown(Integer.parseInt(sold) / boltMm));
+        .map(sold -> told(sold, named, Integer.parseInt(sold) / boltMm));
   }
 
   /** Distances to edges, ends and the next bolt are so many thicknesses of the bolt. */
-  private static String grown(double ratio) {
-    String times = String.format(Locale.ROOT, "%.2f", ratio);
-    return ratio < 1.01
-        ? ""
-        : ", its holes of its own size and its distances to edges, ends and other bolts "
-            + times
-            + " times those given";
+  private static String told(String sold, String named, double ratio) {
+    Map<String, String> blanks = new HashMap<>();
+    blanks.put("metric", sold);
+    blanks.put("inch", named);
+    if (ratio >= 1.01) {
+      blanks.put("times", String.format(Locale.ROOT, "%.2f", ratio));
+    }
+    return SAYINGS.say("metric-bolt", blanks);
   }
 }

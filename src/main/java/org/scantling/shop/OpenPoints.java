@@ -2,23 +2,21 @@ package org.scantling.shop;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.scantling.words.Sayings;
 
 /** What must be known of a joint before anything is cut. */
 final class OpenPoints {
+  private static final Sayings SAYINGS = Sayings.of("pieces");
+
   private OpenPoints() {}
 
   static List<String> of(Built built) {
     List<String> open = new ArrayList<>();
     if (Braces.packingIn(built) > 0) {
-      open.add(
-          "The braces along the walk lap the header and stand off the posts: pack them out. The bolts"
-              + " were checked across that gap, the packing counted as holding nothing.");
+      open.add(SAYINGS.say("open.packing"));
     }
     if (new Crossbeams(built).crowded()) {
-      open.add(
-          "A brace across the walk runs into the crossbeam next to the one it is bolted to, and there"
-              + " is no room to move that crossbeam over. Settle this before the headers are"
-              + " notched.");
+      open.add(SAYINGS.say("open.crowded"));
     }
     return open;
   }

@@ -8,14 +8,16 @@ import org.scantling.design.KneeBraces;
 import org.scantling.design.Point;
 import org.scantling.reasons.Question;
 import org.scantling.tables.SizeRow;
+import org.scantling.words.Sayings;
 
 /**
  * The pickets, upright from rail to header, and the blocks between the boards of a pair that they
  * stand against.
  */
 final class Pickets {
-  private static final Shape.Ends UPRIGHT = new Shape.Ends("foot", "top");
-  private static final Shape.Ends ACROSS = new Shape.Ends("one end", "other end");
+  private static final Sayings SAYINGS = Sayings.of("pieces");
+  private static final Shape.Ends UPRIGHT = Shape.Ends.named("foot", "top");
+  private static final Shape.Ends ACROSS = Shape.Ends.named("one", "other");
 
   private final Built built;
   private final Geometry geometry;
@@ -111,8 +113,8 @@ final class Pickets {
             tape.nearest(toIn - fromIn + 2 * pointIn),
             0,
             UPRIGHT,
-            end(fall, "the edge toward the last post"),
-            end(fall, "the edge toward the first post"),
+            end(fall, SAYINGS.say("long.last-post-edge")),
+            end(fall, SAYINGS.say("long.first-post-edge")),
             List.of(),
             List.of());
     return new Placed(

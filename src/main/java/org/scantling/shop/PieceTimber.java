@@ -2,6 +2,7 @@ package org.scantling.shop;
 
 import org.scantling.design.Structure.Member;
 import org.scantling.tables.TimberUse;
+import org.scantling.words.Sayings;
 
 /**
  * Of what timber a piece is.
@@ -22,6 +23,6 @@ public record PieceTimber(String species, String grade) {
   /** As a yard says it; groups of several firs keep their hyphens. */
   String words() {
     String said = species.contains("fir") ? species : species.replace('-', ' ');
-    return said + " " + grade;
+    return Sayings.of("pieces").say("timber", "species", said, "grade", grade);
   }
 }

@@ -10,9 +10,12 @@ import org.scantling.design.Geometry;
 import org.scantling.design.Site;
 import org.scantling.tables.ClimberRow;
 import org.scantling.tables.VineRow;
+import org.scantling.words.Sayings;
 
 /** Works out where climbers are planted and how the wires of each run. */
 final class Planting {
+  private static final Sayings SAYINGS = Sayings.of("climbers");
+
   private static final String NOTHING = "none";
 
   private final Built built;
@@ -26,7 +29,8 @@ final class Planting {
     }
 
     String name() {
-      return Stakes.name(row, fromBay) + " to " + Stakes.name(row, toBay + 1);
+      return SAYINGS.say(
+          "where.stretch", "from", Stakes.name(row, fromBay), "to", Stakes.name(row, toBay + 1));
     }
   }
 
@@ -63,15 +67,13 @@ final class Planting {
   private List<String> words() {
     Set<String> words = new LinkedHashSet<>();
     for (VineRow vine : vines()) {
-      words.add(name(vine) + ": " + row(vine).words() + ".");
+      words.add(SAYINGS.say("how", "climber", name(vine), "words", row(vine).words()));
     }
     if (vines().stream().map(this::row).distinct().count() > 1) {
-      words.add(
-          "Each climber has wires of its own, from the post that it is planted at to the next plant.");
+      words.add(SAYINGS.say("how.apart"));
     }
     if (wiring.moved()) {
-      words.add(
-          "Wires and eyes keep clear of the bolts of the braces, so their distances are not even.");
+      words.add(SAYINGS.say("how.moved"));
     }
     return List.copyOf(words);
   }
@@ -156,7 +158,7 @@ final class Planting {
   private String where(List<Stretch> places, boolean upright) {
     int bays = places.stream().mapToInt(Stretch::bays).sum();
     if (bays == 2 * geometry.plan().bays()) {
-      return upright ? "each bay of each row" : "each row";
+      return SAYINGS.say(upright ? "where.each-bay" : "where.each-row");
     }
     return String.join(", ", places.stream().map(Stretch::name).toList());
   }

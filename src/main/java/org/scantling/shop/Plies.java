@@ -10,8 +10,6 @@ import org.scantling.tables.FastenerRow;
  * nail reaches far enough into the second.
  */
 final class Plies {
-  static final String USE = "crossbeams side by side at the posts";
-
   private final Built built;
   private final Geometry.Crossbeams beams;
 

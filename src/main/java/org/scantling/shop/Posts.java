@@ -8,13 +8,15 @@ import org.scantling.design.Geometry;
 import org.scantling.design.Point;
 import org.scantling.design.TopLine;
 import org.scantling.reasons.Question;
+import org.scantling.words.Sayings;
 
 /**
  * The posts: as long as from foot to top, and housed for the rails. Bolts are bored through them
  * where they stand, with the boards for a template.
  */
 final class Posts {
-  private static final Shape.Ends ENDS = new Shape.Ends("foot", "top");
+  private static final Sayings SAYINGS = Sayings.of("pieces");
+  private static final Shape.Ends ENDS = Shape.Ends.named("foot", "top");
 
   private final Built built;
   private final Geometry geometry;
@@ -82,7 +84,7 @@ final class Posts {
     }
     double setBackIn = geometry.posts().breadthIn() * Math.abs(top.headerFallRatio());
     return new EndCut.Sloping(
-        top.degrees(), tape.nearest(setBackIn), "the side toward the first post");
+        top.degrees(), tape.nearest(setBackIn), SAYINGS.say("long.first-post-side"));
   }
 
   private List<Recess> housings(int row, int post) {
@@ -142,17 +144,23 @@ final class Posts {
   }
 
   private String face(int row, int side, boolean only) {
-    String face = "rail side";
-    if (top.follows() || top.stepped()) {
-      face = side > 0 ? "side toward the last post" : "side toward the first post";
-    } else if (!only) {
-      face = (side > 0) == turns(row) ? "opposite rail side" : "rail side";
-    }
-    if (acrossIn() >= tape.nearest(geometry.posts().breadthIn())) {
-      return face;
-    }
+    String face = SAYINGS.say(side(row, side, only));
     // Seen with the top up and that side in front.
     boolean left = (row == 0) == (side > 0);
-    return face + ", open to the " + (left ? "left" : "right");
+    return openToOneSide()
+        ? SAYINGS.say(left ? "face-open.left" : "face-open.right", "face", face)
+        : face;
+  }
+
+  private String side(int row, int side, boolean only) {
+    if (top.follows() || top.stepped()) {
+      return side > 0 ? "face.last-post" : "face.first-post";
+    }
+    return !only && (side > 0) == turns(row) ? "face.opposite" : "face.rail";
+  }
+
+  /** True where rails enter their housings from the outer side of the posts. */
+  boolean openToOneSide() {
+    return built.has("rail") && acrossIn() < tape.nearest(geometry.posts().breadthIn());
   }
 }

@@ -6,10 +6,12 @@ import org.scantling.design.Geometry;
 import org.scantling.design.Point;
 import org.scantling.design.Structure;
 import org.scantling.reasons.Question;
+import org.scantling.words.Sayings;
 
 /** The rails: from post to post, let into both. */
 final class Rails {
-  private static final Shape.Ends ENDS = new Shape.Ends("first end", "last end");
+  private static final Sayings SAYINGS = Sayings.of("pieces");
+  private static final Shape.Ends ENDS = Shape.Ends.named("first", "last");
 
   private final Built built;
   private final Geometry geometry;
@@ -63,8 +65,8 @@ final class Rails {
         tape.nearest(lengthIn),
         0,
         ENDS,
-        end(member, line, "the upper edge"),
-        end(member, line, "the lower edge"),
+        end(member, line, SAYINGS.say("long.upper-edge")),
+        end(member, line, SAYINGS.say("long.lower-edge")),
         List.of(),
         List.of());
   }

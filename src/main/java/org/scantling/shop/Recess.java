@@ -1,5 +1,7 @@
 package org.scantling.shop;
 
+import org.scantling.words.Sayings;
+
 /**
  * A notch or a housing.
  *
@@ -14,38 +16,13 @@ package org.scantling.shop;
 public record Recess(
     String face, double fromIn, double widthIn, double depthIn, double acrossIn, Seat seat) {
 
-  /** Between half a post and a whole one. */
-  private static final double HALF_AND_SOME = 0.75;
-
   /**
    * @param role the piece
    * @param widthIn its dressed size along the notch, without the room
    */
   public record Seat(String role, double widthIn) {
     /** A crossbeam over a post that stands between two boards. */
-    static final String BOARDS_AND_POST = "boards and post";
-
-    /**
-     * As it is said aloud.
-     *
-     * @param length its width, as this reader has it
-     */
-    String told(String length) {
-      return role.equals(BOARDS_AND_POST)
-          ? "both boards and the post between them, " + length + " in all"
-          : "a " + role + " of " + length;
-    }
-  }
-
-  /**
-   * What it is cut for.
-   *
-   * @param postIn breadth of the posts: where pieces of a header meet, each sits on half of one
-   */
-  String told(Said said, double postIn) {
-    return seat.role().equals("post") && seat.widthIn() < HALF_AND_SOME * postIn
-        ? "half of a post of " + said.length(postIn)
-        : seat.told(said.length(seat.widthIn()));
+    static final String BOARDS_AND_POST = Sayings.of("pieces").say("seat.boards-and-post");
   }
 
   /** Its other edge. */

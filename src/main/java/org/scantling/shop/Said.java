@@ -13,9 +13,12 @@ import org.scantling.quantity.Unit;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
+import org.scantling.words.Sayings;
 
 /** Numbers as the lists say them, in one system of units. */
 final class Said {
+  private static final Sayings SAYINGS = Sayings.of("lists");
+
   private static final double CU_M_IN_A_CU_FT = 0.028316847;
 
   private final UnitSystem units;
@@ -74,20 +77,26 @@ final class Said {
       return decimals(quantity.amount() * 0.3048, 1) + " m";
     }
     String number = decimals(quantity.amount(), 1);
-    if (quantity.unit().equals("pieces")) {
-      return number;
-    }
-    return number.equals("1") && quantity.unit().equals("sticks")
-        ? "1 stick"
-        : number + " " + quantity.unit();
+    return switch (quantity.unit()) {
+      case "pieces" -> number;
+      case "ft" -> number + " ft";
+      default -> SAYINGS.say("quantity." + quantity.unit(), "count", number);
+    };
   }
 
   static String source(Source source) {
-    return source.kind() == SourceKind.COMMON_PRACTICE ? "common practice" : source.text();
+    return source.kind() == SourceKind.COMMON_PRACTICE ? SAYINGS.say("common-practice") : source.text();
   }
 
-  static String counted(int count, String one, String many) {
-    return count == 1 ? "one " + one : count + " " + many;
+  /** As a number that begins a sentence or stands in one: a single thing in letters. */
+  static String count(int count) {
+    return count == 1 ? SAYINGS.say("one") : Integer.toString(count);
+  }
+
+  static String all(List<String> names) {
+    return names.stream()
+        .reduce((one, other) -> SAYINGS.say("both", "one", one, "other", other))
+        .orElse("");
   }
 
   static String decimals(double amount, int places) {

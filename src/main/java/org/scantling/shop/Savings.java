@@ -11,12 +11,15 @@ import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
+import org.scantling.words.Sayings;
 
 /**
  * What it would have taken to buy the pieces as they were first wanted: an overhang that a rule
  * changed for the yard's sake, and posts with all of their usual spare.
  */
 final class Savings {
+  private static final Sayings SAYINGS = Sayings.of("buying");
+
   private static final double HAIR_IN = 1e-6;
 
   private final Built built;
@@ -84,7 +87,7 @@ final class Savings {
     boolean joint = !instead.special().isEmpty();
     if (joint || sparedIn > HAIR_IN) {
       double cutIn = pieces.of(role).get(0).shape().cutIn();
-      String what = role.equals("post") ? "posts, before their tops are cut" : role + "s";
+      String what = SAYINGS.say(role.equals("post") ? "saved.posts" : "pieces." + role);
       savings.add(
           new Saving(
               what,

@@ -89,8 +89,9 @@ public record SetOut(
    * @param line which row, and which side of its posts
    * @param pieces marks from the first post on; turned ones have their first end towards the last
    *     post
+   * @param turned true where one of them is
    */
-  public record HeaderLine(String line, List<String> pieces) {
+  public record HeaderLine(String line, List<String> pieces, boolean turned) {
     public HeaderLine {
       pieces = List.copyOf(pieces);
     }

@@ -1,13 +1,18 @@
 package org.scantling.shop;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.scantling.print.Block;
 import org.scantling.print.Page;
+import org.scantling.words.Sayings;
 
 /** The set-out as a page. */
 final class SetOutPage {
+  private static final Sayings SAYINGS = Sayings.of("set-out");
+
   private final SetOut setOut;
   private final Said said;
   private final Page page;
@@ -36,35 +41,30 @@ final class SetOutPage {
   private void opening() {
     SetOut.Ground ground = setOut.ground();
     page.paragraph(
-        "Everything is measured from A1, the center of the first post of the near row: along the walk"
-            + " from it, and across to row B, which is on your left as you stand at A1 and look along"
-            + " the walk. Hold the tape level. Batter boards stand "
-            + said.length(ground.batterIn())
-            + " outside the corners. The level line runs "
-            + said.length(ground.lineOverDatumIn())
-            + " above the ground at A1.");
-    page.paragraph(
-        "Holes are "
-            + said.length(ground.holeIn())
-            + " wide; the dig column says how deep, from the ground at the post. In the bottom go "
-            + said.length(ground.bedIn() - ground.padIn())
-            + " of gravel"
-            + (ground.padIn() > 0 ? " and a pad " + said.length(ground.padIn()) + " thick" : "")
-            + "."
-            + (falls()
-                ? " The ground falls "
-                    + said.length(ground.fallIn())
-                    + " from the first post to the last; with the tape lying on it, take the column on"
-                    + " the ground."
-                : ""));
+        SAYINGS.say(
+            "datum",
+            "batter-boards",
+            said.length(ground.batterIn()),
+            "line",
+            said.length(ground.lineOverDatumIn())));
+    Map<String, String> blanks = new HashMap<>();
+    blanks.put("width", said.length(ground.holeIn()));
+    blanks.put("gravel", said.length(ground.bedIn() - ground.padIn()));
+    if (ground.padIn() > 0) {
+      blanks.put("pad", said.length(ground.padIn()));
+    }
+    if (falls()) {
+      blanks.put("fall", said.length(ground.fallIn()));
+    }
+    page.paragraph(SAYINGS.say("holes", blanks));
   }
 
   private void posts() {
     List<List<String>> rows = new ArrayList<>();
     rows.add(
         falls()
-            ? List.of("at", "post", "along", "on the ground", "across", "dig")
-            : List.of("at", "post", "along", "across", "dig", "post length"));
+            ? ColumnHeads.of(SAYINGS, "at", "post", "along", "on-ground", "across", "dig")
+            : ColumnHeads.of(SAYINGS, "at", "post", "along", "across", "dig", "length"));
     for (SetOut.PostMark post : setOut.posts()) {
       rows.add(
           falls()
@@ -83,19 +83,16 @@ final class SetOutPage {
                   said.length(post.digIn()),
                   said.length(post.lengthIn())));
     }
-    page.heading("Stakes and holes").add(new Block.Grid(rows));
-    page.heading("From the level line").add(new Block.Grid(levels()));
+    page.heading(SAYINGS.say("stakes.heading")).add(new Block.Grid(rows));
+    page.heading(SAYINGS.say("levels.heading")).add(new Block.Grid(levels()));
     if (setOut.ground().topsSlope()) {
-      page.paragraph(
-          "Tops slope: heights and lengths are to the middle of the post, the cut list's to its long"
-              + " edge.");
+      page.paragraph(SAYINGS.say("tops-slope"));
     }
   }
 
   private List<List<String>> levels() {
     List<List<String>> rows = new ArrayList<>();
-    rows.add(
-        List.of("at", "hole bottom below", "post foot below", "post top above", "post length"));
+    rows.add(ColumnHeads.of(SAYINGS, "at", "bottom", "foot", "top", "length"));
     int perRow = setOut.posts().size() / 2;
     String last = "";
     for (int i = 0; i < perRow; i++) {
@@ -111,7 +108,7 @@ final class SetOutPage {
       }
       last = numbers.toString();
       List<String> row = new ArrayList<>();
-      row.add(falls() ? post.name() + ", " + setOut.posts().get(i + perRow).name() : "all");
+      row.add(falls() ? post.name() + ", " + setOut.posts().get(i + perRow).name() : SAYINGS.say("levels.all"));
       row.addAll(numbers);
       rows.add(row);
     }
@@ -128,33 +125,33 @@ final class SetOutPage {
         boolean bay = !overall || setOut.diagonals().size() == 2;
         items.add(
             new Block.Item(
-                bay && last.isEmpty() ? "Every bay" : "Overall",
-                each.from() + " to " + each.to() + " and the other way, " + length));
+                SAYINGS.say(bay && last.isEmpty() ? "diagonal.bay" : "diagonal.overall"),
+                SAYINGS.say("diagonal", "from", each.from(), "to", each.to(), "length", length)));
         last = length;
       }
     }
     for (SetOut.Spacer spacer : setOut.spacers()) {
       items.add(
           new Block.Item(
-              "Clear " + spacer.where(),
-              said.length(spacer.lengthIn())
-                  + " from face to face, "
-                  + Said.counted(spacer.count(), "gap", "gaps")
-                  + ": cut a spacer to it"));
+              SAYINGS.say("spacer.clear", "where", spacer.where()),
+              SAYINGS.say(
+                  "spacer",
+                  "length",
+                  said.length(spacer.lengthIn()),
+                  "gaps",
+                  Said.count(spacer.count()))));
     }
-    page.heading("Diagonals and spacers").items(items);
+    page.heading(SAYINGS.say("squaring.heading")).items(items);
   }
 
   private void headers() {
     List<Block.Item> items = new ArrayList<>();
-    boolean turned = false;
     for (SetOut.HeaderLine line : setOut.headers()) {
       items.add(new Block.Item(Said.capital(line.line()), String.join(", ", line.pieces())));
-      turned |= line.pieces().stream().anyMatch(each -> each.endsWith("turned"));
     }
-    page.heading("Headers, from the first post on").items(items);
-    if (turned) {
-      page.paragraph("Turned: its first end toward the last post.");
+    page.heading(SAYINGS.say("headers.heading")).items(items);
+    if (setOut.headers().stream().anyMatch(SetOut.HeaderLine::turned)) {
+      page.paragraph(SAYINGS.say("turned"));
     }
   }
 
@@ -163,36 +160,53 @@ final class SetOutPage {
     for (SetOut.Running running : setOut.running()) {
       items.add(
           new Block.Item(
-              Said.capital(running.line()) + ", " + running.what(), said.lengths(running.atIn())));
+              Said.capital(
+                  SAYINGS.say("running", "line", running.line(), "what", running.what())),
+              said.lengths(running.atIn())));
     }
-    page.heading("Running marks, the tape held at one end").items(items);
-    page.paragraph("A mark with a minus is short of the center of the first post.");
+    page.heading(SAYINGS.say("running.heading")).items(items);
+    page.paragraph(SAYINGS.say("running.minus"));
   }
 
   private void spots() {
     if (setOut.spots().isEmpty()) {
       return;
     }
-    List<Block.Item> items = new ArrayList<>();
-    for (SetOut.Spot each : setOut.spots()) {
-      String measures =
-          each.measures().stream()
-              .map(named -> named.name() + " " + said.length(named.lengthIn()))
-              .collect(Collectors.joining(", "));
-      items.add(
-          new Block.Item(each.posts(), each.what() + (measures.isEmpty() ? "" : ": " + measures)));
+    List<Block.Item> items =
+        setOut.spots().stream().map(each -> new Block.Item(each.posts(), spot(each))).toList();
+    page.heading(SAYINGS.say("spots.heading")).items(items);
+  }
+
+  private String spot(SetOut.Spot spot) {
+    Map<String, String> blanks = new HashMap<>(Map.of("what", spot.what()));
+    if (!spot.measures().isEmpty()) {
+      blanks.put(
+          "measures",
+          spot.measures().stream().map(this::measure).collect(Collectors.joining(", ")));
     }
-    page.heading("At the posts").items(items);
+    return SAYINGS.say("spot", blanks);
+  }
+
+  private String measure(SetOut.Named named) {
+    return SAYINGS.say(
+        "spot.measure", "name", named.name(), "length", said.length(named.lengthIn()));
   }
 
   private void tolerances() {
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("near enough", "within", "by"));
+    rows.add(ColumnHeads.of(SAYINGS, "near-enough", "within", "by"));
     for (SetOut.Tolerance each : setOut.tolerances()) {
-      String over = each.overIn() > 0 ? " in " + said.length(each.overIn()) : "";
-      rows.add(
-          List.of(each.what(), said.length(each.withinIn()) + over, Said.source(each.source())));
+      rows.add(List.of(each.what(), within(each), Said.source(each.source())));
     }
-    page.heading("Tolerances").add(new Block.Grid(rows));
+    page.heading(SAYINGS.say("tolerances.heading")).add(new Block.Grid(rows));
+  }
+
+  private String within(SetOut.Tolerance tolerance) {
+    Map<String, String> blanks = new HashMap<>();
+    blanks.put("within", said.length(tolerance.withinIn()));
+    if (tolerance.overIn() > 0) {
+      blanks.put("over", said.length(tolerance.overIn()));
+    }
+    return SAYINGS.say("tolerance", blanks);
   }
 }

@@ -5,9 +5,12 @@ import java.util.List;
 import org.scantling.design.Geometry;
 import org.scantling.design.TopLine;
 import org.scantling.tables.NumberRow;
+import org.scantling.words.Sayings;
 
 /** Works out the set-out. */
 final class SettingOut {
+  private static final Sayings SAYINGS = Sayings.of("set-out");
+
   private final Built built;
   private final Geometry geometry;
   private final TopLine top;
@@ -118,29 +121,32 @@ final class SettingOut {
       middles.add(tape.nearest(top.alongIn(post)));
       faces.add(tape.nearest(top.alongIn(post) - halfIn));
     }
-    running.add(new SetOut.Running("each row, on the ground", "middle of each post", 0, middles));
-    running.add(new SetOut.Running("each row, on the ground", "near face of each post", 0, faces));
+    String onGround = SAYINGS.say("line.ground");
+    running.add(new SetOut.Running(onGround, SAYINGS.say("mark.post-middle"), 0, middles));
+    running.add(new SetOut.Running(onGround, SAYINGS.say("mark.post-face"), 0, faces));
     if (top.stepped()) {
       running.add(crossbeamsInPlan());
     } else {
       Crossbeams crossbeams = new Crossbeams(built);
-      running.add(onHeader(nearFaces(), crossbeams.lying()));
+      running.add(onHeader(pairs() ? "mark.pair-face" : "mark.crossbeam-face", crossbeams.lying()));
       List<Crossbeams.Lying> overPosts = crossbeams.overPosts();
       if (!overPosts.isEmpty()) {
-        running.add(onHeader("near face of those over a post, notched right across it", overPosts));
+        running.add(onHeader("mark.over-post-face", overPosts));
       }
     }
     return running;
   }
 
-  private String nearFaces() {
-    return geometry.crossbeams().doubled()
-        ? "near face of each crossbeam, of the two side by side at a post that of the first"
-        : "near face of each crossbeam";
+  private boolean pairs() {
+    return geometry.crossbeams().doubled();
   }
 
-  /** Near faces of crossbeams, from the first end of the header. */
-  private SetOut.Running onHeader(String what, List<Crossbeams.Lying> crossbeams) {
+  /**
+   * Near faces of crossbeams, from the first end of the header.
+   *
+   * @param mark the saying of what is marked
+   */
+  private SetOut.Running onHeader(String mark, List<Crossbeams.Lying> crossbeams) {
     double stretch = top.stretchRatio();
     List<Double> marks = new ArrayList<>();
     for (Crossbeams.Lying each : crossbeams) {
@@ -148,10 +154,7 @@ final class SettingOut {
       marks.add(tape.nearest(middleIn - each.breadthIn() / 2));
     }
     return new SetOut.Running(
-        "each row of header, from its end at the first post",
-        what,
-        -geometry.headerTailIn(),
-        marks);
+        SAYINGS.say("line.header"), SAYINGS.say(mark), -geometry.headerTailIn(), marks);
   }
 
   /** On steps no one timber runs through, so the marks are plumbed up from the ground. */
@@ -160,24 +163,19 @@ final class SettingOut {
     for (double atIn : new Crossbeams(built).alongIn()) {
       marks.add(tape.nearest(atIn));
     }
-    return new SetOut.Running("both rows, plumbed up from the ground", middles(), 0, marks);
-  }
-
-  private String middles() {
-    return geometry.crossbeams().doubled()
-        ? "middle of each crossbeam, or of the two side by side at a post"
-        : "middle of each crossbeam";
+    String middles = SAYINGS.say(pairs() ? "mark.pair-middle" : "mark.crossbeam-middle");
+    return new SetOut.Running(SAYINGS.say("line.plumbed"), middles, 0, marks);
   }
 
   private List<SetOut.Spacer> spacers() {
     double postIn = geometry.posts().breadthIn();
     return List.of(
         new SetOut.Spacer(
-            "between neighbors of a row",
+            SAYINGS.say("spacer.along"),
             tape.nearest(geometry.plan().bayIn() - postIn),
             2 * geometry.plan().bays()),
         new SetOut.Spacer(
-            "across the walk", tape.nearest(geometry.plan().rowSpacingIn() - postIn), top.posts()));
+            SAYINGS.say("spacer.across"), tape.nearest(geometry.plan().rowSpacingIn() - postIn), top.posts()));
   }
 
   private SetOut.Ground ground() {
@@ -193,22 +191,15 @@ final class SettingOut {
 
   private List<SetOut.Tolerance> tolerances() {
     return List.of(
-        tolerance("difference of the two overall diagonals", "setout.diagonal-within"),
-        tolerance("a post off its mark, along and across", "setout.post-within"),
-        lean(),
-        tolerance("the bottom of a hole off its level", "setout.depth-within"),
-        tolerance("post tops and header tops off their level", "setout.level-within"));
+        tolerance("tolerance.diagonals", "setout.diagonal-within", 0),
+        tolerance("tolerance.post", "setout.post-within", 0),
+        tolerance("tolerance.lean", "setout.plumb-within", built.shop("setout.plumb-over")),
+        tolerance("tolerance.depth", "setout.depth-within", 0),
+        tolerance("tolerance.tops", "setout.level-within", 0));
   }
 
-  private SetOut.Tolerance tolerance(String what, String row) {
+  private SetOut.Tolerance tolerance(String what, String row, double overIn) {
     NumberRow number = built.tables().shop(row);
-    return new SetOut.Tolerance(what, number.amount(), 0, number.source());
-  }
-
-  private SetOut.Tolerance lean() {
-    NumberRow number = built.tables().shop("setout.plumb-within");
-    double overIn = built.shop("setout.plumb-over");
-    return new SetOut.Tolerance(
-        "lean of a post, on both faces", number.amount(), overIn, number.source());
+    return new SetOut.Tolerance(SAYINGS.say(what), number.amount(), overIn, number.source());
   }
 }

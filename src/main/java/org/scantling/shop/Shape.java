@@ -1,6 +1,7 @@
 package org.scantling.shop;
 
 import java.util.List;
+import org.scantling.words.Sayings;
 
 /**
  * What a piece is cut to.
@@ -40,7 +41,13 @@ public record Shape(
    * @param first the end that distances are measured from
    * @param last the other
    */
-  public record Ends(String first, String last) {}
+  public record Ends(String first, String last) {
+    /** By the names of their sayings. */
+    static Ends named(String first, String last) {
+      Sayings sayings = Sayings.of("pieces");
+      return new Ends(sayings.say("end." + first), sayings.say("end." + last));
+    }
+  }
 
   /** Length to be cut from the stick. */
   public double cutIn() {

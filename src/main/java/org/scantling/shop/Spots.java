@@ -8,9 +8,12 @@ import java.util.Optional;
 import java.util.function.IntFunction;
 import org.scantling.design.KneeBraces;
 import org.scantling.design.TopLine;
+import org.scantling.words.Sayings;
 
 /** What lies at a post elsewhere than one would look for it, and just where. */
 final class Spots {
+  private static final Sayings SAYINGS = Sayings.of("set-out");
+
   private final Built built;
   private final TopLine top;
   private final Tape tape;
@@ -40,42 +43,34 @@ final class Spots {
 
   /** What is told of several posts alike is told once. */
   private void together(List<SetOut.Spot> spots, IntFunction<Optional<SetOut.Spot>> at) {
-    Map<List<Object>, List<String>> posts = new LinkedHashMap<>();
+    Map<SetOut.Spot, List<String>> posts = new LinkedHashMap<>();
     for (int post = 0; post < top.posts(); post++) {
       String names = Stakes.name(0, post) + ", " + Stakes.name(1, post);
       at.apply(post)
-          .ifPresent(
-              spot ->
-                  posts
-                      .computeIfAbsent(
-                          List.of(spot.what(), spot.measures()), key -> new ArrayList<>())
-                      .add(names));
+          .ifPresent(spot -> posts.computeIfAbsent(spot, key -> new ArrayList<>()).add(names));
     }
     posts.forEach(
-        (key, names) -> {
-          @SuppressWarnings("unchecked")
-          List<SetOut.Named> measures = (List<SetOut.Named>) key.get(1);
-          spots.add(new SetOut.Spot(String.join(", ", names), (String) key.get(0), measures));
-        });
+        (spot, names) ->
+            spots.add(new SetOut.Spot(String.join(", ", names), spot.what(), spot.measures())));
   }
 
   private SetOut.Named named(String name, double inches) {
-    return new SetOut.Named(name, tape.nearest(inches));
+    return new SetOut.Named(SAYINGS.say(name), tape.nearest(inches));
+  }
+
+  /** A saying that names the end of the walk that something lies toward. */
+  private static String toward(String what, double sign) {
+    return SAYINGS.say(what, "post", SAYINGS.say(sign > 0 ? "post.last" : "post.first"));
   }
 
   private Optional<SetOut.Spot> step(int post) {
     if (!top.stepsAt(post)) {
       return Optional.empty();
     }
+    double seatIn = top.stepIn() + built.geometry().headers().notchIn();
     return built.paired()
-        ? spot(
-            "boards meet at the middle of the post, the lower ones below",
-            named("their top edges below the top of the post", top.stepIn()))
-        : spot(
-            "the lower header hangs on the side toward the last post",
-            named(
-                "seat of its hanger below the top of the post",
-                top.stepIn() + built.geometry().headers().notchIn()));
+        ? spot(SAYINGS.say("step.boards"), named("step.boards-edge", top.stepIn()))
+        : spot(SAYINGS.say("step.hung"), named("step.hung-seat", seatIn));
   }
 
   private Optional<SetOut.Spot> shifted(int post) {
@@ -84,23 +79,10 @@ final class Spots {
     if (shiftIn == 0 || !stands) {
       return Optional.empty();
     }
+    String kind = built.geometry().crossbeams().doubled() ? "shifted-pair." : "shifted.";
     return spot(
-        (built.geometry().crossbeams().doubled()
-                ? "the two crossbeams side by side do not stand over the middle of the post but"
-                    + " flush with its side toward the "
-                : "the crossbeam does not stand over the middle of the post but flush with its side"
-                    + " toward the ")
-            + (shiftIn > 0 ? "last" : "first")
-            + " post, so that "
-            + (built.has("brace")
-                ? "the brace across the walk lies flat on "
-                    + (built.geometry().crossbeams().doubled() ? "them and on the post" : "both")
-                : "it lies on the upper boards alone"),
-        named(
-            built.geometry().crossbeams().doubled()
-                ? "their center from the center of the post"
-                : "its center from the center of the post",
-            Math.abs(shiftIn)));
+        toward(kind + (built.has("brace") ? "braced" : "stepped"), shiftIn),
+        named(kind + "center", Math.abs(shiftIn)));
   }
 
   /** Where rails fall or step, the housings of every post are marked from the level line. */
@@ -115,25 +97,24 @@ final class Spots {
   private Optional<SetOut.Spot> housing(int post, int towards, Recess housing) {
     double footIn = top.footIn(post) - built.shop("setout.level-line");
     return spot(
-        "rail housing on the side toward the " + (towards > 0 ? "last" : "first") + " post",
-        overLine("lower edge", footIn + housing.fromIn()),
-        overLine("upper edge", footIn + housing.toIn()));
+        toward("housing", towards),
+        overLine("lower", footIn + housing.fromIn()),
+        overLine("upper", footIn + housing.toIn()));
   }
 
-  private SetOut.Named overLine(String what, double overIn) {
-    return named(what + (overIn < 0 ? " below" : " above") + " the level line", Math.abs(overIn));
+  private SetOut.Named overLine(String edge, double overIn) {
+    return named("housing-edge." + edge + (overIn < 0 ? "-below" : "-above"), Math.abs(overIn));
   }
 
   private Optional<SetOut.Spot> across(int post) {
     KneeBraces braces = built.braces();
     double footUpIn = new Braces(built).headAcrossUpIn(post) - braces.legIn();
     return spot(
-        "brace across the walk, on the side toward the "
-            + (KneeBraces.side(top) > 0 ? "last" : "first")
-            + " post"
-            + (cutsBoard(footUpIn, post) ? ", let in where it passes the inner board" : ""),
-        named("foot below the top of the post", top.topIn(post) - footUpIn),
-        named("head from the middle of the row", braces.legIn()));
+        toward(
+            cutsBoard(footUpIn, post) ? "brace.across-let-in" : "brace.across",
+            KneeBraces.side(top)),
+        named("brace.foot", top.topIn(post) - footUpIn),
+        named("brace.head-from-row", braces.legIn()));
   }
 
   /** The upper edge of the brace where it leaves the walk side of the inner board. */
@@ -150,23 +131,21 @@ final class Spots {
     for (KneeBraces.Along each : built.braces().along()) {
       if (each.post() == post && each.towards() == towards) {
         return spot(
-            "brace along the walk, rising toward the "
-                + (towards > 0 ? "last" : "first")
-                + " post, on the "
-                + (each.outside() ? "outer" : "walk")
-                + " face"
-                + packed(),
-            named("foot below the top of the post", top.topIn(post) - each.footUpIn()),
-            named("head from the middle of the post", each.legIn()),
-            named(
-                "head below the top edge of the header", built.geometry().headers().depthIn() / 2));
+            toward(face(each), towards),
+            named("brace.foot", top.topIn(post) - each.footUpIn()),
+            named("brace.head-from-post", each.legIn()),
+            named("brace.head-below", built.geometry().headers().depthIn() / 2));
       }
     }
     return Optional.empty();
   }
 
-  private String packed() {
-    return Braces.packingIn(built) > 0 ? ", packed out from the post" : "";
+  private String face(KneeBraces.Along brace) {
+    boolean packed = Braces.packingIn(built) > 0;
+    if (brace.outside()) {
+      return packed ? "brace.outer-packed" : "brace.outer";
+    }
+    return packed ? "brace.walk-packed" : "brace.walk";
   }
 
   private static Optional<SetOut.Spot> spot(String what, SetOut.Named... measures) {

@@ -13,9 +13,12 @@ import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Question;
 import org.scantling.tables.JointRow;
 import org.scantling.tables.StepRow;
+import org.scantling.words.Sayings;
 
 /** Fills the numbers of this structure into the order of work. */
 final class StepWords {
+  private static final Sayings SAYINGS = Sayings.of("order");
+
   private static final Pattern BLANK = Pattern.compile("\\{([a-z-]+)}");
 
   private final Built built;
@@ -109,11 +112,16 @@ final class StepWords {
     if (geometry.crossbeams().doubled()) {
       pairs();
     }
-    words.put("over-posts", String.join(" and ", pieces.overPosts()));
+    words.put("over-posts", Said.all(pieces.overPosts()));
     built.find(Question.RAIL_HEIGHT).ifPresent(height -> length("rail-height", height));
     if (built.railsFromLine() && built.railsLevel()) {
       double overIn = new RailLine(built, 0).overLineIn(built);
-      words.put("rail-line", length(Math.abs(overIn)) + (overIn < 0 ? " below" : " above"));
+      words.put(
+          "rail-line",
+          SAYINGS.say(
+              overIn < 0 ? "rail-line.below" : "rail-line.above",
+              "height",
+              length(Math.abs(overIn))));
     }
   }
 
@@ -125,7 +133,7 @@ final class StepWords {
         plies
             .nail()
             .map(sizes::told)
-            .orElseGet(() -> sizes.told(plies.bolt().diameterIn()) + " bolt"));
+            .orElseGet(() -> sizes.bolt(plies.bolt().diameterIn())));
     row("ply-apart", plies.apartRow());
   }
 
@@ -133,14 +141,18 @@ final class StepWords {
     for (String role : new String[] {"post", "header", "crossbeam"}) {
       weight(role + "-weight", Weights.heaviest(built, pieces, role));
     }
-    boolean two = Weights.heaviest(built, pieces, "header") <= built.shop("lift.two-person");
-    words.put("header-hands", two ? "Two" : "More than two");
-    boolean slid = Weights.heaviest(built, pieces, "crossbeam") <= built.shop("lift.two-person");
+    words.put(
+        "header-hands", SAYINGS.say(two("header") ? "header-hands.two" : "header-hands.more"));
     words.put(
         "crossbeam-hands",
-        slid ? "One person on each side slides it" : "More than two people, or a hoist, bring it");
+        SAYINGS.say(two("crossbeam") ? "crossbeam-hands.two" : "crossbeam-hands.more"));
     weight("one-person", built.tables().thumb("lift.one-person").amount());
     weight("two-person", built.shop("lift.two-person"));
+  }
+
+  /** True where two people lift the heaviest piece of a role. */
+  private boolean two(String role) {
+    return Weights.heaviest(built, pieces, role) <= built.shop("lift.two-person");
   }
 
   private void weight(String name, double pounds) {
@@ -152,7 +164,7 @@ final class StepWords {
     JointRow block = built.blockJoint();
     words.put("block-screws", Integer.toString(block.count()));
     words.put("block-screw", built.fastener(block).map(sizes::told).orElse(block.id()));
-    words.put("header-fastening", fastening(Question.HEADER_JOINT));
+    words.put("header-fastening", fasteners(built.joint(Question.HEADER_JOINT)));
     built
         .findJoint(Question.HEADER_STEP)
         .ifPresent(joint -> words.put("step-fastening", fasteners(joint)));
@@ -167,14 +179,14 @@ final class StepWords {
     if (built.has("brace")) {
       braces();
     }
-    words.put("tightened", tightened(built.paired() || built.has("brace"), lagged));
+    words.put("tightened", SAYINGS.say(tightened(built.paired() || built.has("brace"), lagged)));
   }
 
   private static String tightened(boolean bolts, boolean lags) {
     if (bolts) {
-      return lags ? "the bolts and the lag screws" : "the bolts";
+      return lags ? "tightened.both" : "tightened.bolts";
     }
-    return lags ? "the lag screws" : "what is screwed";
+    return lags ? "tightened.lags" : "tightened.screws";
   }
 
   private void lags() {
@@ -192,14 +204,6 @@ final class StepWords {
 
   private String fasteners(JointRow joint) {
     return sizes.beside(joint.fasteners());
-  }
-
-  /** The seat is told by the step itself. */
-  private String fastening(Question question) {
-    String said = fasteners(built.joint(question));
-    return said.startsWith("seat notched over the post, ")
-        ? said.substring(said.indexOf(", ") + 2)
-        : said;
   }
 
   private void planting(Climbers climbers) {

@@ -7,9 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
 import org.scantling.quantity.Length;
+import org.scantling.words.Sayings;
 
 /** What the order of work uses up or borrows: braces, stakes, boards, string, preservative. */
 final class Sundries {
+  private static final Sayings SAYINGS = Sayings.of("buying");
+
   private static final int CORNERS = 4;
   private static final double FOOT = 12;
 
@@ -50,9 +53,9 @@ final class Sundries {
     int fromAStick = (int) Math.floor(stickIn / blockIn + LAST_BITS);
     int forBlocks = (blocks() + fromAStick - 1) / fromAStick;
     line(
-        size + " x " + length(stickIn) + ", any grade",
+        SAYINGS.say("bracing", "size", size, "length", length(stickIn)),
         braces() + forBlocks,
-        braces() + " temporary braces, " + blocks() + " blocks under the headers");
+        SAYINGS.say("bracing.use", "braces", Integer.toString(braces()), "blocks", Integer.toString(blocks())));
   }
 
   /** The length sold nearest to one that is wanted, of those that a block can be cut from. */
@@ -67,13 +70,21 @@ final class Sundries {
     int posts = built.geometry().postCount();
     int corners = CORNERS * whole("setout.stakes-corner");
     line(
-        "stake, " + length(built.shop("setout.stake-length")),
+        SAYINGS.say("stake", "length", length(built.shop("setout.stake-length"))),
         posts + corners + braces(),
-        posts + " holes, " + corners + " under batter boards, " + braces() + " temporary braces");
+        SAYINGS.say(
+            "stake.use",
+            "holes",
+            Integer.toString(posts),
+            "batter-boards",
+            Integer.toString(corners),
+            "braces",
+            Integer.toString(braces())));
+    int boards = whole("setout.boards-corner");
     line(
-        "board, " + length(built.shop("setout.board-length")) + " long",
-        CORNERS * whole("setout.boards-corner"),
-        "batter boards, " + Said.decimals(built.shop("setout.boards-corner"), 0) + " a corner");
+        SAYINGS.say("board", "length", length(built.shop("setout.board-length"))),
+        CORNERS * boards,
+        SAYINGS.say("board.use", "count", Integer.toString(boards)));
   }
 
   /** Braces along the walk stand off their posts by what the headers are wider. */
@@ -81,16 +92,16 @@ final class Sundries {
     double gapIn = Braces.packingIn(built);
     if (gapIn > 0) {
       line(
-          "packing, " + length(built.tape().nearest(gapIn)) + " thick, treated",
+          SAYINGS.say("packing", "gap", length(built.tape().nearest(gapIn))),
           CORNERS * built.geometry().plan().bays(),
-          "between posts and feet of braces along the walk");
+          SAYINGS.say("packing.use"));
     }
   }
 
   /** Posts between two boards end in the open. */
   private void tops() {
     if (built.paired()) {
-      line(word("post.cap"), built.geometry().postCount(), "tops of the posts");
+      line(word("post.cap"), built.geometry().postCount(), SAYINGS.say("cap.use"));
     }
   }
 
@@ -98,27 +109,26 @@ final class Sundries {
     Holes holes = new Holes(built);
     if (holes.fromAbove()) {
       line(
-          "power auger or post-hole digger, to rent",
+          SAYINGS.say("auger"),
           1,
-          "holes down to " + length(built.tape().nearest(holes.deepestIn())) + " deep");
+          SAYINGS.say("auger.use", "depth", length(built.tape().nearest(holes.deepestIn()))));
     }
   }
 
   /** What is sold in rolls and cans, with the unit that it is counted in. */
   Map<Fixing, String> packed() {
     Map<Fixing, String> packed = new LinkedHashMap<>();
-    packed.put(
-        new Fixing("string", "mason's line", stringFt(), "rows, ends and the level line"), "ft");
-    packed.put(
-        new Fixing("preservative", word("treat.preservative"), cuts(), "cuts, notches and holes"),
-        "cuts");
+    packed.put(packed("string", SAYINGS.say("string"), stringFt()), "ft");
+    packed.put(packed("preservative", word("treat.preservative"), cuts()), "cuts");
     int sunk = sunkHeads();
     if (sunk > 0) {
-      packed.put(
-          new Fixing("plug", word("lag.plug"), sunk, "over the sunk heads of the lag screws"),
-          "pieces");
+      packed.put(packed("plug", word("lag.plug"), sunk), "pieces");
     }
     return packed;
+  }
+
+  private static Fixing packed(String id, String name, int count) {
+    return new Fixing(id, name, count, SAYINGS.say("packed." + id));
   }
 
   /** Two rows, two ends, each out to the batter boards, and the level line beside one row. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.scantling.tables.FreshWeight;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.Sold;
+import org.scantling.words.Sayings;
 
 /** Plans the timber of a whole job, size by size. */
 final class Timbers {
@@ -32,7 +33,7 @@ final class Timbers {
     PieceTimber timber = built.timber(role);
     return new TimberPlan.Stock(
         size.id(),
-        built.mixed() ? size.id() + " " + timber.words() : size.id(),
+        called(built, size, timber),
         role.equals("post") && built.inTheGround(),
         size.thicknessIn(),
         size.widthIn(),
@@ -40,6 +41,12 @@ final class Timbers {
         FreshWeight.pcf(
             built.tables(),
             built.tables().designValues(timber.species(), timber.grade(), size).wetWeightPcf()));
+  }
+
+  private static String called(Built built, SizeRow size, PieceTimber timber) {
+    return built.mixed()
+        ? Sayings.of("pieces").say("stock", "size", size.id(), "timber", timber.words())
+        : size.id();
   }
 
   /** How pieces of one stock are sawn; those longer than anything sold are ordered specially. */

@@ -3,9 +3,12 @@ package org.scantling.shop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.scantling.words.Sayings;
 
 /** Pieces whose stick is a hair longer than they are: no saw takes off so little. */
 final class Uncut {
+  private static final Sayings SAYINGS = Sayings.of("cut-list");
+
   /** Their ends run out past a support, so that nothing is in their way. */
   private static final Set<String> FREE_ENDED = Set.of("header", "crossbeam");
 
@@ -20,7 +23,7 @@ final class Uncut {
   /** What is done with each of them. */
   List<String> told() {
     List<String> told = new ArrayList<>();
-    for (TimberPlan plan : lists.buying().timber()) {
+    for (TimberPlan plan : lists.timber()) {
       for (StickCut cut : plan.cuts()) {
         if (cut.ends() == StickCut.Ends.NEITHER) {
           piece(marked(cut.marks().get(0)), cut.lengthIn(), told);
@@ -33,22 +36,22 @@ final class Uncut {
   private void piece(Piece piece, double stickIn, List<String> told) {
     Shape shape = piece.shape();
     String length = said.length(shape.lengthIn());
+    String stick = said.length(stickIn);
     boolean trimmedLater = shape.spareIn() > 0;
-    if (!trimmedLater && !length.equals(said.length(stickIn)) && stickIn > shape.lengthIn()) {
+    if (!trimmedLater && !length.equals(stick) && stickIn > shape.lengthIn()) {
       told.add(
-          piece.mark()
-              + " is "
-              + length
-              + " out of a stick of "
-              + said.length(stickIn)
-              + ", and no saw takes off so little: "
-              + (freeEnded(piece)
-                  ? "leave it as it comes, measure from the "
-                      + shape.ends().first()
-                      + ", and let the rest stand over at the "
-                      + shape.ends().last()
-                      + "."
-                  : "take it off with a plane."));
+          SAYINGS.say(
+              freeEnded(piece) ? "uncut.left" : "uncut.planed",
+              "mark",
+              piece.mark(),
+              "length",
+              length,
+              "stick",
+              stick,
+              "first",
+              shape.ends().first(),
+              "last",
+              shape.ends().last()));
     }
   }
 

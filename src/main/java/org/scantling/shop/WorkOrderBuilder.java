@@ -5,9 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import org.scantling.tables.StepRow;
+import org.scantling.words.Sayings;
 
 /** Puts the order of work together from the rows that hold for this structure. */
 final class WorkOrderBuilder {
+  private static final Sayings SAYINGS = Sayings.of("order");
+
   private final Built built;
   private final Pieces pieces;
   private final Climbers climbers;
@@ -38,7 +41,7 @@ final class WorkOrderBuilder {
       lifts.add(
           new WorkOrder.Lift(
               piece.mark(),
-              piece.shape().role() + " " + piece.shape().size(),
+              SAYINGS.say("lift", "role", piece.shape().role(), "size", piece.shape().size()),
               weightLb,
               hands(weightLb)));
     }

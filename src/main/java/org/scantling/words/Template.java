@@ -18,7 +18,8 @@ final class Template {
       Pattern.compile("\\{([A-Za-z-]+)(?:\\|([^{}|]+)\\|([^{}|]+))?}");
   private static final Pattern PART = Pattern.compile("\\[([^\\[\\]]*)]");
 
-  private static final String ONE = "1";
+  /** In figures or in letters. */
+  private static final Set<String> ONE = Set.of("1", "one");
 
   private final String text;
 
@@ -50,7 +51,7 @@ final class Template {
   }
 
   private static String counted(String said, MatchResult blank) {
-    String noun = blank.group(said.equals(ONE) ? 2 : 3);
+    String noun = blank.group(ONE.contains(said) ? 2 : 3);
     return noun == null ? said : said + " " + noun;
   }
 

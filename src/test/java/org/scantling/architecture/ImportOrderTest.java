@@ -123,7 +123,7 @@ class ImportOrderTest {
     may("visit", "quantity", "design", "reasons", "tables", "intake", "words");
     may("rulebook", "quantity", "reasons", "tables", "words");
     may("print", "quantity", "design", "reasons", "tables", "words", "spans", "depths", "rulebook");
-    may("shop", "quantity", "design", "reasons", "tables", "cutting", "print");
+    may("shop", "quantity", "design", "reasons", "tables", "cutting", "words", "print");
   }
 
   @Test

@@ -67,7 +67,7 @@ class DoubledCrossbeamsListTest {
   void nails_for_the_pairs_and_longer_bolts_for_the_braces_are_bought() {
     List<Fixing> fixings = Fixings.of(GATE, Pieces.of(GATE));
     assertThat(fixings)
-        .filteredOn(each -> each.use().contains(Plies.USE))
+        .filteredOn(each -> each.use().contains("crossbeams side by side at the posts"))
         .singleElement()
         .satisfies(
             each -> {

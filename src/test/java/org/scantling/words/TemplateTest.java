@@ -35,6 +35,7 @@ class TemplateTest {
     String text = "{bays|bay|bays} of 4";
     assertThat(filled(text, Map.of("bays", "1"))).isEqualTo("1 bay of 4");
     assertThat(filled(text, Map.of("bays", "10"))).isEqualTo("10 bays of 4");
+    assertThat(filled(text, Map.of("bays", "one"))).isEqualTo("one bay of 4");
   }
 
   @Test
