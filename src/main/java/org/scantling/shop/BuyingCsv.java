@@ -89,7 +89,10 @@ final class BuyingCsv {
       table
           .row()
           .set("section", "sawing")
-          .set("item", SAYINGS.say("stick", "stock", plan.stock().called(), "length", said.length(cut.lengthIn())))
+          .set(
+              "item",
+              SAYINGS.say(
+                  "stick", "stock", plan.stock().called(), "length", said.length(cut.lengthIn())))
           .set("needed", cut.times())
           .set("quantity_unit", "sticks")
           .set("for", String.join(" ", cut.marks()));

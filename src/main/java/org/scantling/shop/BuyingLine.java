@@ -64,6 +64,7 @@ public record BuyingLine(
     static Kind wood(String timber, String treatment) {
       return new Kind(timber, treatment, "", Optional.empty());
     }
+
     static Kind steel(String finish, Optional<Rating> rating) {
       return new Kind("", "", finish, rating);
     }

@@ -36,7 +36,6 @@ final class CountedLines {
     String what = fixing.rating().isPresent() ? "finish.parts" : "finish.fasteners";
     String row = built.tape() == Tape.MILLIMETRES ? what + "-metric" : what;
     String finish = built.tables().defaults().row(row).word();
-    return line("fixings", fixing, "pieces")
-        .of(BuyingLine.Kind.steel(finish, fixing.rating()));
+    return line("fixings", fixing, "pieces").of(BuyingLine.Kind.steel(finish, fixing.rating()));
   }
 }

@@ -1,10 +1,10 @@
 package org.scantling.shop;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import org.scantling.reasons.Question;
 import org.scantling.tables.FastenerRow;
 import org.scantling.tables.JointRow;
@@ -17,12 +17,14 @@ final class Fixings {
   private final Built built;
   private final Pieces pieces;
   private final InchSizes sizes;
+  private final MakersParts parts;
   private final Map<String, Fixing> found = new LinkedHashMap<>();
 
   private Fixings(Built built, Pieces pieces) {
     this.built = built;
     this.pieces = pieces;
     this.sizes = new InchSizes(built);
+    this.parts = new MakersParts(built);
   }
 
   static List<Fixing> of(Built built, Pieces pieces) {
@@ -47,7 +49,7 @@ final class Fixings {
     if (built.fastener(joint).isPresent()) {
       add(built.fastener(joint).get(), joint.count() * seats, "crossbeam");
     } else {
-      parts("crossbeam", joint, seats);
+      add(parts.holding("crossbeam", joint, seats));
     }
   }
 
@@ -64,10 +66,7 @@ final class Fixings {
             nail -> add(nail, count, "pair"),
             () ->
                 bolts(
-                    plies.bolt(),
-                    built.geometry().crossbeams().breadthAtPostsIn(),
-                    count,
-                    "pair"));
+                    plies.bolt(), built.geometry().crossbeams().breadthAtPostsIn(), count, "pair"));
   }
 
   /** Each end of a block is held to the header and to the crossbeam alike. */
@@ -90,7 +89,7 @@ final class Fixings {
         add(lag, bores("header"), "lag");
         washers(lag, bores("header"), "heads");
       }
-      default -> parts("header", joint, built.geometry().postCount());
+      default -> add(parts.holding("header", joint, built.geometry().postCount()));
     }
   }
 
@@ -101,20 +100,7 @@ final class Fixings {
         .ifPresent(
             joint -> {
               int steps = 2 * (built.geometry().plan().bays() - 1);
-              String name =
-                  SAYINGS.say(
-                      "part.hanger",
-                      "size",
-                      built.member("header").size(),
-                      "down",
-                      pounds(joint.ratedDownLb()),
-                      "lift",
-                      pounds(joint.ratedLiftLb()),
-                      "side",
-                      pounds(joint.ratedSideLb()));
-              add(
-                  new Fixing(joint.id(), sizes.rated(name), joint.count() * steps, use("step"))
-                      .rated(rating(joint)));
+              add(parts.hangers(joint, steps));
             });
   }
 
@@ -131,7 +117,8 @@ final class Fixings {
       built
           .fastener(joint)
           .ifPresentOrElse(
-              each -> add(each, joint.count() * ends, "rail"), () -> parts("rail", joint, ends));
+              each -> add(each, joint.count() * ends, "rail"),
+              () -> add(parts.holding("rail", joint, ends)));
     }
   }
 
@@ -161,36 +148,14 @@ final class Fixings {
         "brace-head-across");
     double packedIn = braceIn + postIn + Braces.packingIn(built);
     bolts(joint, packedIn, along, "brace-foot-along");
-    bolts(
-        joint,
-        braceIn + built.member("header").breadthIn(),
-        along,
-        "brace-head-along");
+    bolts(joint, braceIn + built.member("header").breadthIn(), along, "brace-head-along");
   }
 
   private void feet() {
     int posts = built.geometry().postCount();
-    built
-        .findJoint(Question.BASE_JOINT)
-        .ifPresent(
-            joint ->
-                add(
-                    new Fixing(
-                            joint.id(),
-                            joint.fasteners(),
-                            joint.count() * posts,
-                            use("foot"))
-                        .rated(rating(joint))));
+    built.findJoint(Question.BASE_JOINT).ifPresent(joint -> add(parts.bases(joint, posts)));
     if (built.onBrackets()) {
-      Rating rating = built.bracketRating();
-      add(
-          new Fixing(
-                  "bracket",
-                  SAYINGS.say(
-                      "part.bracket", "rating", sizes.rated(BracketLoads.told(rating))),
-                  posts,
-                  use("foot"))
-              .rated(rating));
+      add(parts.brackets(posts));
     }
   }
 
@@ -217,7 +182,7 @@ final class Fixings {
             .filter(each -> each.type().equals("bolt"))
             .filter(each -> each.diameterIn() == named.diameterIn())
             .filter(each -> each.lengthIn() >= neededIn - 1e-6)
-            .min(java.util.Comparator.comparingDouble(FastenerRow::lengthIn))
+            .min(Comparator.comparingDouble(FastenerRow::lengthIn))
             .orElse(null);
     if (bolt == null) {
       String name =
@@ -242,36 +207,9 @@ final class Fixings {
     add(new Fixing("washer " + bolt.diameterIn(), name, count, use(use)));
   }
 
-  /** Steel parts of a maker's, by what they hold. */
-  private void parts(String what, JointRow joint, int joints) {
-    String name =
-        SAYINGS.say(
-            "part." + what,
-            "lift",
-            pounds(joint.ratedLiftLb()),
-            "side",
-            pounds(joint.ratedSideLb()));
-    add(
-        new Fixing(joint.id(), sizes.rated(name), joint.count() * joints, use(what))
-            .rated(rating(joint)));
-  }
-
-  private static String pounds(OptionalDouble rated) {
-    return Long.toString(Math.round(rated.orElse(0)));
-  }
-
   /** Where something goes, as the list says it. */
   private static String use(String what) {
     return SAYINGS.say("use." + what);
-  }
-
-  private static Rating rating(JointRow joint) {
-    boolean carries = joint.question() == Question.RAIL_JOINT;
-    double liftLb = joint.ratedLiftLb().orElse(0);
-    return new Rating(
-        carries ? 0 : liftLb,
-        joint.ratedSideLb().orElse(0),
-        carries ? liftLb : joint.ratedDownLb().orElse(0));
   }
 
   private void add(FastenerRow row, int count, String use) {

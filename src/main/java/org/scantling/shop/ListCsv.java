@@ -153,8 +153,7 @@ public final class ListCsv {
     }
     setOut.spacers().forEach(each -> length(table, "spacer", each.where(), each.lengthIn()));
     for (SetOut.Tolerance each : setOut.tolerances()) {
-      length(table, "tolerance", each.what(), each.withinIn())
-          .set("note", note(each));
+      length(table, "tolerance", each.what(), each.withinIn()).set("note", note(each));
     }
     return table.in(said.units()).text();
   }

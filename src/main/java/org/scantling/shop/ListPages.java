@@ -12,7 +12,8 @@ public final class ListPages {
 
   /** One list. */
   public static Page of(Lists lists, ListKind kind, UnitSystem units) {
-    Page page = new Page().title(SAYINGS.say("title", "list", heading(kind), "title", lists.title()));
+    Page page =
+        new Page().title(SAYINGS.say("title", "list", heading(kind), "title", lists.title()));
     write(lists, kind, new Said(units), page);
     return page.paragraph(SAYINGS.say("incomplete"));
   }

@@ -141,7 +141,9 @@ public final class Lists {
         : OptionalDouble.empty();
   }
 
-  /** How the timber is sawn: worked out once, when it is first asked for, since it takes longest. */
+  /**
+   * How the timber is sawn: worked out once, when it is first asked for, since it takes longest.
+   */
   List<TimberPlan> timber() {
     if (timber == null) {
       timber = Timbers.of(built, pieces);

@@ -25,8 +25,7 @@ final class OrderPage {
     rows.add(ColumnHeads.of(SAYINGS, "mark", "piece", "weight", "people"));
     Map<List<String>, List<String>> alike = new LinkedHashMap<>();
     for (WorkOrder.Lift lift : order.lifts()) {
-      String hands =
-          lift.hands() > 2 ? SAYINGS.say("lift.more") : Integer.toString(lift.hands());
+      String hands = lift.hands() > 2 ? SAYINGS.say("lift.more") : Integer.toString(lift.hands());
       alike
           .computeIfAbsent(
               List.of(lift.what(), said.weight(lift.weightLb()), hands), same -> new ArrayList<>())

@@ -85,7 +85,9 @@ final class Said {
   }
 
   static String source(Source source) {
-    return source.kind() == SourceKind.COMMON_PRACTICE ? SAYINGS.say("common-practice") : source.text();
+    return source.kind() == SourceKind.COMMON_PRACTICE
+        ? SAYINGS.say("common-practice")
+        : source.text();
   }
 
   /** As a number that begins a sentence or stands in one: a single thing in letters. */

@@ -108,7 +108,10 @@ final class SetOutPage {
       }
       last = numbers.toString();
       List<String> row = new ArrayList<>();
-      row.add(falls() ? post.name() + ", " + setOut.posts().get(i + perRow).name() : SAYINGS.say("levels.all"));
+      row.add(
+          falls()
+              ? post.name() + ", " + setOut.posts().get(i + perRow).name()
+              : SAYINGS.say("levels.all"));
       row.addAll(numbers);
       rows.add(row);
     }
@@ -160,8 +163,7 @@ final class SetOutPage {
     for (SetOut.Running running : setOut.running()) {
       items.add(
           new Block.Item(
-              Said.capital(
-                  SAYINGS.say("running", "line", running.line(), "what", running.what())),
+              Said.capital(SAYINGS.say("running", "line", running.line(), "what", running.what())),
               said.lengths(running.atIn())));
     }
     page.heading(SAYINGS.say("running.heading")).items(items);

@@ -175,7 +175,9 @@ final class SettingOut {
             tape.nearest(geometry.plan().bayIn() - postIn),
             2 * geometry.plan().bays()),
         new SetOut.Spacer(
-            SAYINGS.say("spacer.across"), tape.nearest(geometry.plan().rowSpacingIn() - postIn), top.posts()));
+            SAYINGS.say("spacer.across"),
+            tape.nearest(geometry.plan().rowSpacingIn() - postIn),
+            top.posts()));
   }
 
   private SetOut.Ground ground() {

@@ -130,10 +130,7 @@ final class StepWords {
     Plies plies = new Plies(built);
     words.put(
         "ply-fastener",
-        plies
-            .nail()
-            .map(sizes::told)
-            .orElseGet(() -> sizes.bolt(plies.bolt().diameterIn())));
+        plies.nail().map(sizes::told).orElseGet(() -> sizes.bolt(plies.bolt().diameterIn())));
     row("ply-apart", plies.apartRow());
   }
 

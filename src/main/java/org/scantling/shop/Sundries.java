@@ -55,7 +55,12 @@ final class Sundries {
     line(
         SAYINGS.say("bracing", "size", size, "length", length(stickIn)),
         braces() + forBlocks,
-        SAYINGS.say("bracing.use", "braces", Integer.toString(braces()), "blocks", Integer.toString(blocks())));
+        SAYINGS.say(
+            "bracing.use",
+            "braces",
+            Integer.toString(braces()),
+            "blocks",
+            Integer.toString(blocks())));
   }
 
   /** The length sold nearest to one that is wanted, of those that a block can be cut from. */

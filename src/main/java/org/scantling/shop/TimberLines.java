@@ -64,8 +64,7 @@ final class TimberLines {
 
   private BuyingLine special(String item, List<TimberPlan.Special> ordered) {
     int count = ordered.stream().mapToInt(TimberPlan.Special::count).sum();
-    String marks =
-        ordered.stream().map(TimberPlan.Special::mark).collect(Collectors.joining(", "));
+    String marks = ordered.stream().map(TimberPlan.Special::mark).collect(Collectors.joining(", "));
     return new BuyingLine(
             TIMBER,
             item,
