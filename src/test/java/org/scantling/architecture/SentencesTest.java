@@ -71,7 +71,7 @@ class SentencesTest {
   private static boolean said(String saying, StringBuilder code) {
     int point = saying.lastIndexOf('.');
     return code.indexOf('"' + saying + '"') >= 0
-        || point > 0 && code.indexOf('"' + saying.substring(0, point + 1) + '"') >= 0;
+        || (point > 0 && code.indexOf('"' + saying.substring(0, point + 1) + '"') >= 0);
   }
 
   private static List<Path> sources(Path folder) throws IOException {
