@@ -15,7 +15,7 @@ import org.scantling.intake.IntakeException;
 import org.scantling.intake.OutsideException;
 import org.scantling.tables.FileTrouble;
 import org.scantling.visit.Choosable;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /**
  * The base designs that lie about: beside the site file, in base/, and in folders that are named.

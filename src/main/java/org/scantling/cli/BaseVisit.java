@@ -21,7 +21,7 @@ import org.scantling.visit.VisitRow;
 import org.scantling.visit.VisitRows;
 import org.scantling.visit.VisitText;
 import org.scantling.words.ClosedLists;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** A visit to a structure that stands: asks, and writes the design file. */
 final class BaseVisit {

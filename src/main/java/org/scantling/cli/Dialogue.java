@@ -7,7 +7,7 @@ import org.scantling.visit.Visit;
 import org.scantling.visit.VisitAnswers;
 import org.scantling.visit.VisitRow;
 import org.scantling.visit.VisitTurn;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /**
  * Puts the questions of a visit to whoever answers, one at a time. After each answer everything

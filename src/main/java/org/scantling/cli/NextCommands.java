@@ -3,7 +3,7 @@ package org.scantling.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** What may be typed next, and what each does. */
 final class NextCommands {

@@ -11,7 +11,7 @@ import org.scantling.visit.Visit;
 import org.scantling.visit.VisitAnswers;
 import org.scantling.visit.VisitRow;
 import org.scantling.visit.WorkedAnswer;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** Prints one question: what it is, why it matters, what may be answered. */
 final class QuestionPage {

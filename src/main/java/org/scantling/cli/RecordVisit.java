@@ -15,7 +15,7 @@ import org.scantling.visit.VisitChoices;
 import org.scantling.visit.VisitKind;
 import org.scantling.visit.VisitRows;
 import org.scantling.words.ClosedLists;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** An entry of a record, asked for or taken from options. */
 final class RecordVisit {

@@ -15,7 +15,7 @@ import org.scantling.tables.FileTrouble;
 import org.scantling.tables.Tables;
 import org.scantling.tables.Utf8;
 import org.scantling.visit.RecordEdit;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** A base design with a record that is to be added to. */
 final class RecordedBase {

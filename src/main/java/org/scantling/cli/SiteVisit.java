@@ -24,7 +24,7 @@ import org.scantling.visit.VisitRow;
 import org.scantling.visit.VisitRows;
 import org.scantling.visit.VisitText;
 import org.scantling.words.ClosedLists;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.Words;
 
 /** A visit to a place: asks, writes the site file, and tells what would be built there. */

@@ -7,7 +7,7 @@
  * org.scantling.intake.Vocabulary}. Nothing is filled in silently: what a file leaves out is named
  * in {@link org.scantling.intake.Intake}.
  *
- * <p>May depend on: quantity, design, reasons, tables. Entry points: {@link
+ * <p>May depend on: quantity, design, reasons, sayings, tables. Entry points: {@link
  * org.scantling.intake.SiteReader}, {@link org.scantling.intake.DesignReader}, {@link
  * org.scantling.intake.DesignWriter}.
  */

@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.scantling.design.BaseDesign;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** What a base is told to have been through, in a few sentences of rules/words/record.csv. */
 final class RecordWords {

@@ -3,7 +3,7 @@
  *
  * <p>A page is built once as blocks and then printed as text or as Markdown.
  *
- * <p>May depend on: quantity, design, reasons, tables, words. Entry points: {@link
+ * <p>May depend on: quantity, design, reasons, sayings, tables, words. Entry points: {@link
  * org.scantling.print.ProposalText}, {@link org.scantling.print.ProposalMarkdown}, {@link
  * org.scantling.print.ProposalJson}, {@link org.scantling.print.WhyText}, {@link
  * org.scantling.print.ReviewText}.

@@ -2,7 +2,7 @@ package org.scantling.rulebook;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.scantling.words.WordFile;
+import org.scantling.sayings.WordFile;
 
 /** The grid of sites over which thumb and calculation are set side by side: rules/grid.csv. */
 public final class Grid {

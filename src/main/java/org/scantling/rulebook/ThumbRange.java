@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.scantling.words.WordFile;
+import org.scantling.sayings.WordFile;
 
 /**
  * In what range a rule of thumb may be relied on without the calculation: rules/thumb-ranges.csv.

@@ -3,7 +3,7 @@
  * cases and its words, from the files it is written in; and the proof that it is complete. Runs no
  * rule.
  *
- * <p>May depend on: quantity, reasons, tables, words. Entry point: {@link
+ * <p>May depend on: quantity, reasons, sayings, tables, words. Entry point: {@link
  * org.scantling.rulebook.Rulebook}.
  */
 package org.scantling.rulebook;

@@ -10,7 +10,7 @@ import org.scantling.design.TopLine;
 import org.scantling.reasons.Question;
 import org.scantling.tables.FastenerRow;
 import org.scantling.tables.JointRow;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /**
  * The knee braces: at 45 degrees, lapping post and beam face to face. Legs run between middle

@@ -5,7 +5,7 @@ import java.util.stream.Stream;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Proposal;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** What the bracket under a post must be rated for: the worst of each way by the footing checks. */
 final class BracketLoads {

@@ -1,6 +1,6 @@
 package org.scantling.shop;
 
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** The buying list as comma-separated text: what to buy, what is spared, how sticks are sawn. */
 final class BuyingCsv {

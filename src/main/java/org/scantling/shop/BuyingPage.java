@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scantling.print.Block;
 import org.scantling.print.Page;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** The buying list as a page: what to ask for, then how the timber is sawn. */
 final class BuyingPage {

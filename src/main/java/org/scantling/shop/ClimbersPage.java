@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.scantling.print.Block;
 import org.scantling.print.Page;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** Plants and wires as a page. */
 final class ClimbersPage {

@@ -2,7 +2,7 @@ package org.scantling.shop;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** The first row of a grid. */
 final class ColumnHeads {

@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.scantling.print.Block;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** Notches, housings and holes, those of a piece that are alike told once with all their places. */
 final class CutItems {

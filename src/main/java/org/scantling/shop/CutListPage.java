@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.scantling.print.Block;
 import org.scantling.print.Page;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** The cut list as a page: pieces, then what is cut into each, then what is cut together. */
 final class CutListPage {

@@ -1,6 +1,6 @@
 package org.scantling.shop;
 
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** How ends are told. */
 final class EndWords {

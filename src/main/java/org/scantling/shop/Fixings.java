@@ -8,7 +8,7 @@ import java.util.Map;
 import org.scantling.reasons.Question;
 import org.scantling.tables.FastenerRow;
 import org.scantling.tables.JointRow;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** Counts nails, screws, bolts and steel parts, joint by joint. */
 final class Fixings {

@@ -6,7 +6,7 @@ import java.util.OptionalLong;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.quantity.Length;
 import org.scantling.quantity.UnitSystem;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** What goes into the holes, and what is left over from them. */
 final class GroundLines {

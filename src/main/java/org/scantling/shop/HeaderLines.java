@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** Which piece of header lies where: line by line of timber, from the first post on. */
 final class HeaderLines {

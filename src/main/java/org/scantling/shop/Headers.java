@@ -11,7 +11,7 @@ import org.scantling.design.Structure;
 import org.scantling.design.TopLine;
 import org.scantling.reasons.Question;
 import org.scantling.tables.JointRow;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** The headers: notched over their posts and bored for lag screws, or bored for bolts. */
 final class Headers {

@@ -4,7 +4,7 @@ import org.scantling.quantity.InchText;
 import org.scantling.quantity.Length;
 import org.scantling.quantity.RatingText;
 import org.scantling.tables.FastenerRow;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /**
  * Fasteners are of inch sizes and keep their names; where the yard thinks in millimetres, what they

@@ -3,7 +3,7 @@ package org.scantling.shop;
 import java.util.HashMap;
 import java.util.Map;
 import org.scantling.quantity.UnitSystem;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /**
  * The lists as comma-separated text: inches for programs, with millimetres beside them for a metric

@@ -2,7 +2,7 @@ package org.scantling.shop;
 
 import org.scantling.print.Page;
 import org.scantling.quantity.UnitSystem;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** The lists as pages, one by one or all together as the builder's sheet. */
 public final class ListPages {

@@ -3,7 +3,7 @@ package org.scantling.shop;
 import java.util.OptionalDouble;
 import org.scantling.reasons.Question;
 import org.scantling.tables.JointRow;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** Steel parts that their makers rate: brackets, straps, hangers, post bases. */
 final class MakersParts {

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.scantling.quantity.Inches;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** Which metric bolt stands in for an inch one: the thinnest sold that is no thinner. */
 final class MetricBolts {

@@ -2,7 +2,7 @@ package org.scantling.shop;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** What must be known of a joint before anything is cut. */
 final class OpenPoints {

@@ -2,7 +2,7 @@ package org.scantling.shop;
 
 import org.scantling.design.Structure.Member;
 import org.scantling.tables.TimberUse;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /**
  * Of what timber a piece is.

@@ -10,7 +10,7 @@ import org.scantling.design.Geometry;
 import org.scantling.design.Site;
 import org.scantling.tables.ClimberRow;
 import org.scantling.tables.VineRow;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** Works out where climbers are planted and how the wires of each run. */
 final class Planting {

@@ -8,7 +8,7 @@ import org.scantling.design.Geometry;
 import org.scantling.design.Point;
 import org.scantling.design.TopLine;
 import org.scantling.reasons.Question;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /**
  * The posts: as long as from foot to top, and housed for the rails. Bolts are bored through them

@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.scantling.reasons.Question;
 import org.scantling.tables.FastenerRow;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** Writes the buying list. */
 final class Purchase {

@@ -6,7 +6,7 @@ import org.scantling.design.Geometry;
 import org.scantling.design.Point;
 import org.scantling.design.Structure;
 import org.scantling.reasons.Question;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** The rails: from post to post, let into both. */
 final class Rails {

@@ -1,6 +1,6 @@
 package org.scantling.shop;
 
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /**
  * A notch or a housing.

@@ -13,7 +13,7 @@ import org.scantling.quantity.Unit;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** Numbers as the lists say them, in one system of units. */
 final class Said {

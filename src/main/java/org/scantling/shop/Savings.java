@@ -11,7 +11,7 @@ import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /**
  * What it would have taken to buy the pieces as they were first wanted: an overhang that a rule

@@ -1,6 +1,6 @@
 package org.scantling.shop;
 
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** What sits in a notch or a housing, or what it sits on, as it is said aloud. */
 final class SeatWords {

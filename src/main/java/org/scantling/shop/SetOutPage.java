@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.scantling.print.Block;
 import org.scantling.print.Page;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** The set-out as a page. */
 final class SetOutPage {

@@ -5,7 +5,7 @@ import java.util.List;
 import org.scantling.design.Geometry;
 import org.scantling.design.TopLine;
 import org.scantling.tables.NumberRow;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** Works out the set-out. */
 final class SettingOut {

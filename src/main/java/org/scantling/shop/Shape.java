@@ -1,7 +1,7 @@
 package org.scantling.shop;
 
 import java.util.List;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /**
  * What a piece is cut to.

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.function.IntFunction;
 import org.scantling.design.KneeBraces;
 import org.scantling.design.TopLine;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** What lies at a post elsewhere than one would look for it, and just where. */
 final class Spots {

@@ -13,7 +13,7 @@ import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Question;
 import org.scantling.tables.JointRow;
 import org.scantling.tables.StepRow;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** Fills the numbers of this structure into the order of work. */
 final class StepWords {

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
 import org.scantling.quantity.Length;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** What the order of work uses up or borrows: braces, stakes, boards, string, preservative. */
 final class Sundries {

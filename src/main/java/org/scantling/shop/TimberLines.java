@@ -9,7 +9,7 @@ import java.util.OptionalLong;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.scantling.quantity.Length;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** The timber of one stock as it is asked for at the yard. */
 final class TimberLines {

@@ -7,7 +7,7 @@ import java.util.Map;
 import org.scantling.tables.FreshWeight;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.Sold;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** Plans the timber of a whole job, size by size. */
 final class Timbers {

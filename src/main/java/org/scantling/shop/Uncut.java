@@ -3,7 +3,7 @@ package org.scantling.shop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** Pieces whose stick is a hair longer than they are: no saw takes off so little. */
 final class Uncut {

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import org.scantling.tables.StepRow;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** Puts the order of work together from the rows that hold for this structure. */
 final class WorkOrderBuilder {

@@ -13,7 +13,7 @@ import org.scantling.intake.NearMiss;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.QuantityException;
 import org.scantling.quantity.QuantityKind;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** What a typed line is taken for, question by question. */
 final class AnswerReading {

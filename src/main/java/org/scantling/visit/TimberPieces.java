@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 import org.scantling.quantity.CountWord;
 import org.scantling.quantity.QuantityException;
 import org.scantling.quantity.QuantityKind;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /**
  * Timber as it is asked for at a yard: {@code seven 2x4x8}, {@code 10 ft 4x4 posts}, {@code 6 ft

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.scantling.intake.KeyReader;
+import org.scantling.sayings.Sayings;
 import org.scantling.tables.Tables;
-import org.scantling.words.Sayings;
 
 /**
  * The questions of a visit put to somebody: which comes next, and what an answer is taken for. The

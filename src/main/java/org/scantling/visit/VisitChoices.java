@@ -9,10 +9,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.scantling.intake.KeyReader;
+import org.scantling.sayings.WordFile;
 import org.scantling.words.ClosedList;
 import org.scantling.words.ClosedLists;
 import org.scantling.words.ListValue;
-import org.scantling.words.WordFile;
 
 /** The words that answer each question, and how to tell them apart. */
 public final class VisitChoices {

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.scantling.sayings.WordFile;
 import org.scantling.tables.Tables;
-import org.scantling.words.WordFile;
 
 /** The questions of a visit in the order in which they are asked. */
 public final class VisitRows {

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** The text of a file, each key with what it is and where its value came from. */
 public final class VisitText {

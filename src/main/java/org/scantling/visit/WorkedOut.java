@@ -4,9 +4,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.scantling.quantity.QuantityKind;
+import org.scantling.sayings.Sayings;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.Tables;
-import org.scantling.words.Sayings;
 
 /** What of a structure that stands follows from the pieces and the tape, each with its working. */
 final class WorkedOut {

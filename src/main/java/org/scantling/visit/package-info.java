@@ -6,7 +6,7 @@
  * are asked. Single answers are held against the readers of the files, so that nothing is accepted
  * here which they would refuse.
  *
- * <p>May depend on: quantity, design, reasons, tables, intake, words. Entry points: {@link
+ * <p>May depend on: quantity, design, reasons, sayings, tables, intake, words. Entry points: {@link
  * org.scantling.visit.Visit}, {@link org.scantling.visit.VisitText}.
  */
 package org.scantling.visit;

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.scantling.reasons.Question;
+import org.scantling.sayings.WordFile;
 
 /**
  * The choices of which it can be asked how far they hold, each as the subject of a sentence:

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.sayings.WordFile;
 import org.scantling.tables.Tables;
 
 /**

@@ -4,6 +4,8 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.sayings.Template;
+import org.scantling.sayings.WordFile;
 
 /** What a table of hole depths says: rules/words/depths.csv. */
 public final class DepthWords {

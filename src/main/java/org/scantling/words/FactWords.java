@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.scantling.reasons.Demand;
 import org.scantling.reasons.Question;
+import org.scantling.sayings.WordFile;
 
 /** What rules read, in words: rules/words/facts.csv. */
 public final class FactWords {

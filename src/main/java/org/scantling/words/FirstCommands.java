@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.scantling.sayings.WordFile;
 
 /** The few commands that most people want, with what each does: rules/words/first-commands.csv. */
 public final class FirstCommands {

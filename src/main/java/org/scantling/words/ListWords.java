@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.scantling.reasons.Sight;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
+import org.scantling.sayings.Template;
 
 /** The values of one closed list, from its rows and from the table that owns its words. */
 final class ListWords {

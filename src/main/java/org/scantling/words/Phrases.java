@@ -6,6 +6,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.scantling.sayings.Template;
+import org.scantling.sayings.WordFile;
 
 /** Phrases that no rule says, for each reader: rules/words/phrases.csv. */
 final class Phrases {

@@ -3,6 +3,7 @@ package org.scantling.words;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.scantling.sayings.Template;
 import org.scantling.tables.SynonymRow;
 import org.scantling.tables.Tables;
 import org.scantling.tables.WordForm;

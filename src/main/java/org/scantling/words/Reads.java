@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.scantling.sayings.WordFile;
 import org.scantling.tables.Tables;
 
 /**

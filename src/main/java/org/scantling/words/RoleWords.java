@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.scantling.sayings.WordFile;
 
 /** What others call the members of a walk: rules/words/roles.csv. */
 public final class RoleWords {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.scantling.reasons.Question;
+import org.scantling.sayings.WordFile;
 
 /** What questions are called, in the order in which a report speaks of them. */
 public final class Subjects {

@@ -1,6 +1,7 @@
 package org.scantling.words;
 
 import java.util.Optional;
+import org.scantling.sayings.Template;
 
 /** A phrase with one blank: {@code {value}}, or {@code {value|bay|bays}} for a count. */
 public final class ValuePhrase {

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.scantling.sayings.Template;
+import org.scantling.sayings.WordFile;
 
 /** One sentence a rule and reader, from rules/words/findings.csv. */
 final class Wording {

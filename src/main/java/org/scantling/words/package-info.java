@@ -5,7 +5,7 @@
  * <p>All words come from the folder rules/words and the words of the tables; a new rule or question
  * needs rows and no Java.
  *
- * <p>May depend on: quantity, design, reasons, tables. Entry point: {@link
+ * <p>May depend on: quantity, design, reasons, sayings, tables. Entry point: {@link
  * org.scantling.words.Words}.
  */
 package org.scantling.words;

@@ -26,7 +26,8 @@ class ImportOrderTest {
     may("ground", "quantity");
     may("cutting");
     may("concurrent");
-    may("tables", "quantity", "reasons");
+    may("sayings");
+    may("tables", "quantity", "reasons", "sayings");
     may(
         "confirm",
         "quantity",
@@ -38,7 +39,7 @@ class ImportOrderTest {
         "ground",
         "tables",
         "concurrent");
-    may("intake", "quantity", "design", "reasons", "tables");
+    may("intake", "quantity", "design", "reasons", "sayings", "tables");
     may("rulebase", "quantity", "design", "reasons");
     may("rules", "quantity", "reasons", "tables");
     may("answers", "quantity", "design", "reasons", "tables", "confirm", "rulebase");
@@ -119,11 +120,21 @@ class ImportOrderTest {
         "engine");
     may("spans", "quantity", "reasons", "loads", "tables", "confirm");
     may("depths", "quantity", "design", "reasons", "answers", "engine", "search");
-    may("words", "quantity", "design", "reasons", "tables");
-    may("visit", "quantity", "design", "reasons", "tables", "intake", "words");
-    may("rulebook", "quantity", "reasons", "tables", "words");
-    may("print", "quantity", "design", "reasons", "tables", "words", "spans", "depths", "rulebook");
-    may("shop", "quantity", "design", "reasons", "tables", "cutting", "words", "print");
+    may("words", "quantity", "design", "reasons", "sayings", "tables");
+    may("visit", "quantity", "design", "reasons", "sayings", "tables", "intake", "words");
+    may("rulebook", "quantity", "reasons", "sayings", "tables", "words");
+    may(
+        "print",
+        "quantity",
+        "design",
+        "reasons",
+        "sayings",
+        "tables",
+        "words",
+        "spans",
+        "depths",
+        "rulebook");
+    may("shop", "quantity", "design", "reasons", "sayings", "tables", "cutting", "words", "print");
   }
 
   @Test

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.scantling.words.WordFile;
+import org.scantling.sayings.WordFile;
 
 /** What people read stands in rules/words, in one place; Java only says which sentence and when. */
 class SentencesTest {

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.scantling.words.WordFile;
+import org.scantling.sayings.WordFile;
 
 class VisitKeysTest {
   @ParameterizedTest

@@ -9,6 +9,7 @@ import java.util.Set;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.sayings.WordFile;
 import org.scantling.tables.Tables;
 
 class ClosedListsTest {

@@ -18,6 +18,7 @@ import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Stated;
 import org.scantling.rulebase.RuleBase;
+import org.scantling.sayings.WordFile;
 import org.scantling.tables.Tables;
 
 class WordFilesTest {

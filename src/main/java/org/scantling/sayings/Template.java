@@ -1,33 +1,35 @@
-package org.scantling.words;
+package org.scantling.sayings;
 
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
  * A sentence with blanks: {@code {height}} is filled in, and a part in square brackets is left out
- * where one of its blanks has nothing to fill it with. {@code {bays|bay|bays}} is a count with its
- * noun: the first of the two words goes with one.
+ * where one of its blanks has nothing to fill it with; brackets without a blank stay as they are.
+ * {@code {bays|bay|bays}} is a count with its noun: the first of the two words goes with one.
  */
-final class Template {
+public final class Template {
   private static final Pattern BLANK =
       Pattern.compile("\\{([A-Za-z-]+)(?:\\|([^{}|]+)\\|([^{}|]+))?}");
-  private static final Pattern PART = Pattern.compile("\\[([^\\[\\]]*)]");
+  private static final Pattern PART = Pattern.compile("\\[([^\\[\\]{}]*\\{[^\\[\\]]*)]");
 
   /** In figures or in letters. */
   private static final Set<String> ONE = Set.of("1", "one");
 
   private final String text;
 
-  Template(String text) {
+  public Template(String text) {
     this.text = text;
   }
 
-  String text() {
+  /** The text with its blanks. */
+  public String text() {
     return text;
   }
 
@@ -37,8 +39,17 @@ final class Template {
    * @param fill what goes into a blank, if anything
    * @throws IllegalArgumentException when a needed blank stays empty
    */
-  String filled(Function<String, Optional<String>> fill) {
-    String whole = PART.matcher(text).replaceAll(part -> quoted(part(part.group(1), fill)));
+  public String filled(Function<String, Optional<String>> fill) {
+    return filled(fill, name -> fill.apply(name).isPresent());
+  }
+
+  /**
+   * The same.
+   *
+   * @param given whether a part in brackets with this blank is said
+   */
+  String filled(Function<String, Optional<String>> fill, Predicate<String> given) {
+    String whole = PART.matcher(text).replaceAll(part -> quoted(part(part.group(1), given)));
     return sentence(
         BLANK
             .matcher(whole)
@@ -55,9 +66,8 @@ final class Template {
     return noun == null ? said : said + " " + noun;
   }
 
-  private static String part(String text, Function<String, Optional<String>> fill) {
-    boolean full = blanks(text).stream().allMatch(name -> fill.apply(name).isPresent());
-    return full ? text : "";
+  private static String part(String text, Predicate<String> given) {
+    return blanks(text).stream().allMatch(given) ? text : "";
   }
 
   private static Set<String> blanks(String text) {

@@ -1,4 +1,4 @@
-package org.scantling.words;
+package org.scantling.sayings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -23,6 +23,12 @@ class TemplateTest {
             template.filled(
                 name -> Optional.ofNullable(Map.of("a", "6x6", "b", "4x4", "flag", "").get(name))))
         .isEqualTo("6x6, was 4x4 and stays.");
+  }
+
+  @Test
+  void brackets_without_a_blank_are_just_brackets() {
+    assertThat(filled("a list [ is closed with ]{by}", Map.of("by", ".")))
+        .isEqualTo("a list [ is closed with ].");
   }
 
   @Test

@@ -1,4 +1,4 @@
-package org.scantling.words;
+package org.scantling.sayings;
 
 import java.util.HashMap;
 import java.util.Map;
@@ -33,7 +33,7 @@ public final class Sayings {
 
   /**
    * A sentence with its blanks filled; a part in square brackets is left out where a blank in it is
-   * not given.
+   * not given, or given nothing to say.
    *
    * @param blanks name and filling in turn
    * @throws IllegalArgumentException when there is no such saying, or a blank stays empty
@@ -52,6 +52,8 @@ public final class Sayings {
     if (words == null) {
       throw new IllegalArgumentException("rules/" + file + " has no row for '" + name + "'");
     }
-    return words.filled(blank -> Optional.ofNullable(blanks.get(blank)));
+    return words.filled(
+        blank -> Optional.ofNullable(blanks.get(blank)),
+        blank -> !blanks.getOrDefault(blank, "").isEmpty());
   }
 }

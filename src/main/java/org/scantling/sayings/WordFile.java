@@ -1,4 +1,4 @@
-package org.scantling.words;
+package org.scantling.sayings;
 
 import java.io.IOException;
 import java.io.InputStream;
