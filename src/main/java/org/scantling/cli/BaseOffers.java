@@ -13,9 +13,9 @@ import org.scantling.design.BaseDesign;
 import org.scantling.intake.DesignReader;
 import org.scantling.intake.IntakeException;
 import org.scantling.intake.OutsideException;
+import org.scantling.sayings.Sayings;
 import org.scantling.tables.FileTrouble;
 import org.scantling.visit.Choosable;
-import org.scantling.sayings.Sayings;
 
 /**
  * The base designs that lie about: beside the site file, in base/, and in folders that are named.
@@ -53,7 +53,7 @@ final class BaseOffers {
 
   private static Path checked(Path folder) {
     if (!Files.isDirectory(folder)) {
-      throw new WrongOption("--from " + folder + " must be a folder with base designs in it.");
+      throw new WrongOption(CommandWords.say("from.folder", "folder", folder.toString()));
     }
     return folder;
   }
@@ -70,7 +70,13 @@ final class BaseOffers {
           .limit(MOST)
           .toList();
     } catch (IOException unreadable) {
-      throw new WrongOption(folder + " cannot be read: " + FileTrouble.words(unreadable));
+      throw new WrongOption(
+          CommandWords.say(
+              "folder.unreadable",
+              "folder",
+              folder.toString(),
+              "why",
+              FileTrouble.words(unreadable)));
     }
   }
 

@@ -13,6 +13,7 @@ import org.scantling.intake.OutsideException;
 import org.scantling.intake.Vocabulary;
 import org.scantling.print.AskedText;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.sayings.Sayings;
 import org.scantling.visit.Visit;
 import org.scantling.visit.VisitAnswers;
 import org.scantling.visit.VisitChoices;
@@ -21,7 +22,6 @@ import org.scantling.visit.VisitRow;
 import org.scantling.visit.VisitRows;
 import org.scantling.visit.VisitText;
 import org.scantling.words.ClosedLists;
-import org.scantling.sayings.Sayings;
 
 /** A visit to a structure that stands: asks, and writes the design file. */
 final class BaseVisit {

@@ -83,7 +83,7 @@ final class Beside {
       if (!ours && !Files.exists(there, LinkOption.NOFOLLOW_LINKS)) {
         Files.move(each, there, StandardCopyOption.ATOMIC_MOVE);
       } else if (!ours) {
-        throw new IOException("old files are left in " + old + ": move them by hand");
+        throw new IOException(CommandWords.say("out.left", "folder", old.toString()));
       }
     }
     remove(old);

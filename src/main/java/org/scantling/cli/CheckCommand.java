@@ -17,15 +17,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Checks a fixed design. */
-@Command(
-    name = "check",
-    mixinStandardHelpOptions = true,
-    description = {
-      "Every check of a fixed design on a site, worst first, and an honest list of what fails; resizes"
-          + " nothing.",
-      "The design file is what a base design is, and what `propose --format yaml` writes. Exit status 0"
-          + " whether it passes or fails: the first line says which, and `status` in the JSON.",
-    })
+@Command(name = "check", mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
   enum Format {
     TEXT,
@@ -36,17 +28,10 @@ final class CheckCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private SiteOptions options;
 
-  @Option(
-      names = "--design",
-      paramLabel = "FILE",
-      required = true,
-      description = "The design file, YAML or JSON, that is to be checked as it stands.")
+  @Option(names = "--design", paramLabel = "FILE", required = true)
   private Path design;
 
-  @Option(
-      names = "--format",
-      paramLabel = "text|json|markdown",
-      description = "How the answer is written.")
+  @Option(names = "--format", paramLabel = "text|json|markdown")
   private Format format = Format.TEXT;
 
   @Override

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 import org.scantling.intake.NearMiss;
+import org.scantling.sayings.Listed;
 import picocli.CommandLine;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.OptionSpec;
@@ -51,14 +52,13 @@ final class ChoiceConverter<T> implements ITypeConverter<T> {
 
   private String refusal(String typed) {
     List<String> words = all.stream().map(word).toList();
-    int last = words.size() - 1;
-    String maybe = NearMiss.advice(typed, words);
-    return "found "
-        + (typed.isEmpty() ? "nothing" : "'" + typed + "'")
-        + ", accepted is "
-        + String.join(", ", words.subList(0, last))
-        + " or "
-        + words.get(last)
-        + (maybe.isEmpty() ? "" : ". " + maybe);
+    return CommandWords.say(
+        "option.choice",
+        "found",
+        CommandWords.found(typed.isEmpty() ? "" : CommandWords.say("found.word", "word", typed)),
+        "words",
+        Listed.or(words),
+        "maybe",
+        NearMiss.advice(typed, words));
   }
 }

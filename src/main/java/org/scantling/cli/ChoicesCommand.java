@@ -19,12 +19,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** The words that a site file accepts, and how to tell on the spot which is right. */
-@Command(
-    name = "choices",
-    mixinStandardHelpOptions = true,
-    description =
-        "The words that a site file takes where it takes one of a list: what each means, and how"
-            + " to tell on the spot which is right.")
+@Command(name = "choices", mixinStandardHelpOptions = true)
 final class ChoicesCommand implements Callable<Integer> {
   enum Format {
     TEXT,
@@ -35,17 +30,10 @@ final class ChoicesCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private GeneralOptions general;
 
-  @Parameters(
-      index = "0",
-      arity = "0..1",
-      paramLabel = "LIST",
-      description = "A list, such as soil, or the key that takes its words; all if left out.")
+  @Parameters(index = "0", arity = "0..1", paramLabel = "LIST", descriptionKey = "list")
   private String asked;
 
-  @Option(
-      names = "--format",
-      paramLabel = "text|json|markdown",
-      description = "How the answer is written.")
+  @Option(names = "--format", paramLabel = "text|json|markdown")
   private Format format = Format.TEXT;
 
   @Override
@@ -69,9 +57,12 @@ final class ChoicesCommand implements Callable<Integer> {
         .orElseThrow(
             () ->
                 new WrongOption(
-                    ("'" + asked + "' is not a list. " + NearMiss.advice(asked, lists.names()))
-                            .strip()
-                        + " `choices` names all of them."));
+                    CommandWords.say(
+                        "choices.unknown",
+                        "asked",
+                        asked,
+                        "maybe",
+                        NearMiss.advice(asked, lists.names()))));
   }
 
   private void print(String text) {

@@ -23,15 +23,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Several proposals side by side. */
-@Command(
-    name = "compare",
-    mixinStandardHelpOptions = true,
-    description = {
-      "The proposals for two to six sites side by side: what differs first, and why.",
-      "",
-      "With one SITE it is compared with itself: the first column is the file as it is written,"
-          + " and each --set a further one. With several, each --set holds for all of them.",
-    })
+@Command(name = "compare", mixinStandardHelpOptions = true)
 final class CompareCommand implements Callable<Integer> {
   private static final int MOST = 6;
 
@@ -44,20 +36,13 @@ final class CompareCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private GeneralOptions general;
 
-  @Parameters(arity = "1..*", paramLabel = "SITE", description = "Site files, YAML or JSON.")
+  @Parameters(arity = "1..*", paramLabel = "SITE", descriptionKey = "site")
   private List<Path> sites;
 
-  @Option(
-      names = "--set",
-      paramLabel = "PATH=VALUE[; PATH=VALUE]",
-      description =
-          "Override values of the site file; several that belong together with ; between them.")
+  @Option(names = "--set", paramLabel = "PATH=VALUE[; PATH=VALUE]")
   private final List<String> settings = new ArrayList<>();
 
-  @Option(
-      names = "--format",
-      paramLabel = "text|json|markdown",
-      description = "How the answer is written.")
+  @Option(names = "--format", paramLabel = "text|json|markdown")
   private Format format = Format.TEXT;
 
   private record Column(Path site, List<String> settings) {}
@@ -111,13 +96,13 @@ final class CompareCommand implements Callable<Integer> {
     if (columns.size() < 2 || columns.size() > MOST) {
       throw new WrongOption(
           columns.size() < 2
-              ? "compare: one site alone has nothing beside it. Name a second one, or what to set"
-                  + " otherwise, such as --set walkway.length=32ft."
-              : "compare: "
-                  + columns.size()
-                  + " columns must be "
-                  + MOST
-                  + " or fewer. Leave some sites or settings out.");
+              ? CommandWords.say("compare.alone")
+              : CommandWords.say(
+                  "compare.many",
+                  "columns",
+                  String.valueOf(columns.size()),
+                  "most",
+                  String.valueOf(MOST)));
     }
     return columns;
   }

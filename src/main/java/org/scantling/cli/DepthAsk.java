@@ -67,15 +67,11 @@ final class DepthAsk {
         .forEach(
             each ->
                 reader.misplaced(
-                    PlainWalk.option(each.path()),
-                    "is for the plain walk alone; a site file has a structure of its own"));
+                    PlainWalk.option(each.path()), CommandWords.say("depths.plain-only")));
     BaseDesign design = ProposedDesign.of(proposal, intake.site().base());
     BaseDesign.Posts posts = design.posts();
     if (lists.fills().isPresent() && !DepthCase.inTheGround(posts)) {
-      reader.misplaced(
-          "--fill",
-          "the posts of this site stand on piers of concrete; for posts in the ground add --set"
-              + " preferences.footing=embedded");
+      reader.misplaced("--fill", CommandWords.say("depths.on-piers"));
     }
     String soil = ((Outcome.Word) decided(proposal, Question.SOIL)).text();
     double windMph = number(proposal, Question.WIND_SPEED);

@@ -8,53 +8,25 @@ import picocli.CommandLine.Option;
 
 /** What a table of hole depths goes over: one value each, or several with commas. */
 final class DepthLists {
-  @Option(
-      names = "--post",
-      split = ",",
-      paramLabel = "4x4,6x6",
-      description = "Sizes of the posts.")
+  @Option(names = "--post", split = ",", paramLabel = "4x4,6x6")
   private List<String> posts;
 
-  @Option(
-      names = "--height",
-      split = ",",
-      paramLabel = "LENGTHS",
-      description = "How far the posts stand out of the ground.")
+  @Option(names = "--height", split = ",", paramLabel = "LENGTHS")
   private List<String> heights;
 
-  @Option(
-      names = "--bay",
-      split = ",",
-      paramLabel = "LENGTHS",
-      description = "From post to post along the walk, center to center.")
+  @Option(names = "--bay", split = ",", paramLabel = "LENGTHS")
   private List<String> bays;
 
-  @Option(
-      names = "--soil",
-      split = ",",
-      paramLabel = "sand,clay",
-      description = "Soils: sandy-gravel, sand, clay, foliated-rock or bedrock.")
+  @Option(names = "--soil", split = ",", paramLabel = "sand,clay")
   private List<String> soils;
 
-  @Option(
-      names = "--fill",
-      split = ",",
-      paramLabel = "tamped-soil|gravel|concrete",
-      description = "What fills the holes.")
+  @Option(names = "--fill", split = ",", paramLabel = "tamped-soil|gravel|concrete")
   private List<String> fills;
 
-  @Option(
-      names = "--wind",
-      split = ",",
-      paramLabel = "SPEEDS",
-      description = "Gusts by the map of the code, a line of the table each.")
+  @Option(names = "--wind", split = ",", paramLabel = "SPEEDS")
   private List<String> winds;
 
-  @Option(
-      names = "--frost",
-      split = ",",
-      paramLabel = "LENGTHS",
-      description = "Frost depths, a column of the table each.")
+  @Option(names = "--frost", split = ",", paramLabel = "LENGTHS")
   private List<String> frosts;
 
   Optional<List<String>> posts() {

@@ -7,48 +7,25 @@ import picocli.CommandLine.Option;
 
 /** What holds for a whole table of hole depths: the place, the climber and the top. */
 final class DepthPlace {
-  @Option(
-      names = "--exposure",
-      paramLabel = "B|C|D",
-      description = "How open the place is; B, among houses or trees, if not given.")
+  @Option(names = "--exposure", paramLabel = "B|C|D")
   private String exposure;
 
-  @Option(
-      names = "--vine",
-      paramLabel = "KEY",
-      description = "The climber, such as grape, wisteria or none; climbing-rose if not given.")
+  @Option(names = "--vine", paramLabel = "KEY")
   private String vine;
 
-  @Option(
-      names = "--snow",
-      paramLabel = "LOAD",
-      description = "Snow on the ground; 30 psf if not given.")
+  @Option(names = "--snow", paramLabel = "LOAD")
   private String snow;
 
-  @Option(
-      names = "--isolated-posts",
-      paramLabel = "yes|no",
-      description =
-          "Whether each post may move 1/2 in at the ground, so that the soil counts twice; yes if"
-              + " not given.")
+  @Option(names = "--isolated-posts", paramLabel = "yes|no")
   private String isolated;
 
-  @Option(
-      names = "--row-spacing",
-      paramLabel = "LENGTH",
-      description = "From row to row across the walk, center to center; 6 ft if not given.")
+  @Option(names = "--row-spacing", paramLabel = "LENGTH")
   private String rowSpacing;
 
-  @Option(
-      names = "--header",
-      paramLabel = "SIZE",
-      description = "One board of the pair of headers; 2x6 if not given.")
+  @Option(names = "--header", paramLabel = "SIZE")
   private String header;
 
-  @Option(
-      names = "--crossbeam",
-      paramLabel = "SIZE",
-      description = "Size of the crossbeams; 2x6 if not given.")
+  @Option(names = "--crossbeam", paramLabel = "SIZE")
   private String crossbeam;
 
   /** What a site file would say of it. */

@@ -29,20 +29,7 @@ import picocli.CommandLine.Spec;
     name = "depths",
     mixinStandardHelpOptions = true,
     abbreviateSynopsis = true,
-    preprocessor = LooseWords.class,
-    footer = {
-      "",
-      "For example:",
-      "  scantling depths --post 4x4,6x6 --wind \"90 mph,115 mph\" --frost \"0 in,3 ft\"",
-      "  scantling depths scenarios/windy-hill.yaml",
-    },
-    description = {
-      "How deep the post holes must be, by wind and frost, from the same checks as a proposal. Of a"
-          + " site the answer for that place comes first; without one it is a plain walk, every"
-          + " assumption stated.",
-      "One value for each list gives one answer: depths --post 4x4 --wind \"115 mph\" --frost"
-          + " \"42 in\" --soil sand",
-    })
+    preprocessor = LooseWords.class)
 final class DepthsCommand implements Callable<Integer> {
   enum Format {
     TEXT,
@@ -52,27 +39,17 @@ final class DepthsCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(
-      index = "0",
-      arity = "0..1",
-      paramLabel = "SITE",
-      description = "A site file, YAML or JSON; a plain walk if not given.")
+  @Parameters(index = "0", arity = "0..1", paramLabel = "SITE", descriptionKey = "site")
   private Path site;
 
-  @Option(
-      names = "--set",
-      paramLabel = "PATH=VALUE",
-      description = "Override one value of the site file.")
+  @Option(names = "--set", paramLabel = "PATH=VALUE")
   private final List<String> settings = new ArrayList<>();
 
   @Mixin private DepthLists lists;
   @Mixin private DepthPlace place;
   @Mixin private GeneralOptions general;
 
-  @Option(
-      names = "--format",
-      paramLabel = "text|json|markdown",
-      description = "How the answer is written.")
+  @Option(names = "--format", paramLabel = "text|json|markdown")
   private Format format = Format.TEXT;
 
   @Override
@@ -82,7 +59,7 @@ final class DepthsCommand implements Callable<Integer> {
     Words words = Words.load(workplace.tables());
     if (site == null) {
       if (!settings.isEmpty()) {
-        throw new WrongOption("--set: there is no site file whose values it could override");
+        throw new WrongOption(CommandWords.say("depths.set"));
       }
       UnitSystem usual =
           lists.metricPosts(workplace.tables()) ? UnitSystem.METRIC : UnitSystem.IMPERIAL;

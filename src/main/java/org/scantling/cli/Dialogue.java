@@ -3,11 +3,11 @@ package org.scantling.cli;
 import java.io.PrintWriter;
 import java.util.Optional;
 import org.scantling.print.AskedText;
+import org.scantling.sayings.Sayings;
 import org.scantling.visit.Visit;
 import org.scantling.visit.VisitAnswers;
 import org.scantling.visit.VisitRow;
 import org.scantling.visit.VisitTurn;
-import org.scantling.sayings.Sayings;
 
 /**
  * Puts the questions of a visit to whoever answers, one at a time. After each answer everything

@@ -18,27 +18,16 @@ final class GeneralOptions {
     NEVER
   }
 
-  @Option(
-      names = "--units",
-      paramLabel = "imperial|metric",
-      description = "Units of the answer; as the site file writes its length if not given.")
+  @Option(names = "--units", paramLabel = "imperial|metric")
   private UnitSystem units;
 
-  @Option(
-      names = "--house-rules",
-      paramLabel = "DIR",
-      description = "A folder of table rows that override rows of the rule base by their id.")
+  @Option(names = "--house-rules", paramLabel = "DIR")
   private Path houseRules;
 
-  @Option(
-      names = "--color",
-      paramLabel = "auto|always|never",
-      description = "Whether headings are set off by color; auto asks the terminal.")
+  @Option(names = "--color", paramLabel = "auto|always|never")
   private Colour colour = Colour.AUTO;
 
-  @Option(
-      names = {"-v", "--verbose"},
-      description = "Show the trace of a fault.")
+  @Option(names = {"-v", "--verbose"})
   @SuppressWarnings("UnusedVariable") // whoever catches a fault asks the command line for it
   private boolean verbose;
 

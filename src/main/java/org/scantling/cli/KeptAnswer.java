@@ -90,24 +90,20 @@ final class KeptAnswer {
     List<String> options = options(question);
     String plain = wanted.strip();
     if (options.isEmpty()) {
-      throw new WrongOption(
-          "--keep: what "
-              + noun(question)
-              + " may be is known only once it is worked out. Ask"
-              + " about posts, headers, crossbeams, bays, holes or joints.");
+      throw new WrongOption(CommandWords.say("keep.open", "noun", noun(question)));
     }
     if (!options.contains(plain)) {
-      String maybe = NearMiss.advice(plain, options);
       throw new WrongOption(
-          "--keep: "
-              + (plain.isEmpty() ? "nothing" : plain)
-              + " is not an option for "
-              + noun(question)
-              + " here. "
-              + (maybe.isEmpty() ? "" : maybe + " ")
-              + "There are "
-              + String.join(", ", options)
-              + ".");
+          CommandWords.say(
+              "keep.unknown",
+              "wanted",
+              CommandWords.found(plain),
+              "noun",
+              noun(question),
+              "maybe",
+              NearMiss.advice(plain, options),
+              "options",
+              String.join(", ", options)));
     }
     return question.counted()
         ? new Outcome.Amount(Measure.count(count(question, plain)))
@@ -121,7 +117,8 @@ final class KeptAnswer {
     try {
       return new Outcome.Amount(new Measure(QuantityKind.LENGTH.parse(wanted), Unit.INCH));
     } catch (QuantityException wrong) {
-      throw new WrongOption("--keep: " + noun(question) + ": " + wrong.getMessage());
+      throw new WrongOption(
+          CommandWords.say("keep.length", "noun", noun(question), "why", wrong.getMessage()));
     }
   }
 
@@ -130,7 +127,7 @@ final class KeptAnswer {
       return Integer.parseUnsignedInt(wanted.strip());
     } catch (NumberFormatException wrong) {
       throw new WrongOption(
-          "--keep: '" + wanted.strip() + "' must be a whole number: " + noun(question) + ".");
+          CommandWords.say("keep.whole", "wanted", wanted.strip(), "noun", noun(question)));
     }
   }
 

@@ -39,13 +39,10 @@ final class KeptVisit {
     try {
       return AnswersText.read(Utf8.text(Files.readAllBytes(file)));
     } catch (IOException | Utf8.NotUtf8 unreadable) {
+      String why =
+          unreadable instanceof IOException io ? FileTrouble.words(io) : unreadable.getMessage();
       throw new OutException(
-          file
-              + ": cannot be read ("
-              + (unreadable instanceof IOException io
-                  ? FileTrouble.words(io)
-                  : unreadable.getMessage())
-              + ") and must be the answers that were kept. Mend it, or remove it to begin anew.");
+          CommandWords.say("kept.unreadable", "file", file.toString(), "why", why));
     }
   }
 

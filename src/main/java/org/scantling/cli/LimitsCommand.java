@@ -17,10 +17,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** How far each choice holds. */
-@Command(
-    name = "limits",
-    mixinStandardHelpOptions = true,
-    description = "How far each choice holds along every demand of the site, and what comes next.")
+@Command(name = "limits", mixinStandardHelpOptions = true)
 final class LimitsCommand implements Callable<Integer> {
   enum Format {
     TEXT,
@@ -35,13 +32,10 @@ final class LimitsCommand implements Callable<Integer> {
       index = "1",
       arity = "0..1",
       paramLabel = "SUBJECT[.ATTRIBUTE]",
-      description = "What to look at, such as posts or footing.depth; everything if not given.")
+      descriptionKey = "subject")
   private String subject;
 
-  @Option(
-      names = "--format",
-      paramLabel = "text|json|markdown",
-      description = "How the answer is written.")
+  @Option(names = "--format", paramLabel = "text|json|markdown")
   private Format format = Format.TEXT;
 
   @Override

@@ -19,25 +19,13 @@ final class ListOptions {
   @Option(
       names = "--list",
       paramLabel = "cut-list|buying|set-out|order|climbers",
-      converter = Kind.class,
-      description = "Show one list of the proposal instead of the proposal.")
+      converter = Kind.class)
   private ListKind list;
 
-  @Option(
-      names = "--yard",
-      paramLabel = "FILE",
-      description =
-          "The yard's own list, CSV with the columns size, length and, where known, price,"
-              + " treatment, species, grade; the timber is bought from it.")
+  @Option(names = "--yard", paramLabel = "FILE")
   private Path yard;
 
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description =
-          "Write the builder's sheet, the lists, the proposal and its design file into a folder:"
-              + " all of them or none, and never over files it did not write. With --list, that"
-              + " list is shown as well.")
+  @Option(names = "--out", paramLabel = "DIR")
   private Path out;
 
   Optional<ListKind> list() {

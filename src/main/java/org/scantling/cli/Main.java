@@ -44,7 +44,7 @@ public final class Main {
       commands.setExecutionStrategy(
           parsed -> {
             if (SiteOptions.verbose(parsed)) {
-              commands.getErr().println("Defaults read from " + file + ".");
+              commands.getErr().println(CommandWords.say("defaults", "file", file.toString()));
             }
             return new CommandLine.RunLast().execute(parsed);
           });
@@ -72,6 +72,7 @@ public final class Main {
     commands.setOut(TerminalWriter.over(out));
     commands.setErr(TerminalWriter.over(err));
     ChoiceConverter.read(commands);
+    HelpWords.sayIn(commands);
     commands.setExecutionExceptionHandler(new Sentences());
     commands.setParameterExceptionHandler(new Refusals());
     return commands;

@@ -21,6 +21,8 @@ import org.scantling.tables.FileTrouble;
  * into the new folder; where that broke off, the next run finishes it.
  */
 final class OutFolder {
+  private static final String SUCH_AS = "job";
+
   private final Path folder;
   private final Path whole;
   private final Beside beside;
@@ -41,13 +43,11 @@ final class OutFolder {
     try {
       new OutFolder(folder, place(folder), files).write();
     } catch (FileAlreadyExistsException | java.nio.file.DirectoryNotEmptyException taken) {
-      throw new OutException(folder + ": found something that appeared meanwhile; try again");
+      throw refused("out.taken", folder);
     } catch (IOException cannot) {
       throw new OutException(
-          folder
-              + ": cannot be written there ("
-              + FileTrouble.words(cannot)
-              + "), so nothing was. Maybe name another folder.");
+          CommandWords.say(
+              "out.unwritten", "folder", folder.toString(), "why", FileTrouble.words(cannot)));
     }
   }
 
@@ -58,29 +58,30 @@ final class OutFolder {
 
   private static Path place(Path folder) throws IOException {
     if (folder.toString().isBlank()) {
-      throw new OutException("--out: found no name, accepted is the name of a folder");
+      throw new OutException(CommandWords.say("out.unnamed"));
     }
     Path whole = Files.isDirectory(folder) ? folder.toRealPath() : folder.toAbsolutePath();
     whole = whole.normalize();
     Path parent = whole.getParent();
     if (parent == null || Path.of("").toAbsolutePath().startsWith(whole)) {
       throw new OutException(
-          folder
-              + ": found the root folder, or the one that you work in; accepted is a"
-              + " folder of its own, such as "
-              + Path.of("job"));
+          CommandWords.say("out.root", "folder", folder.toString(), "such", SUCH_AS));
     }
     if (!Files.isDirectory(parent)) {
-      throw new OutException(folder + ": the folder to put it in must exist");
+      throw refused("out.parent", folder);
     }
     return whole;
+  }
+
+  private static OutException refused(String saying, Path folder) {
+    return new OutException(CommandWords.say(saying, "folder", folder.toString()));
   }
 
   private void write() throws IOException {
     beside.finishEarlier();
     boolean there = Files.exists(whole, LinkOption.NOFOLLOW_LINKS);
     if (there && !Files.isDirectory(whole)) {
-      throw new OutException(folder + ": found a file, accepted is a folder or a new name");
+      throw refused("out.file", folder);
     }
     if (there) {
       refuseForeign(OutManifest.read(whole));
@@ -120,10 +121,7 @@ final class OutFolder {
     for (String name : files.keySet()) {
       boolean there = Files.exists(whole.resolve(name), LinkOption.NOFOLLOW_LINKS);
       if (there && !before.holds(whole, name)) {
-        foreign.add(
-            folder.resolve(name)
-                + ": was not written by scantling, or was changed since. Maybe move it away or name"
-                + " another folder.");
+        foreign.add(CommandWords.say("out.foreign", "file", folder.resolve(name).toString()));
       }
     }
     if (!foreign.isEmpty()) {

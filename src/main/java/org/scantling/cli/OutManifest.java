@@ -17,7 +17,6 @@ import java.util.TreeSet;
  */
 final class OutManifest {
   static final String NAME = ".scantling";
-  private static final String HEAD = "# files that scantling wrote here, with their SHA-256";
 
   private final TreeMap<String, Set<String>> digests = new TreeMap<>();
 
@@ -48,7 +47,7 @@ final class OutManifest {
   }
 
   String text() {
-    StringBuilder text = new StringBuilder(HEAD).append('\n');
+    StringBuilder text = new StringBuilder(CommandWords.say("out.manifest")).append('\n');
     digests.forEach(
         (name, all) ->
             all.forEach(each -> text.append(each).append("  ").append(name).append('\n')));

@@ -97,8 +97,7 @@ final class PlainWalk {
   }
 
   private void tell(Problem problem) {
-    String advice = problem.advice().isEmpty() ? "" : ". " + problem.advice();
-    reader.complain(option(problem.field()), problem.found(), problem.accepted() + advice);
+    reader.complain(option(problem.field()), problem.found(), problem.accepted(), problem.advice());
   }
 
   /** Each value of a list by itself, as a path of the site. */

@@ -12,6 +12,7 @@ import org.scantling.print.ProposalMarkdown;
 import org.scantling.print.ProposalText;
 import org.scantling.print.ProposedDesign;
 import org.scantling.reasons.Proposal;
+import org.scantling.shop.ListKind;
 import org.scantling.tables.Yard;
 import org.scantling.tables.YardFile;
 import org.scantling.words.Words;
@@ -23,10 +24,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** The main job. */
-@Command(
-    name = "propose",
-    mixinStandardHelpOptions = true,
-    description = "The resized structure for a site, each decision with its reason.")
+@Command(name = "propose", mixinStandardHelpOptions = true)
 final class ProposeCommand implements Callable<Integer> {
   enum Format {
     TEXT,
@@ -40,11 +38,7 @@ final class ProposeCommand implements Callable<Integer> {
   @Mixin private SiteOptions options;
   @Mixin private ListOptions lists;
 
-  @Option(
-      names = "--format",
-      paramLabel = "text|json|markdown|yaml|csv",
-      description =
-          "How the answer is written; yaml is the proposal as a design file, csv is for lists.")
+  @Option(names = "--format", paramLabel = "text|json|markdown|yaml|csv")
   private Format format = Format.TEXT;
 
   @Override
@@ -60,13 +54,13 @@ final class ProposeCommand implements Callable<Integer> {
 
   private void refuseWhatDoesNotGoTogether() {
     if (lists.list().isEmpty() && format == Format.CSV) {
-      throw wrong("--format csv is for lists: name one, such as --list cut-list");
+      throw wrong("propose.csv");
     }
     if (lists.list().isPresent() && format == Format.YAML) {
-      throw wrong("--format yaml is the proposal as a design file, so it does not go with --list");
+      throw wrong("propose.yaml");
     }
     if (spec.commandLine().getParseResult().hasMatchedOption("--yard") && !lists.asked()) {
-      throw wrong("--yard is for buying: ask for --list buying or --out as well");
+      throw wrong("propose.yard");
     }
   }
 
@@ -75,8 +69,8 @@ final class ProposeCommand implements Callable<Integer> {
     return lists.asked() ? yard : Optional.empty();
   }
 
-  private ParameterException wrong(String what) {
-    return new ParameterException(spec.commandLine(), what);
+  private ParameterException wrong(String saying) {
+    return new ParameterException(spec.commandLine(), CommandWords.say(saying));
   }
 
   /** The list that is asked for, or the proposal; the folder is written before anything is said. */
@@ -96,7 +90,7 @@ final class ProposeCommand implements Callable<Integer> {
     PrintOptions how = options.printing(intake);
     lists
         .out()
-        .map(out -> sheets.write(out, words, how) + shownAsWell())
+        .map(out -> written(out, sheets.write(out, words, how)))
         .ifPresent(written -> spec.commandLine().getErr().println(ErrorText.of(written)));
     return lists
         .list()
@@ -105,18 +99,21 @@ final class ProposeCommand implements Callable<Integer> {
   }
 
   /** The folder holds every list in any case; the one that is named is shown besides. */
-  private String shownAsWell() {
-    return lists.list().map(kind -> " The list " + kind.word() + " is shown as well.").orElse("");
+  private String written(Path folder, int files) {
+    return CommandWords.say(
+        "out.written",
+        "folder",
+        folder.toString(),
+        "files",
+        String.valueOf(files),
+        "list",
+        lists.list().map(ListKind::word).orElse(""));
   }
 
   private void sayOfOthers(Path out) {
     spec.commandLine()
         .getErr()
-        .println(
-            ErrorText.of(
-                out
-                    + ": nothing was written, since nothing is proposed for this site; the lists"
-                    + " there are of another proposal."));
+        .println(ErrorText.of(CommandWords.say("out.none", "folder", out.toString())));
   }
 
   /** Where nothing is proposed there is no list, and the reason goes to the error stream. */

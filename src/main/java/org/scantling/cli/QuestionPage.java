@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.scantling.print.AskedText;
+import org.scantling.sayings.Sayings;
 import org.scantling.visit.AskedAs;
 import org.scantling.visit.Choosable;
 import org.scantling.visit.Visit;
 import org.scantling.visit.VisitAnswers;
 import org.scantling.visit.VisitRow;
 import org.scantling.visit.WorkedAnswer;
-import org.scantling.sayings.Sayings;
 
 /** Prints one question: what it is, why it matters, what may be answered. */
 final class QuestionPage {

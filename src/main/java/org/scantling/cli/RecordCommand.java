@@ -14,44 +14,23 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Adds to the record of a base design. */
-@Command(
-    name = "record",
-    mixinStandardHelpOptions = true,
-    description = {
-      "Adds a storm, a snow, an inspection or a repair to the record of a base design.",
-      "Asks for it, or takes it from the options. The file keeps its comments and its order, and is"
-          + " written whole or not at all.",
-    },
-    footer = {
-      "",
-      "Example: scantling record base/hop-gate.yaml --kind storm --date 2026-03-14 --note \"gusts"
-          + " of 75 mph, nothing moved\"",
-    })
+@Command(name = "record", mixinStandardHelpOptions = true)
 final class RecordCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
-  @Parameters(index = "0", paramLabel = "FILE", description = "The design file, YAML.")
+  @Parameters(index = "0", paramLabel = "FILE", descriptionKey = "file")
   private Path file;
 
-  @Option(
-      names = "--kind",
-      paramLabel = "storm|snow|inspection|repair",
-      description = "What happened; with it nothing is asked.")
+  @Option(names = "--kind", paramLabel = "storm|snow|inspection|repair")
   private String kind;
 
-  @Option(
-      names = "--date",
-      paramLabel = "DATE",
-      description = "The day, month or year, such as 2026-03-14; today if not given.")
+  @Option(names = "--date", paramLabel = "DATE")
   private String date;
 
-  @Option(
-      names = "--note",
-      paramLabel = "TEXT",
-      description = "What it was, or what was found or done.")
+  @Option(names = "--note", paramLabel = "TEXT")
   private String note;
 
-  @Option(names = "--photo", paramLabel = "NAME", description = "The name of a photograph of it.")
+  @Option(names = "--photo", paramLabel = "NAME")
   private String photo;
 
   @Mixin private GeneralOptions general;

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.scantling.intake.KeyReader;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.sayings.Sayings;
 import org.scantling.tables.Tables;
 import org.scantling.visit.RecordItems;
 import org.scantling.visit.Visit;
@@ -15,7 +16,6 @@ import org.scantling.visit.VisitChoices;
 import org.scantling.visit.VisitKind;
 import org.scantling.visit.VisitRows;
 import org.scantling.words.ClosedLists;
-import org.scantling.sayings.Sayings;
 
 /** An entry of a record, asked for or taken from options. */
 final class RecordVisit {

@@ -11,11 +11,11 @@ import org.scantling.intake.DesignReader;
 import org.scantling.intake.IntakeException;
 import org.scantling.intake.KeyReader;
 import org.scantling.intake.Vocabulary;
+import org.scantling.sayings.Sayings;
 import org.scantling.tables.FileTrouble;
 import org.scantling.tables.Tables;
 import org.scantling.tables.Utf8;
 import org.scantling.visit.RecordEdit;
-import org.scantling.sayings.Sayings;
 
 /** A base design with a record that is to be added to. */
 final class RecordedBase {
@@ -71,7 +71,9 @@ final class RecordedBase {
     try {
       return Utf8.text(Files.readAllBytes(file));
     } catch (IOException unreadable) {
-      throw new OutException(file + ": cannot be read: " + FileTrouble.words(unreadable));
+      throw new OutException(
+          CommandWords.say(
+              "file.unreadable", "file", file.toString(), "why", FileTrouble.words(unreadable)));
     } catch (Utf8.NotUtf8 bytes) {
       throw new OutException(file + ": " + bytes.getMessage());
     }

@@ -15,8 +15,7 @@ final class Refusals implements IParameterExceptionHandler {
     PrintWriter err = command.getErr();
     err.println(ErrorText.of("scantling: " + exception.getMessage()));
     if (!UnmatchedArgumentException.printSuggestions(exception, err)) {
-      err.println(
-          "Maybe `" + command.getCommandSpec().qualifiedName() + " --help` shows what is right.");
+      err.println(CommandWords.say("help", "command", command.getCommandSpec().qualifiedName()));
     }
     WorkingLine.of(command).ifPresent(err::println);
     return ExitStatus.WRONG_INPUT;

@@ -28,12 +28,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** The rule base in words. */
-@Command(
-    name = "rules",
-    mixinStandardHelpOptions = true,
-    description =
-        "The rule base in words: every rule, its numbers and its source; one rule in full; or the"
-            + " proof that all of it is complete and consistent.")
+@Command(name = "rules", mixinStandardHelpOptions = true)
 final class RulesCommand implements Callable<Integer> {
   enum Format {
     TEXT,
@@ -44,31 +39,16 @@ final class RulesCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private GeneralOptions general;
 
-  @Parameters(
-      index = "0",
-      arity = "0..1",
-      paramLabel = "ID",
-      description =
-          "A rule, such as posts.size.tall, or what rules are about, such as posts; with"
-              + " --agreement the site file over which the grid is laid.")
+  @Parameters(index = "0", arity = "0..1", paramLabel = "ID", descriptionKey = "id")
   private String id;
 
-  @Option(
-      names = "--lint",
-      description = "Prove the rule base complete and consistent; exit status 2 if it is not.")
+  @Option(names = "--lint")
   private boolean lint;
 
-  @Option(
-      names = "--agreement",
-      description =
-          "Where each rule of thumb is safer than the calculation, equal, or not safe enough, over"
-              + " a grid of sites.")
+  @Option(names = "--agreement")
   private boolean agreement;
 
-  @Option(
-      names = "--format",
-      paramLabel = "text|json|markdown",
-      description = "How the answer is written.")
+  @Option(names = "--format", paramLabel = "text|json|markdown")
   private Format format = Format.TEXT;
 
   private Tables tables;
@@ -118,7 +98,7 @@ final class RulesCommand implements Callable<Integer> {
       String maybe = NearMiss.advice(id, book.rules().stream().map(RuleEntry::id).toList());
       throw maybe.isEmpty()
           ? unknown
-          : new WrongOption("'" + id + "' is not a rule. " + maybe + " `rules` lists all of them.");
+          : new WrongOption(CommandWords.say("rules.unknown", "asked", id, "maybe", maybe));
     }
   }
 

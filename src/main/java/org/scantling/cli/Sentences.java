@@ -45,8 +45,8 @@ final class Sentences implements IExecutionExceptionHandler {
   }
 
   private static String fault(Exception exception) {
-    return "scantling: a fault of the program, not of your files: "
-        + exception.getMessage()
-        + "\nMaybe run it again with -v and report what it prints.";
+    return CommandWords.say("fault", "what", String.valueOf(exception.getMessage()))
+        + "\n"
+        + CommandWords.say("fault.trace");
   }
 }

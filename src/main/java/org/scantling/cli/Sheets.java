@@ -51,12 +51,12 @@ final class Sheets {
   /**
    * Everything into a folder, under the names that people and programs rely on.
    *
-   * @return what was written, for whoever asked
+   * @return how many files were written
    */
-  String write(Path folder, Words words, PrintOptions how) {
+  int write(Path folder, Words words, PrintOptions how) {
     Map<String, String> files = new LinkedHashMap<>();
     Page builder = ListPages.builder(lists, how.units());
-    builder.title("Cautions, what was given, what was assumed");
+    builder.title(CommandWords.say("out.caveats"));
     Caveats.write(builder, proposal, words, how);
     files.put("builder.md", MarkdownPage.print(builder));
     for (ListKind kind : ListKind.values()) {
@@ -66,10 +66,6 @@ final class Sheets {
     files.put("proposal.json", ProposalJson.of(proposal, words));
     files.put("design.yaml", DesignWriter.yaml(ProposedDesign.of(proposal, intake.site().base())));
     OutFolder.write(folder, files);
-    return folder
-        + ": "
-        + files.size()
-        + " files written: the builder's sheet, each list as csv and json, the proposal and its"
-        + " design file.";
+    return files.size();
   }
 }

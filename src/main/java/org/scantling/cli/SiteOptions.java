@@ -23,16 +23,10 @@ final class SiteOptions {
   private static final Pattern METRIC =
       Pattern.compile(".*(?:m|met(?:er|re)s?)", Pattern.CASE_INSENSITIVE);
 
-  @Parameters(
-      index = "0",
-      paramLabel = "SITE",
-      description = "The site file, YAML or JSON; - for standard input.")
+  @Parameters(index = "0", paramLabel = "SITE", descriptionKey = "site")
   private Path site;
 
-  @Option(
-      names = "--set",
-      paramLabel = "PATH=VALUE",
-      description = "Override one value of the site file, e.g. --set walkway.length=32ft.")
+  @Option(names = "--set", paramLabel = "PATH=VALUE")
   private final List<String> settings = new ArrayList<>();
 
   @Mixin private GeneralOptions general;

@@ -16,6 +16,7 @@ import org.scantling.print.AskedText;
 import org.scantling.print.ProposalOpening;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Proposal;
+import org.scantling.sayings.Sayings;
 import org.scantling.visit.Visit;
 import org.scantling.visit.VisitAnswers;
 import org.scantling.visit.VisitChoices;
@@ -24,7 +25,6 @@ import org.scantling.visit.VisitRow;
 import org.scantling.visit.VisitRows;
 import org.scantling.visit.VisitText;
 import org.scantling.words.ClosedLists;
-import org.scantling.sayings.Sayings;
 import org.scantling.words.Words;
 
 /** A visit to a place: asks, writes the site file, and tells what would be built there. */

@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.sayings.Listed;
 import org.scantling.spans.Role;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.Tables;
@@ -18,17 +19,18 @@ final class SizeAdvice {
   private SizeAdvice() {}
 
   static String of(String written, Tables tables, Role role, UnitSystem units) {
-    String near = near(written, tables.sizes().rows());
-    return written.strip()
-        + " is not a size in the table. "
-        + (near.isEmpty() ? "" : "Maybe " + near + "? ")
-        + "For "
-        + role.word()
-        + " there are "
-        + tables.sizes(role.member(), market(units)).stream()
+    return CommandWords.say(
+        "spans.size",
+        "written",
+        written.strip(),
+        "near",
+        Listed.or(near(written, tables.sizes().rows())),
+        "role",
+        role.word(),
+        "sizes",
+        tables.sizes(role.member(), market(units)).stream()
             .map(SizeRow::id)
-            .collect(Collectors.joining(", "))
-        + "; 2-2x8 is a pair of boards.";
+            .collect(Collectors.joining(", ")));
   }
 
   static String market(UnitSystem units) {
@@ -36,10 +38,10 @@ final class SizeAdvice {
   }
 
   /** The next smaller and the next wider of the same thickness. */
-  private static String near(String written, List<SizeRow> rows) {
+  private static List<String> near(String written, List<SizeRow> rows) {
     Matcher match = NUMBERS.matcher(written);
     if (!match.matches()) {
-      return "";
+      return List.of();
     }
     int thick = Integer.parseInt(match.group(1));
     int wide = Integer.parseInt(match.group(2));
@@ -54,7 +56,7 @@ final class SizeAdvice {
                 .min(Comparator.comparingInt(SizeAdvice::width))
                 .stream())
         .map(SizeRow::id)
-        .collect(Collectors.joining(" or "));
+        .toList();
   }
 
   private static int width(SizeRow row) {

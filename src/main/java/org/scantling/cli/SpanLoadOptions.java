@@ -9,60 +9,28 @@ import picocli.CommandLine.Option;
 
 /** What presses on the members of a span table, and how far they may bend. */
 final class SpanLoadOptions {
-  @Option(
-      names = "--dead",
-      defaultValue = "10 psf",
-      paramLabel = "LOAD",
-      description = "Permanent load; ${DEFAULT-VALUE} if not given.")
+  @Option(names = "--dead", defaultValue = "10 psf", paramLabel = "LOAD")
   private String dead;
 
-  @Option(
-      names = "--live",
-      defaultValue = "20 psf",
-      paramLabel = "LOAD",
-      description = "Live load, people or snow; ${DEFAULT-VALUE} if not given.")
+  @Option(names = "--live", defaultValue = "20 psf", paramLabel = "LOAD")
   private String live;
 
-  @Option(
-      names = "--duration",
-      paramLabel = "FACTOR",
-      description =
-          "Load duration factor of the live load: 1.0 floors, 1.15 snow, 1.25 roofs (if not"
-              + " given).")
+  @Option(names = "--duration", paramLabel = "FACTOR")
   private String duration;
 
-  @Option(
-      names = "--own-weight",
-      paramLabel = "included|added",
-      description =
-          "Whether the dead load holds the timber's own weight or it comes on top; added for"
-              + " beams of an open top if not given.")
+  @Option(names = "--own-weight", paramLabel = "included|added")
   private String ownWeight;
 
-  @Option(
-      names = "--person",
-      paramLabel = "FORCE",
-      description =
-          "One person at the worst place instead of the live load; for beams of an open top the"
-              + " one that propose checks if not given.")
+  @Option(names = "--person", paramLabel = "FORCE")
   private String person;
 
-  @Option(
-      names = "--deflection-live",
-      paramLabel = "DIVISOR|none",
-      description = "Span over sag under live load alone; 240 if not given.")
+  @Option(names = "--deflection-live", paramLabel = "DIVISOR|none")
   private String liveDivisor;
 
-  @Option(
-      names = "--deflection-total",
-      paramLabel = "DIVISOR|none",
-      description = "Span over sag under everything, creep counted; 180 if not given.")
+  @Option(names = "--deflection-total", paramLabel = "DIVISOR|none")
   private String totalDivisor;
 
-  @Option(
-      names = "--creep",
-      paramLabel = "FACTOR",
-      description = "How much permanent sag grows; the standard's for the service if not given.")
+  @Option(names = "--creep", paramLabel = "FACTOR")
   private String creep;
 
   /**
@@ -80,7 +48,7 @@ final class SpanLoadOptions {
             person(reader, tables, open),
             ownWeightAdded(reader, open));
     if (!(loads.deadPsf() + loads.livePsf() + loads.personLb() > 0)) {
-      reader.misplaced("--dead, --live", "both are 0, so that there is nothing to carry");
+      reader.misplaced("--dead, --live", CommandWords.say("spans.no-load"));
     }
     return loads;
   }
@@ -104,7 +72,11 @@ final class SpanLoadOptions {
     double most = tables.factors().loadDuration("impact").amount();
     double factor = reader.bare("--duration", duration, 0);
     if (factor < least || factor > most) {
-      reader.complain("--duration", duration, "a factor from " + least + " to " + most);
+      reader.complain(
+          "--duration",
+          duration,
+          CommandWords.say(
+              "accepted.between", "least", String.valueOf(least), "most", String.valueOf(most)));
       return most;
     }
     return factor;

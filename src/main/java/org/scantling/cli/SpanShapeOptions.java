@@ -13,121 +13,73 @@ import picocli.CommandLine.Option;
 
 /** What a span table goes by, and how its members are held. */
 final class SpanShapeOptions {
-  private static final String SPACINGS = "12 in,16 in,24 in";
-  private static final String WIDTHS = "3 ft,4 ft,5 ft,6 ft";
-  private static final String AREAS = "20 sq ft,40 sq ft,60 sq ft,80 sq ft";
+  private static final String ONLY_BEAMS = "spans.only.beams";
+  private static final String ONLY_POSTS = "spans.only.posts";
 
-  @Option(
-      names = "--spacing",
-      split = ",",
-      paramLabel = "LENGTHS",
-      description = "Crossbeams: center to center; " + SPACINGS + " if not given.")
+  static final String SPACINGS = "12 in,16 in,24 in";
+  static final String WIDTHS = "3 ft,4 ft,5 ft,6 ft";
+  static final String AREAS = "20 sq ft,40 sq ft,60 sq ft,80 sq ft";
+
+  @Option(names = "--spacing", split = ",", paramLabel = "LENGTHS")
   private List<String> spacings;
 
-  @Option(
-      names = "--tributary",
-      split = ",",
-      paramLabel = "LENGTHS|AREAS",
-      description =
-          "Headers: widths of top carried, "
-              + WIDTHS
-              + " if not given. Posts: areas, "
-              + AREAS
-              + " if not given.")
+  @Option(names = "--tributary", split = ",", paramLabel = "LENGTHS|AREAS")
   private List<String> tributaries;
 
-  @Option(
-      names = "--height",
-      split = ",",
-      paramLabel = "LENGTHS",
-      description = "Posts: heights, to find the greatest area instead of the greatest height.")
+  @Option(names = "--height", split = ",", paramLabel = "LENGTHS")
   private List<String> heights;
 
-  @Option(
-      names = "--notch",
-      paramLabel = "LENGTH",
-      description = "Beams: depth of the recess over each support; 0 in if not given.")
+  @Option(names = "--notch", paramLabel = "LENGTH")
   private String notch;
 
-  @Option(
-      names = "--support",
-      paramLabel = "LENGTH",
-      description = "Beams: length of bearing, to check crushing; not checked if not given.")
+  @Option(names = "--support", paramLabel = "LENGTH")
   private String support;
 
-  @Option(
-      names = "--top-edge",
-      paramLabel = "held|free",
-      description =
-          "Beams: whether decking or the like stops them rolling over; free if not given, as on an"
-              + " open top, but held with --repetitive, whose factor is for decked beams only.")
+  @Option(names = "--top-edge", paramLabel = "held|free")
   private String topEdge;
 
-  @Option(
-      names = "--spans",
-      paramLabel = "NUMBER",
-      description = "Beams: equal spans in a row; 1 if not given.")
+  @Option(names = "--spans", paramLabel = "NUMBER")
   private String spans;
 
-  @Option(
-      names = "--shear",
-      paramLabel = "support|depth",
-      description =
-          "Beams: where shear is checked, at the support or one depth from it, as the standard"
-              + " allows for an even load; support if not given.")
+  @Option(names = "--shear", paramLabel = "support|depth")
   private String shear;
 
-  @Option(
-      names = "--plies",
-      paramLabel = "apart|together",
-      description =
-          "Headers of several boards: apart on both sides of the posts (one board is checked for"
-              + " all), or together; apart if not given.")
+  @Option(names = "--plies", paramLabel = "apart|together")
   private String plies;
 
-  @Option(
-      names = "--top",
-      paramLabel = "free|held",
-      description = "Posts: whether the top may sway; free if not given.")
+  @Option(names = "--top", paramLabel = "free|held")
   private String top;
 
-  @Option(
-      names = "--eccentricity",
-      paramLabel = "SHARE|none",
-      description = "Posts: share of the depth by which the load is off center; 1/6 if not given.")
+  @Option(names = "--eccentricity", paramLabel = "SHARE|none")
   private String eccentricity;
 
-  @Option(
-      names = "--push",
-      paramLabel = "FORCE",
-      description = "Posts: wind on the top, strength level; none if not given.")
+  @Option(names = "--push", paramLabel = "FORCE")
   private String push;
 
   /** Complains of options that the role has no use for. */
   void refuseOthers(OptionReader reader, Role role) {
-    refuse(reader, role == Role.CROSSBEAMS, "--spacing", spacings, "crossbeams");
-    refuse(reader, role != Role.CROSSBEAMS, "--tributary", tributaries, "headers and posts");
-    refuse(reader, role == Role.POSTS, "--height", heights, "posts");
+    refuse(reader, role == Role.CROSSBEAMS, "--spacing", spacings, "spans.only.crossbeams");
+    refuse(reader, role != Role.CROSSBEAMS, "--tributary", tributaries, "spans.only.carriers");
+    refuse(reader, role == Role.POSTS, "--height", heights, ONLY_POSTS);
     boolean beams = role != Role.POSTS;
-    refuse(reader, beams, "--notch", notch, "crossbeams and headers");
-    refuse(reader, beams, "--support", support, "crossbeams and headers");
-    refuse(reader, beams, "--top-edge", topEdge, "crossbeams and headers");
-    refuse(reader, beams, "--spans", spans, "crossbeams and headers");
-    refuse(reader, beams, "--shear", shear, "crossbeams and headers");
-    refuse(reader, role == Role.HEADERS, "--plies", plies, "headers");
-    refuse(reader, role == Role.POSTS, "--top", top, "posts");
-    refuse(reader, role == Role.POSTS, "--eccentricity", eccentricity, "posts");
-    refuse(reader, role == Role.POSTS, "--push", push, "posts");
+    refuse(reader, beams, "--notch", notch, ONLY_BEAMS);
+    refuse(reader, beams, "--support", support, ONLY_BEAMS);
+    refuse(reader, beams, "--top-edge", topEdge, ONLY_BEAMS);
+    refuse(reader, beams, "--spans", spans, ONLY_BEAMS);
+    refuse(reader, beams, "--shear", shear, ONLY_BEAMS);
+    refuse(reader, role == Role.HEADERS, "--plies", plies, "spans.only.headers");
+    refuse(reader, role == Role.POSTS, "--top", top, ONLY_POSTS);
+    refuse(reader, role == Role.POSTS, "--eccentricity", eccentricity, ONLY_POSTS);
+    refuse(reader, role == Role.POSTS, "--push", push, ONLY_POSTS);
     if (heights != null && tributaries != null) {
-      reader.misplaced(
-          "--height", "leave it or --tributary out: one of them is what is looked for");
+      reader.misplaced("--height", CommandWords.say("spans.height-or-tributary"));
     }
   }
 
   private static void refuse(
-      OptionReader reader, boolean fits, String option, Object given, String roles) {
+      OptionReader reader, boolean fits, String option, Object given, String only) {
     if (!fits && given != null) {
-      reader.misplaced(option, "is for " + roles + " only");
+      reader.misplaced(option, CommandWords.say(only));
     }
   }
 
@@ -144,7 +96,7 @@ final class SpanShapeOptions {
   List<Measure> steps(OptionReader reader, Role role, List<String> asked) {
     if (!asked.isEmpty()) {
       if (spacings != null || tributaries != null || heights != null) {
-        reader.misplaced(option(role), "a length is named before it already: leave one out");
+        reader.misplaced(option(role), CommandWords.say("spans.length-twice"));
       }
       return lengths(reader, option(role), asked);
     }
@@ -189,8 +141,7 @@ final class SpanShapeOptions {
     Assumptions.Beam beam = assumed.beam();
     boolean fits = beam.spanCount() == 1 && !(beam.notchIn() + assumed.loads().personLb() > 0);
     if (beam.shearOneDepthAway() && !fits) {
-      reader.misplaced(
-          "--shear", "depth is for one span under even load without notch, not for a person");
+      reader.misplaced("--shear", CommandWords.say("spans.shear"));
     }
   }
 
@@ -198,8 +149,7 @@ final class SpanShapeOptions {
     boolean held = chosen(reader, "--top", or(top, "free"), "held", "free");
     double pushLb = reader.amount("--push", QuantityKind.FORCE, or(push, "0 lb"));
     if (held && pushLb > 0) {
-      reader.misplaced(
-          "--push", "a post whose top is held is not pushed: leave it or --top held out");
+      reader.misplaced("--push", CommandWords.say("spans.push"));
     }
     return new Assumptions.Post(held, offCentre(reader, tables), pushLb);
   }

@@ -25,49 +25,25 @@ final class SpanTimberOptions {
   private static final String ALL = "all";
   private static final String BOARD = "board";
 
-  @Option(
-      names = "--size",
-      split = ",",
-      defaultValue = ALL,
-      paramLabel = "2x6,2x8|all",
-      description = "Sizes; 3-2x8 is three boards; all that the role has if not given.")
+  @Option(names = "--size", split = ",", defaultValue = ALL, paramLabel = "2x6,2x8|all")
   private List<String> sizes;
 
-  @Option(
-      names = "--species",
-      split = ",",
-      defaultValue = "southern-pine",
-      paramLabel = "KEY",
-      description = "Species, or several with commas; ${DEFAULT-VALUE} if not given.")
+  @Option(names = "--species", split = ",", defaultValue = "southern-pine", paramLabel = "KEY")
   private List<String> species;
 
-  @Option(
-      names = "--grade",
-      split = ",",
-      defaultValue = "No.2",
-      paramLabel = "GRADE",
-      description = "Grade, or several with commas; ${DEFAULT-VALUE} if not given.")
+  @Option(names = "--grade", split = ",", defaultValue = "No.2", paramLabel = "GRADE")
   private List<String> grades;
 
-  @Option(
-      names = "--service",
-      defaultValue = "wet",
-      paramLabel = "dry|wet",
-      description = "How wet the timber stays; ${DEFAULT-VALUE} (outdoors) if not given.")
+  @Option(names = "--service", defaultValue = "wet", paramLabel = "dry|wet")
   private String service;
 
-  @Option(names = "--incised", description = "The timber is incised for its preservative.")
+  @Option(names = "--incised")
   private boolean incised;
 
-  @Option(
-      names = "--repetitive",
-      description = "Three or more pieces close together share their load.")
+  @Option(names = "--repetitive")
   private boolean repetitive;
 
-  @Option(
-      names = "--repetitive-factor",
-      paramLabel = "1.15",
-      description = "The factor for that, where a table takes another than the standard's.")
+  @Option(names = "--repetitive-factor", paramLabel = "1.15")
   private String repetitiveFactor;
 
   Assumptions.Use use(OptionReader reader, Tables tables) {
@@ -134,7 +110,7 @@ final class SpanTimberOptions {
   List<TimberSize> sizes(
       OptionReader reader, Tables tables, Role role, List<String> asked, UnitSystem units) {
     if (!asked.isEmpty() && !named().isEmpty()) {
-      reader.misplaced("--size", "sizes are named before it already: leave one of the two out");
+      reader.misplaced("--size", CommandWords.say("spans.sizes-twice"));
     }
     List<TimberSize> read = new ArrayList<>();
     for (String written : asked.isEmpty() ? sizes : asked) {

@@ -32,16 +32,7 @@ import picocli.CommandLine.Spec;
     name = "spans",
     mixinStandardHelpOptions = true,
     abbreviateSynopsis = true,
-    preprocessor = LooseWords.class,
-    footer = {
-      "",
-      "For example:",
-      "  scantling spans crossbeams --size 2x6,2x8 --spacing \"16 in,24 in\"",
-      "  scantling spans 2x6 16 in",
-    },
-    description =
-        "A span table from the program's own checks, under stated loads and assumptions; the end of"
-            + " it says all of them, so that a published table can be matched.")
+    preprocessor = LooseWords.class)
 final class SpansCommand implements Callable<Integer> {
   enum Format {
     TEXT,
@@ -55,9 +46,7 @@ final class SpansCommand implements Callable<Integer> {
   @Parameters(
       arity = "0..*",
       paramLabel = "crossbeams|headers|posts, SIZE, LENGTH",
-      description =
-          "What the table is about. A size alone is told for each role that has it; a length is the"
-              + " spacing of crossbeams, the width that headers carry, or the height of posts.")
+      descriptionKey = "what")
   private List<String> words = new ArrayList<>();
 
   @Mixin private SpanTimberOptions timber;
@@ -65,10 +54,7 @@ final class SpansCommand implements Callable<Integer> {
   @Mixin private SpanShapeOptions shape;
   @Mixin private GeneralOptions general;
 
-  @Option(
-      names = "--format",
-      paramLabel = "text|json|markdown|csv",
-      description = "How the answer is written.")
+  @Option(names = "--format", paramLabel = "text|json|markdown|csv")
   private Format format = Format.TEXT;
 
   @Override
@@ -106,7 +92,7 @@ final class SpansCommand implements Callable<Integer> {
     List<Role> roles = ask.roles().isEmpty() ? rolesOf(ask, sizes, tables) : ask.roles();
     if (roles.isEmpty()) {
       if (sizes.isEmpty()) {
-        reader.misplaced("ROLE", "name crossbeams, headers or posts, or a size such as 2x6");
+        reader.misplaced("ROLE", CommandWords.say("spans.role"));
       } else {
         sizes.forEach(
             each ->
@@ -119,8 +105,10 @@ final class SpansCommand implements Callable<Integer> {
     if (format == Format.CSV && roles.size() > 1) {
       reader.misplaced(
           "--format",
-          "csv is one table: name one of "
-              + roles.stream().map(Role::word).collect(Collectors.joining(", ")));
+          CommandWords.say(
+              "spans.csv",
+              "roles",
+              roles.stream().map(Role::word).collect(Collectors.joining(", "))));
     }
     reader.done();
     return roles.stream().map(role -> request(role, ask, tables)).toList();

@@ -6,7 +6,6 @@ import org.scantling.intake.SourceText;
 /** The site file that comes in by standard input, named by a hyphen; it is read once. */
 final class StandardInput {
   private static final String HYPHEN = "-";
-  private static final String NAME = "standard input";
 
   private SourceText text;
 
@@ -17,7 +16,9 @@ final class StandardInput {
   /** What came in; its base is looked up from the working folder on. */
   SourceText text() {
     if (text == null) {
-      text = SourceText.read(NAME, System.in, Path.of("").toAbsolutePath());
+      text =
+          SourceText.read(
+              CommandWords.say("standard-input"), System.in, Path.of("").toAbsolutePath());
     }
     return text;
   }

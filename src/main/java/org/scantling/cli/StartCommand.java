@@ -16,38 +16,20 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Leads through a visit and writes the file that comes of it. */
-@Command(
-    name = "start",
-    mixinStandardHelpOptions = true,
-    description = {
-      "Asks what a visit to the place answers, one question at a time, and writes the site file.",
-      "An empty line takes what is usual, ? tells more, back goes to the question before, quit leaves;"
-          + " what was answered is kept in FILE.visit, and the same command goes on from there."
-          + " Answers may also come from standard input, one a line.",
-    },
-    footer = {
-      "",
-      "Examples: scantling start lower-orchard.yaml",
-      "          scantling start --base base/hop-gate.yaml",
-    })
+@Command(name = "start", mixinStandardHelpOptions = true)
 final class StartCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
-  @Parameters(index = "0", paramLabel = "FILE", description = "The site file to write, YAML.")
+  @Parameters(index = "0", paramLabel = "FILE", descriptionKey = "file")
   private Path file;
 
-  @Option(
-      names = "--from",
-      paramLabel = "DIR",
-      description = "A folder of base designs to offer, besides those in base/ beside FILE.")
+  @Option(names = "--from", paramLabel = "DIR")
   private final List<Path> from = new ArrayList<>();
 
-  @Option(
-      names = "--base",
-      description = "Measure a structure that stands, and write FILE as a base design.")
+  @Option(names = "--base")
   private boolean base;
 
-  @Option(names = "--over", description = "Write FILE anew though it is there already.")
+  @Option(names = "--over")
   private boolean over;
 
   @Mixin private GeneralOptions general;
@@ -69,18 +51,14 @@ final class StartCommand implements Callable<Integer> {
   private void refuseWhatIsThere() {
     Optional<String> wrong = Optional.empty();
     if (file.toString().toLowerCase(Locale.ROOT).endsWith(".json")) {
-      wrong = Optional.of(file + " must end in .yaml: what start writes is YAML.");
+      wrong = Optional.of("start.json");
     } else if (Files.isDirectory(file)) {
-      wrong = Optional.of(file + " is a folder and must be a file to write, such as walk.yaml.");
+      wrong = Optional.of("start.folder");
     } else if (Files.exists(file) && !over) {
-      wrong =
-          Optional.of(
-              file
-                  + " is there already and is left as it is. Name another file, or add --over to"
-                  + " write it anew.");
+      wrong = Optional.of("start.there");
     }
     if (wrong.isPresent()) {
-      throw new WrongOption(wrong.get());
+      throw new WrongOption(CommandWords.say(wrong.get(), "file", file.toString()));
     }
   }
 }

@@ -20,15 +20,20 @@ final class WholeFile {
       Files.move(fresh, whole, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     } catch (IOException cannot) {
       remove(fresh);
-      throw new OutException(file + ": cannot be written: " + FileTrouble.words(cannot));
+      throw refused("file.unwritten", file, cannot);
     }
+  }
+
+  private static OutException refused(String saying, Path file, IOException cannot) {
+    return new OutException(
+        CommandWords.say(saying, "file", file.toString(), "why", FileTrouble.words(cannot)));
   }
 
   static void remove(Path file) {
     try {
       Files.deleteIfExists(file);
     } catch (IOException cannot) {
-      throw new OutException(file + ": cannot be removed: " + FileTrouble.words(cannot));
+      throw refused("file.unremoved", file, cannot);
     }
   }
 }

@@ -22,13 +22,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Explains one decision. */
-@Command(
-    name = "why",
-    mixinStandardHelpOptions = true,
-    description =
-        "Explains one decision to a client, a builder or an engineer: the reason, and what would"
-            + " bring the base's answer back. Or, with --keep, the least change that"
-            + " would give another answer.")
+@Command(name = "why", mixinStandardHelpOptions = true)
 final class WhyCommand implements Callable<Integer> {
   enum Format {
     TEXT,
@@ -39,30 +33,16 @@ final class WhyCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private SiteOptions options;
 
-  @Parameters(
-      index = "1",
-      paramLabel = "SUBJECT[.ATTRIBUTE]",
-      description = "What to explain, such as posts, crossbeam.size or footing.depth.")
+  @Parameters(index = "1", paramLabel = "SUBJECT[.ATTRIBUTE]", descriptionKey = "subject")
   private String subject;
 
-  @Option(
-      names = "--for",
-      paramLabel = "client|builder|engineer",
-      description = "Who asks; builder if not given.")
+  @Option(names = "--for", paramLabel = "client|builder|engineer")
   private Reader reader = Reader.BUILDER;
 
-  @Option(
-      names = "--format",
-      paramLabel = "text|json|markdown",
-      description = "How the answer is written.")
+  @Option(names = "--format", paramLabel = "text|json|markdown")
   private Format format = Format.TEXT;
 
-  @Option(
-      names = "--keep",
-      paramLabel = "OPTION",
-      description =
-          "An answer that you would rather have, such as 4x4: the least change that would bring"
-              + " it, one alone or two together.")
+  @Option(names = "--keep", paramLabel = "OPTION")
   private String keep;
 
   @Override

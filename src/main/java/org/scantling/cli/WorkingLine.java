@@ -1,6 +1,7 @@
 package org.scantling.cli;
 
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine;
 
@@ -11,10 +12,12 @@ final class WorkingLine {
   private WorkingLine() {}
 
   static Optional<String> of(CommandLine command) {
-    return Arrays.stream(command.getCommandSpec().usageMessage().footer())
+    CommandLine told = HelpWords.told(command);
+    return Arrays.stream(told.getCommandSpec().usageMessage().footer())
+        .flatMap(text -> String.format(Locale.ROOT, text).lines())
         .map(String::strip)
         .filter(line -> line.startsWith(START))
         .findFirst()
-        .map(line -> "This works: " + line);
+        .map(line -> CommandWords.say("works", "line", line));
   }
 }
