@@ -25,18 +25,7 @@ final class RefusedFile {
 
   private static String words(List<Problem> problems, Path file) {
     return problems.stream()
-        .map(each -> each.file().equals(file.toString()) ? bare(each) : each.text())
+        .map(each -> each.file().equals(file.toString()) ? each.placeless() : each.text())
         .collect(Collectors.joining(" "));
-  }
-
-  private static String bare(Problem problem) {
-    String advice = problem.advice().isEmpty() ? "" : " " + problem.advice();
-    return problem.field()
-        + ": "
-        + problem.found()
-        + " must be "
-        + problem.accepted()
-        + "."
-        + advice;
   }
 }

@@ -37,31 +37,37 @@ final class BaseFinder {
 
   Optional<Found> find(String written, Origin origin) {
     if (written.startsWith(HOME) || written.contains("\\")) {
-      return refused(
-          origin, written, "a path with forward slashes, written out without " + HOME, "");
+      return refused(origin, written, ProblemPhrases.say("accepted.base-path", "home", HOME), "");
     }
     try {
       Path file = site.folder().toAbsolutePath().resolve(written).normalize();
       return root.map(file::startsWith).orElse(true)
           ? existing(file, written, origin)
-          : refused(origin, written + " (outside)", inside(), "");
+          : refused(origin, found("found.base-outside", written), inside(), "");
     } catch (InvalidPathException unusable) {
-      return refused(origin, written, "a path of this file system", "");
+      return refused(origin, written, ProblemPhrases.say("accepted.system-path"), "");
     }
   }
 
   private Optional<Found> existing(Path file, String written, Origin origin) {
     if (!Files.isRegularFile(file)) {
-      String found = written + (Files.exists(file) ? " (a folder)" : " (no such file)");
+      String found = Files.exists(file) ? "found.base-folder" : "found.base-nowhere";
       return refused(
-          origin, found, "a design file", NearMiss.advice(written, besides(file, written)));
+          origin,
+          found(found, written),
+          ProblemPhrases.say("accepted.base"),
+          NearMiss.advice(written, besides(file, written)));
     }
     if (!insideRoot(file)) {
-      return refused(origin, written + " (a link to outside)", inside(), "");
+      return refused(origin, found("found.base-link", written), inside(), "");
     }
     String name = shownName(written);
     if (site.name().equals(name)) {
-      return refused(origin, written + " (this site file itself)", "another file, a design", "");
+      return refused(
+          origin,
+          found("found.base-itself", written),
+          ProblemPhrases.say("accepted.base-other"),
+          "");
     }
     return Optional.of(new Found(file, name));
   }
@@ -72,8 +78,12 @@ final class BaseFinder {
     return Optional.empty();
   }
 
+  private static String found(String saying, String written) {
+    return ProblemPhrases.say(saying, "found", written);
+  }
+
   private static String inside() {
-    return "a file in the folder that the files come from, or below";
+    return ProblemPhrases.say("accepted.base-inside");
   }
 
   private String shownName(String written) {

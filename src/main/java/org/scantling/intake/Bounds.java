@@ -47,9 +47,10 @@ final class Bounds {
    *
    * @param low smallest amount in the unit used inside
    * @param high largest amount in the unit used inside
-   * @param words both as a person reads them
+   * @param least the smallest as a person reads it
+   * @param most the largest as a person reads it
    */
-  record Range(double low, double high, String words) {
+  record Range(double low, double high, String least, String most) {
     private static final Pattern METRIC_LENGTH = Pattern.compile("-?[\\d.]+\\s*[mc]?m");
     private static final Pattern METRIC_AMOUNT =
         Pattern.compile("-?[\\d.]+\\s*(kPa|kN/m2|kN/m²|m/s|km/h|C-days)", Pattern.CASE_INSENSITIVE);
@@ -57,10 +58,14 @@ final class Bounds {
     /** The range as the writer of the given text thinks: what is metric is answered in metric. */
     String words(String written) {
       if (METRIC_LENGTH.matcher(written).matches()) {
-        return "from " + Length.metric(low) + " to " + Length.metric(high);
+        return words(Length.metric(low), Length.metric(high));
       }
       Matcher metric = METRIC_AMOUNT.matcher(written);
-      return metric.matches() ? inUnit(metric.group(1)) : words;
+      return metric.matches() ? inUnit(metric.group(1)) : words(least, most);
+    }
+
+    private static String words(String least, String most) {
+      return ProblemPhrases.say("accepted.range", "least", least, "most", most);
     }
 
     /** Rounded so that neither end is outside. */
@@ -68,9 +73,9 @@ final class Bounds {
       QuantityKind kind = METRIC_KINDS.get(unit.toLowerCase(Locale.ROOT));
       double one = kind.parse("1 " + unit);
       int places = kind == QuantityKind.LOAD ? 2 : 0;
-      String least = rounded(low / one, places, RoundingMode.CEILING);
-      String most = rounded(high / one, places, RoundingMode.FLOOR);
-      return "from " + least + " " + unit + " to " + most + " " + unit;
+      String lowest = rounded(low / one, places, RoundingMode.CEILING);
+      String highest = rounded(high / one, places, RoundingMode.FLOOR);
+      return words(lowest + " " + unit, highest + " " + unit);
     }
 
     private static String rounded(double amount, int places, RoundingMode mode) {
@@ -121,8 +126,8 @@ final class Bounds {
 
   private static Range range(String[] cells) {
     String unit = cells[3].isEmpty() ? "" : " " + cells[3];
-    String words = "from " + cells[1] + unit + " to " + cells[2] + unit;
-    return new Range(amount(cells[1], cells[3]), amount(cells[2], cells[3]), words);
+    return new Range(
+        amount(cells[1], cells[3]), amount(cells[2], cells[3]), cells[1] + unit, cells[2] + unit);
   }
 
   private static double amount(String number, String unit) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.scantling.design.Site;
+import org.scantling.sayings.Listed;
 
 /**
  * A site names its frost, snow and wind, or its plant hardiness zone for a first estimate; each
@@ -43,7 +44,7 @@ final class ClimateRule {
     Set<String> keys = climate.members().keySet();
     List<String> missing = new ArrayList<>();
     if (!keys.contains("frost-depth") && !keys.contains("air-freezing-index")) {
-      missing.add("frost-depth or air-freezing-index");
+      missing.add(Listed.or(List.of("frost-depth", "air-freezing-index")));
     }
     if (!keys.contains(GROUND_SNOW) && !keys.contains("snow")) {
       missing.add(GROUND_SNOW);
@@ -55,11 +56,7 @@ final class ClimateRule {
       problems.add(
           climate
               .origin()
-              .problem(
-                  PATH,
-                  Problem.MISSING + String.join(", ", missing) + ")",
-                  "given by frost-depth or air-freezing-index, by ground-snow and by wind-speed, or by"
-                      + " a hardiness-zone alone for a first estimate"));
+              .lacking(PATH, String.join(", ", missing), ProblemPhrases.say("accepted.climate")));
     }
   }
 
@@ -72,8 +69,8 @@ final class ClimateRule {
               .key()
               .problem(
                   PATH + "." + other,
-                  "key " + other + " (beside " + one + ")",
-                  "left out where " + one + " is given; the file says one of the two"));
+                  ProblemPhrases.say("found.key-beside", "key", other, "other", one),
+                  ProblemPhrases.say("accepted.left-out", "other", one)));
     }
   }
 
@@ -86,7 +83,7 @@ final class ClimateRule {
               .problem(
                   PATH + ".wind-basis",
                   basis,
-                  MEAN_HOURLY + " or left out, because wind-pressure is an hourly pressure"));
+                  ProblemPhrases.say("accepted.hourly", "basis", MEAN_HOURLY)));
     }
   }
 
@@ -105,27 +102,17 @@ final class ClimateRule {
               .problem(
                   SPEED,
                   said.originals().get(SPEED),
-                  range.words(said.originals().get(SPEED)) + " as " + words(basis))
+                  ProblemPhrases.say(
+                      "speed." + basis, "range", range.words(said.originals().get(SPEED))))
               .withAdvice(advice(basis, mph < range.low())));
     }
   }
 
-  private static String words(String basis) {
-    return switch (basis) {
-      case "allowable-gust" -> "a three-second gust of an older, allowable-stress map";
-      case "mean-10-minute" -> "a ten-minute mean";
-      case MEAN_HOURLY -> "an hourly mean";
-      default -> "a three-second gust at strength level";
-    };
-  }
-
   private static String advice(String basis, boolean low) {
     if (low) {
-      return "Maybe it is a mean? Then say wind-basis: mean-10-minute or mean-hourly.";
+      return ProblemPhrases.say("maybe.mean");
     }
-    return basis.startsWith("mean")
-        ? "Maybe it is a gust? Then leave wind-basis out."
-        : "Maybe it is a gust at strength level? Then leave wind-basis out.";
+    return ProblemPhrases.say(basis.startsWith("mean") ? "maybe.gust" : "maybe.strength-gust");
   }
 
   private static Node below(Node.Group group, String key) {

@@ -5,13 +5,10 @@ import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
-/** What a key of an input file means and accepts; the reader and the JSON schema both follow it. */
+/** What a key of an input file accepts; the reader and the JSON schema both follow it. */
 @Retention(RetentionPolicy.RUNTIME)
 @Target({ElementType.RECORD_COMPONENT, ElementType.FIELD})
 @interface Entry {
-  /** The meaning in trade words. */
-  String says();
-
   EntryKind kind() default EntryKind.TEXT;
 
   /** The words that are accepted, where the contract fixes them. */

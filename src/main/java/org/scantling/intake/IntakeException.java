@@ -22,13 +22,15 @@ public final class IntakeException extends RuntimeException {
 
   /** Whether something is missing, so that the rest may be in order. */
   public boolean isIncomplete() {
-    return problems.stream().anyMatch(each -> each.found().startsWith(Problem.MISSING));
+    return problems.stream().anyMatch(Problem::missing);
   }
 
   private static String text(List<Problem> problems) {
     String shown =
         problems.stream().limit(MOST_SHOWN).map(Problem::text).collect(Collectors.joining("\n"));
     int more = problems.size() - MOST_SHOWN;
-    return more > 0 ? shown + "\nand " + more + " more problems" : shown;
+    return more > 0
+        ? shown + "\n" + ProblemPhrases.say("problem.more", "more", String.valueOf(more))
+        : shown;
   }
 }

@@ -145,10 +145,7 @@ public final class KeyReader {
   }
 
   private static String sentences(List<Problem> problems) {
-    return problems.stream()
-        .map(each -> each.found() + " must be " + each.accepted() + ". " + each.advice())
-        .map(String::strip)
-        .collect(Collectors.joining(" "));
+    return problems.stream().map(Problem::ofValue).collect(Collectors.joining(" "));
   }
 
   private Readings readings(Map<String, String> written, Problems problems) {

@@ -102,7 +102,8 @@ final class KeyRepair {
                 member
                     .value()
                     .origin()
-                    .problem(path, name + ": " + one.words(), "a group of keys")));
+                    .problem(
+                        path, name + ": " + one.words(), ProblemPhrases.say("accepted.keys"))));
     return meant.isPresent();
   }
 
@@ -117,8 +118,7 @@ final class KeyRepair {
       return true;
     }
     if (meant.isEmpty() && trade.edges().denied(above + name, name, value)) {
-      problems.add(
-          unknown(above, name, member).withAdvice("Maybe leave it out? There is none anyway."));
+      problems.add(unknown(above, name, member).withAdvice(ProblemPhrases.say("maybe.nothing")));
       return true;
     }
     Matcher glued = GLUED.matcher(name);
@@ -141,26 +141,29 @@ final class KeyRepair {
     if (places.meant(above, key, value).filter(path -> path.equals(above + key)).isEmpty()) {
       return false;
     }
-    problems.add(unknown(above, glued.group(), member).withAdvice(ShapeReader.SPACE_AFTER_COLON));
+    problems.add(
+        unknown(above, glued.group(), member).withAdvice(ProblemPhrases.say("maybe.space")));
     moved.putIfAbsent(above + key, new Node.Member(member.key(), value));
     return true;
   }
 
   private void moves(String above, String target, Node.Member member, Problem problem) {
     if (stands(target) && member.key().line().isPresent()) {
-      problems.add(problem.withAdvice("Maybe leave it out? " + target + " is there as well."));
+      problems.add(problem.withAdvice(ProblemPhrases.say("maybe.other", "other", target)));
       return;
     }
     String key = KeyPlaces.last(target);
     String group = target.substring(0, target.length() - key.length());
-    String place =
-        group.equals(above)
-            ? key
-            : group.isEmpty()
-                ? key + " at the margin"
-                : key + " under " + String.join(", ", group.split("\\."));
-    problems.add(problem.withAdvice("Maybe " + place + "?"));
+    problems.add(
+        problem.withAdvice(group.equals(above) ? ProblemPhrases.maybe(key) : place(group, key)));
     moved.putIfAbsent(target, member);
+  }
+
+  private static String place(String group, String key) {
+    return group.isEmpty()
+        ? ProblemPhrases.say("maybe.margin", "key", key)
+        : ProblemPhrases.say(
+            "maybe.under", "key", key, "groups", String.join(", ", group.split("\\.")));
   }
 
   private Problem unknown(String above, String name, Node.Member member) {
@@ -168,7 +171,9 @@ final class KeyRepair {
     return member
         .key()
         .problem(
-            above + shown, "key " + shown + " (unknown)", ProblemPhrases.oneOf(places.in(above)));
+            above + shown,
+            ProblemPhrases.say("found.key-unknown", "key", shown),
+            ProblemPhrases.oneOf(places.in(above)));
   }
 
   private boolean stands(String path) {

@@ -2,6 +2,7 @@ package org.scantling.intake;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.scantling.design.Site;
@@ -59,7 +60,7 @@ final class LeafReader {
   /** A number sign begins a remark, unless it stands in quotes. */
   private static String hidden(Node node) {
     return node instanceof Node.Scalar value && value.text().startsWith("#")
-        ? "Maybe \"" + value.text() + "\"?"
+        ? ProblemPhrases.maybe('"' + value.text() + '"')
         : "";
   }
 
@@ -83,11 +84,11 @@ final class LeafReader {
   }
 
   void word(ShapeKeys.Key key, Node.Scalar value, String path) {
-    word(key, value, path, ProblemPhrases.oneOf(words(key)));
+    word(key, value, path, () -> ProblemPhrases.oneOf(words(key)));
   }
 
   /** Reads a word where more than words may stand. */
-  void word(ShapeKeys.Key key, Node.Scalar value, String path, String accepted) {
+  void word(ShapeKeys.Key key, Node.Scalar value, String path, Supplier<String> accepted) {
     TableWords table = key.entry().table();
     String list = table == TableWords.NONE ? key.key() : table.list();
     wordReader.read(list, words(key), value, path, accepted);
@@ -99,8 +100,8 @@ final class LeafReader {
       problems.add(
           value
               .origin()
-              .problem(path, value.words(), "text")
-              .withAdvice("Maybe put it in quotes?"));
+              .problem(path, value.words(), EntryKind.TEXT.accepted())
+              .withAdvice(ProblemPhrases.say("maybe.quotes")));
     } else if (value.text().isBlank() || !plain || value.text().length() > LONGEST_TEXT) {
       problems.add(
           value
@@ -108,7 +109,7 @@ final class LeafReader {
               .problem(
                   path,
                   value.words(),
-                  "one line of text, 1 to " + LONGEST_TEXT + " letters, no control characters"));
+                  ProblemPhrases.say("accepted.line", "most", String.valueOf(LONGEST_TEXT))));
     } else {
       readings.putWord(path, value.text().strip());
     }
@@ -132,10 +133,10 @@ final class LeafReader {
   private static String count(String text) {
     Matcher number = ONE_COUNT.matcher(text);
     if (number.matches()) {
-      return "Maybe " + number.group(1) + "?";
+      return ProblemPhrases.maybe(number.group(1));
     }
     int word = CountWord.of(text).orElse(0);
-    return word > 0 ? "Maybe " + word + "?" : "";
+    return word > 0 ? ProblemPhrases.maybe(String.valueOf(word)) : "";
   }
 
   /** A year alone may stand without quotes, as a number. */

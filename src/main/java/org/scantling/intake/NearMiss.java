@@ -14,7 +14,7 @@ public final class NearMiss {
 
   /** Advice such as {@code Maybe clear-width?}, or empty where no single word is near. */
   public static String advice(String written, Collection<String> known) {
-    return nearest(written, known).map(word -> "Maybe " + word + "?").orElse("");
+    return nearest(written, known).map(ProblemPhrases::maybe).orElse("");
   }
 
   /** The one known word nearest to the written one, if it is near enough and alone at that. */

@@ -27,10 +27,10 @@ sealed interface Node {
     public String words() {
       String shown = ProblemPhrases.shortened(text);
       return switch (form) {
-        case TEXT -> shown.isEmpty() ? "(empty text)" : shown;
-        case NUMBER -> shown + " (a bare number)";
-        case TRUTH -> shown + " (yes or no)";
-        case EMPTY -> "(empty)";
+        case TEXT -> shown.isEmpty() ? ProblemPhrases.say("found.empty-text") : shown;
+        case NUMBER -> ProblemPhrases.say("found.number", "found", shown);
+        case TRUTH -> ProblemPhrases.say("found.truth", "found", shown);
+        case EMPTY -> ProblemPhrases.say("found.empty");
       };
     }
   }
@@ -39,7 +39,7 @@ sealed interface Node {
   record Items(Origin origin, List<Node> items) implements Node {
     @Override
     public String words() {
-      return items.isEmpty() ? "(an empty list)" : "(a list)";
+      return ProblemPhrases.say(items.isEmpty() ? "found.empty-list" : "found.list");
     }
   }
 
@@ -48,10 +48,9 @@ sealed interface Node {
     @Override
     public String words() {
       return members.isEmpty()
-          ? "(a group without keys)"
-          : "(a group of keys: "
-              + ProblemPhrases.shortened(String.join(", ", members.keySet()))
-              + ")";
+          ? ProblemPhrases.say("found.empty-group")
+          : ProblemPhrases.say(
+              "found.group", "keys", ProblemPhrases.shortened(String.join(", ", members.keySet())));
     }
   }
 

@@ -23,6 +23,16 @@ record Origin(String file, OptionalInt line) {
   }
 
   Problem problem(String field, String found, String accepted) {
-    return new Problem(file, line, field, found, accepted, "");
+    return new Problem(file, line, field, found, accepted, "", false);
+  }
+
+  /**
+   * A problem with something that is not there.
+   *
+   * @param what it is, as it is called to people
+   */
+  Problem lacking(String field, String what, String accepted) {
+    return new Problem(
+        file, line, field, ProblemPhrases.say("found.missing", "what", what), accepted, "", true);
   }
 }

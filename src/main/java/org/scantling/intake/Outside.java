@@ -24,6 +24,6 @@ public record Outside(
 
   /** What people are told. */
   public String sentence() {
-    return found + " is outside these rules, because " + because + "; this is for " + whose + ".";
+    return ProblemPhrases.say("outside", "found", found, "because", because, "whose", whose);
   }
 }

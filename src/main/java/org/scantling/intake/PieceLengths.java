@@ -79,9 +79,9 @@ final class PieceLengths {
         problems.add(
             there
                 .origin()
-                .problem(
+                .lacking(
                     path,
-                    "(missing: " + key + ", or the length of the piece)",
+                    ProblemPhrases.say("missing.length", "key", key),
                     EntryKind.LENGTH.accepted()));
       }
       return;
@@ -101,9 +101,8 @@ final class PieceLengths {
               .problem(
                   lengthPath,
                   said.originals().get(lengthPath),
-                  Length.feetAndInches(withoutIn)
-                      + " or longer, which leaves nothing for "
-                      + path));
+                  ProblemPhrases.say(
+                      "accepted.longer", "length", Length.feetAndInches(withoutIn), "key", path)));
     } else if (given.isEmpty()) {
       said.putNumber(path, workedIn, Length.inches(workedIn));
     } else if (Math.abs(given.getAsDouble() - workedIn) > SIXTEENTH_IN + SLACK_IN) {
@@ -111,12 +110,14 @@ final class PieceLengths {
           origin(path)
               .problem(
                   path,
-                  said.originals().get(path)
-                      + " (beside a length of "
-                      + said.originals().get(lengthPath)
-                      + ")",
-                  Length.inches(workedIn) + ", what the length leaves, or one of the two left out")
-              .withAdvice("Maybe " + Length.inches(workedIn) + "?"));
+                  ProblemPhrases.say(
+                      "found.beside-length",
+                      "found",
+                      said.originals().get(path),
+                      "length",
+                      said.originals().get(lengthPath)),
+                  ProblemPhrases.say("accepted.worked", "worked", Length.inches(workedIn)))
+              .withAdvice(ProblemPhrases.maybe(Length.inches(workedIn))));
     }
   }
 

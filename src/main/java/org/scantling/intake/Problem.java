@@ -11,21 +11,49 @@ import java.util.OptionalInt;
  * @param found what stands there
  * @param accepted what would be accepted, as it follows "must be"
  * @param advice a likely remedy as a sentence, or empty
+ * @param missing true where something was to stand that does not
  */
 public record Problem(
-    String file, OptionalInt line, String field, String found, String accepted, String advice) {
-
-  /** How what was found begins where nothing was. */
-  static final String MISSING = "(missing: ";
+    String file,
+    OptionalInt line,
+    String field,
+    String found,
+    String accepted,
+    String advice,
+    boolean missing) {
 
   Problem withAdvice(String sentence) {
-    return new Problem(file, line, field, found, accepted, sentence);
+    return new Problem(file, line, field, found, accepted, sentence, missing);
   }
 
   /** The problem as one line: {@code file:line: field: found must be accepted. Maybe ...}. */
   public String text() {
     String place = line.isPresent() ? file + ":" + line.getAsInt() : file;
-    String remedy = advice.isEmpty() ? "" : " " + advice;
-    return place + ": " + field + ": " + found + " must be " + accepted + "." + remedy;
+    return said("problem", place);
+  }
+
+  /** The same without its place, of a file that is not written yet. */
+  public String placeless() {
+    return said("problem.placeless", "");
+  }
+
+  /** The same without its field, for whoever has asked for that one value. */
+  String ofValue() {
+    return said("problem.value", "");
+  }
+
+  private String said(String saying, String place) {
+    return ProblemPhrases.say(
+        saying,
+        "place",
+        place,
+        "field",
+        field,
+        "found",
+        found,
+        "accepted",
+        accepted,
+        "advice",
+        advice);
   }
 }

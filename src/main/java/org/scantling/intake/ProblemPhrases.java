@@ -1,10 +1,11 @@
 package org.scantling.intake;
 
 import java.util.Collection;
-import java.util.List;
+import org.scantling.sayings.Listed;
+import org.scantling.sayings.Sayings;
 import org.scantling.tables.Shown;
 
-/** Small pieces of sentences for problems. */
+/** What is said of problems with a file: rules/words/file-problems.csv. */
 final class ProblemPhrases {
   private static final int LONGEST = 60;
 
@@ -18,16 +19,22 @@ final class ProblemPhrases {
         : plain.substring(0, plain.offsetByCodePoints(0, LONGEST)) + "...";
   }
 
-  /** {@code a}, {@code a or b}, {@code a, b or c}. */
-  static String either(Collection<String> words) {
-    List<String> list = List.copyOf(words);
-    int last = list.size() - 1;
-    return last <= 0
-        ? String.join("", list)
-        : String.join(", ", list.subList(0, last)) + " or " + list.get(last);
+  /** A sentence with its blanks filled, name and filling in turn; read when it is first needed. */
+  static String say(String name, String... blanks) {
+    return Sayings.of("file-problems").say(name, blanks);
+  }
+
+  /** Those that were probably meant, as a question; empty where there are none. */
+  static String maybe(Collection<String> meant) {
+    return meant.isEmpty() ? "" : say("maybe", "words", Listed.or(meant));
+  }
+
+  static String maybe(String meant) {
+    return say("maybe", "words", meant);
   }
 
   static String oneOf(Collection<String> words) {
-    return words.size() == 1 ? either(words) : "one of " + either(words);
+    String all = Listed.or(words);
+    return words.size() == 1 ? all : say("one-of", "words", all);
   }
 }

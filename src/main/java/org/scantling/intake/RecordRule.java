@@ -22,9 +22,7 @@ final class RecordRule {
               .value()
               .origin()
               .problem(FIELD, "proven", "published")
-              .withAdvice(
-                  base.title()
-                      + " has no 'proven:' part that says where and since when it has stood."));
+              .withAdvice(ProblemPhrases.say("advice.no-record", "title", base.title())));
     }
   }
 }

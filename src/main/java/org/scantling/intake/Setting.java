@@ -21,7 +21,7 @@ public record Setting(String path, String value) {
       Problem problem =
           Origin.whole("--set " + ProblemPhrases.shortened(text))
               .problem("option", ProblemPhrases.shortened(text), "path=value")
-              .withAdvice("For example --set walkway.length=32ft.");
+              .withAdvice(ProblemPhrases.say("advice.setting"));
       throw new IntakeException(List.of(problem));
     }
     return new Setting(text.substring(0, equals).strip(), text.substring(equals + 1).strip());

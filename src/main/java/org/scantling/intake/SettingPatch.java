@@ -40,7 +40,9 @@ final class SettingPatch {
     if (!PATH.matcher(setting.path()).matches()) {
       problems.add(
           origin.problem(
-              "path", ProblemPhrases.shortened(setting.path()), "a path such as walkway.length"));
+              "path",
+              ProblemPhrases.shortened(setting.path()),
+              ProblemPhrases.say("accepted.path")));
       return file;
     }
     List<String> steps = new ArrayList<>();
@@ -80,8 +82,9 @@ final class SettingPatch {
       problems.add(
           origin.problem(
               setting.path(),
-              "place [" + place + "] of a list of " + items.size(),
-              "from [0] to [" + items.size() + "]"));
+              ProblemPhrases.say(
+                  "found.place", "place", at(place), "size", String.valueOf(items.size())),
+              ProblemPhrases.say("accepted.range", "least", at(0), "most", at(items.size()))));
       return into;
     }
     if (place == items.size()) {
@@ -89,6 +92,10 @@ final class SettingPatch {
     }
     items.set(place, put(items.get(place), rest));
     return new Node.Items(into instanceof Node.Items ? into.origin() : origin, items);
+  }
+
+  private static String at(int place) {
+    return "[" + place + "]";
   }
 
   private Node value() {

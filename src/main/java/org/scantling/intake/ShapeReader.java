@@ -10,8 +10,6 @@ import java.util.stream.Collectors;
 
 /** Holds a file against its shape record: unknown keys, missing keys, wrong forms, wrong values. */
 final class ShapeReader {
-  static final String SPACE_AFTER_COLON = "Maybe a space after each colon?";
-
   private static final int MOST_ITEMS = 100;
   private static final Pattern GLUED = Pattern.compile("([a-z-]+)[:=].*");
 
@@ -19,6 +17,7 @@ final class ShapeReader {
   private final Readings readings = new Readings();
   private final TradeWords trade;
   private final LeafReader leaves;
+  private Class<?> root = SiteFile.class;
 
   ShapeReader(Vocabulary vocabulary, Problems problems) {
     this.problems = problems;
@@ -32,6 +31,7 @@ final class ShapeReader {
   }
 
   Readings read(Class<?> shape, Node.Group file) {
+    root = shape;
     leaves.windIs(ClimateRule.basis(file));
     group(shape, file, "");
     return readings;
@@ -65,7 +65,10 @@ final class ShapeReader {
     problems.add(
         member
             .key()
-            .problem(path + shown, "key " + shown + " (unknown)", ProblemPhrases.oneOf(known))
+            .problem(
+                path + shown,
+                ProblemPhrases.say("found.key-unknown", "key", shown),
+                ProblemPhrases.oneOf(known))
             .withAdvice(problems.areMany() ? "" : advice(name, known)));
   }
 
@@ -77,9 +80,9 @@ final class ShapeReader {
 
   private static String advice(String name, List<String> known) {
     if (glued(name).filter(known::contains).isPresent()) {
-      return SPACE_AFTER_COLON;
+      return ProblemPhrases.say("maybe.space");
     }
-    return known.size() == 1 ? "Maybe " + known.get(0) + "?" : NearMiss.advice(name, known);
+    return known.size() == 1 ? ProblemPhrases.maybe(known) : NearMiss.advice(name, known);
   }
 
   private void absent(ShapeKeys.Key key, String path, Origin parent) {
@@ -87,7 +90,7 @@ final class ShapeReader {
       return;
     }
     if (key.entry().required()) {
-      problems.add(parent.problem(path, Problem.MISSING + key.entry().says() + ")", accepted(key)));
+      problems.add(parent.lacking(path, KeyWords.of(root, path), accepted(key)));
     } else if (isGroupOfChoices(key)) {
       ShapeKeys.keys(key.type()).forEach(below -> absent(below, path + "." + below.key(), parent));
     } else {
@@ -160,7 +163,7 @@ final class ShapeReader {
     boolean glued =
         keys.stream().anyMatch(key -> value.text().matches("(?s).*\\b" + key.key() + "[:=]\\S.*"));
     if (glued) {
-      return SPACE_AFTER_COLON;
+      return ProblemPhrases.say("maybe.space");
     }
     List<String> taking =
         keys.stream()
@@ -169,7 +172,7 @@ final class ShapeReader {
             .filter(key -> leaves.takes(key, value, path + "." + key.key()))
             .map(key -> "{ " + key.key() + ": " + value.text() + " }")
             .toList();
-    return taking.size() == 1 ? "Maybe " + taking.get(0) + "?" : "";
+    return taking.size() == 1 ? ProblemPhrases.maybe(taking) : "";
   }
 
   private void wordInsteadOfGroup(ShapeKeys.Key key, Node.Scalar word, String path) {
@@ -178,13 +181,14 @@ final class ShapeReader {
     if (word.form() == Node.Form.EMPTY || word.form() == Node.Form.NUMBER || !one.isEmpty()) {
       problems.add(word.origin().problem(path, word.words(), acceptedItem(key)).withAdvice(one));
     } else {
-      leaves.word(key, word, path, acceptedItem(key));
+      leaves.word(key, word, path, () -> acceptedItem(key));
     }
   }
 
   private String accepted(ShapeKeys.Key key) {
     return key.list()
-        ? "a list of up to " + MOST_ITEMS + " items, each " + acceptedItem(key)
+        ? ProblemPhrases.say(
+            "accepted.list", "most", String.valueOf(MOST_ITEMS), "item", acceptedItem(key))
         : acceptedItem(key);
   }
 
@@ -196,8 +200,10 @@ final class ShapeReader {
         ShapeKeys.keys(key.type()).stream()
             .map(ShapeKeys.Key::key)
             .collect(Collectors.joining(", "));
-    String group = "a group of keys (" + keys + ")";
     Collection<String> words = leaves.words(key);
-    return words.isEmpty() ? group : ProblemPhrases.oneOf(words) + ", or " + group;
+    return words.isEmpty()
+        ? ProblemPhrases.say("accepted.group", "keys", keys)
+        : ProblemPhrases.say(
+            "accepted.word-or-group", "words", ProblemPhrases.oneOf(words), "keys", keys);
   }
 }

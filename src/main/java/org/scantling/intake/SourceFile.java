@@ -9,16 +9,20 @@ import org.scantling.tables.Utf8;
 
 /** Fetches a file as text: small, readable, UTF-8, or refused in words. */
 final class SourceFile {
-  static final String WHOLE = "whole file";
   private static final int LARGEST_BYTES = 1 << 20;
 
   private SourceFile() {}
 
+  /** What stands for the field where none is meant. */
+  static String whole() {
+    return ProblemPhrases.say("whole-file");
+  }
+
   static SourceText read(Path file, String name, Problems problems) {
     Origin origin = Origin.whole(name);
     if (!Files.isRegularFile(file)) {
-      String found = Files.exists(file) ? "(a folder or device)" : "(no such file)";
-      throw problems.fatal(origin.problem(WHOLE, found, "a YAML or JSON file that can be read"));
+      String found = ProblemPhrases.say(Files.exists(file) ? "found.folder" : "found.nowhere");
+      throw problems.fatal(origin.problem(whole(), found, ProblemPhrases.say("accepted.file")));
     }
     Path folder = file.toAbsolutePath().normalize().getParent();
     try (InputStream in = Files.newInputStream(file)) {
@@ -35,7 +39,8 @@ final class SourceFile {
       byte[] bytes = in.readNBytes(LARGEST_BYTES + 1);
       if (bytes.length > LARGEST_BYTES) {
         throw problems.fatal(
-            origin.problem(WHOLE, "(over 1 MiB)", "no larger than 1 MiB (1048576 bytes)"));
+            origin.problem(
+                whole(), ProblemPhrases.say("found.large"), ProblemPhrases.say("accepted.size")));
       }
       return new SourceText(name, 1, text(bytes, origin, problems), folder);
     } catch (IOException unreadable) {
@@ -45,8 +50,8 @@ final class SourceFile {
 
   private static IntakeException unreadable(
       IOException unreadable, Origin origin, Problems problems) {
-    String found = "(cannot be read: " + FileTrouble.words(unreadable) + ")";
-    return problems.fatal(origin.problem(WHOLE, found, "a YAML or JSON file that can be read"));
+    String found = ProblemPhrases.say("found.unreadable", "why", FileTrouble.words(unreadable));
+    return problems.fatal(origin.problem(whole(), found, ProblemPhrases.say("accepted.file")));
   }
 
   private static String text(byte[] bytes, Origin origin, Problems problems) {
@@ -56,7 +61,10 @@ final class SourceFile {
       throw problems.fatal(
           origin
               .at(place.line())
-              .problem(WHOLE, "(" + place.getMessage() + ")", "YAML or JSON text in UTF-8"));
+              .problem(
+                  whole(),
+                  "(" + place.getMessage() + ")",
+                  ProblemPhrases.say("accepted.encoding")));
     }
   }
 }

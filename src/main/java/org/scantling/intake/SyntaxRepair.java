@@ -21,7 +21,6 @@ final class SyntaxRepair {
       Pattern.compile("(\\s*(?:- )?[A-Za-z][A-Za-z-]*:\\s+)([^\\s\"'\\[{].*)");
   private static final Pattern QUOTED =
       Pattern.compile("(\\s*(?:- )?[A-Za-z][A-Za-z-]*:\\s+)\"(.*)\"\\s*");
-  private static final String TABS = "Maybe two spaces for each tab?";
 
   private final SourceText source;
   private final List<String> lines;
@@ -83,7 +82,7 @@ final class SyntaxRepair {
       if (lines.get(i).matches(" *\t.*")) {
         String text = source.text().replace("\t", "  ");
         int line = i + 1;
-        return Optional.of(new Mended(with(text), line, TABS));
+        return Optional.of(new Mended(with(text), line, ProblemPhrases.say("maybe.tabs")));
       }
     }
     return Optional.empty();
@@ -93,14 +92,15 @@ final class SyntaxRepair {
     String written = lines.get(line - 1);
     List<Mended> all = new ArrayList<>();
     for (String mended : slips(written)) {
-      all.add(new Mended(replaced(line, mended), line, "Maybe `" + mended.strip() + "`?"));
+      String advice = ProblemPhrases.say("maybe.line", "line", mended.strip());
+      all.add(new Mended(replaced(line, mended), line, advice));
     }
     for (int indent : indents(line)) {
       String mended = " ".repeat(indent) + written.strip();
       String advice =
           indent == 0
-              ? "Maybe no space at the start of the line?"
-              : "Maybe " + indent + " spaces at the start of the line?";
+              ? ProblemPhrases.say("maybe.no-indent")
+              : ProblemPhrases.say("maybe.indent", "indent", String.valueOf(indent));
       all.add(new Mended(replaced(line, mended), line, advice));
     }
     return all;

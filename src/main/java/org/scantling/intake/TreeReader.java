@@ -42,7 +42,12 @@ final class TreeReader {
   static Node read(SourceText source, Problems problems) {
     if (source.text().isBlank()) {
       throw problems.fatal(
-          source.start().problem(SourceFile.WHOLE, "(empty)", "a YAML or JSON text"));
+          source
+              .start()
+              .problem(
+                  SourceFile.whole(),
+                  ProblemPhrases.say("found.empty"),
+                  ProblemPhrases.say("accepted.document")));
     }
     SourceText text = source;
     for (int slips = 0; ; slips++) {
@@ -102,7 +107,7 @@ final class TreeReader {
     }
     throw problems.fatal(
         node.origin()
-            .problem(SourceFile.WHOLE, node.words(), "a group of keys, one of them title"));
+            .problem(SourceFile.whole(), node.words(), ProblemPhrases.say("accepted.title")));
   }
 
   private static Problem notWellFormed(SourceText source, JacksonException unreadable) {
@@ -110,21 +115,30 @@ final class TreeReader {
     String format = source.isJson() ? "JSON" : "YAML";
     return Origin.line(source.name(), complaint.line() + source.firstLine() - 1)
         .problem(
-            SourceFile.WHOLE,
-            "(not " + format + ": " + complaint.words() + ")",
-            "well-formed " + format);
+            SourceFile.whole(),
+            ProblemPhrases.say("found.malformed", "format", format, "why", complaint.words()),
+            ProblemPhrases.say("accepted.well-formed", "format", format));
   }
 
   private Node document() {
     JsonToken token = parser.nextToken();
     if (token == null) {
       throw problems.fatal(
-          source.start().problem(SourceFile.WHOLE, "(empty)", "a YAML or JSON text"));
+          source
+              .start()
+              .problem(
+                  SourceFile.whole(),
+                  ProblemPhrases.say("found.empty"),
+                  ProblemPhrases.say("accepted.document")));
     }
     Node node = node(token, "", 0);
     if (parser.nextToken() != null) {
       throw problems.fatal(
-          here().problem(SourceFile.WHOLE, "(a second document)", "one document a file"));
+          here()
+              .problem(
+                  SourceFile.whole(),
+                  ProblemPhrases.say("found.second-document"),
+                  ProblemPhrases.say("accepted.one-document")));
     }
     return node;
   }
@@ -134,7 +148,10 @@ final class TreeReader {
     if (depth > DEEPEST) {
       throw problems.fatal(
           here()
-              .problem(field(path), "(nested too deeply)", "at most " + DEEPEST + " levels deep"));
+              .problem(
+                  field(path),
+                  ProblemPhrases.say("found.deep"),
+                  ProblemPhrases.say("accepted.depth", "deepest", String.valueOf(DEEPEST))));
     }
     Origin origin = here();
     return switch (token) {
@@ -177,11 +194,13 @@ final class TreeReader {
       if (earlier == null) {
         members.put(key, new Node.Member(origin, value));
       } else {
-        String found = "key " + ProblemPhrases.shortened(key) + " (given twice)";
+        String found = ProblemPhrases.say("found.key-twice", "key", ProblemPhrases.shortened(key));
         problems.add(
             origin
-                .problem(field(below), found, "given once")
-                .withAdvice("It stands on line " + earlier.key().line().orElse(1) + " already."));
+                .problem(field(below), found, ProblemPhrases.say("accepted.once"))
+                .withAdvice(
+                    ProblemPhrases.say(
+                        "advice.twice", "line", String.valueOf(earlier.key().line().orElse(1)))));
       }
     }
     return members;
@@ -203,7 +222,11 @@ final class TreeReader {
     }
     if (token == JsonToken.VALUE_EMBEDDED_OBJECT || parser.getTypeId() != null) {
       throw problems.fatal(
-          here().problem(field(path), "(a YAML tag)", "a plain value, without a ! tag"));
+          here()
+              .problem(
+                  field(path),
+                  ProblemPhrases.say("found.tag"),
+                  ProblemPhrases.say("accepted.no-tag")));
     }
     refuseAnchor(path);
   }
@@ -211,8 +234,12 @@ final class TreeReader {
   /** Jackson shows no anchor on a single value; without aliases such an anchor does nothing. */
   private void refuseAnchor(String path) {
     if (!source.isJson() && (parser.getObjectId() != null || isAlias())) {
-      String accepted = "written out in full, without & or *";
-      throw problems.fatal(here().problem(field(path), "(a YAML anchor or alias)", accepted));
+      throw problems.fatal(
+          here()
+              .problem(
+                  field(path),
+                  ProblemPhrases.say("found.anchor"),
+                  ProblemPhrases.say("accepted.no-anchor")));
     }
   }
 
@@ -221,7 +248,7 @@ final class TreeReader {
   }
 
   private static String field(String path) {
-    return path.isEmpty() ? SourceFile.WHOLE : ProblemPhrases.shortened(path);
+    return path.isEmpty() ? SourceFile.whole() : ProblemPhrases.shortened(path);
   }
 
   private Origin here() {

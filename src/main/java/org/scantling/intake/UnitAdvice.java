@@ -18,13 +18,15 @@ final class UnitAdvice {
   static String of(QuantityException refused, QuantityKind kind, String text, Bounds.Range range) {
     List<String> meant =
         refused.maybe().map(List::of).orElseGet(() -> sensible(kind, text.strip(), range));
-    return meant.isEmpty() ? "" : "Maybe " + ProblemPhrases.either(meant) + "?";
+    return ProblemPhrases.maybe(meant);
   }
 
   private static List<String> sensible(QuantityKind kind, String text, Bounds.Range range) {
     Matcher fraction = FRACTION.matcher(text);
     if (kind == QuantityKind.PERCENT && fraction.matches()) {
-      return Stream.of(fraction.group(1) + ":" + fraction.group(2), text + " in per ft")
+      return Stream.of(
+              fraction.group(1) + ":" + fraction.group(2),
+              ProblemPhrases.say("slope.per-foot", "rise", text))
           .filter(each -> holds(kind, each, range))
           .toList();
     }

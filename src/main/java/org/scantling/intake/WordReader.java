@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import org.scantling.tables.OtherGrades;
 import org.scantling.tables.SynonymRow;
@@ -35,7 +36,11 @@ final class WordReader {
    * @param accepted what is accepted, as it follows "must be"
    */
   void read(
-      String list, Collection<String> words, Node.Scalar value, String path, String accepted) {
+      String list,
+      Collection<String> words,
+      Node.Scalar value,
+      String path,
+      Supplier<String> accepted) {
     Optional<SynonymRow> row = trade.synonyms().word(list, value.text());
     Optional<String> meant =
         meant(words, value)
@@ -56,7 +61,7 @@ final class WordReader {
             () ->
                 problems.add(
                     origin
-                        .problem(path, value.words(), accepted)
+                        .problem(path, value.words(), accepted.get())
                         .withAdvice(
                             row.flatMap(SynonymRow::says)
                                 .orElseGet(() -> advice(list, value.text(), words)))));
@@ -97,9 +102,7 @@ final class WordReader {
         words.stream()
             .filter(word -> spaced.contains(" " + spaced(word) + " ") || holds(size, word))
             .toList();
-    return found.isEmpty() || found.size() > MOST_OFFERED
-        ? ""
-        : "Maybe " + ProblemPhrases.either(found) + "?";
+    return found.isEmpty() || found.size() > MOST_OFFERED ? "" : ProblemPhrases.maybe(found);
   }
 
   private static String spaced(String text) {

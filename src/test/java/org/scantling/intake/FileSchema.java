@@ -97,13 +97,20 @@ final class FileSchema {
             + " "
             + ShapeKeys.hyphened(field.getName());
     Optional<ClosedList> list = Optional.ofNullable(PATHS.get(key)).flatMap(LISTS::at);
-    StringBuilder said = new StringBuilder(entry(field).says());
+    StringBuilder said = new StringBuilder(says(key));
     list.ifPresent(
         words -> {
           said.append(". ").append(words.how());
           words.values().forEach(word -> said.append("\n").append(told(word)));
         });
     return said.toString();
+  }
+
+  private static String says(String key) {
+    String ofSite = ListedKeys.paths(SiteFile.class).get(key);
+    return ofSite == null
+        ? KeyWords.of(DesignFile.class, ListedKeys.paths(DesignFile.class).get(key))
+        : KeyWords.of(SiteFile.class, ofSite);
   }
 
   private static String told(ListValue word) {

@@ -26,7 +26,7 @@ final class Suggested {
 
   /** True where a problem is about the line as a whole. */
   static boolean isOfALine(Problem problem) {
-    return problem.field().equals(SourceFile.WHOLE) || problem.advice().contains("each colon");
+    return problem.field().equals(SourceFile.whole()) || problem.advice().contains("each colon");
   }
 
   static String line(String text, Problem problem) {
