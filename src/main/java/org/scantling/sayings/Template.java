@@ -80,7 +80,7 @@ public final class Template {
   }
 
   private static String sentence(String text) {
-    return text.strip().replaceAll("\\.\\.$", ".");
+    return text.strip().replaceAll("(?<!\\.)\\.\\.$", ".");
   }
 
   private static String quoted(String text) {

@@ -47,6 +47,7 @@ class TemplateTest {
   @Test
   void a_sentence_ends_once() {
     assertThat(filled("{a}.", Map.of("a", "One end."))).isEqualTo("One end.");
+    assertThat(filled("{a}", Map.of("a", "and so on, ..."))).isEqualTo("and so on, ...");
   }
 
   @Test
