@@ -10,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Question;
+import org.scantling.sayings.Sayings;
 
 /** Rules that bound an answer by one row of a table alone, from below and from above. */
 final class FixedBounds {
@@ -64,14 +65,17 @@ final class FixedBounds {
       crossed.add(
           new LintReport.Complaint(
               question.id(),
-              low.rule()
-                  + " asks for at least "
-                  + low.measure().amount()
-                  + ", "
-                  + high.rule()
-                  + " allows "
-                  + high.measure().amount()
-                  + " at most"));
+              Sayings.of("rule-base")
+                  .say(
+                      "fixed-crossed",
+                      "low",
+                      low.rule(),
+                      "least",
+                      String.valueOf(low.measure().amount()),
+                      "high",
+                      high.rule(),
+                      "most",
+                      String.valueOf(high.measure().amount()))));
     }
   }
 

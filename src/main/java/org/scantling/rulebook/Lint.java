@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.scantling.reasons.Question;
+import org.scantling.sayings.Sayings;
 import org.scantling.tables.TableException;
 import org.scantling.tables.Tables;
 import org.scantling.tables.VineRow;
@@ -24,6 +25,8 @@ import org.scantling.words.Words;
  * unique; no bound from below is above its bound from above.
  */
 public final class Lint {
+  private static final Sayings SAYINGS = Sayings.of("rule-base");
+
   private final List<RuleFile> files;
   private final Set<String> running;
   private final Tables tables;
@@ -64,22 +67,22 @@ public final class Lint {
       for (RuleText rule : RuleText.in(file)) {
         RuleText other = rules.put(rule.id(), rule);
         if (other != null) {
-          complain(file.place(), "the id " + rule.id() + " is taken in " + other.place());
+          complain(file.place(), "id-taken", "rule", rule.id(), "place", other.place());
         }
         if (rule.verdict() == Verdict.NONE) {
-          complain(rule, "finds nothing");
+          complain(rule.id(), "finds-nothing");
         }
       }
     }
-    differences(running, rules.keySet(), "runs, but is in no file of rules");
-    differences(rules.keySet(), running, "is written, but does not run");
-    proved("rules have an id of their own, and are both written and run", rules.size());
+    differences(running, rules.keySet(), "not-written");
+    differences(rules.keySet(), running, "not-run");
+    proved("proved.ids", rules.size());
   }
 
-  private void differences(Set<String> these, Set<String> those, String what) {
+  private void differences(Set<String> these, Set<String> those, String saying) {
     SortedSet<String> only = new TreeSet<>(these);
     only.removeAll(those);
-    only.forEach(id -> complain(id, what));
+    only.forEach(id -> complain(id, saying));
   }
 
   private void questions() {
@@ -88,13 +91,13 @@ public final class Lint {
     rules.values().forEach(rule -> asked.addAll(Named.by(rule, tables)));
     for (Question question : Question.values()) {
       if (!asked.contains(question)) {
-        complain(question.id(), "no rule finds anything about this question");
+        complain(question.id(), "no-rule");
       }
       if (words.subjects().rows().stream().noneMatch(row -> row.question() == question)) {
-        complain(question.id(), "has no row in subjects.csv");
+        complain(question.id(), "no-subject");
       }
     }
-    proved("questions have a rule and a name", Question.values().length);
+    proved("proved.questions", Question.values().length);
   }
 
   private void cases() {
@@ -102,23 +105,23 @@ public final class Lint {
     for (RuleFile file : files) {
       Cases cases = Cases.of(file);
       if (!cases.fault().isEmpty()) {
-        complain(file.place(), "its cases cannot be read: " + cases.fault());
+        complain(file.place(), "cases-unreadable", "why", cases.fault());
       }
       Set<String> own = new TreeSet<>(RuleText.in(file).stream().map(RuleText::id).toList());
       own.forEach(id -> shown(id, cases, file));
       cases.rules().stream()
           .filter(id -> !own.contains(id))
-          .forEach(id -> complain(file.place(), "a case names " + id + ", which is not in it"));
+          .forEach(id -> complain(file.place(), "case-elsewhere", "rule", id));
       count += cases.count();
     }
-    proved("cases show every rule fire, and every rule keep silent", count);
+    proved("proved.cases", count);
   }
 
   private void shown(String id, Cases cases, RuleFile file) {
     if (cases.firing(id).isEmpty()) {
-      complain(id, "no case shows it fire; write one beside " + file.place());
+      complain(id, "never-fires", "place", file.place());
     } else if (!cases.silent(id)) {
-      complain(id, "no case shows it keep silent; write one beside " + file.place());
+      complain(id, "never-silent", "place", file.place());
     }
   }
 
@@ -127,14 +130,14 @@ public final class Lint {
     for (String id : rules.keySet()) {
       for (Reader reader : Reader.values()) {
         if (words.written(id, reader).filter(text -> !text.isBlank()).isEmpty()) {
-          complain(id, "has no words for the " + reader.name().toLowerCase(Locale.ROOT));
+          complain(id, "no-words", "reader", reader.name().toLowerCase(Locale.ROOT));
         } else {
           count++;
         }
       }
     }
-    differences(words.rules(), rules.keySet(), "has a row in words.csv, but is not a rule");
-    proved("sentences tell the rules to client, builder and engineer", count);
+    differences(words.rules(), rules.keySet(), "words-of-none");
+    proved("proved.sentences", count);
   }
 
   /** What a rule leans on: rows that exist, or facts of the site, the base and the work before. */
@@ -143,29 +146,29 @@ public final class Lint {
     int rows = 0;
     for (RuleText rule : rules.values()) {
       if (rule.premises().stream().allMatch(Premise::absent)) {
-        complain(rule, "reads nothing that it could lean on");
+        complain(rule.id(), "leans-on-nothing");
       }
       for (Premise premise : rule.premises()) {
         if (!known.contains(premise.fact())) {
-          complain(rule, "reads " + premise.fact() + ", which has no row in facts.csv");
+          complain(rule.id(), "unknown-fact", "fact", premise.fact());
         }
         boolean row = figures.rows(premise);
         if (row && figures.of(premise).isEmpty()) {
-          complain(rule, "reads the row " + premise.id().orElse("") + ", which no table has");
+          complain(rule.id(), "unknown-row", "row", premise.id().orElse(""));
         }
         rows += row ? 1 : 0;
       }
     }
-    proved("times a rule reads rows of the tables, and they are there", rows);
+    proved("proved.rows", rows);
   }
 
   /** Reading a table resolves the source of every row, or says which row has none. */
   private void tables() {
     try {
       tables.readAll();
-      proved("rows that rules read say a source that is in SOURCES.csv", sourced());
+      proved("proved.sources", sourced());
     } catch (TableException wrong) {
-      complain(wrong.file(), String.valueOf(wrong.getMessage()));
+      complaints.add(new LintReport.Complaint(wrong.file(), String.valueOf(wrong.getMessage())));
     }
   }
 
@@ -185,16 +188,17 @@ public final class Lint {
             pair ->
                 complain(
                     pair.low(),
-                    "bounds from below at "
-                        + pair.lowAmountRatio()
-                        + ", above "
-                        + pair.high()
-                        + " at "
-                        + pair.highAmountRatio()));
+                    "bounds-crossed",
+                    "low",
+                    String.valueOf(pair.lowAmountRatio()),
+                    "other",
+                    pair.high(),
+                    "high",
+                    String.valueOf(pair.highAmountRatio())));
     vines();
     FixedBounds fixed = new FixedBounds(rules.values(), figures);
     fixed.crossed().forEach(complaints::add);
-    proved("pairs of bounds from both sides do not cross", pairs.size() + fixed.count());
+    proved("proved.bounds", pairs.size() + fixed.count());
   }
 
   /** The weight that is counted lies between the lightest and the heaviest of its class. */
@@ -203,23 +207,20 @@ public final class Lint {
       boolean between =
           vine.wetLowPsf() <= vine.wetDesignPsf() && vine.wetDesignPsf() <= vine.wetHighPsf();
       if (!between) {
-        complain(vine.id(), "weighs less or more in the design than its class is said to");
+        complain(vine.id(), "weight-outside");
       }
     }
   }
 
-  private void proved(String sentence, int count) {
+  private void proved(String saying, int count) {
+    String sentence = SAYINGS.say(saying);
     if (count == 0) {
-      complain("the rule base", "nothing was looked at of: " + sentence);
+      complain(SAYINGS.say("rule-base"), "nothing-proved", "sentence", sentence);
     }
     proofs.add(new LintReport.Proof(sentence, count));
   }
 
-  private void complain(RuleText rule, String what) {
-    complain(rule.id(), what);
-  }
-
-  private void complain(String where, String what) {
-    complaints.add(new LintReport.Complaint(where, what));
+  private void complain(String where, String saying, String... blanks) {
+    complaints.add(new LintReport.Complaint(where, SAYINGS.say(saying, blanks)));
   }
 }

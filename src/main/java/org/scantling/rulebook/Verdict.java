@@ -1,28 +1,25 @@
 package org.scantling.rulebook;
 
 import java.util.Locale;
+import org.scantling.sayings.Sayings;
 
 /** What a rule may find. */
 public enum Verdict {
-  AT_LEAST("the answer is at least"),
-  AT_MOST("the answer is at most"),
-  KEEPS("keeps what the base has"),
-  PREFERS("prefers an answer"),
-  ASKS("takes what is asked for"),
-  REJECTS("rejects an option"),
-  REFUSES("refuses the site"),
-  EASES("eases a limit"),
-  TELLS("tells people something"),
-  NONE("finds nothing");
+  AT_LEAST,
+  AT_MOST,
+  KEEPS,
+  PREFERS,
+  ASKS,
+  REJECTS,
+  REFUSES,
+  EASES,
+  TELLS,
+  NONE;
 
-  private final String words;
-
-  Verdict(String words) {
-    this.words = words;
-  }
-
+  /** What the rule does, in words. */
   public String words() {
-    return words;
+    return Sayings.of("rule-base")
+        .say("verdict." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
   }
 
   /** By the name of the finding that a rule makes. */
