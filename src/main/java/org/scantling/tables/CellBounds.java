@@ -69,11 +69,10 @@ final class CellBounds {
       boolean here = cell[0].equals(table.fileName());
       boolean row = cell[1].equals("*") || cell[1].equals(written.optional("id"));
       if (here && row && cell[2].equals("*")) {
-        throw written.refuse(
-            "id", "a row that something reads: " + readRows(table, written, known));
+        throw written.refuse("id", readRows(table, written, known));
       }
       if (here && row && !cell[2].equals("*") && !written.optional(cell[2]).isEmpty()) {
-        throw written.refuse(cell[2], "nothing here: no rule and no list reads this column");
+        throw written.refuse(cell[2], RefusalWords.say("cells.unread-column"));
       }
     }
   }
@@ -86,8 +85,8 @@ final class CellBounds {
             .collect(Collectors.toSet());
     List<String> read = known.stream().filter(id -> !unreadIds.contains(id)).toList();
     return unreadIds.contains("*")
-        ? "none of this table is read yet"
-        : Near.list(written.optional("id"), read);
+        ? RefusalWords.say("cells.unread-table")
+        : RefusalWords.say("cells.unread-row", "rows", Near.list(written.optional("id"), read));
   }
 
   /**
@@ -117,8 +116,8 @@ final class CellBounds {
     for (double amount : row.amounts(bound[1])) {
       boolean whole = bound[4].isEmpty() || amount == Math.rint(amount);
       if (!(amount >= low && amount <= high && whole)) {
-        String kind = bound[4].isEmpty() ? "a number" : "a whole number";
-        throw row.refuse(bound[1], kind + " from " + bound[2] + " to " + bound[3]);
+        String kind = bound[4].isEmpty() ? "cells.between" : "cells.whole-between";
+        throw row.refuse(bound[1], RefusalWords.say(kind, "least", bound[2], "most", bound[3]));
       }
     }
   }
@@ -129,25 +128,26 @@ final class CellBounds {
       if (row.has(column)
           && replaced.optional(column).isEmpty()
           && !row.optional(column).isEmpty()) {
-        throw row.refuse(column, "nothing here: the row that it takes the place of has none");
+        throw row.refuse(column, RefusalWords.say("cells.no-band"));
       }
     }
     double today = replaced.number("value");
     double amount = row.number("value");
     boolean counted = row.optional("unit").equals("count") && today == Math.rint(today);
     if (counted && amount != Math.rint(amount)) {
-      throw row.refuse("value", "a whole number, such as " + replaced.optional("value"));
+      throw row.refuse(
+          "value", RefusalWords.say("cells.whole", "such", replaced.optional("value")));
     }
     boolean near = amount >= today / MOST_TIMES && amount <= today * MOST_TIMES;
     if (today > 0 && !near) {
       throw row.refuse(
-          "value",
-          "a number from a twentieth of "
-              + replaced.optional("value")
-              + ", which it takes the place of, to twenty times that");
+          "value", RefusalWords.say("cells.near", "today", replaced.optional("value")));
     }
     if (today == 0 && (amount < 0 || amount > MOST_TIMES)) {
-      throw row.refuse("value", "a number from 0 to " + (int) MOST_TIMES);
+      throw row.refuse(
+          "value",
+          RefusalWords.say(
+              "cells.between", "least", "0", "most", String.valueOf((int) MOST_TIMES)));
     }
   }
 
@@ -156,7 +156,8 @@ final class CellBounds {
     ours.forEach(each -> known.addAll(parts(each.optional(column))));
     for (String part : parts(row.optional(column))) {
       if (!known.contains(part)) {
-        throw row.refuse(column, "what something asks for: " + String.join(", ", known));
+        throw row.refuse(
+            column, RefusalWords.say("cells.asked-for", "words", String.join(", ", known)));
       }
     }
   }
@@ -185,8 +186,8 @@ final class CellBounds {
       throw row.refuse(
           column,
           known.isEmpty()
-              ? "words without " + String.join(", ", blanks)
-              : "no other blanks than " + String.join(", ", known));
+              ? RefusalWords.say("cells.no-blanks", "blanks", String.join(", ", blanks))
+              : RefusalWords.say("cells.blanks", "blanks", String.join(", ", known)));
     }
   }
 

@@ -36,7 +36,7 @@ public record CheckRow(
 
   static CheckRow read(Row row) {
     if (row.positive("limit_ratio") > 1) {
-      throw row.refuse("limit_ratio", "a number above zero and not above 1");
+      throw row.refuse("limit_ratio", RefusalWords.say("checks.limit"));
     }
     return new CheckRow(
         row.text("id"),
@@ -61,14 +61,14 @@ public record CheckRow(
         return Optional.of(size);
       }
     }
-    throw row.refuse("larger", "empty, header.size or post.size");
+    throw row.refuse("larger", RefusalWords.say("checks.larger"));
   }
 
   /** Depths and sways are in inches; strength is a stress, a force or a share. */
   private static boolean eased(Row row) {
     boolean eased = row.yes("eased_by_record");
     if (eased && row.unit() != Unit.INCH) {
-      throw row.refuse("eased_by_record", "no: strength is never eased");
+      throw row.refuse("eased_by_record", RefusalWords.say("checks.eased"));
     }
     return eased;
   }

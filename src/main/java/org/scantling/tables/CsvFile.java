@@ -52,7 +52,7 @@ final class CsvFile {
           place.line(),
           "",
           String.valueOf(place.getMessage()),
-          "comma-separated text in UTF-8");
+          RefusalWords.say("csv.encoding"));
     }
   }
 
@@ -67,11 +67,11 @@ final class CsvFile {
           name,
           Math.max(1, e.getLocation().getLineNr()),
           "",
-          "a quote that is not closed, or signs after a closing quote",
-          "comma-separated text, a cell with a comma or a quote in double quotes");
+          RefusalWords.say("found.quote"),
+          RefusalWords.say("csv.quotes"));
     }
     if (lines.isEmpty()) {
-      throw new TableException(name, 1, "", "", "a heading line");
+      throw new TableException(name, 1, "", "", RefusalWords.say("csv.heading"));
     }
     return new CsvFile(name, lines.get(0), lines.subList(1, lines.size()));
   }
@@ -82,8 +82,7 @@ final class CsvFile {
     for (Line line : all) {
       for (String cell : line.cells()) {
         if (cell.codePoints().anyMatch(Shown::drives)) {
-          throw new TableException(
-              name, line.number(), "", cell, "plain text, without signs that drive a terminal");
+          throw new TableException(name, line.number(), "", cell, RefusalWords.say("csv.plain"));
         }
       }
     }
@@ -142,7 +141,7 @@ final class CsvFile {
             heading.number(),
             "",
             found.get(i),
-            "each of these columns once: " + String.join(", ", known));
+            RefusalWords.say("csv.columns", "columns", String.join(", ", known)));
       }
     }
     return places;
@@ -151,7 +150,8 @@ final class CsvFile {
   /** The refusal of a file that has no column of that name, with the columns it has. */
   TableException without(String column) {
     String found = String.join(", ", heading.cells());
-    return new TableException(name, heading.number(), column, found, "a column of that name");
+    return new TableException(
+        name, heading.number(), column, found, RefusalWords.say("csv.column"));
   }
 
   /** The cells of a line in the order of the expected columns, empty where the file has none. */
@@ -161,8 +161,8 @@ final class CsvFile {
           name,
           line.number(),
           "",
-          line.cells().size() + " cells",
-          heading.cells().size() + " cells, as the heading has");
+          RefusalWords.say("found.cells", "cells", String.valueOf(line.cells().size())),
+          RefusalWords.say("csv.cells", "cells", String.valueOf(heading.cells().size())));
     }
     String[] cells = new String[places.length];
     for (int i = 0; i < places.length; i++) {

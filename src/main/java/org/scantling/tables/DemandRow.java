@@ -72,12 +72,13 @@ public record DemandRow(
     double least = row.notNegative("least");
     double most = row.positive("most");
     if (!(most > least)) {
-      throw row.refuse("most", "a number above " + row.optional("least"));
+      throw row.refuse("most", RefusalWords.say("cells.above", "least", row.optional("least")));
     }
     double step = row.positive("step");
     double sampleStep = row.positive("sample_step");
     if (sampleStep < step) {
-      throw row.refuse("sample_step", "at least one step, " + row.optional("step"));
+      throw row.refuse(
+          "sample_step", RefusalWords.say("demands.step", "step", row.optional("step")));
     }
     Unit unit = row.unit();
     OptionalDouble reach = row.optionalNumber("reach");

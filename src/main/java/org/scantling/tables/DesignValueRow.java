@@ -44,7 +44,8 @@ public record DesignValueRow(
     String grade = grade(row);
     if (row.positive("stability_elasticity_psi") > row.positive("elasticity_psi")) {
       throw row.refuse(
-          "stability_elasticity_psi", "no more than elasticity_psi, " + row.text("elasticity_psi"));
+          "stability_elasticity_psi",
+          RefusalWords.say("grades.elasticity", "elasticity", row.text("elasticity_psi")));
     }
     return new DesignValueRow(
         row.text("id"),
@@ -68,8 +69,14 @@ public record DesignValueRow(
   private static String grade(Row row) {
     String grade = row.text("grade");
     if (!GRADES.contains(grade)) {
-      String why = OtherGrades.why(grade).map(it -> ". " + it).orElse("");
-      throw row.refuse("grade", String.join(", ", GRADES) + why);
+      throw row.refuse(
+          "grade",
+          RefusalWords.say(
+              "grades.known",
+              "grades",
+              String.join(", ", GRADES),
+              "why",
+              OtherGrades.why(grade).orElse("")));
     }
     return grade;
   }

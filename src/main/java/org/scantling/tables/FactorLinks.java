@@ -45,7 +45,11 @@ final class FactorLinks {
   private void same(String id, String column, String was, String now) {
     if (!was.equals(now)) {
       throw lines.refuse(
-          TableFile.ADJUSTMENT_FACTORS, id, column, now, was + ", or a row with an id of its own");
+          TableFile.ADJUSTMENT_FACTORS,
+          id,
+          column,
+          now,
+          RefusalWords.say("factors.kind", "was", was));
     }
   }
 
@@ -57,8 +61,8 @@ final class FactorLinks {
         throw lines.refuse(
             TableFile.ADJUSTMENT_FACTORS,
             "factor",
-            "no " + missing.get(),
-            "a row whose thickness and width hold for it");
+            missing.get(),
+            RefusalWords.say("factors.size"));
       }
     }
   }
@@ -82,13 +86,15 @@ final class FactorLinks {
               least.id(),
               "value",
               Double.toString(least.amount()),
-              "at most the " + full.amount() + " of " + full.id())
+              RefusalWords.say(
+                  "factors.most", "amount", Double.toString(full.amount()), "full", full.id()))
           : lines.refuse(
               TableFile.ADJUSTMENT_FACTORS,
               full.id(),
               "value",
               Double.toString(full.amount()),
-              "at least the " + least.amount() + " of " + least.id() + ", and above 0");
+              RefusalWords.say(
+                  "factors.least", "amount", Double.toString(least.amount()), "least", least.id()));
     }
   }
 }

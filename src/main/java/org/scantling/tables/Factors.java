@@ -24,9 +24,17 @@ public final class Factors {
 
   /** A factor that depends on the size. */
   private record Asked(String factor, String property, String memberClass) {
-    @Override
-    public String toString() {
-      return factor + " factor on " + property + " of " + memberClass;
+    String missing(SizeRow size) {
+      return RefusalWords.say(
+          "found.no-factor",
+          "factor",
+          factor,
+          "property",
+          property,
+          "class",
+          memberClass,
+          "size",
+          size.id());
     }
   }
 
@@ -111,7 +119,7 @@ public final class Factors {
         : BY_SIZE.stream()
             .filter(each -> find(each, size).isEmpty())
             .findFirst()
-            .map(each -> each + " for " + size.id());
+            .map(each -> each.missing(size));
   }
 
   /** C_M outdoors. Source: NDS Supplement 2018, Tables 4A, 4B and 4D. */

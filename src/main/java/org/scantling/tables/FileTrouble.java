@@ -8,26 +8,28 @@ import java.nio.file.NoSuchFileException;
 
 /** Why a file or folder could not be used, in words for people. */
 public final class FileTrouble {
-  private static final String NO_REASON = "the system gives no reason";
-
   private FileTrouble() {}
 
   public static String words(Exception trouble) {
     if (trouble instanceof AccessDeniedException) {
-      return "permission denied";
+      return RefusalWords.say("trouble.permission");
     }
     if (trouble instanceof CharacterCodingException) {
-      return "not UTF-8 text";
+      return RefusalWords.say("trouble.encoding");
     }
     if (trouble instanceof NoSuchFileException) {
-      return "no such file or folder";
+      return RefusalWords.say("trouble.nowhere");
     }
     if (trouble instanceof FileSystemException known) {
-      return known.getReason() != null ? known.getReason() : NO_REASON;
+      return known.getReason() != null ? known.getReason() : noReason();
     }
     // What the system says itself, such as that no space is left, comes without a class of its own.
     return trouble instanceof IOException && trouble.getMessage() != null
         ? trouble.getMessage()
-        : NO_REASON;
+        : noReason();
+  }
+
+  private static String noReason() {
+    return RefusalWords.say("trouble.unknown");
   }
 }

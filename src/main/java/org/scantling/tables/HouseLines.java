@@ -29,7 +29,7 @@ final class HouseLines {
             file.getKey().fileName(),
             line,
             "",
-            "rows after which " + id + " of " + table.fileName() + " has '" + found + "'",
+            RefusalWords.say("found.after", "id", id, "table", table.fileName(), "found", found),
             accepted);
       }
     }

@@ -33,9 +33,14 @@ record HouseRules(Map<TableFile, CsvFile> tables, Optional<CsvFile> sources) {
         files.put(name, known(entry, name));
       }
     } catch (NotDirectoryException | NoSuchFileException e) {
-      throw new TableException(folder.toString(), 0, "", "no folder", "a folder of tables");
+      throw new TableException(
+          folder.toString(),
+          0,
+          "",
+          RefusalWords.say("found.no-folder"),
+          RefusalWords.say("house.folder"));
     } catch (IOException | DirectoryIteratorException e) {
-      throw unreadable(folder.toString(), e, "a folder of tables that can be read");
+      throw unreadable(folder.toString(), e, "house.readable-folder");
     }
     Optional<CsvFile> sources = Optional.ofNullable(files.remove(TableFile.SOURCES));
     Map<TableFile, CsvFile> tables = new EnumMap<>(TableFile.class);
@@ -49,22 +54,23 @@ record HouseRules(Map<TableFile, CsvFile> tables, Optional<CsvFile> sources) {
   }
 
   private static TableException unreadable(String file, Exception why, String accepted) {
-    String found = "unreadable (" + FileTrouble.words(why) + ")";
-    return new TableException(file, 0, "", found, accepted);
+    String found = RefusalWords.say("found.unreadable", "why", FileTrouble.words(why));
+    return new TableException(file, 0, "", found, RefusalWords.say(accepted));
   }
 
   private static CsvFile known(Path entry, String name) {
     if (!Files.isRegularFile(entry) || !names().contains(name)) {
       throw new TableException(
-          name, 0, "", name, "tables of these names only: " + String.join(", ", names()));
+          name, 0, "", name, RefusalWords.say("house.names", "names", String.join(", ", names())));
     }
     try {
       if (Files.size(entry) > LARGEST_BYTES) {
-        throw new TableException(name, 0, "", "over 1 MiB", "a table no larger than 1 MiB");
+        throw new TableException(
+            name, 0, "", RefusalWords.say("found.large"), RefusalWords.say("house.size"));
       }
       return CsvFile.theirs(name, Files.readAllBytes(entry));
     } catch (IOException e) {
-      throw unreadable(entry.toString(), e, "a table that can be read");
+      throw unreadable(entry.toString(), e, "house.readable");
     }
   }
 

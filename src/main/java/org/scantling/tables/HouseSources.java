@@ -33,16 +33,18 @@ final class HouseSources extends Sources {
     if (!row.optional(prefix.concat("status")).isEmpty()) {
       row.oneOf(prefix.concat("status"), STATUSES);
     }
-    StringBuilder text = new StringBuilder("house rule (" + row.fileName() + ")");
-    if (!row.optional(prefix.concat("source")).isEmpty()) {
-      text.append(", citing ").append(all.citation(row, prefix));
-    }
-    if (!row.optional(prefix.concat("where")).isEmpty()) {
-      text.append(", ").append(row.optional(prefix.concat("where")));
-    }
-    if (!instead.isEmpty()) {
-      text.append(", in place of: ").append(instead);
-    }
-    return new Source(SourceKind.HOUSE_RULE, text.toString(), false);
+    boolean cites = !row.optional(prefix.concat("source")).isEmpty();
+    String text =
+        RefusalWords.say(
+            "house-rule",
+            "file",
+            row.fileName(),
+            "citation",
+            cites ? all.citation(row, prefix) : "",
+            "where",
+            row.optional(prefix.concat("where")),
+            "instead",
+            instead);
+    return new Source(SourceKind.HOUSE_RULE, text, false);
   }
 }

@@ -45,6 +45,6 @@ public enum MemberClass {
         return one;
       }
     }
-    throw row.refuse("member_class", "a class of timber");
+    throw row.refuse("member_class", RefusalWords.say("sizes.class"));
   }
 }

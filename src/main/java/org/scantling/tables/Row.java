@@ -57,7 +57,7 @@ final class Row {
       if (merged[i].isEmpty()) {
         merged[i] = replaced.cells[i];
       } else if (table.columns()[i].equals("unit") && !merged[i].equals(replaced.cells[i])) {
-        throw refuse("unit", replaced.cells[i] + ", as the row has that is overridden");
+        throw refuse("unit", RefusalWords.say("cells.unit", "unit", replaced.cells[i]));
       }
     }
     String instead = replaced.source().text();
@@ -79,7 +79,7 @@ final class Row {
   String text(String column) {
     String cell = optional(column);
     if (cell.isEmpty()) {
-      throw refuse(column, "a value: this column has no holes");
+      throw refuse(column, RefusalWords.say("cells.value"));
     }
     return cell;
   }
@@ -102,7 +102,7 @@ final class Row {
     List<String> parts = new ArrayList<>();
     for (String part : text(column).split(";", -1)) {
       if (part.isBlank()) {
-        throw refuse(column, "words with one ; between them");
+        throw refuse(column, RefusalWords.say("cells.list"));
       }
       parts.add(part.strip());
     }
@@ -112,7 +112,7 @@ final class Row {
   List<Double> positives(String column) {
     List<Double> amounts = new ArrayList<>();
     for (String part : list(column)) {
-      amounts.add(within(column, number(column, part), Double.MIN_VALUE, "above zero"));
+      amounts.add(within(column, number(column, part), Double.MIN_VALUE, "cells.above-zero"));
     }
     return amounts;
   }
@@ -122,17 +122,17 @@ final class Row {
   }
 
   double positive(String column) {
-    return within(column, number(column), Double.MIN_VALUE, "above zero");
+    return within(column, number(column), Double.MIN_VALUE, "cells.above-zero");
   }
 
   double notNegative(String column) {
-    return within(column, number(column), 0, "zero or more");
+    return within(column, number(column), 0, "cells.zero-or-more");
   }
 
   double share(String column) {
     double amount = notNegative(column);
     if (amount > 1) {
-      throw refuse(column, "a number from 0 to 1");
+      throw refuse(column, RefusalWords.say("cells.share"));
     }
     return amount;
   }
@@ -174,7 +174,7 @@ final class Row {
     double low = optionalNumber(from).orElse(0);
     double high = optionalNumber(to).orElse(Double.POSITIVE_INFINITY);
     if (high < low) {
-      throw refuse(to, "at least " + optional(from));
+      throw refuse(to, RefusalWords.say("cells.at-least", "least", optional(from)));
     }
     return new Band(low, high);
   }
@@ -202,7 +202,7 @@ final class Row {
     }
     double parts = decimal(column, cell.substring(bar + 1));
     if (parts == 0) {
-      throw refuse(column, "a fraction of something, such as 1/3");
+      throw refuse(column, RefusalWords.say("cells.fraction"));
     }
     return decimal(column, cell.substring(0, bar)) / parts;
   }
@@ -213,21 +213,17 @@ final class Row {
       amount = Double.parseDouble(cell);
     } catch (NumberFormatException e) {
       throw refuse(
-          column,
-          column.endsWith(INCHES)
-              ? "a number of inches, such as 0.25 or 1/3, or millimeters with their unit, such as"
-                  + " 90 mm"
-              : "a number, such as 0.25 or 1/3");
+          column, RefusalWords.say(column.endsWith(INCHES) ? "cells.inches" : "cells.number"));
     }
     if (!Double.isFinite(amount) || !Character.isDigit(cell.charAt(cell.length() - 1))) {
-      throw refuse(column, "a finite number");
+      throw refuse(column, RefusalWords.say("cells.finite"));
     }
     return amount;
   }
 
-  private double within(String column, double amount, double least, String words) {
+  private double within(String column, double amount, double least, String accepted) {
     if (amount < least) {
-      throw refuse(column, "a number " + words);
+      throw refuse(column, RefusalWords.say(accepted));
     }
     return amount;
   }

@@ -69,7 +69,12 @@ final class RowLinks {
                           && each.style().equals(joint.style()));
       if (!goes) {
         throw lines.refuse(
-            TableFile.JOINTS, joint.id(), "way", joint.way(), "one of " + ways(joint.question()));
+            TableFile.JOINTS,
+            joint.id(),
+            "way",
+            joint.way(),
+            RefusalWords.say(
+                "joints.way", "ways", ways(joint.question()), "question", joint.question().id()));
       }
     }
     for (Question question : questions()) {
@@ -88,7 +93,7 @@ final class RowLinks {
           joint.id(),
           "count",
           Integer.toString(joint.count()),
-          "2, one over the other, or 4 in two such rows");
+          RefusalWords.say("joints.pairs"));
     }
   }
 
@@ -104,7 +109,10 @@ final class RowLinks {
     // A joint that one way of laying headers does not have has no usual way there.
     if (!ways.isEmpty() && ways.stream().noneMatch(JointRow::usual)) {
       throw lines.refuse(
-          TableFile.JOINTS, "usual", "no", "yes in one row of " + question.id() + ", " + style);
+          TableFile.JOINTS,
+          "usual",
+          "no",
+          RefusalWords.say("joints.usual", "question", question.id(), "style", style));
     }
   }
 
@@ -115,7 +123,7 @@ final class RowLinks {
         ways.add(each.way() + " (style " + each.style() + ")");
       }
     }
-    return String.join(", ", ways) + " for " + question.id();
+    return String.join(", ", ways);
   }
 
   private void fastener(JointRow joint) {
@@ -123,7 +131,7 @@ final class RowLinks {
     if (type == null) {
       if (joint.ratedLiftLb().isEmpty() || joint.ratedSideLb().isEmpty()) {
         throw lines.refuse(
-            TableFile.JOINTS, joint.id(), "rated_lift_lb", "", "what its maker vouches for, in lb");
+            TableFile.JOINTS, joint.id(), "rated_lift_lb", "", RefusalWords.say("joints.rated"));
       }
       return;
     }
@@ -134,10 +142,12 @@ final class RowLinks {
           joint.id(),
           "fastener",
           joint.fastener(),
-          "a "
-              + type
-              + " of fasteners.csv: "
-              + String.join(", ", ids(tables.fasteners(), each -> each.type().equals(type))));
+          RefusalWords.say(
+              "joints.fastener",
+              "type",
+              type,
+              "fasteners",
+              String.join(", ", ids(tables.fasteners(), each -> each.type().equals(type)))));
     }
     threads(joint, fastener);
   }
@@ -149,7 +159,7 @@ final class RowLinks {
           fastener.id(),
           "root_diameter_in",
           number(fastener.rootDiameterIn()),
-          "no more than its shank, " + number(fastener.diameterIn()));
+          RefusalWords.say("fasteners.shank", "shank", number(fastener.diameterIn())));
     }
     if (THREADED.contains(joint.way())) {
       double gripIn = joint.threadIn().orElse(0) + joint.tipIn().orElse(0);
@@ -159,10 +169,8 @@ final class RowLinks {
             joint.id(),
             "thread_in",
             joint.threadIn().isPresent() ? number(joint.threadIn().getAsDouble()) : "",
-            "a thread that with its tip is no longer than the "
-                + number(fastener.lengthIn())
-                + " in of "
-                + fastener.id());
+            RefusalWords.say(
+                "joints.thread", "length", number(fastener.lengthIn()), "fastener", fastener.id()));
       }
     }
   }
@@ -180,11 +188,11 @@ final class RowLinks {
             size.id(),
             "stock_family",
             size.stockFamily(),
-            "a family that stock-lengths.csv has in that market: " + String.join(", ", families));
+            RefusalWords.say("sizes.family", "families", String.join(", ", families)));
       }
       if (size.serves("post") && size.thicknessIn() != size.widthIn()) {
         throw lines.refuse(
-            TableFile.SIZES, size.id(), "roles", "post", "no post, for a post is square");
+            TableFile.SIZES, size.id(), "roles", "post", RefusalWords.say("sizes.square"));
       }
     }
     for (String market : MARKETS) {
@@ -193,8 +201,8 @@ final class RowLinks {
           throw lines.refuse(
               TableFile.SIZES,
               "roles",
-              "no " + role,
-              "at least one " + role + " sold in " + market);
+              RefusalWords.say("found.no-role", "role", role),
+              RefusalWords.say("sizes.market", "role", role, "market", market));
         }
       }
     }
@@ -238,7 +246,7 @@ final class RowLinks {
           "grades-upward",
           "word",
           ranked,
-          "each of " + String.join(", ", grades) + " once, with ; between them");
+          RefusalWords.say("defaults.grades", "grades", String.join(", ", grades)));
     }
   }
 
@@ -250,7 +258,11 @@ final class RowLinks {
     String word = tables.defaults().row(id).word();
     if (!accepted.contains(word)) {
       throw lines.refuse(
-          TableFile.DEFAULTS, id, "word", word, "one of " + String.join(", ", accepted));
+          TableFile.DEFAULTS,
+          id,
+          "word",
+          word,
+          RefusalWords.say("cells.one-of", "words", String.join(", ", accepted)));
     }
   }
 
@@ -269,8 +281,15 @@ final class RowLinks {
             each.id(),
             "id",
             each.id(),
-            "a fastener that a row of joints.csv names: "
-                + fixed.stream().filter(id -> !id.isEmpty()).distinct().sorted().toList());
+            RefusalWords.say(
+                "fasteners.named",
+                "fasteners",
+                fixed.stream()
+                    .filter(id -> !id.isEmpty())
+                    .distinct()
+                    .sorted()
+                    .toList()
+                    .toString()));
       }
     }
     for (PackRow each : tables.packs().rows()) {
@@ -282,8 +301,8 @@ final class RowLinks {
             each.id(),
             "id",
             each.id(),
-            "a fastener of fasteners.csv, or one of "
-                + String.join(", ", ids(ours.packs(), all())));
+            RefusalWords.say(
+                "packs.fastener", "packs", String.join(", ", ids(ours.packs(), all()))));
       }
     }
     for (StockLengthRow each : tables.stockLengths().rows()) {
@@ -298,7 +317,7 @@ final class RowLinks {
             each.id(),
             "stock_family",
             each.stockFamily(),
-            "a family that a size of sizes.csv is sold in, in that market");
+            RefusalWords.say("lengths.family"));
       }
     }
   }
@@ -311,7 +330,7 @@ final class RowLinks {
             each.id(),
             "kz_least_height_ft",
             number(each.leastHeightFt()),
-            "no more than the gradient height, " + number(each.gradientHeightFt()));
+            RefusalWords.say("exposure.gradient", "height", number(each.gradientHeightFt())));
       }
     }
   }

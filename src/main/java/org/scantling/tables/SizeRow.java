@@ -42,13 +42,14 @@ public record SizeRow(
   static SizeRow read(Row row) {
     for (String role : row.list("roles")) {
       if (!ROLES.contains(role)) {
-        throw row.refuse("roles", "any of " + String.join(", ", ROLES) + " with ; between them");
+        throw row.refuse(
+            "roles", RefusalWords.say("sizes.roles", "roles", String.join(", ", ROLES)));
       }
     }
     MemberClass due =
         MemberClass.of(row.positive("nominal_thickness_in"), row.positive("nominal_width_in"));
     if (MemberClass.read(row) != due) {
-      throw row.refuse("member_class", due.word() + ", by the nominal size");
+      throw row.refuse("member_class", RefusalWords.say("sizes.due", "class", due.word()));
     }
     return new SizeRow(
         row.text("id"),

@@ -37,11 +37,16 @@ class Sources {
       for (int i = 0; i < cells.length; i++) {
         if (cells[i].isEmpty()) {
           throw new TableException(
-              file.name(), line.number(), TableFile.SOURCES_COLUMNS[i], "", "a value");
+              file.name(),
+              line.number(),
+              TableFile.SOURCES_COLUMNS[i],
+              "",
+              RefusalWords.say("sources.value"));
         }
       }
       if (all.put(cells[0], cells[1]) != null) {
-        throw new TableException(file.name(), line.number(), "key", cells[0], "each key once");
+        throw new TableException(
+            file.name(), line.number(), "key", cells[0], RefusalWords.say("sources.key"));
       }
     }
     return new Sources(all);
@@ -60,12 +65,15 @@ class Sources {
       throw row.refuse(
           prefix.concat("status"),
           kind == SourceKind.COMMON_PRACTICE
-              ? "none, for common practice"
-              : alone.isPresent() ? "none, for a calculation" : "seen, second-hand, memory");
+              ? RefusalWords.say("sources.practice")
+              : alone.isPresent()
+                  ? RefusalWords.say("sources.calculation")
+                  : "seen, second-hand, memory");
     }
     String source = row.text(prefix.concat("source"));
     if (alone.isPresent() ? !alone.get().equals(source) : ALONE.contains(source)) {
-      throw row.refuse(prefix.concat("source"), alone.orElse("a document"));
+      throw row.refuse(
+          prefix.concat("source"), alone.orElseGet(() -> RefusalWords.say("sources.document")));
     }
     if (alone.isPresent()) {
       return new Source(kind, citation, false);
@@ -92,7 +100,7 @@ class Sources {
     if (citation == null) {
       throw row.refuse(
           prefix.concat("source"),
-          "a key of SOURCES.csv: " + String.join(", ", citations.keySet()));
+          RefusalWords.say("sources.known", "keys", String.join(", ", citations.keySet())));
     }
     return citation;
   }

@@ -37,7 +37,7 @@ public record StockLengthRow(
     List<Double> lengthsIn = row.positives("lengths_in");
     for (int i = 1; i < lengthsIn.size(); i++) {
       if (lengthsIn.get(i) <= lengthsIn.get(i - 1)) {
-        throw row.refuse("lengths_in", "lengths from the shortest up, each once");
+        throw row.refuse("lengths_in", RefusalWords.say("lengths.upward"));
       }
     }
     return new StockLengthRow(

@@ -32,7 +32,7 @@ public record SymbolRow(
   static SymbolRow read(Row row) {
     List<String> scope = row.optional("scope").isEmpty() ? List.of() : row.list("scope");
     if (scope.isEmpty() != row.optional("part").isEmpty()) {
-      throw row.refuse("part", "words where scope has some, and nothing where it has none");
+      throw row.refuse("part", RefusalWords.say("symbols.part"));
     }
     return new SymbolRow(
         row.text("id"),

@@ -28,19 +28,21 @@ public final class TableException extends RuntimeException {
 
   private static String sentence(
       String file, int line, String column, String found, String accepted) {
-    StringBuilder text = new StringBuilder(file);
+    StringBuilder place = new StringBuilder(file);
     if (line > 0) {
-      text.append(':').append(line);
+      place.append(':').append(line);
     }
-    text.append(": ");
     if (!column.isEmpty()) {
-      text.append(column).append(": ");
+      place.append(": ").append(column);
     }
-    return text.append("found ")
-        .append(found.isEmpty() ? "nothing" : "'" + found + "'")
-        .append(", accepted is ")
-        .append(accepted)
-        .toString();
+    return RefusalWords.say(
+        found.isEmpty() ? "problem.nothing" : "problem",
+        "place",
+        place.toString(),
+        "found",
+        found,
+        "accepted",
+        accepted);
   }
 
   public String file() {

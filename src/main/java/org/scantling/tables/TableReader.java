@@ -42,7 +42,7 @@ final class TableReader {
     for (CsvFile.Line line : file.lines()) {
       Row row = new Row(table, line.number(), file.arranged(line, places), sources);
       if (rows.put(row.text("id"), row) != null) {
-        throw row.refuse("id", "each id once");
+        throw row.refuse("id", RefusalWords.say("tables.id"));
       }
     }
     return rows;
@@ -57,12 +57,13 @@ final class TableReader {
       Row row = new Row(table, line.number(), file.arranged(line, places), sources);
       String id = row.text("id");
       if (seen.contains(id)) {
-        throw row.refuse("id", "each id once");
+        throw row.refuse("id", RefusalWords.say("tables.id"));
       }
       seen.add(id);
       Row replaced = rows.get(id);
       if (replaced == null && !table.open()) {
-        throw row.refuse("id", "an id that this table has: " + Near.list(id, rows.keySet()));
+        throw row.refuse(
+            "id", RefusalWords.say("tables.known-id", "ids", Near.list(id, rows.keySet())));
       }
       bounds.read(table, row, ours.keySet());
       Row laid =
@@ -80,7 +81,7 @@ final class TableReader {
   private static CsvFile packaged(String name) {
     try (InputStream in = TableReader.class.getResourceAsStream(FOLDER.concat(name))) {
       if (in == null) {
-        throw new TableException(name, 0, "", "", "a table of that name beside the rules");
+        throw new TableException(name, 0, "", "", RefusalWords.say("tables.packaged"));
       }
       return CsvFile.read(name, in);
     } catch (IOException e) {

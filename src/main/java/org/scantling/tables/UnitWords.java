@@ -32,38 +32,17 @@ final class UnitWords {
           Map.entry("count", Unit.COUNT),
           Map.entry("ratio", Unit.RATIO));
 
+  /** Of the numbers of rows. */
+  private static final String[] OF_ROWS = {
+    "in", "ft", "lb", "in-lb", "psf", "psi", "pcf", "mph", "deg", "percent", "count", "ratio"
+  };
+
   private UnitWords() {}
 
   static Unit unit(Row row) {
-    switch (row.text("unit")) {
-      case "in":
-        return Unit.INCH;
-      case "ft":
-        return Unit.FOOT;
-      case "lb":
-        return Unit.POUND;
-      case "in-lb":
-        return Unit.INCH_POUND;
-      case "psf":
-        return Unit.PSF;
-      case "psi":
-        return Unit.PSI;
-      case "pcf":
-        return Unit.PCF;
-      case "mph":
-        return Unit.MPH;
-      case "deg":
-        return Unit.DEGREE;
-      case "percent":
-        return Unit.PERCENT;
-      case "count":
-        return Unit.COUNT;
-      case "ratio":
-        return Unit.RATIO;
-      default:
-        throw row.refuse(
-            "unit", "in, ft, lb, in-lb, psf, psi, pcf, mph, deg, percent, count, ratio");
-    }
+    String word = row.oneOf("unit", OF_ROWS);
+    // A symbol is never in percent, so that it alone is not among those.
+    return PRINTED.getOrDefault(word, Unit.PERCENT);
   }
 
   /** The units of a symbol, one or several; none where the cell is empty. */

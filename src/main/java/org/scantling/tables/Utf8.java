@@ -23,7 +23,7 @@ public final class Utf8 {
     private final int line;
 
     private NotUtf8(int line, int character) {
-      super("not UTF-8 text from character " + character + " of this line on");
+      super(RefusalWords.say("trouble.character", "character", String.valueOf(character)));
       this.line = line;
     }
 

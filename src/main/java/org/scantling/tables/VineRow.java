@@ -81,13 +81,13 @@ public record VineRow(
             row.source(),
             row.optional("note"));
     if (vine.canopyFillBareRatio > vine.canopyFillLeafRatio) {
-      throw row.refuse("canopy_fill_bare_ratio", "no more than in leaf");
+      throw row.refuse("canopy_fill_bare_ratio", RefusalWords.say("vines.bare"));
     }
     if (vine.sideFillBareRatio > vine.sideFillLeafRatio) {
-      throw row.refuse("side_fill_bare_ratio", "no more than in leaf");
+      throw row.refuse("side_fill_bare_ratio", RefusalWords.say("vines.bare"));
     }
     if (vine.wetDesignPsf < vine.wetLowPsf || vine.wetDesignPsf > vine.wetHighPsf) {
-      throw row.refuse("wet_design_psf", "from wet_low_psf to wet_high_psf");
+      throw row.refuse("wet_design_psf", RefusalWords.say("vines.wet"));
     }
     return vine;
   }

@@ -29,14 +29,18 @@ final class WindBands {
           SOLID_FROM,
           "value",
           Double.toString(solidFrom),
-          bandsEnd + ", where the bands of the lattice end and the figure of walls begins");
+          RefusalWords.say("wind.bands", "from", Double.toString(bandsEnd)));
     }
   }
 
   private static void same(HouseLines lines, String id, String column, double was, double now) {
     if (Double.compare(was, now) != 0) {
       throw lines.refuse(
-          TableFile.WIND, id, column, Double.toString(now), was + ", where the figure has it");
+          TableFile.WIND,
+          id,
+          column,
+          Double.toString(now),
+          RefusalWords.say("wind.figure", "was", Double.toString(was)));
     }
   }
 }

@@ -17,7 +17,9 @@ public final class YardException extends RuntimeException {
                 .map(TableException::getMessage)
                 .collect(Collectors.joining("\n"))
             + (problems.size() > MOST_SHOWN
-                ? "\nand " + (problems.size() - MOST_SHOWN) + " more problems"
+                ? "\n"
+                    + RefusalWords.say(
+                        "problem.more", "more", String.valueOf(problems.size() - MOST_SHOWN))
                 : ""));
     this.problems = List.copyOf(problems);
   }

@@ -64,7 +64,9 @@ public final class YardFile {
         read(csv, line, places, offers);
       }
       if (offers.isEmpty() && problems.isEmpty()) {
-        problems.add(new TableException(name, 0, "", "no lengths", "at least one line"));
+        problems.add(
+            new TableException(
+                name, 0, "", RefusalWords.say("found.no-lengths"), RefusalWords.say("yard.lines")));
       }
     } catch (TableException whole) {
       problems.add(whole);
@@ -77,17 +79,19 @@ public final class YardFile {
 
   private CsvFile opened(Path file) {
     if (!Files.isRegularFile(file)) {
-      String found = Files.exists(file) ? "a folder or device" : "no such file";
-      throw new TableException(name, 0, "", found, "a CSV file that can be read");
+      String found = Files.exists(file) ? "found.device" : "found.no-file";
+      throw new TableException(
+          name, 0, "", RefusalWords.say(found), RefusalWords.say("yard.readable"));
     }
     try {
       if (Files.size(file) > LARGEST_BYTES) {
-        throw new TableException(name, 0, "", "over 1 MiB", "a file no larger than 1 MiB");
+        throw new TableException(
+            name, 0, "", RefusalWords.say("found.large"), RefusalWords.say("yard.size"));
       }
       return CsvFile.theirs(name, Files.readAllBytes(file));
     } catch (IOException e) {
       throw new TableException(
-          name, 0, "", FileTrouble.words(e), "a CSV file in UTF-8 that can be read");
+          name, 0, "", FileTrouble.words(e), RefusalWords.say("yard.encoding"));
     }
   }
 
@@ -111,17 +115,13 @@ public final class YardFile {
     String cell = WrittenSize.plain(written);
     if (tables.sizes().find(cell).isEmpty()) {
       List<String> known = tables.sizes().rows().stream().map(SizeRow::id).toList();
-      String more =
-          cell.matches("\\d{2,3}x\\d{2,3}")
-              ? "; another metric size is added by a line '"
-                  + cell
-                  + ",metric' under 'id,market' in the file sizes.csv of --house-rules"
-              : "";
+      boolean metric = cell.matches("\\d{2,3}x\\d{2,3}");
       wrong(
           line,
           "size",
           written,
-          "a size that the sizes table has: " + String.join(", ", known) + more);
+          RefusalWords.say(
+              "yard.sizes", "sizes", String.join(", ", known), "added", metric ? cell : ""));
     }
     return cell;
   }
@@ -130,7 +130,7 @@ public final class YardFile {
     try {
       double lengthIn = Length.parse(cell);
       if (lengthIn < SHORTEST_IN || lengthIn > LONGEST_IN) {
-        wrong(line, "length", cell, "from 1 ft to 60 ft");
+        wrong(line, "length", cell, RefusalWords.say("yard.length"));
       }
       return lengthIn;
     } catch (QuantityException noLength) {
@@ -145,12 +145,12 @@ public final class YardFile {
     }
     Matcher money = MONEY.matcher(cell);
     if (!money.matches()) {
-      wrong(line, "price", cell, "an amount such as 12.95 or $1,295.00, or nothing" + meant(cell));
+      wrong(line, "price", cell, RefusalWords.say("yard.price", "meant", meant(cell)));
       return OptionalLong.empty();
     }
     BigDecimal price = new BigDecimal(money.group(1).replace(",", ""));
     if (price.signum() <= 0 || price.compareTo(DEAREST) > 0) {
-      wrong(line, "price", cell, "above 0 and not above 100000, or nothing");
+      wrong(line, "price", cell, RefusalWords.say("yard.price-range"));
       return OptionalLong.empty();
     }
     return OptionalLong.of(price.movePointRight(2).longValueExact());
@@ -158,7 +158,7 @@ public final class YardFile {
 
   private static String meant(String cell) {
     Matcher comma = DECIMAL_COMMA.matcher(cell);
-    return comma.matches() ? ". Maybe " + comma.group(1) + "." + comma.group(2) + "?" : "";
+    return comma.matches() ? comma.group(1) + "." + comma.group(2) : "";
   }
 
   private Yard.Made made(CsvFile.Line line, String treatment, String species, String grade) {
@@ -179,9 +179,16 @@ public final class YardFile {
     List<String> known = words.distinct().toList();
     Optional<String> meant = meant(column, cell, known);
     if (!cell.isEmpty() && meant.isEmpty()) {
-      String why = OtherGrades.why(cell).map(it -> ". " + it).orElse("");
       wrong(
-          line, column, cell, "one of " + String.join(", ", known) + ", or nothing for any" + why);
+          line,
+          column,
+          cell,
+          RefusalWords.say(
+              "yard.made",
+              "words",
+              String.join(", ", known),
+              "why",
+              OtherGrades.why(cell).orElse("")));
     }
     return meant;
   }
@@ -210,7 +217,7 @@ public final class YardFile {
           line,
           "length",
           line.cells().get(0),
-          "each length of a size once; line " + earlier + " has it");
+          RefusalWords.say("yard.once", "line", String.valueOf(earlier)));
     }
     return earlier == null;
   }

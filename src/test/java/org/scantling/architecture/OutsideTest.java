@@ -43,7 +43,7 @@ class OutsideTest {
             .that(
                 not(
                     resideInAnyPackage(
-                        rooms("intake", "tables", "words", "rulebook", "print", "shop", "cli"))))
+                        rooms("intake", "tables", "sayings", "rulebook", "print", "shop", "cli"))))
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("tools.jackson..", "com.fasterxml.jackson.."));
