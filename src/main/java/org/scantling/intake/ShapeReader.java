@@ -176,6 +176,11 @@ final class ShapeReader {
   }
 
   private void wordInsteadOfGroup(ShapeKeys.Key key, Node.Scalar word, String path) {
+    if (word.form() == Node.Form.TEXT && leaves.words(key).contains(word.text())) {
+      // Nothing is wrong, so nothing is looked for that could be meant.
+      leaves.word(key, word, path, () -> acceptedItem(key));
+      return;
+    }
     List<ShapeKeys.Key> keys = ShapeKeys.keys(key.type());
     String one = asKey(keys, word, path);
     if (word.form() == Node.Form.EMPTY || word.form() == Node.Form.NUMBER || !one.isEmpty()) {
