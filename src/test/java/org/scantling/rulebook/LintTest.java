@@ -85,7 +85,7 @@ class LintTest {
     says(found, "posts.size.high", "has no words for the client");
     says(found, "posts.size.high", "no case shows it fire");
     says(found, PLACE, "a case names posts.size.tall, which is not in it");
-    says(found, "posts.size.tall", "has a row in words.csv, but is not a rule");
+    says(found, "posts.size.tall", "has a row in findings.csv, but is not a rule");
   }
 
   @Test
