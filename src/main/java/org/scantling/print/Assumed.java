@@ -7,6 +7,7 @@ import org.scantling.reasons.Decision;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Priority;
 import org.scantling.reasons.Reasoned;
+import org.scantling.words.Sayings;
 import org.scantling.words.SubjectRow;
 import org.scantling.words.Subjects;
 import org.scantling.words.Voice;
@@ -63,17 +64,14 @@ final class Assumed {
           .ifPresent(words -> items.add(new Block.Item("", Sentence.capital(words) + ".")));
     }
     if (!items.isEmpty()) {
-      page.heading("Assumed, because the file does not say").items(items);
+      page.heading(Sayings.of("caveats").say("assumed")).items(items);
     }
   }
 
   private Block.Item item(Decision decision) {
     return new Block.Item(
         Sentence.capital(voice.label(decision.question())),
-        voice.sentence(decision.governing(), decision)
-            + " ("
-            + voice.source(decision.governing().source())
-            + ")");
+        Sourced.sentence(voice, decision.governing(), decision));
   }
 
   /** How strongly the governing finding wished for the answer, where it was a wish. */

@@ -1,10 +1,13 @@
 package org.scantling.print;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.scantling.reasons.CheckLimits;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.TrackRecord;
+import org.scantling.words.Sayings;
 import org.scantling.words.Voice;
 
 /**
@@ -12,6 +15,7 @@ import org.scantling.words.Voice;
  * not worked at all.
  */
 final class BesideBase {
+  private static final Sayings SAYINGS = Sayings.of("comparison");
   private static final int MOST_SHOWN = 4;
 
   /** Half of the last figure that is shown. */
@@ -38,32 +42,35 @@ final class BesideBase {
             .filter(each -> more(each) > SEEN_RATIO)
             .sorted(Comparator.comparingDouble(this::more).reversed())
             .toList();
-    page.heading("Compared with the " + base + ", which " + Standing.of(record, voice));
+    Map<String, String> standing = new HashMap<>(Standing.blanks(record, voice));
+    standing.put("design", base);
+    page.heading(SAYINGS.say("beside", standing));
     RecordWords.sentences(record.events()).ifPresent(page::paragraph);
     if (harder.isEmpty()) {
-      page.paragraph("No check is closer to its limit here than there, on its own site.");
+      page.paragraph(SAYINGS.say("beside.none"));
       return;
     }
     page.paragraph(
-        harder.size()
-            + " of "
-            + checks.size()
-            + " checks "
-            + (harder.size() == 1 ? "is closer to its limit" : "are closer to their limits")
-            + " here than there, on its own site"
-            + (harder.size() > 1 ? "; the largest differences:" : ":"));
+        SAYINGS.say(
+            harder.size() == 1 ? "beside.one" : "beside.some",
+            "count",
+            Integer.toString(harder.size()),
+            "checks",
+            Integer.toString(checks.size())));
     page.items(harder.stream().limit(MOST_SHOWN).map(this::item).toList());
   }
 
   private Block.Item item(Checked check) {
     return new Block.Item(
         "",
-        Sentence.capital(line.name(check))
-            + ", "
-            + line.used(check)
-            + " here, "
-            + line.base(check)
-            + " there.");
+        SAYINGS.say(
+            "beside.check",
+            "check",
+            Sentence.capital(line.name(check)),
+            "used",
+            line.used(check),
+            "base",
+            line.base(check)));
   }
 
   /** How much more of what there is it uses here; none where the base has no such check. */

@@ -3,15 +3,20 @@ package org.scantling.print;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
+import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Reason;
+import org.scantling.words.Sayings;
 import org.scantling.words.Voice;
 
 /** Explains to the builder: the number, the rule, the source, and what stopped the next smaller. */
 final class BuilderWhy {
+  private static final Sayings SAYINGS = Sayings.of("why");
   private static final int MOST_TRIED = 4;
   private static final double JUST_MET = 1 - 1e-6;
 
@@ -35,29 +40,34 @@ final class BuilderWhy {
   void write(Page page, List<Decision> decisions) {
     Decision chief = decisions.get(0);
     page.title(Sentence.capital(voice.label(chief.question())));
-    page.paragraph(answer(chief) + asked(chief) + " " + reason(chief.governing(), chief));
+    page.paragraph(answer(chief));
     causes(page, chief);
     weighed(page, chief);
     tried(page, chief);
     back.ifPresent(each -> each.write(page));
     tightest(page, chief);
     if (decisions.size() > 1) {
-      page.heading("Also decided about it");
+      page.heading(SAYINGS.say("also"));
       page.items(decisions.stream().skip(1).map(this::item).toList());
     }
   }
 
+  /** What it is and was, what was asked for and had to give way, and why. */
   private String answer(Decision decision) {
-    String now = voice.described(decision.question(), decision.proposed());
-    return Sentence.capital(now)
-        + decision
-            .base()
-            .map(base -> base(decision, voice.described(decision.question(), base)))
-            .orElse(".");
+    Map<String, String> blanks = new HashMap<>();
+    blanks.put("now", Sentence.capital(described(decision, decision.proposed())));
+    decision.base().ifPresent(base -> blanks.putAll(beside(decision, base)));
+    Unmet.wish(told, decision).ifPresent(wish -> blanks.put("asked", reason(wish, decision)));
+    blanks.put("reason", reason(decision.governing(), decision));
+    return SAYINGS.say("answer", blanks);
   }
 
-  private static String base(Decision decision, String then) {
-    return decision.changed() ? "; the base has " + then + "." : ", as in the base.";
+  private Map<String, String> beside(Decision decision, Outcome base) {
+    return decision.changed() ? Map.of("then", described(decision, base)) : Map.of("kept", "");
+  }
+
+  private String described(Decision decision, Outcome outcome) {
+    return voice.described(decision.question(), outcome);
   }
 
   private String reason(Reason reason, Decision decision) {
@@ -75,12 +85,11 @@ final class BuilderWhy {
             .map(each -> voice.driver(each, drivers.worked(decision)))
             .toList();
     if (decision.changed() && !causes.isEmpty()) {
-      String order = drivers.ranked(decision) ? ", largest effect first: " : ": ";
-      String lead =
+      String saying =
           causes.size() == 1
-              ? "Because this is different here: "
-              : "Because these are different here" + order;
-      page.paragraph(lead + String.join("; ", causes) + ".");
+              ? "different.one"
+              : drivers.ranked(decision) ? "different.ranked" : "different";
+      page.paragraph(SAYINGS.say(saying, "causes", String.join("; ", causes)));
     }
   }
 
@@ -93,7 +102,7 @@ final class BuilderWhy {
             .map(each -> new Block.Item("", reason(each, decision)))
             .toList();
     if (!items.isEmpty()) {
-      page.heading("Also weighed").items(items);
+      page.heading(SAYINGS.say("weighed")).items(items);
     }
   }
 
@@ -103,7 +112,7 @@ final class BuilderWhy {
     rejected.removeIf(each -> each.finding().equals(decision.governing().finding()));
     Collections.reverse(rejected);
     if (!rejected.isEmpty()) {
-      page.heading("Could not be");
+      page.heading(SAYINGS.say("rejected"));
       page.items(
           rejected.stream()
               .limit(MOST_TRIED)
@@ -130,42 +139,36 @@ final class BuilderWhy {
         .filter(each -> voice.prescribed(each.id()))
         .forEach(each -> items.add(prescribed(each)));
     if (!items.isEmpty()) {
-      page.heading("How close it is to its limits now").items(items);
+      page.heading(SAYINGS.say("limits")).items(items);
     }
   }
 
   private Block.Item worked(Checked checked) {
-    String asked = line.asked(checked);
-    String amounts = asked.isEmpty() ? "" : ", " + asked + " of " + line.there(checked);
-    return new Block.Item(
-        line.used(checked),
-        voice.check(checked.id())
-            + amounts
-            + " ("
-            + voice.source(checked.source())
-            + ")"
-            + line.besideBase(checked));
+    Map<String, String> blanks = new HashMap<>(line.beside(checked));
+    blanks.putAll(amounts(checked));
+    if (line.asked(checked).isEmpty()) {
+      blanks.remove("asked");
+    }
+    return new Block.Item(line.used(checked), SAYINGS.say("check", blanks));
+  }
+
+  private Map<String, String> amounts(Checked checked) {
+    return Map.of(
+        "check", voice.check(checked.id()),
+        "asked", line.asked(checked),
+        "there", line.there(checked),
+        "source", voice.source(checked.source()));
   }
 
   /** A limit that is just met is no alarm: the standard says how far one may go. */
   private Block.Item prescribed(Checked checked) {
-    String met =
-        checked.check().ratio() > JUST_MET
-            ? "exactly at the limit, " + line.there(checked)
-            : line.asked(checked) + " of " + line.there(checked);
+    boolean exactly = checked.check().ratio() > JUST_MET;
     return new Block.Item(
-        "Prescribed",
-        voice.check(checked.id()) + ": " + met + " (" + voice.source(checked.source()) + ")");
+        SAYINGS.say("prescribed.lead"),
+        SAYINGS.say(exactly ? "prescribed.exactly" : "prescribed", amounts(checked)));
   }
 
   private Block.Item item(Decision decision) {
-    return new Block.Item(
-        Sentence.capital(voice.label(decision.question())),
-        answer(decision) + asked(decision) + " " + reason(decision.governing(), decision));
-  }
-
-  /** What was asked for and had to give way. */
-  private String asked(Decision decision) {
-    return Unmet.wish(told, decision).map(wish -> " " + reason(wish, decision)).orElse("");
+    return new Block.Item(Sentence.capital(voice.label(decision.question())), answer(decision));
   }
 }

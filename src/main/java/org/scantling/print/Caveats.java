@@ -4,12 +4,17 @@ import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Reason;
 import org.scantling.reasons.Stated;
 import org.scantling.words.Reader;
+import org.scantling.words.Sayings;
+import org.scantling.words.Voice;
 import org.scantling.words.Words;
 
 /** What goes with a proposal wherever it goes: its cautions, what was given, what was assumed. */
 public final class Caveats {
+  private static final Sayings SAYINGS = Sayings.of("caveats");
+
   private Caveats() {}
 
   /** For the builder, at the end of a sheet. */
@@ -18,21 +23,21 @@ public final class Caveats {
   }
 
   static void write(Page page, Told told, PrintOptions options) {
-    cautions(page, told);
+    cautions(page, told.proposal().cautions(), told.voice());
     List<Stated> given = told.proposal().given().stream().map(options::asWritten).toList();
-    given(page, "Given in the site file", told, keep(given, each -> !options.set(path(each))));
+    given(page, "given", told, keep(given, each -> !options.set(path(each))));
     List<Stated> set = keep(given, each -> options.set(path(each)));
-    given(page, "Set beside the site file (--set)", told, set);
+    given(page, "set", told, set);
     if (told.proposal().proposed()) {
       new Assumed(told).write(page);
     }
   }
 
-  private static void cautions(Page page, Told told) {
-    if (!told.proposal().cautions().isEmpty()) {
-      page.heading("Take care");
-      page.add(
-          Block.Items.of(told.proposal().cautions().stream().map(told.voice()::sentence).toList()));
+  /** What to mind, where there is anything. */
+  static void cautions(Page page, List<Reason> cautions, Voice voice) {
+    if (!cautions.isEmpty()) {
+      page.heading(SAYINGS.say("cautions"));
+      page.add(Block.Items.of(cautions.stream().map(voice::sentence).toList()));
     }
   }
 
@@ -43,7 +48,7 @@ public final class Caveats {
   private static void given(Page page, String heading, Told told, List<Stated> given) {
     String said = given.stream().map(told.voice()::stated).collect(Collectors.joining("; "));
     if (!given.isEmpty()) {
-      page.heading(heading).paragraph(Sentence.capital(said + "."));
+      page.heading(SAYINGS.say(heading)).paragraph(Sentence.capital(said + "."));
     }
   }
 

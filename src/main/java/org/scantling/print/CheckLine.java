@@ -1,6 +1,8 @@
 package org.scantling.print;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.scantling.quantity.Check;
 import org.scantling.quantity.Measure;
@@ -8,10 +10,12 @@ import org.scantling.quantity.Unit;
 import org.scantling.reasons.CheckLimits;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.TrackRecord;
+import org.scantling.words.Sayings;
 import org.scantling.words.Voice;
 
 /** How a worked check is told: its name, its numbers, and how the base itself does in it. */
 final class CheckLine {
+  private static final Sayings SAYINGS = Sayings.of("check-lines");
   private static final double BARE = 1 + 1e-9;
   private static final double TENTHS = 10;
 
@@ -28,13 +32,15 @@ final class CheckLine {
 
   /** The member and what is checked of it. */
   String name(Checked checked) {
-    return checked.role() + ": " + voice.check(checked.id());
+    return SAYINGS.say("name", "member", checked.role(), "check", voice.check(checked.id()));
   }
 
   /** How much of what there is it uses. */
   String used(Checked checked) {
     double ratio = checked.check().ratio();
-    return Check.beyondTelling(ratio) ? "over 10 times" : voice.say(Measure.ratio(ratio));
+    return Check.beyondTelling(ratio)
+        ? SAYINGS.say("used.beyond")
+        : voice.say(Measure.ratio(ratio));
   }
 
   /** True where the check is so far past its limit that its numbers mean nothing. */
@@ -72,7 +78,7 @@ final class CheckLine {
     }
     boolean small = measure.unit() == Unit.INCH && measure.amount() < SMALLEST_IN / 2;
     return small && measure.amount() > 0
-        ? "under " + voice.say(Measure.inches(SMALLEST_IN))
+        ? SAYINGS.say("under", "amount", voice.say(Measure.inches(SMALLEST_IN)))
         : voice.say(measure);
   }
 
@@ -82,15 +88,19 @@ final class CheckLine {
     return ratio.isPresent() ? voice.say(Measure.ratio(ratio.getAsDouble())) : "";
   }
 
-  /** The same as the end of a sentence. */
-  String besideBase(Checked checked) {
+  /**
+   * The same for a sentence about the check here: what fills the blanks {@code base} and {@code
+   * since}, or nothing.
+   */
+  Map<String, String> beside(Checked checked) {
     String base = base(checked);
     return base.isEmpty()
-        ? ""
-        : "; the base itself has been at "
-            + base
-            + " on its own site since "
-            + checkLimits.record().map(TrackRecord::sinceYear).orElseThrow();
+        ? Map.of()
+        : Map.of(
+            "base",
+            base,
+            "since",
+            Integer.toString(checkLimits.record().map(TrackRecord::sinceYear).orElseThrow()));
   }
 
   /** How far over its limit it is. */
@@ -100,33 +110,29 @@ final class CheckLine {
 
   /** The whole of a check that fails, after its member. */
   String failing(Checked checked) {
-    return voice.check(checked.id())
-        + both(checked)
-        + ", "
-        + over(checked)
-        + ", under "
-        + voice.combination(checked.combination())
-        + " ("
-        + voice.source(checked.source())
-        + ")"
-        + besideBase(checked)
-        + ".";
+    Map<String, String> blanks = new HashMap<>(beside(checked));
+    blanks.putAll(both(checked));
+    blanks.put("check", voice.check(checked.id()));
+    blanks.put("over", over(checked));
+    blanks.put("combination", voice.combination(checked.combination()));
+    blanks.put("source", voice.source(checked.source()));
+    return SAYINGS.say("failing", blanks);
   }
 
   /** Nothing where no tape tells two lengths apart. */
-  private String both(Checked checked) {
+  private Map<String, String> both(Checked checked) {
     if (pointless(checked)) {
-      return "";
+      return Map.of();
     }
     if (bare(checked)) {
-      return " is at " + used(checked) + " of its limit";
+      return Map.of("used", used(checked));
     }
     if (asked(checked).equals(there(checked))) {
-      return "";
+      return Map.of();
     }
     return movement(checked)
-        ? ": " + asked(checked) + " where " + there(checked) + " is allowed"
-        : " needs " + asked(checked) + " and has " + there(checked);
+        ? Map.of("moves", asked(checked), "allowed", there(checked))
+        : Map.of("needed", asked(checked), "there", there(checked));
   }
 
   /** A sag or a sway is not needed but allowed. */

@@ -1,17 +1,21 @@
 package org.scantling.print;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
+import org.scantling.words.Sayings;
 import org.scantling.words.Voice;
 
 /** Explains to the client: plain words, few numbers, nothing that is not so. */
 final class ClientWhy {
+  private static final Sayings SAYINGS = Sayings.of("why");
   private static final String ABOUT = "about ";
 
   private final Told told;
@@ -39,24 +43,28 @@ final class ClientWhy {
     List<Block.Item> others = new ArrayList<>();
     decisions.stream().skip(1).filter(this::worthSaying).forEach(each -> others.add(item(each)));
     if (!others.isEmpty()) {
-      page.heading("Also about this").items(others);
+      page.heading(SAYINGS.say("client.also")).items(others);
     }
   }
 
   private String answer(Decision decision) {
     Question question = decision.question();
     String now = Sentence.capital(voice.described(question, decision.proposed()));
-    if (decision.base().isEmpty()) {
-      return now + " here.";
-    }
-    String at = " at the " + told.proposal().baseTitle() + ".";
+    Map<String, String> blanks = new HashMap<>();
+    blanks.put("now", now);
+    blanks.put("design", told.proposal().baseTitle());
+    Optional<String> before = decision.base().map(base -> voice.detailed(question, base));
+    before.ifPresent(said -> blanks.put("before", said));
+    return SAYINGS.say(before.map(said -> beside(decision, said)).orElse("client.here"), blanks);
+  }
+
+  /** Which sentence tells it beside what was. */
+  private String beside(Decision decision, String before) {
     if (!decision.changed()) {
-      return now + ", just as" + at;
+      return "client.kept";
     }
-    String before = voice.detailed(question, decision.base().get());
-    return alike(voice.detailed(question, decision.proposed()), before)
-        ? now + ", " + hair(decision) + at
-        : now + " here; " + before + at;
+    String now = voice.detailed(decision.question(), decision.proposed());
+    return !alike(now, before) ? "client.changed" : more(decision) ? "client.more" : "client.less";
   }
 
   /**
@@ -66,11 +74,9 @@ final class ClientWhy {
     return now.replace(ABOUT, "").equals(before.replace(ABOUT, ""));
   }
 
-  /** A change too small for the client's numbers to show. */
-  private static String hair(Decision decision) {
-    return amount(decision.proposed()) > amount(decision.base().orElseThrow())
-        ? "a little more than"
-        : "a little less than";
+  /** Of a change too small for the client's numbers to show, which way it goes. */
+  private static boolean more(Decision decision) {
+    return amount(decision.proposed()) > amount(decision.base().orElseThrow());
   }
 
   private static double amount(Outcome outcome) {
@@ -84,7 +90,7 @@ final class ClientWhy {
             .map(each -> voice.driver(each, drivers.worked(decision)))
             .toList();
     return decision.changed() && !causes.isEmpty()
-        ? sentence + " What is different here: " + Sentence.phrases(causes) + "."
+        ? SAYINGS.say("client.because", "why", sentence, "causes", Sentence.phrases(causes))
         : sentence;
   }
 
@@ -116,21 +122,24 @@ final class ClientWhy {
     return decision.changed() || told.words().subjects().row(decision.question()).safety();
   }
 
-  private String before(Decision decision, String base) {
-    return alike(voice.say(decision.question(), decision.proposed()), base)
-        ? ", " + hair(decision) + " before"
-        : ", instead of " + base;
+  private Block.Item item(Decision decision) {
+    String now = voice.say(decision.question(), decision.proposed());
+    Map<String, String> blanks = new HashMap<>();
+    blanks.put("now", now);
+    blanks.put("why", sentence(decision));
+    decision
+        .base()
+        .filter(base -> decision.changed())
+        .map(base -> voice.say(decision.question(), base))
+        .ifPresent(before -> blanks.putAll(changed(decision, now, before)));
+    return new Block.Item(
+        Sentence.capital(voice.label(decision.question())), SAYINGS.say("client.item", blanks));
   }
 
-  private Block.Item item(Decision decision) {
-    String before =
-        decision
-            .base()
-            .filter(base -> decision.changed())
-            .map(base -> before(decision, voice.say(decision.question(), base)))
-            .orElse("");
-    return new Block.Item(
-        Sentence.capital(voice.label(decision.question())),
-        voice.say(decision.question(), decision.proposed()) + before + ". " + sentence(decision));
+  private static Map<String, String> changed(Decision decision, String now, String before) {
+    if (!alike(now, before)) {
+      return Map.of("before", before);
+    }
+    return Map.of(more(decision) ? "more" : "less", "");
   }
 }

@@ -1,5 +1,7 @@
 package org.scantling.print;
 
+import org.scantling.words.Sayings;
+
 /**
  * One thing as the base has it and as it is here.
  *
@@ -24,12 +26,19 @@ record Compared(
     boolean joint,
     boolean usual) {
 
+  private static final Sayings SAYINGS = Sayings.of("comparison");
+
+  /** True where the base has none of it. */
+  boolean hadNone() {
+    return then.isEmpty() || then.equals(SAYINGS.say("none"));
+  }
+
   /** How the base has it, in a word where it does not say or has none. */
   String before() {
     if (!then.isEmpty()) {
       return then;
     }
-    return joint ? "not in its file" : "none";
+    return SAYINGS.say(joint ? "not-in-file" : "none");
   }
 
   /**
@@ -37,14 +46,14 @@ record Compared(
    * braces without "braces".
    */
   static String said(String name, String value) {
-    if (value.equals("none")) {
-      return "no " + name;
+    if (value.equals(SAYINGS.say("none"))) {
+      return SAYINGS.say("no", "name", name);
     }
     return value.startsWith("posts ") || value.contains(name) ? value : name + " " + value;
   }
 
   /** What is here now, in a word where it has gone. */
   String here() {
-    return now.isEmpty() ? "none" : now;
+    return now.isEmpty() ? SAYINGS.say("none") : now;
   }
 }

@@ -9,11 +9,13 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Outcome;
+import org.scantling.words.Sayings;
 import org.scantling.words.SubjectRow;
 import org.scantling.words.Voice;
 
 /** What differs, side by side, and what is the same. */
 final class ComparisonGrid {
+  private static final Sayings SAYINGS = Sayings.of("comparison");
   private static final int MOST_COLUMNS = 3;
   private static final String NOTHING = "-";
 
@@ -37,7 +39,7 @@ final class ComparisonGrid {
             .filter(line -> rows(line).stream().anyMatch(comparison::differs))
             .toList();
     if (!different.isEmpty()) {
-      page.heading("What differs");
+      page.heading(SAYINGS.say("different"));
       for (int from = 0; from < comparison.columns().size(); from += MOST_COLUMNS) {
         int to = Math.min(from + MOST_COLUMNS, comparison.columns().size());
         page.add(new Block.Grid(grid(different, from, to)));
@@ -55,7 +57,7 @@ final class ComparisonGrid {
         comparison.columns().stream().filter(each -> each.proposal().proposed()).count();
     boolean all = structures == comparison.columns().size();
     if (structures > 1) {
-      writeSame(page, all ? "The same in all" : "The same in all that have a structure");
+      writeSame(page, SAYINGS.say(all ? "same" : "same.structures"));
     }
   }
 
@@ -76,7 +78,7 @@ final class ComparisonGrid {
     List<List<String>> grid = new ArrayList<>();
     List<String> head = new ArrayList<>(List.of(""));
     if (comparison.oneBase()) {
-      head.add("base design");
+      head.add(SAYINGS.say("column.base"));
     }
     for (int column = from; column < to; column++) {
       head.add(SideBySide.letter(column));

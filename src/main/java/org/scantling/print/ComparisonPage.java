@@ -1,21 +1,23 @@
 package org.scantling.print;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Decision;
-import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal.Result;
-import org.scantling.reasons.Reason;
 import org.scantling.words.Reader;
+import org.scantling.words.Sayings;
 import org.scantling.words.SubjectRow;
 import org.scantling.words.Voice;
 import org.scantling.words.Words;
 
 /** Several proposals side by side: what differs first, then why, then what is the same. */
 final class ComparisonPage {
+  private static final Sayings SAYINGS = Sayings.of("comparison");
+
   private final SideBySide comparison;
   private final Voice voice;
   private final Page page = new Page();
@@ -33,7 +35,7 @@ final class ComparisonPage {
   }
 
   private void write() {
-    page.title(comparison.columns().size() + " proposals side by side");
+    page.title(SAYINGS.say("title", "count", Integer.toString(comparison.columns().size())));
     page.paragraph(summary());
     page.items(key());
     new ComparisonGrid(comparison, voice).writeDifferent(page);
@@ -50,23 +52,22 @@ final class ComparisonPage {
         safety.add(voice.label(row.question()) + " " + groups(row));
       }
     }
-    long proposed =
-        comparison.columns().stream().filter(each -> each.proposal().proposed()).count();
-    String refusals =
-        proposed == comparison.columns().size()
-            ? ""
-            : " " + Sentence.list(refusedLetters()) + ": a case for a licensed engineer.";
-    return (safety.isEmpty()
-            ? proposed > 1 ? sameSizes() : "There are no two proposals to compare."
-            : "Timber and holes differ in: " + String.join("; ", safety) + ".")
-        + refusals;
+    List<String> refused = refusedLetters();
+    Map<String, String> blanks = new HashMap<>();
+    blanks.put("differences", String.join("; ", safety));
+    if (!refused.isEmpty()) {
+      blanks.put("refused", Sentence.list(refused));
+    }
+    boolean two = comparison.columns().size() - refused.size() > 1;
+    String same = two ? sameSizes() : "summary.alone";
+    return SAYINGS.say(safety.isEmpty() ? same : "summary", blanks);
   }
 
   /** Sizes and holes may be the same where lengths or counts are not. */
   private String sameSizes() {
     return comparison.rows().stream().anyMatch(each -> !each.place() && comparison.differs(each))
-        ? "The timber sizes and the holes are the same; what else differs is below."
-        : "Nothing of the structure differs.";
+        ? "summary.same-sizes"
+        : "summary.same";
   }
 
   private List<String> refusedLetters() {
@@ -86,7 +87,13 @@ final class ComparisonPage {
         .byAnswer(row)
         .forEach(
             (answer, columns) ->
-                groups.add(voice.say(row.question(), answer) + " (" + letters(columns) + ")"));
+                groups.add(
+                    SAYINGS.say(
+                        "group",
+                        "value",
+                        voice.say(row.question(), answer),
+                        "columns",
+                        letters(columns))));
     return String.join(", ", groups);
   }
 
@@ -98,13 +105,16 @@ final class ComparisonPage {
     List<Block.Item> items = new ArrayList<>();
     for (int i = 0; i < comparison.columns().size(); i++) {
       ComparedSite column = comparison.columns().get(i);
-      String set =
-          column.settings().isEmpty() ? "" : ", with " + String.join(", ", column.settings());
-      String end = column.proposal().proposed() ? "" : ": needs an engineer";
-      items.add(
-          new Block.Item(
-              SideBySide.letter(i),
-              column.proposal().title() + " (" + column.file() + ")" + set + end));
+      Map<String, String> blanks = new HashMap<>();
+      blanks.put("title", column.proposal().title());
+      blanks.put("file", column.file());
+      if (!column.settings().isEmpty()) {
+        blanks.put("set", String.join(", ", column.settings()));
+      }
+      if (!column.proposal().proposed()) {
+        blanks.put("refused", "");
+      }
+      items.add(new Block.Item(SideBySide.letter(i), SAYINGS.say("key", blanks)));
     }
     return items;
   }
@@ -114,7 +124,7 @@ final class ComparisonPage {
     List<String> given = new ArrayList<>();
     List<String> following = new ArrayList<>();
     if (lengths() > 1) {
-      given.add("length of the walk");
+      given.add(SAYINGS.say("length"));
     }
     for (SubjectRow row : comparison.rows()) {
       if (comparison.differs(row)) {
@@ -131,17 +141,17 @@ final class ComparisonPage {
       why.add(0, new Block.Item(givenWhere(), String.join("; ", given) + "."));
     }
     if (!following.isEmpty()) {
-      why.add(new Block.Item("These follow", String.join("; ", following) + "."));
+      why.add(new Block.Item(SAYINGS.say("follow"), String.join("; ", following) + "."));
     }
     if (!why.isEmpty()) {
-      page.heading("Why they differ").items(why);
+      page.heading(SAYINGS.say("why")).items(why);
     }
   }
 
   /** Columns of one file differ by what is set beside it; what is set for all makes none. */
   private String givenWhere() {
     long files = comparison.columns().stream().map(ComparedSite::file).distinct().count();
-    return files == 1 ? "Set differently from the file (--set)" : "Different in the files";
+    return SAYINGS.say(files == 1 ? "given.set" : "given.files");
   }
 
   /** How many lengths of walk are compared; the walk itself is asked of no rule. */
@@ -176,36 +186,28 @@ final class ComparisonPage {
   }
 
   private String reason(Decision decision) {
-    Outcome proposed = decision.proposed();
-    Reason reason = decision.governing();
-    return voice.say(decision.question(), proposed)
-        + ": "
-        + voice.sentence(reason, decision)
-        + " ("
-        + voice.source(reason.source())
-        + ")";
+    return SAYINGS.say(
+        "reason",
+        "value",
+        voice.say(decision.question(), decision.proposed()),
+        "why",
+        Sourced.sentence(voice, decision.governing(), decision));
   }
 
   private void refused() {
     List<Block.Item> items = new ArrayList<>();
     for (int i = 0; i < comparison.columns().size(); i++) {
       if (comparison.columns().get(i).proposal().result() instanceof Result.NeedsEngineer none) {
-        String question =
-            none.broken().map(each -> "no " + voice.label(each) + " works. ").orElse("");
-        items.add(
-            new Block.Item(
-                SideBySide.letter(i),
-                Sentence.capital(question)
-                    + Stopped.sourced(voice, none)
-                    + " What rules it out is "
-                    + voice.path(none.demand())
-                    + " ("
-                    + none.demand()
-                    + ")."));
+        Map<String, String> blanks = new HashMap<>();
+        none.broken().ifPresent(each -> blanks.put("part", voice.label(each)));
+        blanks.put("stopped", Stopped.sourced(voice, none));
+        blanks.put("demand", voice.path(none.demand()));
+        blanks.put("path", none.demand());
+        items.add(new Block.Item(SideBySide.letter(i), SAYINGS.say("refused", blanks)));
       }
     }
     if (!items.isEmpty()) {
-      page.heading("Cases for a licensed engineer").items(items);
+      page.heading(SAYINGS.say("refused.heading")).items(items);
     }
   }
 }

@@ -1,6 +1,8 @@
 package org.scantling.print;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.scantling.quantity.Unit;
@@ -10,12 +12,12 @@ import org.scantling.reasons.Finding;
 import org.scantling.reasons.Proposal.Result;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
+import org.scantling.words.Sayings;
 import org.scantling.words.Voice;
 
 /** What is said where no structure fits: what breaks it, by how much, and what would help. */
 final class EngineerSection {
-  private static final String TAKE_ALONG =
-      "Take along this page, the base design and, if it has been built, pictures of it.";
+  private static final Sayings SAYINGS = Sayings.of("no-structure");
 
   private final Voice voice;
   private final String baseTitle;
@@ -30,26 +32,23 @@ final class EngineerSection {
   }
 
   void write(Page page, Result.NeedsEngineer result) {
-    page.paragraph(
-        "This is a case for a licensed engineer. These rules have no structure that they can vouch"
-            + " for on this site.");
-    page.heading("What rules it out").paragraph(broken(result));
-    page.heading("What would bring it back").paragraph(back(result));
-    page.heading("What to ask the engineer").add(Block.Items.of(List.of(ask(result), TAKE_ALONG)));
+    page.paragraph(SAYINGS.say("case"));
+    page.heading(SAYINGS.say("broken.heading")).paragraph(broken(result));
+    page.heading(SAYINGS.say("back.heading")).paragraph(back(result));
+    page.heading(SAYINGS.say("ask.heading"))
+        .add(Block.Items.of(List.of(ask(result), SAYINGS.say("take-along"))));
   }
 
   private String ask(Result.NeedsEngineer result) {
-    String whole = "Whether the " + baseTitle + " can be built here";
-    String parts = "timbers, joints and footings; sealed where that is required.";
+    Map<String, String> blanks = new HashMap<>(Map.of("design", baseTitle));
     if (result.reason().finding() instanceof Finding.Refuse refuse
         && given(refuse.evidence()).orElse(null) instanceof Evidence.Seen.Amount asked) {
-      String what = voice.path(result.demand()) + " of " + voice.say(asked.measure());
-      return whole + " with " + what + ", and with what " + parts;
+      blanks.put("demand", voice.path(result.demand()));
+      blanks.put("asked", voice.say(asked.measure()));
+    } else {
+      result.broken().ifPresent(question -> blanks.put("part", voice.label(question)));
     }
-    return result
-        .broken()
-        .map(question -> whole + ", and with what " + voice.label(question) + ", " + parts)
-        .orElse(whole + ", and with what " + parts);
+    return SAYINGS.say("ask", blanks);
   }
 
   /** What the file gives, where it was worked into what is refused. */
@@ -60,30 +59,22 @@ final class EngineerSection {
   /** What has no answer, and what stopped the candidate that came closest. */
   String broken(Result.NeedsEngineer result) {
     Reason reason = result.reason();
-    String stopped = Stopped.sourced(voice, result);
-    return result
-        .broken()
-        .map(question -> unanswered(question, reason, result.demand()) + stopped)
-        .orElseGet(() -> stopped + near(reason));
-  }
-
-  private String unanswered(Question question, Reason reason, String demand) {
-    String best =
-        reason.finding() instanceof Finding.Reject reject
-            ? " The one that comes closest is " + voice.option(question, reject.option()) + ". "
-            : " ";
-    String weighs =
-        number(demand)
-            ? " works; what weighs most is the "
-            : " works; what weighs most is the choice of ";
-    return "No "
-        + voice.label(question)
-        + weighs
-        + voice.path(demand)
-        + " ("
-        + demand
-        + ")."
-        + best;
+    Map<String, String> blanks = new HashMap<>();
+    blanks.put("stopped", Stopped.sourced(voice, result));
+    blanks.put("demand", voice.path(result.demand()));
+    blanks.put("path", result.demand());
+    if (result.broken().isPresent()) {
+      Question question = result.broken().get();
+      blanks.put("part", voice.label(question));
+      if (reason.finding() instanceof Finding.Reject reject) {
+        blanks.put("closest", voice.option(question, reject.option()));
+      }
+      return SAYINGS.say(number(result.demand()) ? "broken.part" : "broken.part.choice", blanks);
+    }
+    if (reason.finding() instanceof Finding.Refuse refuse && refuse.ratio() > 1) {
+      blanks.put("over", voice.over(refuse.ratio()));
+    }
+    return SAYINGS.say("broken", blanks);
   }
 
   /** True for a demand that can be a little less. */
@@ -93,36 +84,27 @@ final class EngineerSection {
         .anyMatch(demand -> demand.path().equals(path));
   }
 
-  private String near(Reason reason) {
-    return reason.finding() instanceof Finding.Refuse refuse && refuse.ratio() > 1
-        ? " That is " + voice.over(refuse.ratio()) + "."
-        : "";
+  private String back(Result.NeedsEngineer result) {
+    Map<String, String> blanks = new HashMap<>();
+    blanks.put("demand", voice.path(result.demand()));
+    blanks.put("path", result.demand());
+    if (result.reason().finding() instanceof Finding.Refuse refuse) {
+      return inside(refuse.evidence(), blanks);
+    }
+    return SAYINGS.say(number(result.demand()) ? "back.smaller" : "back.choice", blanks);
   }
 
-  private String inside(Evidence evidence) {
+  /** How far back inside is, where that can be told. */
+  private String inside(Evidence evidence, Map<String, String> blanks) {
     if (evidence.find("back").or(() -> evidence.find("limit")).orElse(null)
         instanceof Evidence.Seen.Amount limit) {
-      return " of " + voice.say(limit.measure()) + " or less";
+      blanks.put("limit", voice.say(limit.measure()));
+      return SAYINGS.say("back.limit", blanks);
     }
-    return evidence.find("below").orElse(null) instanceof Evidence.Seen.Amount below
-        ? " enough below " + voice.say(below.measure()) + " that the timber over it fits in"
-        : " as it is known at the place";
-  }
-
-  private String back(Result.NeedsEngineer result) {
-    String name = voice.path(result.demand());
-    if (result.reason().finding() instanceof Finding.Refuse refuse) {
-      return "With "
-          + name
-          + inside(refuse.evidence())
-          + " (--set \""
-          + result.demand()
-          + "=...\"), these rules cover the site.";
+    if (evidence.find("below").orElse(null) instanceof Evidence.Seen.Amount below) {
+      blanks.put("limit", voice.say(below.measure()));
+      return SAYINGS.say("back.below", blanks);
     }
-    return (number(result.demand()) ? "A smaller " : "Another choice of ")
-        + name
-        + " (--set \""
-        + result.demand()
-        + "=...\") may bring it back inside; scantling limits tries it along every demand.";
+    return SAYINGS.say("back.known", blanks);
   }
 }

@@ -1,6 +1,7 @@
 package org.scantling.print;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,12 +12,15 @@ import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Reason;
+import org.scantling.words.Sayings;
 import org.scantling.words.Voice;
 
 /**
  * Lays the working open: findings, evidence, checks, clauses, and the way back to the site file.
  */
 final class EngineerWhy {
+  private static final Sayings SAYINGS = Sayings.of("why");
+
   private final Told told;
   private final Optional<BringBack> back;
   private final Voice voice;
@@ -33,39 +37,39 @@ final class EngineerWhy {
   void write(Page page, List<Decision> decisions) {
     Decision chief = decisions.get(0);
     page.title(value(chief));
-    page.heading("Findings");
+    page.heading(SAYINGS.say("engineer.findings"));
     List<Block.Item> findings = new ArrayList<>();
     chief.reasons().forEach(each -> findings.add(finding(each, chief)));
     page.items(findings);
     List<Reason> rejected = new ArrayList<>(chief.rejected());
     rejected.removeIf(each -> each.finding().equals(chief.governing().finding()));
     if (!rejected.isEmpty()) {
-      page.heading("Rejected options");
+      page.heading(SAYINGS.say("engineer.rejected"));
       page.items(rejected.stream().map(each -> finding(each, chief)).toList());
     }
     back.ifPresent(each -> each.write(page));
     List<CalculationStep> steps = CalculationTrace.behind(decisions, told.proposal(), voice);
     trace(page, steps);
     checks(page, chief);
-    page.heading("Because");
+    page.heading(SAYINGS.say("engineer.because"));
     page.add(new Block.Outline(new Chain(told.proposal(), told.words(), voice).of(chief)));
     if (decisions.size() > 1) {
-      page.heading("Other decisions of the subject");
+      page.heading(SAYINGS.say("engineer.also"));
       page.items(decisions.stream().skip(1).map(this::other).toList());
     }
     if (!steps.isEmpty()) {
-      page.heading("Symbols").items(new SymbolList(steps, voice).items());
+      page.heading(SAYINGS.say("engineer.symbols")).items(new SymbolList(steps, voice).items());
     }
   }
 
   private String value(Decision decision) {
-    return decision.question().id()
-        + " = "
-        + voice.say(decision.question(), decision.proposed())
-        + decision
-            .base()
-            .map(base -> " (base " + voice.say(decision.question(), base) + ")")
-            .orElse("");
+    Map<String, String> blanks = new HashMap<>();
+    blanks.put("question", decision.question().id());
+    blanks.put("now", voice.say(decision.question(), decision.proposed()));
+    decision
+        .base()
+        .ifPresent(base -> blanks.put("base", voice.say(decision.question(), base)));
+    return SAYINGS.say("engineer.value", blanks);
   }
 
   private Block.Item finding(Reason reason, Decision decision) {
@@ -102,7 +106,7 @@ final class EngineerWhy {
                   voice.worked(each),
                   voice.formula(each) + " [" + voice.source(each.source()) + "]"));
     }
-    parts.forEach((part, items) -> page.heading("Working: " + part).items(items));
+    parts.forEach((part, items) -> page.heading(SAYINGS.say("engineer.working", "part", part)).items(items));
   }
 
   private void checks(Page page, Decision decision) {
@@ -117,14 +121,14 @@ final class EngineerWhy {
     rows.add(
         List.of(
             decision.question().subject() + ".",
-            "combination",
-            "C_D",
-            "demand",
-            "capacity",
-            "used",
-            "base"));
+            SAYINGS.say("column.combination"),
+            SAYINGS.say("column.duration"),
+            SAYINGS.say("column.demand"),
+            SAYINGS.say("column.capacity"),
+            SAYINGS.say("column.used"),
+            SAYINGS.say("column.base")));
     checks.forEach(each -> rows.add(row(each)));
-    page.heading("Checks of the answer").add(new Block.Grid(rows));
+    page.heading(SAYINGS.say("engineer.checks")).add(new Block.Grid(rows));
     Map<String, List<String>> clauses = new LinkedHashMap<>();
     for (Checked check : checks) {
       clauses
@@ -133,7 +137,7 @@ final class EngineerWhy {
     }
     List<Block.Item> items = new ArrayList<>();
     clauses.forEach((clause, ids) -> items.add(new Block.Item(clause, String.join(", ", ids))));
-    page.heading("Clauses").items(items);
+    page.heading(SAYINGS.say("engineer.clauses")).items(items);
   }
 
   private List<String> row(Checked checked) {

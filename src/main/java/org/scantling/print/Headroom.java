@@ -1,5 +1,7 @@
 package org.scantling.print;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.scantling.design.TopLine;
 import org.scantling.design.WayOfBuilding;
@@ -25,28 +27,31 @@ final class Headroom {
     this.voice = told.voice();
   }
 
-  /** The least free height, and what is needed where that is less. */
-  String said(TopLine top) {
+  /**
+   * What fills the blanks {@code headroom}, {@code needed}, {@code fall} and {@code top}: the least
+   * free height, what is needed where that is less, and how the ground falls and the top with it
+   * where they are not level.
+   */
+  Map<String, String> blanks(TopLine top) {
+    Map<String, String> blanks = new HashMap<>();
     double leastIn = top.headroomIn();
-    String least = voice.say(Measure.inches(leastIn));
-    return number(Question.HEADROOM)
-        .map(neededIn -> said(least, leastIn - neededIn, voice.say(Measure.inches(neededIn))))
-        .orElse(least);
+    blanks.put("headroom", voice.say(Measure.inches(leastIn)));
+    number(Question.HEADROOM)
+        .ifPresent(neededIn -> blanks.putAll(needed(leastIn - neededIn, neededIn)));
+    line()
+        .filter(word -> !word.equals(LEVEL))
+        .ifPresent(word -> blanks.putAll(slope(voice.option(Question.TOP_LINE, word))));
+    return blanks;
   }
 
   /** A height that was only rounded up is told as the one it was rounded from. */
-  private static String said(String least, double overIn, String needed) {
-    return Math.abs(overIn) > ROUNDED_IN ? least + " (" + needed + " needed)" : needed;
+  private Map<String, String> needed(double overIn, double neededIn) {
+    String needed = voice.say(Measure.inches(neededIn));
+    return Map.of(Math.abs(overIn) > ROUNDED_IN ? "needed" : "headroom", needed);
   }
 
-  /** How the ground falls and the top with it; nothing where both are level. */
-  String slope() {
-    String fall = voice.say(new Measure(slopePercent(), Demand.SLOPE.unit()));
-    return line()
-        .filter(word -> !word.equals(LEVEL))
-        .map(word -> voice.option(Question.TOP_LINE, word))
-        .map(top -> ", on ground that falls " + fall + " along the walk, the top " + top)
-        .orElse("");
+  private Map<String, String> slope(String top) {
+    return Map.of("top", top, "fall", voice.say(new Measure(slopePercent(), Demand.SLOPE.unit())));
   }
 
   private double slopePercent() {

@@ -1,7 +1,9 @@
 package org.scantling.print;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.scantling.design.Geometry;
 import org.scantling.design.Structure;
@@ -12,10 +14,12 @@ import org.scantling.reasons.Decision;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
+import org.scantling.words.Sayings;
 import org.scantling.words.Voice;
 
 /** The answer, in a few sentences. */
 final class Opening {
+  private static final Sayings SAYINGS = Sayings.of("proposal");
   private static final double ROUNDED_IN = 1.0 / 8;
 
   private final Told told;
@@ -29,36 +33,29 @@ final class Opening {
   }
 
   void write(Page page, Structure structure, List<Compared> lines) {
-    write(page, structure, lines, ", in the table below");
+    write(page, structure, lines, Map.of("table", ""));
   }
 
   /** The same where no table follows. */
   void writeAlone(Page page, Structure structure, List<Compared> lines) {
-    write(page, structure, lines, "");
+    write(page, structure, lines, Map.of());
   }
 
-  private void write(Page page, Structure structure, List<Compared> lines, String where) {
+  private void write(
+      Page page, Structure structure, List<Compared> lines, Map<String, String> table) {
     page.paragraph(whole(structure.geometry(), structure.top()));
     page.paragraph(
-        changes(lines.stream().filter(each -> each.novel() && !each.place()).toList(), where));
+        changes(lines.stream().filter(each -> each.novel() && !each.place()).toList(), table));
     page.paragraph(checks());
   }
 
   private String whole(Geometry geometry, TopLine top) {
-    Headroom headroom = new Headroom(told);
-    return "Build the "
-        + proposal.baseTitle()
-        + " "
-        + inches(geometry.lengthIn())
-        + " long in "
-        + bays(geometry.plan().bays())
-        + ", "
-        + clearWidth(geometry)
-        + " clear between the posts and "
-        + headroom.said(top)
-        + " clear overhead in the walk"
-        + headroom.slope()
-        + ".";
+    Map<String, String> blanks = new HashMap<>(new Headroom(told).blanks(top));
+    blanks.put("design", proposal.baseTitle());
+    blanks.put("length", inches(geometry.lengthIn()));
+    blanks.put("bays", Integer.toString(geometry.plan().bays()));
+    blanks.put("width", clearWidth(geometry));
+    return SAYINGS.say("whole", blanks);
   }
 
   /** As decided, where the posts leave just that. */
@@ -71,100 +68,86 @@ final class Opening {
         .orElseGet(() -> inches(geometry.clearWidthIn()));
   }
 
-  private static String bays(int bays) {
-    return bays == 1 ? "one bay" : bays + " bays";
-  }
-
   /** Everything that is not as in the base is counted; what carries is named. */
-  private String changes(List<Compared> novel, String where) {
+  private String changes(List<Compared> novel, Map<String, String> table) {
     if (novel.isEmpty()) {
-      return "Nothing changes: every size, every hole and every joint stays as in the base.";
+      return SAYINGS.say("changes.none");
     }
+    Map<String, String> blanks = new HashMap<>(Map.of("count", Integer.toString(novel.size())));
     List<Compared> lead = novel.stream().filter(Compared::lead).toList();
-    String count = novel.size() == 1 ? "One thing changes" : novel.size() + " things change";
     if (lead.isEmpty()) {
-      return count + where + "; every timber size, hole and joint stays as in the base.";
+      blanks.putAll(table);
+      return SAYINGS.say("changes.small", blanks);
     }
-    int rest = novel.size() - lead.size();
-    return count
-        + ": "
-        + lead.stream().map(Opening::change).collect(Collectors.joining("; "))
-        + (rest == 0 ? "." : "; and " + rest + " more" + where + ".");
+    blanks.put("changes", lead.stream().map(Opening::change).collect(Collectors.joining("; ")));
+    if (novel.size() > lead.size()) {
+      blanks.put("rest", Integer.toString(novel.size() - lead.size()));
+      blanks.putAll(table);
+    }
+    return SAYINGS.say("changes", blanks);
   }
 
   private static String change(Compared line) {
     if (line.now().isEmpty()) {
-      return "no " + line.name() + " any more";
+      return SAYINGS.say("change.gone", "name", line.name());
     }
     if (line.usual()) {
       // A base does not tell its joints, so nothing can be said to have changed in them.
-      return line.name() + " stronger than usual, " + line.now();
+      return SAYINGS.say("change.stronger", "name", line.name(), "now", line.now());
     }
-    return line.then().isEmpty() || line.then().equals("none")
+    return line.hadNone()
         ? added(line)
-        : Compared.said(line.name(), line.now()) + " (was " + line.then() + ")";
+        : SAYINGS.say(
+            "change", "now", Compared.said(line.name(), line.now()), "then", line.then());
   }
 
   /** Knee braces are not told as braces first. */
   private static String added(Compared line) {
     String kind = line.now().split(", ")[0];
-    return kind.endsWith(line.name())
-        ? kind + " added" + line.now().substring(kind.length())
-        : line.name() + " added, " + line.now();
+    if (!kind.endsWith(line.name())) {
+      return SAYINGS.say("change.added", "name", line.name(), "how", line.now());
+    }
+    return kind.equals(line.now())
+        ? SAYINGS.say("change.added", "name", kind)
+        : SAYINGS.say(
+            "change.added", "name", kind, "how", line.now().substring(kind.length() + 2));
   }
 
   private String checks() {
-    String every = "All " + proposal.checks().size() + " checks";
     if (proposal.checks().stream().anyMatch(proposal.checkLimits()::byRecord)) {
-      return new PassingChecks(voice, proposal.checkLimits()).sentence(every, proposal.checks());
+      return new PassingChecks(voice, proposal.checkLimits()).sentence(proposal.checks());
     }
-    String all = every + " pass";
     List<String> guessed = new Assumed(told).place();
-    if (guessed.isEmpty()) {
-      return all + "; " + hardest();
-    }
-    return all
-        + ", but against a first estimate: "
-        + Sentence.list(guessed)
-        + (guessed.size() == 1 ? " is" : " are")
-        + " assumed, not given. Ask for the local values before you build. Against the estimate, "
-        + hardest();
+    Map<String, String> blanks = new HashMap<>();
+    blanks.put("checks", Integer.toString(proposal.checks().size()));
+    blanks.put("tightest", tightest());
+    blanks.put("guessed", Sentence.list(guessed));
+    blanks.put("count", Integer.toString(guessed.size()));
+    return SAYINGS.say(guessed.isEmpty() ? "checks" : "checks.guessed", blanks);
   }
 
   /** A distance that a standard prescribes is no measure of how hard anything works. */
-  private String hardest() {
+  private String tightest() {
     return proposal.checks().stream()
         .filter(each -> !voice.prescribed(each.id()))
         .max(Comparator.comparingDouble(each -> each.check().ratio()))
-        .map(this::hardest)
-        .orElse("none of them was worked out.");
+        .map(this::tightest)
+        .orElseGet(() -> SAYINGS.say("tightest.none"));
   }
 
-  private String hardest(Checked check) {
-    return "the tightest is at "
-        + voice.say(Measure.ratio(check.check().ratio()))
-        + " of its limit ("
-        + check.role()
-        + ": "
-        + voice.check(check.id())
-        + chosenFor(check)
-        + new CheckLine(voice, proposal.checkLimits()).besideBase(check)
-        + ").";
-  }
-
-  /** A hole dug to just the depth that a check asks for is no alarm. */
-  private String chosenFor(Checked check) {
-    return proposal.decisions().stream()
+  private String tightest(Checked check) {
+    CheckLine line = new CheckLine(voice, proposal.checkLimits());
+    Map<String, String> blanks = new HashMap<>(line.beside(check));
+    blanks.put("used", voice.say(Measure.ratio(check.check().ratio())));
+    blanks.put("check", line.name(check));
+    // A hole dug to just the depth that a check asks for is no alarm.
+    proposal.decisions().stream()
         .filter(each -> each.governing().because().contains(check.id()))
         .filter(each -> each.proposed() instanceof Outcome.Amount)
         .map(Decision::question)
         .findFirst()
-        .map(this::chosen)
-        .orElse("");
-  }
-
-  private String chosen(Question question) {
-    return "; the " + voice.label(question) + " is chosen to meet exactly that";
+        .ifPresent(question -> blanks.put("exactly", voice.label(question)));
+    return SAYINGS.say("tightest", blanks);
   }
 
   private String inches(double amount) {

@@ -2,13 +2,16 @@ package org.scantling.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Review;
 import org.scantling.reasons.Shortfall;
+import org.scantling.words.Sayings;
 import org.scantling.words.Voice;
 
 /** The answer to a check, in a sentence or two. */
 final class ReviewAnswer {
+  private static final Sayings SAYINGS = Sayings.of("review");
   private static final int MOST_NAMED = 3;
 
   private final Review review;
@@ -33,33 +36,27 @@ final class ReviewAnswer {
 
   private String checks() {
     List<Checked> failing = review.failing();
-    int all = review.checks().size();
     if (failing.isEmpty()) {
-      String every =
-          review.unworked().isEmpty()
-              ? "All " + all + " checks"
-              : "The " + all + " checks that could be worked";
-      return new PassingChecks(voice, review.checkLimits()).sentence(every, review.checks());
+      PassingChecks passing = new PassingChecks(voice, review.checkLimits());
+      return review.unworked().isEmpty()
+          ? passing.sentence(review.checks())
+          : passing.sentenceOfWorked(review.checks());
     }
     Checked worst = failing.get(0);
-    return failing.size()
-        + " of "
-        + all
-        + (failing.size() == 1 ? " checks fails: " : " checks fail; the worst: ")
-        + worst.role()
-        + ", "
-        + voice.check(worst.id())
-        + ", "
-        + line.over(worst)
-        + ".";
+    return SAYINGS.say(
+        failing.size() == 1 ? "fails" : "fail",
+        Map.of(
+            "count", Integer.toString(failing.size()),
+            "all", Integer.toString(review.checks().size()),
+            "member", worst.role(),
+            "check", voice.check(worst.id()),
+            "over", line.over(worst)));
   }
 
   private String stands() {
-    return review.unworked().isEmpty()
-        ? ""
-        : "Nothing holds the posts upright, so the checks of "
-            + Sentence.list(review.unworked().stream().map(each -> each + "s").toList())
-            + " could not be run.";
+    List<String> members =
+        review.unworked().stream().map(each -> SAYINGS.say("unworked." + each)).toList();
+    return members.isEmpty() ? "" : SAYINGS.say("unworked", "members", Sentence.list(members));
   }
 
   private String limits() {
@@ -71,25 +68,23 @@ final class ReviewAnswer {
             .toList();
     return switch (broken.size()) {
       case 0 -> "";
-      case 1 -> "One limit is not met: " + broken.get(0) + ".";
-      default -> broken.size() + " limits are not met: " + named(broken) + ".";
+      case 1 -> SAYINGS.say("limit", "which", broken.get(0));
+      default ->
+          SAYINGS.say(
+              "limits", "count", Integer.toString(broken.size()), "which", named(broken));
     };
   }
 
   private static String named(List<String> names) {
     List<String> shown = new ArrayList<>(names.subList(0, Math.min(names.size(), MOST_NAMED)));
     if (names.size() > shown.size()) {
-      shown.add("more");
+      shown.add(SAYINGS.say("more"));
     }
     return Sentence.list(shown);
   }
 
   private String habits() {
     int habits = review.limits(Shortfall.Kind.OUT_OF_HABIT).size();
-    return switch (habits) {
-      case 0 -> "";
-      case 1 -> "One trade habit is not followed.";
-      default -> habits + " trade habits are not followed.";
-    };
+    return habits == 0 ? "" : SAYINGS.say("habits", "count", Integer.toString(habits));
   }
 }

@@ -5,6 +5,7 @@ import org.scantling.reasons.Checked;
 import org.scantling.reasons.Review;
 import org.scantling.reasons.Shortfall;
 import org.scantling.words.Reader;
+import org.scantling.words.Sayings;
 import org.scantling.words.Voice;
 import org.scantling.words.Words;
 import tools.jackson.databind.node.ArrayNode;
@@ -77,7 +78,7 @@ public final class ReviewJson {
       ObjectNode node = failures.addObject();
       node.put("kind", "unworked");
       node.put("id", role);
-      node.put("text", "Nothing holds the posts upright, so no check of it could be worked.");
+      node.put("text", Sayings.of("review").say("unworked.one"));
     }
   }
 

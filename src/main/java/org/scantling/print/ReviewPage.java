@@ -1,7 +1,9 @@
 package org.scantling.print;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.scantling.quantity.Measure;
@@ -14,11 +16,14 @@ import org.scantling.reasons.Review;
 import org.scantling.reasons.Shortfall;
 import org.scantling.reasons.Shortfall.Kind;
 import org.scantling.words.Reader;
+import org.scantling.words.Sayings;
 import org.scantling.words.Voice;
 import org.scantling.words.Words;
 
 /** The page of a check, for the builder: the answer, what fails, then everything. */
 final class ReviewPage {
+  private static final Sayings SAYINGS = Sayings.of("review");
+
   private final Review review;
   private final Words words;
   private final Voice voice;
@@ -44,21 +49,20 @@ final class ReviewPage {
       page.paragraph(new ReviewAnswer(review, voice).text());
       what();
       failing();
-      limits("What does not meet a limit", Kind.DOES_NOT_MEET);
-      limits("Not what the site file asks for", Kind.NOT_AS_ASKED);
-      limits("Outside trade habit, which is not a matter of strength", Kind.OUT_OF_HABIT);
-      limits("Counted differently in the checks", Kind.TAKEN_OTHERWISE);
+      limits("limits.heading", Kind.DOES_NOT_MEET);
+      limits("asked.heading", Kind.NOT_AS_ASKED);
+      limits("habits.heading", Kind.OUT_OF_HABIT);
+      limits("counted.heading", Kind.TAKEN_OTHERWISE);
       all();
       open();
     }
-    cautions();
+    Caveats.cautions(page, review.cautions(), voice);
     new Assumed(review, words, voice).write(page);
     return page;
   }
 
   private void what() {
-    page.paragraph(
-        "The design \"" + review.designTitle() + "\" on the site \"" + review.title() + "\".");
+    page.paragraph(SAYINGS.say("what", "design", review.designTitle(), "site", review.title()));
   }
 
   private void failing() {
@@ -67,27 +71,22 @@ final class ReviewPage {
             .map(each -> new Block.Item(Sentence.capital(each.role()), line.failing(each)))
             .toList();
     if (!items.isEmpty()) {
-      page.heading("What fails").items(items);
+      page.heading(SAYINGS.say("fails.heading")).items(items);
     }
   }
 
   private void limits(String heading, Kind kind) {
     List<Block.Item> items = review.limits(kind).stream().map(this::limit).toList();
     if (!items.isEmpty()) {
-      page.heading(heading).items(items);
+      page.heading(SAYINGS.say(heading)).items(items);
     }
   }
 
   private Block.Item limit(Shortfall limit) {
     return new Block.Item(
         Sentence.capital(voice.label(limit.question())),
-        "here "
-            + found(limit)
-            + ". "
-            + voice.sentence(limit.reason())
-            + " ("
-            + voice.source(limit.reason().source())
-            + ")");
+        SAYINGS.say(
+            "found", "found", found(limit), "why", Sourced.sentence(voice, limit.reason())));
   }
 
   /** As fine as it takes to tell it from the limit it does not meet. */
@@ -113,20 +112,18 @@ final class ReviewPage {
     boolean beside = review.checkLimits().record().isPresent();
     Predicate<Checked> measured =
         each -> voice.prescribed(each.id()) && !review.failing().contains(each);
-    page.heading("All checks, the worst first")
+    page.heading(SAYINGS.say("checks.heading"))
         .add(grid(review.checks().stream().filter(measured.negate()).toList(), beside));
     List<Checked> prescribed = review.checks().stream().filter(measured).toList();
     if (!prescribed.isEmpty()) {
-      page.heading("Measures that are prescribed, the nearest to its limit first")
+      page.heading(SAYINGS.say("prescribed.heading"))
           .add(grid(prescribed, beside));
     }
     if (beside) {
-      page.paragraph(
-          "\"base\" is how close the "
-              + review.baseTitle()
-              + " itself comes to its limits on its own site, where it "
-              + Standing.of(review.checkLimits().record().get(), voice)
-              + ".");
+      Map<String, String> blanks =
+          new HashMap<>(Standing.blanks(review.checkLimits().record().get(), voice));
+      blanks.put("design", review.baseTitle());
+      page.paragraph(SAYINGS.say("base", blanks));
       RecordWords.sentences(review.checkLimits().record().get().events())
           .ifPresent(page::paragraph);
     }
@@ -134,7 +131,14 @@ final class ReviewPage {
 
   private Block grid(List<Checked> checks, boolean beside) {
     List<List<String>> rows = new ArrayList<>();
-    rows.add(row(beside, "used", "base", "check", "needs or moves", "has or allows"));
+    rows.add(
+        row(
+            beside,
+            SAYINGS.say("column.used"),
+            SAYINGS.say("column.base"),
+            SAYINGS.say("column.check"),
+            SAYINGS.say("column.needs"),
+            SAYINGS.say("column.has")));
     for (Checked each : checks) {
       rows.add(
           row(
@@ -164,8 +168,7 @@ final class ReviewPage {
       if (review.unsaid().contains(group)) {
         items.add(
             new Block.Item(
-                Sentence.capital(group.replace('-', ' ')),
-                "taken as the " + review.baseTitle() + " has them."));
+                SAYINGS.say("open." + group), SAYINGS.say("open", "design", review.baseTitle())));
       }
     }
     for (Decision decision : review.decisions()) {
@@ -174,25 +177,18 @@ final class ReviewPage {
       }
     }
     if (!items.isEmpty()) {
-      page.heading("Not in the design file, so assumed").items(items);
+      page.heading(SAYINGS.say("open.heading")).items(items);
     }
   }
 
   private Block.Item open(Decision decision) {
     return new Block.Item(
         Sentence.capital(voice.label(decision.question())),
-        voice.say(decision.question(), decision.proposed())
-            + ". "
-            + voice.sentence(decision.governing(), decision)
-            + " ("
-            + voice.source(decision.governing().source())
-            + ")");
-  }
-
-  private void cautions() {
-    if (!review.cautions().isEmpty()) {
-      page.heading("Take care");
-      page.add(Block.Items.of(review.cautions().stream().map(voice::sentence).toList()));
-    }
+        SAYINGS.say(
+            "found.open",
+            "found",
+            voice.say(decision.question(), decision.proposed()),
+            "why",
+            Sourced.sentence(voice, decision.governing(), decision)));
   }
 }

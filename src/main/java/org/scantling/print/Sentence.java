@@ -1,6 +1,7 @@
 package org.scantling.print;
 
 import java.util.List;
+import org.scantling.words.Sayings;
 
 /** Small joints of sentences. */
 final class Sentence {
@@ -12,27 +13,30 @@ final class Sentence {
 
   /** {@code a}, {@code a and b}, {@code a, b and c}. */
   static String list(List<String> parts) {
-    int last = parts.size() - 1;
-    return last <= 0
-        ? String.join("", parts)
-        : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
+    return joined("and", parts, ", ");
   }
 
   /** {@code a}, {@code a or b}, {@code a, b or c}. */
   static String either(List<String> parts) {
-    int last = parts.size() - 1;
-    return last <= 0
-        ? String.join("", parts)
-        : String.join(", ", parts.subList(0, last)) + " or " + parts.get(last);
+    return joined("or", parts, ", ");
   }
 
   /** {@code a}, {@code a and b}, {@code a; b; and c}: for parts that may have commas. */
   static String phrases(List<String> parts) {
+    boolean plain = parts.size() <= 2 && parts.stream().noneMatch(each -> each.contains(","));
+    return plain ? list(parts) : joined("and.phrase", parts, "; ");
+  }
+
+  private static String joined(String saying, List<String> parts, String between) {
     int last = parts.size() - 1;
-    boolean plain =
-        last <= 0 || (last == 1 && parts.stream().noneMatch(each -> each.contains(",")));
-    return plain
-        ? String.join(" and ", parts)
-        : String.join("; ", parts.subList(0, last)) + "; and " + parts.get(last);
+    return last <= 0
+        ? String.join("", parts)
+        : Sayings.of("joints")
+            .say(
+                saying,
+                "parts",
+                String.join(between, parts.subList(0, last)),
+                "last",
+                parts.get(last));
   }
 }

@@ -1,5 +1,7 @@
 package org.scantling.print;
 
+import java.util.HashMap;
+import java.util.Map;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.TrackRecord;
@@ -9,10 +11,13 @@ import org.scantling.words.Voice;
 final class Standing {
   private Standing() {}
 
-  static String of(TrackRecord record, Voice voice) {
-    String since = "has stood since " + record.sinceYear();
-    return record.slopePercent() > 0
-        ? since + " on a fall of " + voice.say(new Measure(record.slopePercent(), Unit.PERCENT))
-        : since;
+  /** What fills the blanks {@code since} and, where the ground falls, {@code fall}. */
+  static Map<String, String> blanks(TrackRecord record, Voice voice) {
+    Map<String, String> blanks = new HashMap<>();
+    blanks.put("since", Integer.toString(record.sinceYear()));
+    if (record.slopePercent() > 0) {
+      blanks.put("fall", voice.say(new Measure(record.slopePercent(), Unit.PERCENT)));
+    }
+    return blanks;
   }
 }

@@ -17,7 +17,7 @@ final class Stopped {
   /** The same, each with its source. */
   static String sourced(Voice voice, NeedsEngineer result) {
     return reasons(result)
-        .map(each -> voice.sentence(each) + " (" + voice.source(each.source()) + ")")
+        .map(each -> Sourced.sentence(voice, each))
         .collect(Collectors.joining(" "));
   }
 

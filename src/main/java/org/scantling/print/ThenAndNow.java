@@ -2,9 +2,12 @@ package org.scantling.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.scantling.words.Sayings;
 
 /** What changed, side by side, and what stayed. */
 final class ThenAndNow {
+  private static final Sayings SAYINGS = Sayings.of("comparison");
+
   private final List<Compared> lines;
 
   ThenAndNow(List<Compared> lines) {
@@ -19,8 +22,8 @@ final class ThenAndNow {
       }
     }
     if (!rows.isEmpty()) {
-      rows.add(0, List.of("", "base design", "here"));
-      page.heading("Then and now").add(new Block.Grid(rows));
+      rows.add(0, List.of("", SAYINGS.say("column.base"), SAYINGS.say("column.here")));
+      page.heading(SAYINGS.say("then-and-now")).add(new Block.Grid(rows));
     }
     List<String> stayed =
         lines.stream()
@@ -28,7 +31,7 @@ final class ThenAndNow {
             .map(line -> Compared.said(line.name(), line.now()))
             .toList();
     if (!stayed.isEmpty()) {
-      page.paragraph("As in the base: " + String.join("; ", stayed) + ".");
+      page.paragraph(SAYINGS.say("stayed", "list", String.join("; ", stayed)));
     }
   }
 }

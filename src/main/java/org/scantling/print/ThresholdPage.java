@@ -12,10 +12,13 @@ import org.scantling.reasons.Reach;
 import org.scantling.reasons.Stretch;
 import org.scantling.reasons.Threshold;
 import org.scantling.reasons.Thresholds;
+import org.scantling.words.Sayings;
 import org.scantling.words.SubjectRow;
 
 /** How far each choice holds: by subject, then how far a structure goes at all. */
 final class ThresholdPage {
+  private static final Sayings SAYINGS = Sayings.of("thresholds");
+
   private static final int MOST_STRETCHES = 6;
 
   private final Told told;
@@ -36,7 +39,7 @@ final class ThresholdPage {
   }
 
   Page page() {
-    Page page = new Page().title("How far each choice holds");
+    Page page = new Page().title(SAYINGS.say("title"));
     if (thresholds.today().result() instanceof NeedsEngineer refused) {
       none(page, refused);
     } else {
@@ -46,7 +49,7 @@ final class ThresholdPage {
         ends(page);
       }
     }
-    return page.heading("What was searched").paragraph(searched());
+    return page.heading(SAYINGS.say("searched.heading")).paragraph(searched());
   }
 
   /** In the order of a report. */
@@ -78,15 +81,13 @@ final class ThresholdPage {
   private void others(Page page) {
     List<String> said = new ArrayList<>();
     if (!along.isEmpty()) {
-      said.add(
-          Sentence.capital(Sentence.list(along))
-              + ", mostly with those above: name one to see where.");
+      said.add(SAYINGS.say("along", "choices", Sentence.capital(Sentence.list(along))));
     }
     if (!unmoved.isEmpty()) {
-      said.add("Nothing here changes: " + Sentence.list(unmoved) + ".");
+      said.add(SAYINGS.say("unmoved", "choices", Sentence.list(unmoved)));
     }
     if (!said.isEmpty()) {
-      page.heading(along.isEmpty() ? "What stays" : "What else changes");
+      page.heading(SAYINGS.say(along.isEmpty() ? "unmoved.heading" : "along.heading"));
       said.forEach(page::paragraph);
     }
   }
@@ -130,23 +131,21 @@ final class ThresholdPage {
       reach.ends().forEach(end -> items.add(new Block.Item("", sentences.end(reach, end))));
     }
     if (!items.isEmpty()) {
-      page.heading("How far any structure can go").items(items);
+      page.heading(SAYINGS.say("ends.heading")).items(items);
     }
   }
 
   private void none(Page page, NeedsEngineer refused) {
     page.paragraph(
-        "For this site as it stands there is no structure inside the rules; it is a case for a"
-            + " licensed engineer. "
-            + Stopped.sentences(told.voice(), refused));
+        SAYINGS.say("none", "why", Stopped.sentences(told.voice(), refused)));
     List<Block.Item> items = new ArrayList<>();
     for (Reach reach : thresholds.reaches()) {
       reach.ends().forEach(end -> items.add(new Block.Item("", sentences.begins(reach, end))));
     }
     if (items.isEmpty()) {
-      page.paragraph("No other value of any one demand that was searched makes one possible.");
+      page.paragraph(SAYINGS.say("none.possible"));
     } else {
-      page.heading("What would make one possible").items(items);
+      page.heading(SAYINGS.say("possible.heading")).items(items);
     }
   }
 
@@ -160,10 +159,7 @@ final class ThresholdPage {
         numbers.add(sentences.searched(reach));
       }
     }
-    return "One demand at a time, with everything else as it is: "
-        + String.join("; ", numbers)
-        + "; every "
-        + Sentence.list(kinds)
-        + " of the tables.";
+    return SAYINGS.say(
+        "searched", "numbers", String.join("; ", numbers), "kinds", Sentence.list(kinds));
   }
 }

@@ -1,12 +1,13 @@
 package org.scantling.print;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Choice;
-import org.scantling.reasons.Decision;
 import org.scantling.reasons.Demand;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Outcome;
@@ -17,12 +18,15 @@ import org.scantling.reasons.Stretch;
 import org.scantling.reasons.Threshold;
 import org.scantling.tables.DemandRow;
 import org.scantling.words.Choices;
+import org.scantling.words.Sayings;
 import org.scantling.words.ValuePhrase;
 import org.scantling.words.Voice;
 import org.scantling.words.Words;
 
 /** Thresholds in sentences: the value, what holds up to it, what comes next, and why. */
 final class ThresholdSentences {
+  private static final Sayings SAYINGS = Sayings.of("thresholds");
+
   private final Words words;
   private final Choices choices;
   private final Voice voice;
@@ -40,7 +44,8 @@ final class ThresholdSentences {
 
   /** A choice with its subject: {@code The posts: 4x4}. */
   String heading(Question question, Choice choice) {
-    return Sentence.capital(noun(question)) + ": " + said(question, choice);
+    return SAYINGS.say(
+        "heading", "choice", Sentence.capital(noun(question)), "value", said(question, choice));
   }
 
   /** The sentence under a heading that names the subject. */
@@ -55,15 +60,27 @@ final class ThresholdSentences {
 
   /** Groups of such words in one sentence, without their reasons. */
   String groups(List<List<Threshold>> groups) {
-    List<String> parts = new ArrayList<>();
-    for (List<Threshold> alike : groups) {
-      Threshold first = alike.get(0);
-      parts.add(
-          parts.isEmpty()
-              ? with(alike) + ", " + turned(first, pronoun(first.question()))
-              : either(alike) + " " + said(first.question(), first.there()));
-    }
-    return Sentence.capital(String.join("; ", parts)) + ".";
+    Threshold first = groups.get(0).get(0);
+    List<String> others =
+        groups.stream()
+            .skip(1)
+            .map(
+                alike ->
+                    SAYINGS.say(
+                        "group",
+                        "demands",
+                        either(alike),
+                        "value",
+                        said(first.question(), alike.get(0).there())))
+            .toList();
+    return SAYINGS.say(
+        "groups",
+        "demands",
+        Sentence.capital(with(groups.get(0))),
+        "then",
+        turned(first, pronoun(first.question())),
+        "others",
+        String.join("; ", others));
   }
 
   /** A sentence that stands by itself. */
@@ -74,27 +91,28 @@ final class ThresholdSentences {
   }
 
   private String number(Threshold point, String subject) {
-    boolean none = point.there().refused();
-    return (point.up() ? "Up to " : "Down to ")
-        + phrase(point.demand(), number(point.at()))
-        + " "
-        + subject
-        + " "
-        + verb(point.question(), point.here(), "stay")
-        + "; at "
-        + number(point.beyond())
-        + " "
-        + (none ? "there is no structure" : turned(point, pronoun(point.question())))
-        + why(point);
+    Map<String, String> blanks = new HashMap<>(why(point));
+    blanks.put("demand", phrase(point.demand(), number(point.at())));
+    blanks.put("choice", clause("stays", point.question(), point.here(), subject));
+    blanks.put("beyond", number(point.beyond()));
+    blanks.put(
+        "then",
+        point.there().refused()
+            ? SAYINGS.say("no-structure")
+            : turned(point, pronoun(point.question())));
+    return SAYINGS.say(point.up() ? "up-to" : "down-to", blanks);
   }
 
   private String words(List<Threshold> alike, String subject) {
     Threshold first = alike.get(0);
-    return Sentence.capital(with(alike)) + ", " + turned(first, subject) + why(first);
+    Map<String, String> blanks = new HashMap<>(why(first));
+    blanks.put("demands", Sentence.capital(with(alike)));
+    blanks.put("then", turned(first, subject));
+    return SAYINGS.say("with", blanks);
   }
 
   private String turned(Threshold point, String subject) {
-    return subject + " " + verb(point.question(), point.there(), "become");
+    return clause("becomes", point.question(), point.there(), subject);
   }
 
   private String either(List<Threshold> alike) {
@@ -126,91 +144,90 @@ final class ThresholdSentences {
   /** Where a structure ends. */
   String end(Reach reach, Reach.End end) {
     Demand demand = reach.demand();
-    String where =
-        end.at() instanceof Outcome.Word
-            ? Sentence.capital("not " + with(demand, end.beyond()))
-            : (end.up() ? "Up to " : "Down to ")
-                + phrase(demand, number(end.at()))
-                + "; not at "
-                + number(end.beyond());
-    return where + ". " + Stopped.sentences(voice, end.refused());
+    Map<String, String> blanks = new HashMap<>();
+    blanks.put("why", Stopped.sentences(voice, end.refused()));
+    if (end.at() instanceof Outcome.Word) {
+      blanks.put("demand", with(demand, end.beyond()));
+      return SAYINGS.say("end", blanks);
+    }
+    blanks.put("demand", phrase(demand, number(end.at())));
+    blanks.put("beyond", number(end.beyond()));
+    return SAYINGS.say(end.up() ? "end.up-to" : "end.down-to", blanks);
   }
 
   /** Where a structure begins, for a site that has none today. */
   String begins(Reach reach, Reach.End end) {
-    String phrase = with(reach.demand(), end.beyond());
-    return end.beyond() instanceof Outcome.Word
-        ? "A structure is possible " + phrase + "."
-        : "A structure is possible with " + phrase + (end.up() ? " or more." : " or less.");
+    String saying =
+        end.beyond() instanceof Outcome.Word
+            ? "possible"
+            : end.up() ? "possible.from" : "possible.down-to";
+    return SAYINGS.say(saying, "demand", with(reach.demand(), end.beyond()));
   }
 
   /** A choice that comes back: every stretch of it. */
   String mixed(Reach reach, Question question, List<Stretch> stretches) {
     List<String> parts =
         stretches.stream()
-            .map(each -> said(question, each.choice()) + " to " + number(each.last()))
+            .map(
+                each ->
+                    SAYINGS.say(
+                        "stretch",
+                        "value",
+                        said(question, each.choice()),
+                        "last",
+                        number(each.last())))
             .toList();
-    return switches(question)
-        + "."
-        + " From "
-        + number(reach.least())
-        + ": "
-        + Sentence.list(parts)
-        + ".";
+    return SAYINGS.say(
+        "mixed",
+        "count",
+        count(question),
+        "least",
+        number(reach.least()),
+        "stretches",
+        Sentence.list(parts));
   }
 
   /** The same where the stretches are too many to tell. */
   String comesBack(Question question) {
-    return switches(question)
-        + "; name "
-        + (row(question).many() ? "them" : "it")
-        + " alone to see where.";
-  }
-
-  private String switches(Question question) {
-    boolean many = row(question).many();
-    return "Beyond that "
-        + pronoun(question)
-        + (many ? " switch back and forth" : " switches back and forth");
+    return SAYINGS.say("mixed.many", "count", count(question));
   }
 
   /** What was searched along a demand that is a number. */
   String searched(Reach reach) {
-    return phrase(reach.demand(), number(reach.least()) + " to " + number(reach.most()));
+    return phrase(
+        reach.demand(),
+        SAYINGS.say("range", "least", number(reach.least()), "most", number(reach.most())));
   }
 
   String noun(Question question) {
     return row(question).noun();
   }
 
-  private String why(Threshold point) {
+  /** What fills the blanks {@code why}, {@code named} and {@code broken}: one of them, or none. */
+  private Map<String, String> why(Threshold point) {
     if (point.there() instanceof Choice.Made made) {
-      return why(made.decision());
+      Reason reason = made.decision().governing();
+      return full ? Map.of("why", voice.sentence(reason, made.decision())) : name(reason);
     }
     return point.there() instanceof Choice.Refused refused
-        ? ". " + Stopped.sentences(voice, refused.result())
-        : ".";
+        ? Map.of("why", Stopped.sentences(voice, refused.result()))
+        : Map.of();
   }
 
-  private String why(Decision decision) {
-    Reason reason = decision.governing();
-    return full ? ". " + voice.sentence(reason, decision) : name(reason) + ".";
-  }
-
-  /** What governs, in a few words after their sign: the check, or what its rule says. */
-  private String name(Reason reason) {
+  /** What governs, in a few words: the check, or what its rule says. */
+  private Map<String, String> name(Reason reason) {
     if (reason.finding().evidence().find("broken").isPresent()) {
       String whole = voice.sentence(reason);
-      return "; "
-          + whole.substring(0, 1).toLowerCase(Locale.ROOT)
-          + whole.substring(1, whole.length() - 1);
+      return Map.of(
+          "broken",
+          whole.substring(0, 1).toLowerCase(Locale.ROOT) + whole.substring(1, whole.length() - 1));
     }
     if (reason.finding() instanceof Finding.Reject reject
         && words.tables().checks().find(reject.check()).isPresent()) {
-      return ": " + voice.check(reject.check());
+      return Map.of("named", voice.check(reject.check()));
     }
     String name = reason.note().name();
-    return ": " + name.substring(name.indexOf('/') + 1);
+    return Map.of("named", name.substring(name.indexOf('/') + 1));
   }
 
   private Choices.Row row(Question question) {
@@ -218,22 +235,30 @@ final class ThresholdSentences {
   }
 
   private String pronoun(Question question) {
-    return row(question).many() ? "they" : "it";
+    return SAYINGS.say("pronoun", "count", count(question));
   }
 
-  private String verb(Question question, Choice choice, String verb) {
-    boolean many = row(question).many();
-    if (!(choice instanceof Choice.Made)) {
-      return many ? "are not needed" : "is not needed";
-    }
-    return verb + (many ? " " : "s ") + said(question, choice);
+  /** What the words of a sentence about a choice have to agree with. */
+  private String count(Question question) {
+    return row(question).many() ? "2" : "1";
+  }
+
+  private String clause(String saying, Question question, Choice choice, String subject) {
+    return SAYINGS.say(
+        choice instanceof Choice.Made ? saying : "unneeded",
+        "choice",
+        subject,
+        "count",
+        count(question),
+        "value",
+        said(question, choice));
   }
 
   private String said(Question question, Choice choice) {
     if (choice instanceof Choice.Made made) {
       return voice.say(question, made.decision().proposed());
     }
-    return choice.refused() ? "no structure" : "none";
+    return SAYINGS.say(choice.refused() ? "value.refused" : "value.none");
   }
 
   private String phrase(Demand demand, String value) {

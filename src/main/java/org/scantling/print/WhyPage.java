@@ -7,10 +7,13 @@ import org.scantling.reasons.Finding;
 import org.scantling.reasons.LeastChange;
 import org.scantling.reasons.Proposal.Result;
 import org.scantling.words.Reader;
+import org.scantling.words.Sayings;
 import org.scantling.words.Topic;
 
 /** Explains what was decided about a topic to one reader. */
 final class WhyPage {
+  private static final Sayings SAYINGS = Sayings.of("why");
+
   private WhyPage() {}
 
   static Page of(Told told, Topic topic, Optional<LeastChange> back) {
@@ -26,11 +29,11 @@ final class WhyPage {
         return undecided(page, told, topic, broken);
       }
       page.paragraph(
-          "There is no structure for this site. " + new EngineerSection(told).broken(broken));
+          SAYINGS.say("none.chosen", "broken", new EngineerSection(told).broken(broken)));
     }
     if (decisions.isEmpty()) {
       page.title(Sentence.capital(told.voice().label(topic.questions().get(0))));
-      return page.paragraph("Nothing had to be decided: this structure has none.");
+      return page.paragraph(SAYINGS.say("none.part"));
     }
     if (reader == Reader.CLIENT) {
       new ClientWhy(told, back.map(each -> new BringBack(told, each))).write(page, decisions);
@@ -44,20 +47,20 @@ final class WhyPage {
 
   private static Page undecided(Page page, Told told, Topic topic, Result.NeedsEngineer broken) {
     page.title(Sentence.capital(told.voice().label(topic.questions().get(0))));
-    return page.paragraph(
-        "Nothing was decided: the site is a case for a licensed engineer. " + why(told, broken));
+    return page.paragraph(undecided(told, broken));
   }
 
   /** A client is told which part has no answer, and not which candidate for it came closest. */
-  private static String why(Told told, Result.NeedsEngineer broken) {
+  private static String undecided(Told told, Result.NeedsEngineer broken) {
     boolean part = broken.reason().finding() instanceof Finding.Reject;
     if (told.voice().reader() == Reader.CLIENT && part && broken.broken().isPresent()) {
-      return "These rules know of nothing that holds here for one part: "
-          + told.voice().label(broken.broken().get())
-          + ".";
+      return SAYINGS.say("client.none", "part", told.voice().label(broken.broken().get()));
     }
-    return part
-        ? new EngineerSection(told).broken(broken)
-        : Stopped.sentences(told.voice(), broken);
+    return SAYINGS.say(
+        "none",
+        "why",
+        part
+            ? new EngineerSection(told).broken(broken)
+            : Stopped.sentences(told.voice(), broken));
   }
 }

@@ -2,20 +2,24 @@ package org.scantling.print;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Priority;
-import org.scantling.reasons.Reason;
 import org.scantling.reasons.TimberRole;
+import org.scantling.words.Sayings;
 import org.scantling.words.SubjectRow;
 import org.scantling.words.Voice;
 
 /** The reasons, along the load path: what changed, then what stayed and matters. */
 final class WhySection {
+  private static final Sayings SAYINGS = Sayings.of("proposal");
+
   private final Told told;
   private final Voice voice;
   private final Drivers drivers;
@@ -39,13 +43,13 @@ final class WhySection {
     List<Block.Item> why = new ArrayList<>();
     why.addAll(changed);
     if (!following.isEmpty()) {
-      why.add(new Block.Item("These follow", String.join("; ", following) + "."));
+      why.add(new Block.Item(SAYINGS.say("follow"), String.join("; ", following) + "."));
     }
     if (!why.isEmpty()) {
-      page.heading("Why").items(why);
+      page.heading(SAYINGS.say("why")).items(why);
     }
     if (!kept.isEmpty()) {
-      page.heading("Kept, and checked again").items(kept);
+      page.heading(SAYINGS.say("kept")).items(kept);
     }
     loads(page);
   }
@@ -82,20 +86,23 @@ final class WhySection {
   }
 
   private String change(SubjectRow row, Decision decision) {
-    String was =
+    Map<String, String> blanks = new HashMap<>(causes(decision));
+    blanks.put("now", proposed(decision));
+    blanks.putAll(
         decision
             .base()
-            .map(base -> ", was " + voice.say(decision.question(), base))
-            .orElse(beside(row, decision));
-    return proposed(decision) + was + ". " + reason(decision) + causes(decision);
+            .map(base -> Map.of("was", voice.say(decision.question(), base)))
+            .orElseGet(() -> beside(row, decision)));
+    blanks.put("reason", reason(decision));
+    return SAYINGS.say("changed", blanks);
   }
 
   /** What is said of a thing that the base does not speak of. */
-  private static String beside(SubjectRow row, Decision decision) {
+  private static Map<String, String> beside(SubjectRow row, Decision decision) {
     if (TimberRole.of(decision.question()).filter(it -> it.size() != row.question()).isPresent()) {
-      return "";
+      return Map.of();
     }
-    return stronger(row, decision) ? ", stronger than usual" : ", new here";
+    return Map.of(stronger(row, decision) ? "stronger" : "new", "");
   }
 
   /** A base has no record of its joints; one that a check drove past the usual is stronger. */
@@ -103,26 +110,24 @@ final class WhySection {
     return row.usual() && decision.governing().finding() instanceof Finding.Reject;
   }
 
-  private String causes(Decision decision) {
+  private Map<String, String> causes(Decision decision) {
     List<String> causes =
         drivers.of(decision).stream()
             .map(each -> voice.cause(each, drivers.worked(decision)))
             .toList();
-    String order = drivers.ranked(decision) ? ", largest effect first: " : ": ";
-    return causes.isEmpty()
-        ? ""
-        : (causes.size() == 1 ? " Because this changed: " : " Because these changed" + order)
-            + Sentence.list(causes)
-            + ".";
+    String list = Sentence.list(causes);
+    return switch (causes.size()) {
+      case 0 -> Map.of();
+      case 1 -> Map.of("cause", list);
+      default -> Map.of(drivers.ranked(decision) ? "ranked" : "causes", list);
+    };
   }
 
   private String reason(Decision decision) {
-    Reason reason = decision.governing();
-    return Unmet.wish(told, decision).map(wish -> voice.sentence(wish, decision) + " ").orElse("")
-        + voice.sentence(reason, decision)
-        + " ("
-        + voice.source(reason.source())
-        + ")";
+    String reason = Sourced.sentence(voice, decision.governing(), decision);
+    return Unmet.wish(told, decision)
+        .map(wish -> voice.sentence(wish, decision) + " " + reason)
+        .orElse(reason);
   }
 
   /** The check that is worked hardest of those worked out, where it has any; else what keeps it. */
@@ -136,13 +141,14 @@ final class WhySection {
   }
 
   private String worked(Checked checked) {
-    return "tightest on "
-        + voice.check(checked.id())
-        + ", "
-        + voice.say(Measure.ratio(checked.check().ratio()))
-        + " used ("
-        + voice.source(checked.source())
-        + ")";
+    return SAYINGS.say(
+        "kept.tightest",
+        "check",
+        voice.check(checked.id()),
+        "used",
+        voice.say(Measure.ratio(checked.check().ratio())),
+        "source",
+        voice.source(checked.source()));
   }
 
   private void loads(Page page) {
@@ -153,7 +159,7 @@ final class WhySection {
       }
     }
     if (!loads.isEmpty()) {
-      page.paragraph("Loads behind the checks: " + String.join("; ", loads) + ".");
+      page.paragraph(SAYINGS.say("loads", "loads", String.join("; ", loads)));
     }
   }
 }

@@ -12,11 +12,12 @@ import java.util.regex.Pattern;
 /**
  * A sentence with blanks: {@code {height}} is filled in, and a part in square brackets is left out
  * where one of its blanks has nothing to fill it with; brackets without a blank stay as they are.
- * {@code {bays|bay|bays}} is a count with its noun: the first of the two words goes with one.
+ * {@code {bays|bay|bays}} is a count with its noun: the first of the two words goes with one. {@code {bays?One bay is|# bays are}} chooses by a
+ * count and says it only where {@code #} stands for it.
  */
 public final class Template {
   private static final Pattern BLANK =
-      Pattern.compile("\\{([A-Za-z-]+)(?:\\|([^{}|]+)\\|([^{}|]+))?}");
+      Pattern.compile("\\{([A-Za-z-]+)(?:([|?])([^{}|]+)\\|([^{}|]+))?}");
   private static final Pattern PART = Pattern.compile("\\[([^\\[\\]{}]*\\{[^\\[\\]]*)]");
 
   /** In figures or in letters. */
@@ -62,8 +63,11 @@ public final class Template {
   }
 
   private static String counted(String said, MatchResult blank) {
-    String noun = blank.group(ONE.contains(said) ? 2 : 3);
-    return noun == null ? said : said + " " + noun;
+    String words = blank.group(ONE.contains(said) ? 3 : 4);
+    if (words == null) {
+      return said;
+    }
+    return blank.group(2).equals("?") ? words.replace("#", said) : said + " " + words;
   }
 
   private static String part(String text, Predicate<String> given) {

@@ -45,6 +45,13 @@ class TemplateTest {
   }
 
   @Test
+  void words_agree_with_a_count_that_they_need_not_say() {
+    String text = "{checks?One check|# checks} of 33 {checks?fails|fail}";
+    assertThat(filled(text, Map.of("checks", "1"))).isEqualTo("One check of 33 fails");
+    assertThat(filled(text, Map.of("checks", "12"))).isEqualTo("12 checks of 33 fail");
+  }
+
+  @Test
   void a_sentence_ends_once() {
     assertThat(filled("{a}.", Map.of("a", "One end."))).isEqualTo("One end.");
     assertThat(filled("{a}", Map.of("a", "and so on, ..."))).isEqualTo("and so on, ...");
