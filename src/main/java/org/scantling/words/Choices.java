@@ -62,11 +62,7 @@ public final class Choices {
     Set<Question> asked = EnumSet.noneOf(Question.class);
     topic.questions().stream().filter(rows::containsKey).forEach(asked::add);
     if (asked.isEmpty()) {
-      throw new UnknownSubject(
-          "'"
-              + topic.name()
-              + "' is given, or follows every inch of a demand, so there is no value at which it"
-              + " turns. Maybe ask about posts, headers, crossbeams, bays, footings or joints.");
+      throw new UnknownSubject(Sayings.of("topics").say("no-turn", "topic", topic.name()));
     }
     return asked;
   }

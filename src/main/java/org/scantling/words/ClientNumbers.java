@@ -8,6 +8,8 @@ import org.scantling.quantity.UnitSystem;
 
 /** Numbers that somebody outside the trade can picture. */
 final class ClientNumbers {
+  private static final Sayings SAYINGS = Sayings.of("voice");
+
   /** Water weighs 62.4 lb a cubic foot, so an inch of it 5.2 psf. */
   private static final double PSF_PER_INCH_OF_WATER = 62.4 / Inches.PER_FOOT;
 
@@ -59,12 +61,12 @@ final class ClientNumbers {
 
   private static String centimetres(double inches) {
     long cm = Math.round(inches * Inches.IN_MILLIMETRES / 10);
-    return about(inches, cm * 10 / Inches.IN_MILLIMETRES)
-        + (cm < 100 ? cm + " cm" : cm / 100.0 + " m");
+    String said = cm < 100 ? cm + " cm" : cm / 100.0 + " m";
+    return about(inches, cm * 10 / Inches.IN_MILLIMETRES, said);
   }
 
-  private static String about(double trueIn, double saidIn) {
-    return Math.abs(trueIn - saidIn) > SEEN_IN ? "about " : "";
+  private static String about(double trueIn, double saidIn, String said) {
+    return Math.abs(trueIn - saidIn) > SEEN_IN ? SAYINGS.say("about", "length", said) : said;
   }
 
   private static String halfInches(double inches) {
@@ -73,7 +75,7 @@ final class ClientNumbers {
     long rest = halves % (2 * INCHES_PER_FOOT);
     String under = rest == 0 ? "" : halved(rest) + " in";
     String said = feet == 0 ? halved(halves) + " in" : (feet + " ft " + under).strip();
-    return about(inches, halves / 2.0) + said;
+    return about(inches, halves / 2.0, said);
   }
 
   private static String halved(long halves) {
@@ -88,6 +90,6 @@ final class ClientNumbers {
         units == UnitSystem.METRIC
             ? Math.max(1, Math.round(inches * Inches.IN_MILLIMETRES / 10)) + " cm"
             : halved(Math.max(1, Math.round(inches * 2))) + " in";
-    return "as heavy as water standing " + depth + " deep";
+    return SAYINGS.say("weight", "depth", depth);
   }
 }

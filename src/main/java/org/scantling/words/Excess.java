@@ -1,12 +1,15 @@
 package org.scantling.words;
 
 import java.util.List;
+import java.util.Optional;
 import org.scantling.quantity.Check;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.MeasureText;
 
 /** How far over a limit something is, in words. */
 final class Excess {
+  private static final Sayings SAYINGS = Sayings.of("voice");
+
   private Excess() {}
 
   /**
@@ -19,7 +22,8 @@ final class Excess {
     return switch (reader) {
       case CLIENT -> plain(ratio, limit);
       case BUILDER -> percent(ratio);
-      case ENGINEER -> "ratio " + MeasureText.imperial(Measure.ratio(ratio));
+      case ENGINEER ->
+          SAYINGS.say("over.ratio", "ratio", MeasureText.imperial(Measure.ratio(ratio)));
     };
   }
 
@@ -28,53 +32,49 @@ final class Excess {
    */
   private static String beyond(boolean leansOver, Reader reader, String limit) {
     return switch (reader) {
-      case CLIENT -> "many times " + limit;
-      case BUILDER ->
-          leansOver
-              ? "so far that it leans over under its load: it does not stand up without more"
-                  + " bracing"
-              : "more than ten times what is allowed";
-      case ENGINEER -> leansOver ? "leans over, fc >= FcE" : "ratio over 10";
+      case CLIENT -> SAYINGS.say("over.many-times", "limit", limit);
+      case BUILDER -> SAYINGS.say(leansOver ? "over.leans" : "over.ten-times");
+      case ENGINEER -> SAYINGS.say(leansOver ? "over.ratio.leans" : "over.ratio.ten");
     };
   }
 
   private static String percent(double ratio) {
     long over = Math.round((ratio - 1) * 100);
     if (ratio >= 2) {
-      return "%.1f times what is allowed".formatted(ratio);
+      return SAYINGS.say("over.times", "times", "%.1f".formatted(ratio));
     }
-    return over < 1 ? "just over" : over + " % over";
+    return over < 1
+        ? SAYINGS.say("over.just")
+        : SAYINGS.say("over.percent", "percent", Long.toString(over));
   }
 
   private static String plain(double ratio, String limit) {
-    if (ratio < JUST_PAST) {
-      return "a shade past " + limit;
-    }
-    for (Share share : SHARES) {
-      if (ratio < share.belowRatio()) {
-        return "about " + share.words() + " past " + limit;
-      }
-    }
-    return ratio < NEARLY_TWICE
-        ? "nearly twice " + limit
-        : "about " + (ratio < THRICE ? "twice" : Math.round(ratio) + " times") + " " + limit;
+    return share(ratio)
+        .map(share -> SAYINGS.say(share.saying(), "limit", limit))
+        .orElseGet(
+            () ->
+                SAYINGS.say("over.n-times", "limit", limit, "n", Long.toString(Math.round(ratio))));
+  }
+
+  private static Optional<Share> share(double ratio) {
+    return SHARES.stream().filter(share -> ratio < share.belowRatio()).findFirst();
   }
 
   /**
    * @param belowRatio half-way to the next share
    */
-  private record Share(double belowRatio, String words) {}
+  private record Share(double belowRatio, String saying) {}
 
-  private static final double JUST_PAST = 1.05;
-  private static final double NEARLY_TWICE = 1.95;
-  private static final double THRICE = 2.5;
   private static final List<Share> SHARES =
       List.of(
-          new Share(1.15, "a tenth"),
-          new Share(1.225, "a fifth"),
-          new Share(1.29, "a quarter"),
-          new Share(1.415, "a third"),
-          new Share(1.58, "half"),
-          new Share(1.71, "two thirds"),
-          new Share(1.85, "three quarters"));
+          new Share(1.05, "over.shade"),
+          new Share(1.15, "over.tenth"),
+          new Share(1.225, "over.fifth"),
+          new Share(1.29, "over.quarter"),
+          new Share(1.415, "over.third"),
+          new Share(1.58, "over.half"),
+          new Share(1.71, "over.two-thirds"),
+          new Share(1.85, "over.three-quarters"),
+          new Share(1.95, "over.nearly-twice"),
+          new Share(2.5, "over.twice"));
 }

@@ -14,6 +14,7 @@ import org.scantling.tables.UserRow;
 
 /** How the words of the rule base are said: options, soils, users, load combinations. */
 final class OptionWords {
+  private static final Sayings SAYINGS = Sayings.of("voice");
   private static final Pattern PAIR = Pattern.compile("2-(\\d+x\\d+)");
   private static final Pattern LOAD = Pattern.compile("[A-Z][a-z]?");
 
@@ -56,7 +57,7 @@ final class OptionWords {
   private String unlisted(String option) {
     Matcher pair = PAIR.matcher(option);
     if (pair.matches()) {
-      return "a pair of " + pair.group(1);
+      return SAYINGS.say("pair", "size", pair.group(1));
     }
     Optional<UserRow> user = tables.users().find(option);
     return user.map(UserRow::words).orElseGet(() -> option.replace('-', ' '));
@@ -71,7 +72,12 @@ final class OptionWords {
     }
     int last = loads.size() - 1;
     return last < 1
-        ? String.join("", loads) + " alone"
-        : String.join(", ", loads.subList(0, last)) + " and " + loads.get(last);
+        ? SAYINGS.say("combination.alone", "load", String.join("", loads))
+        : SAYINGS.say(
+            "combination",
+            "loads",
+            String.join(", ", loads.subList(0, last)),
+            "last",
+            loads.get(last));
   }
 }

@@ -39,7 +39,15 @@ final class References {
                     .tables()
                     .defaults()
                     .find(reference)
-                    .map(row -> reference + " by default: " + row.statement()))
+                    .map(
+                        row ->
+                            Sayings.of("voice")
+                                .say(
+                                    "by-default",
+                                    "reference",
+                                    reference,
+                                    "statement",
+                                    row.statement())))
         .orElse(reference);
   }
 

@@ -43,11 +43,11 @@ public record SubjectRow(
     boolean lead,
     boolean usual) {
 
-  private static final String SITE = "the site";
-  private static final String LOADS = "the loads";
-  private static final String WAY = "the way through";
-  private static final String JOINTS = "the joints";
-  private static final Set<String> GIVEN = Set.of(SITE, "the timber", LOADS, WAY);
+  private static final String SITE = "site";
+  private static final String LOADS = "loads";
+  private static final String WAY = "way";
+  private static final String JOINTS = "joints";
+  private static final Set<String> GIVEN = Set.of(SITE, "timber", LOADS, WAY);
 
   /**
    * How a value stands in its line, such as {@code of {value}}.

@@ -1,7 +1,9 @@
 package org.scantling.words;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Predicate;
@@ -70,18 +72,10 @@ final class TopicFinder {
       words.addAll(row.names());
       words.add(row.question().id());
     }
-    String maybe = NearestWord.to(plain, words).map(word -> " Maybe " + word + "?").orElse("");
-    return new UnknownSubject(
-        "'"
-            + asked
-            + "' is nothing that is decided."
-            + maybe
-            + " Ask about "
-            + list(subjects)
-            + ", or one thing of them, such as post.size.");
-  }
-
-  private static String list(SortedSet<String> words) {
-    return String.join(", ", words);
+    Map<String, String> blanks = new HashMap<>();
+    blanks.put("asked", asked);
+    blanks.put("subjects", String.join(", ", subjects));
+    NearestWord.to(plain, words).ifPresent(word -> blanks.put("nearest", word));
+    return new UnknownSubject(Sayings.of("topics").say("unknown", blanks));
   }
 }

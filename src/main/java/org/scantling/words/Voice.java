@@ -31,6 +31,8 @@ import org.scantling.tables.TimberUse;
 
 /** How things are said to one reader, in one system of units. */
 public final class Voice {
+  private static final Sayings SAYINGS = Sayings.of("voice");
+
   /** Beyond it a ratio is no share of anything, but a slenderness. */
   private static final double GREATEST_SHARE = 5;
 
@@ -83,7 +85,7 @@ public final class Voice {
     if (outcome instanceof Outcome.Amount amount) {
       Measure measure = amount.measure();
       boolean nothing = measure.unit() == Unit.INCH && !(measure.amount() > 0);
-      return nothing && reader != Reader.ENGINEER ? "none" : say(measure);
+      return nothing && reader != Reader.ENGINEER ? SAYINGS.say("none") : say(measure);
     }
     return option(question, ((Outcome.Word) outcome).text());
   }
@@ -137,7 +139,9 @@ public final class Voice {
 
   /** Where a number comes from. */
   public String source(Source source) {
-    return source.kind() == SourceKind.COMMON_PRACTICE ? "common practice" : source.text();
+    return source.kind() == SourceKind.COMMON_PRACTICE
+        ? SAYINGS.say("common-practice")
+        : source.text();
   }
 
   /** How far over its limit something is. */
@@ -196,7 +200,14 @@ public final class Voice {
   /** What holds a joint together, in full, with the number of joints and of their fasteners. */
   public String fastened(String option, int joints) {
     JointRow row = words.tables().joints().row(option);
-    return metric(row.fasteners()) + "; " + joints + " joints, " + joints * row.count() + " in all";
+    return SAYINGS.say(
+        "fastened",
+        "fasteners",
+        metric(row.fasteners()),
+        "joints",
+        Integer.toString(joints),
+        "all",
+        Integer.toString(joints * row.count()));
   }
 
   /** The longest piece of a size that can be bought for a use: of this yard, or of any. */
@@ -212,13 +223,13 @@ public final class Voice {
   /** That nothing longer is sold. */
   public String noneLonger(String size, TimberUse use) {
     return words.sold(size, use).byTheYard()
-        ? "This yard sells no " + size + " longer than " + say(longest(size, use))
+        ? SAYINGS.say("longest.here", "size", size, "longest", say(longest(size, use)))
         : noneLongerAnywhere(size);
   }
 
   /** That nothing longer is to be had. */
   public String noneLongerAnywhere(String size) {
-    return "The yard sells no " + size + " longer than " + say(longestAnywhere(size));
+    return SAYINGS.say("longest", "size", size, "longest", say(longestAnywhere(size)));
   }
 
   /** What is dug below a post for gravel, and for the pad on it where no concrete holds it. */
@@ -342,11 +353,15 @@ public final class Voice {
   public String driver(Decision decision, boolean worked) {
     SubjectRow row = words.subjects().row(decision.question());
     String now = say(decision.question(), decision.proposed());
-    String then = decision.base().map(base -> say(decision.question(), base)).orElse("none");
+    String then =
+        decision
+            .base()
+            .map(base -> say(decision.question(), base))
+            .orElseGet(() -> SAYINGS.say("none"));
     String change =
         reader == Reader.CLIENT
-            ? row.phrase().of(now) + " instead of " + then
-            : row.builder() + " " + now + ", was " + then;
+            ? SAYINGS.say("driver.client", "now", row.phrase().of(now), "then", then)
+            : SAYINGS.say("driver", "name", row.builder(), "now", now, "then", then);
     return change + (worked ? remark(decision) : "");
   }
 
@@ -375,7 +390,7 @@ public final class Voice {
   public String detailed(Question question, Outcome outcome) {
     String said = say(question, outcome);
     return outcome instanceof Outcome.Word word
-        ? words.options().dressed(word.text()).map(this::dimensions).map(said::concat).orElse(said)
+        ? words.options().dressed(word.text()).map(size -> dressed(said, size)).orElse(said)
         : said;
   }
 
@@ -424,10 +439,12 @@ public final class Voice {
     return new References(words, this);
   }
 
-  private String dimensions(SizeRow size) {
+  private String dressed(String said, SizeRow size) {
     String breadth = dressed(size.thicknessIn());
     String depth = dressed(size.widthIn());
-    return " (" + (breadth.equals(depth) ? depth + " square" : breadth + " by " + depth) + ")";
+    return SAYINGS.say(
+        breadth.equals(depth) ? "dressed.square" : "dressed",
+        Map.of("size", said, "breadth", breadth, "depth", depth));
   }
 
   /** A timber is told as it measures, to whomever. */
