@@ -10,7 +10,6 @@ import org.scantling.quantity.UnitSystem;
 import org.scantling.tables.Tables;
 import org.scantling.words.ClosedList;
 import org.scantling.words.ClosedLists;
-import org.scantling.words.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -41,7 +40,7 @@ final class ChoicesCommand implements Callable<Integer> {
     Tables tables = general.houseRules().map(Tables::load).orElseGet(Tables::load);
     PrintOptions options = general.printing(UnitSystem.IMPERIAL);
     ClosedLists lists = ClosedLists.of(tables, options.units());
-    ChoicesText text = new ChoicesText(Words.load(tables), options, format == Format.MARKDOWN);
+    ChoicesText text = new ChoicesText(options, format == Format.MARKDOWN);
     if (asked == null) {
       print(format == Format.JSON ? ChoicesJson.of(lists.all()) : text.all(lists.all()));
     } else {

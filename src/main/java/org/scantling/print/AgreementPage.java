@@ -1,7 +1,9 @@
 package org.scantling.print;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -9,10 +11,13 @@ import org.scantling.reasons.ThumbTrial.Standing;
 import org.scantling.rulebook.Agreement;
 import org.scantling.rulebook.Grid;
 import org.scantling.rulebook.ThumbRange;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.Voice;
 
 /** Thumb against calculation over a grid of sites: a table, a map of each rule, what it means. */
 final class AgreementPage {
+  private static final Sayings SAYINGS = Sayings.of("agreement");
+
   private final Agreement agreement;
   private final Voice voice;
 
@@ -26,19 +31,17 @@ final class AgreementPage {
   }
 
   private Page page() {
-    Page page = new Page().title("Thumb against calculation");
+    Page page = new Page().title(SAYINGS.say("title"));
     page.paragraph(summary());
     page.add(new Block.Grid(table()));
-    page.heading("Where a thumb alone does not ask for enough").items(shortItems());
+    page.heading(SAYINGS.say("short.heading")).items(shortItems());
     pictures(page);
-    page.heading("How often, by demand");
-    page.paragraph(
-        "Of ten sites with that value, on how many the thumb alone does not ask for enough (. for"
-            + " none).");
+    page.heading(SAYINGS.say("often.heading"));
+    page.paragraph(SAYINGS.say("often"));
     for (int axis = 0; axis < agreement.axes().size(); axis++) {
       page.add(new Block.Grid(map(axis)));
     }
-    page.heading("Grid").items(grid());
+    page.heading(SAYINGS.say("grid")).items(grid());
     return page;
   }
 
@@ -47,19 +50,15 @@ final class AgreementPage {
         agreement.rules().stream()
             .filter(rule -> agreement.count(rule, Standing.NOT_ENOUGH) > 0)
             .count();
-    int tried = agreement.sites() - agreement.without();
-    return unsafe
-        + " of "
-        + agreement.rules().size()
-        + " rules of thumb do not ask for enough somewhere on "
-        + tried
-        + " sites. None of them is relied on alone: the answer is always the larger of thumb and"
-        + " calculation."
-        + (agreement.without() > 0
-            ? " On " + agreement.without() + " more sites there is no structure."
-            : "")
-        + " "
-        + inside();
+    Map<String, String> blanks = new HashMap<>();
+    blanks.put("short", Long.toString(unsafe));
+    blanks.put("rules", Integer.toString(agreement.rules().size()));
+    blanks.put("sites", Integer.toString(agreement.sites() - agreement.without()));
+    if (agreement.without() > 0) {
+      blanks.put("without", Integer.toString(agreement.without()));
+    }
+    blanks.put("inside", inside());
+    return SAYINGS.say("summary", blanks);
   }
 
   /** What is said of ranges must hold on the grid that is tried. */
@@ -69,19 +68,17 @@ final class AgreementPage {
             .filter(rule -> agreement.inside(rule, Standing.NOT_ENOUGH) > 0)
             .toList();
     return failing.isEmpty()
-        ? "Inside the range in which a rule says that it may be relied on alone, none falls short."
-        : "Inside the range in which it says that it may be relied on alone there falls short: "
-            + Sentence.list(failing)
-            + ".";
+        ? SAYINGS.say("inside.none")
+        : SAYINGS.say("inside", "rules", Sentence.list(failing));
   }
 
   private void pictures(Page page) {
     AgreementMap map = new AgreementMap(agreement);
-    page.heading("Pictures, and where each may be relied on alone");
+    page.heading(SAYINGS.say("pictures.heading"));
     page.paragraph(legend());
     for (String rule : agreement.rules()) {
       if (agreement.count(rule, Standing.NOT_ENOUGH) > 0) {
-        page.paragraph(rule + ": " + range(rule));
+        page.paragraph(range(rule));
         page.add(new Block.Picture(map.of(rule)));
       }
     }
@@ -93,26 +90,23 @@ final class AgreementPage {
       axes.add(name(axis));
     }
     int split = axes.size() / 2;
-    return "One sign a site: "
-        + AgreementMap.SAFER
-        + " the thumb asks for more than the calculation, "
-        + AgreementMap.EQUAL
-        + " for the same, "
-        + AgreementMap.NOT_ENOUGH
-        + " for less; blank where there is no structure. Down the side "
-        + Sentence.list(axes.subList(0, split))
-        + "; across "
-        + Sentence.list(axes.subList(split, axes.size()))
-        + ", the last of them innermost, all from mild to hard.";
+    return SAYINGS.say(
+        "pictures",
+        Map.of(
+            "more", AgreementMap.SAFER,
+            "same", AgreementMap.EQUAL,
+            "less", AgreementMap.NOT_ENOUGH,
+            "down", Sentence.list(axes.subList(0, split)),
+            "across", Sentence.list(axes.subList(split, axes.size()))));
   }
 
   private String range(String rule) {
     ThumbRange range = agreement.range(rule).orElse(null);
     if (range == null) {
-      return "says no range.";
+      return SAYINGS.say("range.none", "rule", rule);
     }
     if (range.most().isEmpty()) {
-      return "never to be relied on alone: " + range.reason() + ".";
+      return SAYINGS.say("range.never", "rule", rule, "reason", range.reason());
     }
     List<String> ends = new ArrayList<>();
     for (int axis = 0; axis < agreement.axes().size(); axis++) {
@@ -121,20 +115,25 @@ final class AgreementPage {
         ends.add(name(axis) + " " + value(Objects.requireNonNull(range.most().get().get(path))));
       }
     }
-    return "alone only "
-        + (ends.isEmpty() ? "on this grid" : "up to " + Sentence.list(ends))
-        + ", where it falls short on "
-        + agreement.inside(rule, Standing.NOT_ENOUGH)
-        + " of "
-        + agreement.inside(rule)
-        + " sites: "
-        + range.reason()
-        + ".";
+    return SAYINGS.say(
+        ends.isEmpty() ? "range.grid" : "range",
+        Map.of(
+            "rule", rule,
+            "ends", Sentence.list(ends),
+            "short", Long.toString(agreement.inside(rule, Standing.NOT_ENOUGH)),
+            "sites", Long.toString(agreement.inside(rule)),
+            "reason", range.reason()));
   }
 
   private List<List<String>> table() {
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("Rule of thumb", "speaks", "safer", "equal", "not enough"));
+    rows.add(
+        List.of(
+            SAYINGS.say("column.rule"),
+            SAYINGS.say("column.speaks"),
+            SAYINGS.say("column.safer"),
+            SAYINGS.say("column.equal"),
+            SAYINGS.say("column.not-enough")));
     for (String rule : agreement.rules()) {
       rows.add(
           List.of(
@@ -150,29 +149,27 @@ final class AgreementPage {
   private List<Block.Item> shortItems() {
     List<Block.Item> items = new ArrayList<>();
     for (String rule : agreement.rules()) {
-      agreement
-          .firstShort(rule)
-          .ifPresent(
-              first ->
-                  items.add(
-                      new Block.Item(
-                          rule,
-                          "first, and mildest, on "
-                              + String.join(", ", told(first.site()))
-                              + ": "
-                              + said(first.trial().thumb())
-                              + " by thumb, "
-                              + said(first.trial().calculated())
-                              + " by calculation.")));
+      agreement.firstShort(rule).ifPresent(first -> items.add(new Block.Item(rule, first(first))));
     }
     if (items.isEmpty()) {
-      items.add(new Block.Item("", "nowhere on this grid."));
+      items.add(new Block.Item("", SAYINGS.say("short.none")));
     }
     return items;
   }
 
+  private String first(Agreement.Placed first) {
+    return SAYINGS.say(
+        "short",
+        "site",
+        String.join(", ", told(first.site())),
+        "thumb",
+        said(first.trial().thumb()),
+        "calculated",
+        said(first.trial().calculated()));
+  }
+
   private static String said(String answer) {
-    return answer.equals("0\"") ? "nothing" : answer;
+    return answer.equals("0\"") ? SAYINGS.say("nothing") : answer;
   }
 
   private List<String> told(List<String> site) {

@@ -7,7 +7,7 @@ import org.scantling.reasons.Decision;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Priority;
 import org.scantling.reasons.Reasoned;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.SubjectRow;
 import org.scantling.words.Subjects;
 import org.scantling.words.Voice;

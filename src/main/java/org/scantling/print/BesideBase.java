@@ -7,7 +7,7 @@ import java.util.Map;
 import org.scantling.reasons.CheckLimits;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.TrackRecord;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.Voice;
 
 /**

@@ -11,7 +11,7 @@ import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Reason;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.Voice;
 
 /** Explains to the builder: the number, the rule, the source, and what stopped the next smaller. */

@@ -11,7 +11,7 @@ import org.scantling.print.Block.Step;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Demand;
 import org.scantling.reasons.Proposal;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.Voice;
 import org.scantling.words.Words;
 
@@ -59,7 +59,9 @@ final class Chain {
   }
 
   private String leaf(String reference) {
-    return path(reference) ? Sayings.of("why").say("site-file", "path", reference) : voice.reference(reference);
+    return path(reference)
+        ? Sayings.of("why").say("site-file", "path", reference)
+        : voice.reference(reference);
   }
 
   /** True for a path of the site file, which counts only where the file has it. */

@@ -10,7 +10,7 @@ import org.scantling.quantity.Unit;
 import org.scantling.reasons.CheckLimits;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.TrackRecord;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.Voice;
 
 /** How a worked check is told: its name, its numbers, and how the base itself does in it. */

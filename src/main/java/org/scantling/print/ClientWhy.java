@@ -10,7 +10,7 @@ import org.scantling.reasons.Finding;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.Voice;
 
 /** Explains to the client: plain words, few numbers, nothing that is not so. */

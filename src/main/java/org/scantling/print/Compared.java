@@ -1,6 +1,6 @@
 package org.scantling.print;
 
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /**
  * One thing as the base has it and as it is here.

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Outcome;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.SubjectRow;
 import org.scantling.words.Voice;
 

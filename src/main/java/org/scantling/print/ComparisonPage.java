@@ -9,7 +9,7 @@ import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Proposal.Result;
 import org.scantling.words.Reader;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.SubjectRow;
 import org.scantling.words.Voice;
 import org.scantling.words.Words;

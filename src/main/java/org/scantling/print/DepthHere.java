@@ -117,7 +117,7 @@ final class DepthHere {
     String fill = voice.option(Question.FOOTING_BACKFILL, at.fill());
     blanks.put("stand", words.say(piers() ? "stand.piers" : "stand.ground", Map.of("fill", fill)));
     blanks.put("wind", voice.say(Measure.mph(at.windSpeedMph())));
-    blanks.put("frost", at.frostDepthIn() > 0 ? say(at.frostDepthIn()) : "none");
+    blanks.put("frost", at.frostDepthIn() > 0 ? say(at.frostDepthIn()) : words.say("none"));
     return blanks;
   }
 

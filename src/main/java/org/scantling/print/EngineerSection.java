@@ -12,7 +12,7 @@ import org.scantling.reasons.Finding;
 import org.scantling.reasons.Proposal.Result;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.Voice;
 
 /** What is said where no structure fits: what breaks it, by how much, and what would help. */

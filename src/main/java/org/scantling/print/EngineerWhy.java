@@ -12,7 +12,7 @@ import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Reason;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.Voice;
 
 /**
@@ -66,9 +66,7 @@ final class EngineerWhy {
     Map<String, String> blanks = new HashMap<>();
     blanks.put("question", decision.question().id());
     blanks.put("now", voice.say(decision.question(), decision.proposed()));
-    decision
-        .base()
-        .ifPresent(base -> blanks.put("base", voice.say(decision.question(), base)));
+    decision.base().ifPresent(base -> blanks.put("base", voice.say(decision.question(), base)));
     return SAYINGS.say("engineer.value", blanks);
   }
 
@@ -106,7 +104,8 @@ final class EngineerWhy {
                   voice.worked(each),
                   voice.formula(each) + " [" + voice.source(each.source()) + "]"));
     }
-    parts.forEach((part, items) -> page.heading(SAYINGS.say("engineer.working", "part", part)).items(items));
+    parts.forEach(
+        (part, items) -> page.heading(SAYINGS.say("engineer.working", "part", part)).items(items));
   }
 
   private void checks(Page page, Decision decision) {

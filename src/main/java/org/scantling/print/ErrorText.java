@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.scantling.tables.Shown;
+import org.scantling.sayings.Sayings;
 
 /** Messages for a terminal: no line wider than it, and what an editor looks for at its start. */
 public final class ErrorText {
@@ -26,7 +27,7 @@ public final class ErrorText {
       String shown = cut(Shown.of(line));
       letters += shown.length();
       if (letters > MOST_LETTERS) {
-        lines.add("More was wrong than fits here; mend this first.");
+        lines.add(Sayings.of("error-text").say("more"));
         break;
       }
       lines.addAll(wrapped(shown));
@@ -35,10 +36,11 @@ public final class ErrorText {
   }
 
   private static String cut(String line) {
-    return line.length() <= LONGEST_LINE
-        ? line
-        : line.substring(0, line.offsetByCodePoints(0, line.codePointCount(0, LONGEST_LINE - 1)))
-            + " ... (cut)";
+    if (line.length() <= LONGEST_LINE) {
+      return line;
+    }
+    int end = line.offsetByCodePoints(0, line.codePointCount(0, LONGEST_LINE - 1));
+    return Sayings.of("error-text").say("cut", "line", line.substring(0, end));
   }
 
   private static List<String> wrapped(String line) {

@@ -13,9 +13,11 @@ import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
 import org.scantling.rulebook.Figure;
+import org.scantling.sayings.Sayings;
 
 /** Rows of tables in words, as long or as short as there is room for. */
 final class FigureWords {
+  private static final Sayings SAYINGS = Sayings.of("rulebook");
   private static final int MOST_SINGLY = 3;
   private static final int RATIO_PLACES = 4;
 
@@ -41,7 +43,9 @@ final class FigureWords {
   }
 
   static String source(Source source) {
-    return source.kind() == SourceKind.COMMON_PRACTICE ? "common practice" : source.text();
+    return source.kind() == SourceKind.COMMON_PRACTICE
+        ? Sayings.of("voice").say("common-practice")
+        : source.text();
   }
 
   /** The rows in half a line: one by one where they are few, else by table. */
@@ -53,7 +57,9 @@ final class FigureWords {
         figures.stream()
             .collect(Collectors.groupingBy(Figure::table, TreeMap::new, Collectors.counting()));
     return tables.entrySet().stream()
-        .map(table -> table.getValue() + " rows of " + table.getKey())
+        .map(
+            table ->
+                SAYINGS.say("rows", "count", table.getValue().toString(), "table", table.getKey()))
         .collect(Collectors.joining(", "));
   }
 

@@ -1,7 +1,6 @@
 package org.scantling.print;
 
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,22 +12,20 @@ import org.scantling.quantity.Measure;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.Voice;
 
 /** What holds the pieces together, joint by joint. */
 final class JointItems {
   private static final Sayings SAYINGS = Sayings.of("proposal");
-  private static final Map<Question, String> JOINTS = new LinkedHashMap<>();
-
-  static {
-    JOINTS.put(Question.CROSSBEAM_JOINT, "crossbeam");
-    JOINTS.put(Question.HEADER_JOINT, "header");
-    JOINTS.put(Question.RAIL_JOINT, "rail");
-    JOINTS.put(Question.BRACE_JOINT, "brace");
-    JOINTS.put(Question.HEADER_STEP, "header");
-    JOINTS.put(Question.BASE_JOINT, "post");
-  }
+  private static final List<Question> JOINTS =
+      List.of(
+          Question.CROSSBEAM_JOINT,
+          Question.HEADER_JOINT,
+          Question.RAIL_JOINT,
+          Question.BRACE_JOINT,
+          Question.HEADER_STEP,
+          Question.BASE_JOINT);
 
   private final Proposal proposal;
   private final Voice voice;
@@ -46,7 +43,7 @@ final class JointItems {
   }
 
   List<Block.Item> items() {
-    return JOINTS.keySet().stream().flatMap(question -> way(question).stream()).toList();
+    return JOINTS.stream().flatMap(question -> way(question).stream()).toList();
   }
 
   private Optional<Block.Item> way(Question question) {
@@ -74,9 +71,10 @@ final class JointItems {
     return switch (question) {
       case HEADER_JOINT -> headerJoints();
       case CROSSBEAM_JOINT -> 2 * structure.geometry().crossbeamCount();
-      case BASE_JOINT -> structure.geometry().postCount();
+      case RAIL_JOINT -> 2 * count("rail");
+      case BRACE_JOINT -> 2 * count("brace");
       case HEADER_STEP -> 2 * (structure.geometry().plan().bays() - 1);
-      default -> 2 * count(JOINTS.getOrDefault(question, ""));
+      default -> structure.geometry().postCount();
     };
   }
 

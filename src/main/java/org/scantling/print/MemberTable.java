@@ -8,7 +8,7 @@ import org.scantling.design.Structure;
 import org.scantling.design.Structure.Member;
 import org.scantling.quantity.Length;
 import org.scantling.quantity.Measure;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.Voice;
 
 /** The pieces, a row for those that read alike. */

@@ -14,7 +14,7 @@ import org.scantling.reasons.Decision;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.Voice;
 
 /** The answer, in a few sentences. */
@@ -97,8 +97,7 @@ final class Opening {
     }
     return line.hadNone()
         ? added(line)
-        : SAYINGS.say(
-            "change", "now", Compared.said(line.name(), line.now()), "then", line.then());
+        : SAYINGS.say("change", "now", Compared.said(line.name(), line.now()), "then", line.then());
   }
 
   /** Knee braces are not told as braces first. */
@@ -109,8 +108,7 @@ final class Opening {
     }
     return kind.equals(line.now())
         ? SAYINGS.say("change.added", "name", kind)
-        : SAYINGS.say(
-            "change.added", "name", kind, "how", line.now().substring(kind.length() + 2));
+        : SAYINGS.say("change.added", "name", kind, "how", line.now().substring(kind.length() + 2));
   }
 
   private String checks() {

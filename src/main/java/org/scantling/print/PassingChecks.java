@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.scantling.reasons.CheckLimits;
 import org.scantling.reasons.Checked;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.Voice;
 
 /** How checks that all pass are summed up: the tightest, and what passes by the base's record. */
@@ -64,12 +64,6 @@ final class PassingChecks {
 
   private String byRecord(Checked check) {
     return SAYINGS.say(
-        "by-record",
-        "check",
-        line.name(check),
-        "used",
-        line.used(check),
-        "base",
-        line.base(check));
+        "by-record", "check", line.name(check), "used", line.used(check), "base", line.base(check));
   }
 }

@@ -15,10 +15,6 @@ import org.scantling.sayings.Sayings;
 final class RecordWords {
   private static final int YEAR = 4;
   private static final int YEAR_AND_MONTH = 7;
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("MMMM d, uuuu", Locale.ENGLISH);
-  private static final DateTimeFormatter MONTH =
-      DateTimeFormatter.ofPattern("MMMM uuuu", Locale.ENGLISH);
 
   private final Sayings sayings = Sayings.of("record");
   private final List<BaseDesign.Event> events;
@@ -56,12 +52,15 @@ final class RecordWords {
     return sayings.say(event.kind(), "date", date(event.date()), "what", what);
   }
 
-  private static String date(String written) {
-    if (written.length() == YEAR) {
-      return written;
-    }
-    return written.length() == YEAR_AND_MONTH
-        ? YearMonth.parse(written).format(MONTH)
-        : LocalDate.parse(written).format(DAY);
+  private String date(String written) {
+    return switch (written.length()) {
+      case YEAR -> written;
+      case YEAR_AND_MONTH -> YearMonth.parse(written).format(like("date.month"));
+      default -> LocalDate.parse(written).format(like("date.day"));
+    };
+  }
+
+  private DateTimeFormatter like(String saying) {
+    return DateTimeFormatter.ofPattern(sayings.say(saying), Locale.ENGLISH);
   }
 }

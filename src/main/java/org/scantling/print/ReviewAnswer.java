@@ -6,7 +6,7 @@ import java.util.Map;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Review;
 import org.scantling.reasons.Shortfall;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.Voice;
 
 /** The answer to a check, in a sentence or two. */
@@ -70,8 +70,7 @@ final class ReviewAnswer {
       case 0 -> "";
       case 1 -> SAYINGS.say("limit", "which", broken.get(0));
       default ->
-          SAYINGS.say(
-              "limits", "count", Integer.toString(broken.size()), "which", named(broken));
+          SAYINGS.say("limits", "count", Integer.toString(broken.size()), "which", named(broken));
     };
   }
 

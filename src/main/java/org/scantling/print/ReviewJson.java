@@ -5,7 +5,7 @@ import org.scantling.reasons.Checked;
 import org.scantling.reasons.Review;
 import org.scantling.reasons.Shortfall;
 import org.scantling.words.Reader;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.Voice;
 import org.scantling.words.Words;
 import tools.jackson.databind.node.ArrayNode;

@@ -16,7 +16,7 @@ import org.scantling.reasons.Review;
 import org.scantling.reasons.Shortfall;
 import org.scantling.reasons.Shortfall.Kind;
 import org.scantling.words.Reader;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.Voice;
 import org.scantling.words.Words;
 
@@ -116,8 +116,7 @@ final class ReviewPage {
         .add(grid(review.checks().stream().filter(measured.negate()).toList(), beside));
     List<Checked> prescribed = review.checks().stream().filter(measured).toList();
     if (!prescribed.isEmpty()) {
-      page.heading(SAYINGS.say("prescribed.heading"))
-          .add(grid(prescribed, beside));
+      page.heading(SAYINGS.say("prescribed.heading")).add(grid(prescribed, beside));
     }
     if (beside) {
       Map<String, String> blanks =

@@ -1,53 +1,55 @@
 package org.scantling.print;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Question;
 import org.scantling.rulebook.Figure;
 import org.scantling.rulebook.RuleEntry;
 import org.scantling.words.Reader;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.Words;
 
 /** One rule in full. */
 final class RulePage {
+  private static final Sayings SAYINGS = Sayings.of("rulebook");
+
   private RulePage() {}
 
   static Page of(RuleEntry rule, Words words, UnitSystem units) {
     Page page = new Page().title(rule.id());
     page.paragraph(opening(rule, words));
-    page.heading("Reads").items(plain(rule.reads()));
+    page.heading(SAYINGS.say("reads")).items(plain(rule.reads()));
     if (!rule.figures().isEmpty()) {
-      page.heading("Numbers").add(new Block.Grid(grid(rule.figures(), new FigureWords(units))));
+      page.heading(SAYINGS.say("numbers"))
+          .add(new Block.Grid(grid(rule.figures(), new FigureWords(units))));
     }
     List<Block.Item> said = new ArrayList<>();
     for (Reader reader : Reader.values()) {
-      String name = Sentence.capital(reader.name().toLowerCase(Locale.ROOT));
-      said.add(new Block.Item(name, rule.words().getOrDefault(reader, "no words")));
+      String name = SAYINGS.say("reader." + reader.name().toLowerCase(Locale.ROOT));
+      String told = rule.words().getOrDefault(reader, SAYINGS.say("says.nothing"));
+      said.add(new Block.Item(name, told));
     }
-    page.heading("Says").items(said);
-    page.heading("Shown by").items(plain(rule.cases()));
-    return page.paragraph("Written in rules/" + rule.place() + ".drl.");
+    page.heading(SAYINGS.say("says")).items(said);
+    page.heading(SAYINGS.say("cases")).items(plain(rule.cases()));
+    return page.paragraph(SAYINGS.say("written", "file", "rules/" + rule.place() + ".drl"));
   }
 
   private static String opening(RuleEntry rule, Words words) {
     Voices voices = new Voices(words);
-    String asked =
-        rule.questions().isEmpty()
-            ? ""
-            : Sentence.list(rule.questions().stream().map(voices::label).toList()) + ": ";
-    return Sentence.capital(asked + rule.outcome())
-        + ". It "
-        + found(rule)
-        + ". Behind it: "
-        + FigureWords.source(rule.note().source())
-        + ".";
-  }
-
-  private static String found(RuleEntry rule) {
-    String words = rule.verdict().words();
-    return words.startsWith("the answer") ? "says that " + words + " so much" : words;
+    List<String> questions = rule.questions().stream().map(voices::label).toList();
+    String finds = "finds." + rule.verdict().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    Map<String, String> blanks = new HashMap<>();
+    blanks.put("outcome", rule.outcome());
+    if (!questions.isEmpty()) {
+      blanks.put("questions", Sentence.list(questions));
+    }
+    blanks.put("finds", SAYINGS.say(finds));
+    blanks.put("source", FigureWords.source(rule.note().source()));
+    return Sentence.capital(SAYINGS.say("opening", blanks));
   }
 
   private static List<Block.Item> plain(List<String> texts) {
@@ -56,7 +58,12 @@ final class RulePage {
 
   private static List<List<String>> grid(List<Figure> figures, FigureWords told) {
     List<List<String>> grid = new ArrayList<>();
-    grid.add(List.of("Row", "Value", "Says", "Source"));
+    grid.add(
+        List.of(
+            SAYINGS.say("column.row"),
+            SAYINGS.say("column.value"),
+            SAYINGS.say("column.says"),
+            SAYINGS.say("column.source")));
     for (Figure figure : figures) {
       grid.add(
           List.of(

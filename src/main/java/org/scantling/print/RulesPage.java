@@ -8,10 +8,13 @@ import org.scantling.reasons.Question;
 import org.scantling.rulebook.RuleEntry;
 import org.scantling.rulebook.Rulebook;
 import org.scantling.rulebook.Verdict;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.Words;
 
 /** All rules, question by question along the load path. */
 final class RulesPage {
+  private static final Sayings SAYINGS = Sayings.of("rulebook");
+
   private final Rulebook book;
   private final RulePage.Voices voices;
   private final FigureWords told;
@@ -25,13 +28,14 @@ final class RulesPage {
 
   static Page of(Rulebook book, Words words, UnitSystem units) {
     RulesPage rules = new RulesPage(book, words, units);
-    rules.page.title("The rule base");
+    rules.page.title(SAYINGS.say("title"));
     rules.page.paragraph(
-        book.rules().size()
-            + " rules answer "
-            + Question.values().length
-            + " questions. Each finds something about a question; the answer is what no finding"
-            + " forbids, and the finding that set it is its reason.");
+        SAYINGS.say(
+            "all",
+            "rules",
+            Integer.toString(book.rules().size()),
+            "questions",
+            Integer.toString(Question.values().length)));
     for (Phase phase : Phase.values()) {
       for (Question question : Question.values()) {
         if (question.phase() == phase) {
@@ -39,9 +43,9 @@ final class RulesPage {
         }
       }
     }
-    rules.section("Eased limits", book.that(Verdict.EASES));
-    rules.section("Refusals", book.that(Verdict.REFUSES));
-    rules.section("Cautions", book.that(Verdict.TELLS));
+    rules.section(SAYINGS.say("eased"), book.that(Verdict.EASES));
+    rules.section(SAYINGS.say("refusals"), book.that(Verdict.REFUSES));
+    rules.section(SAYINGS.say("cautions"), book.that(Verdict.TELLS));
     return rules.page;
   }
 

@@ -1,7 +1,7 @@
 package org.scantling.print;
 
 import java.util.List;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** Small joints of sentences. */
 final class Sentence {

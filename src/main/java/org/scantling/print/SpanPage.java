@@ -14,11 +14,13 @@ import org.scantling.spans.SpanTables;
 import org.scantling.spans.TimberGrade;
 import org.scantling.spans.TimberSize;
 import org.scantling.words.Reader;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.Voice;
 import org.scantling.words.Words;
 
 /** A span table as a page: the spans first, then what the letters mean, then every assumption. */
 final class SpanPage {
+  private static final Sayings SAYINGS = Sayings.of("span-table");
   private static final int MOST_COLUMNS = 5;
 
   private final SpanTable table;
@@ -41,7 +43,8 @@ final class SpanPage {
   }
 
   private Page written() {
-    Page page = new Page().title("Span table: " + request.role().word()).paragraph(told.found());
+    Page page = new Page();
+    page.title(SAYINGS.say("title", "members", request.role().word())).paragraph(told.found());
     for (TimberGrade timber : request.timbers()) {
       page.heading(
           Sentence.capital(voice.option(Question.SPECIES, timber.species()))
@@ -51,8 +54,8 @@ final class SpanPage {
         page.add(new Block.Grid(grid(timber, steps)));
       }
     }
-    page.heading("What governs").items(legend());
-    page.heading("Assumed").items(told.items());
+    page.heading(SAYINGS.say("governs")).items(legend());
+    page.heading(SAYINGS.say("assumed")).items(told.items());
     told.openTop().ifPresent(page::paragraph);
     return page;
   }
@@ -80,7 +83,9 @@ final class SpanPage {
   }
 
   private String cell(SpanRow row) {
-    return row.reach().map(told::reach).orElse("none") + " " + letter(row.stop().id());
+    return row.reach().map(told::reach).orElseGet(() -> SAYINGS.say("none"))
+        + " "
+        + letter(row.stop().id());
   }
 
   private String letter(String id) {
@@ -96,7 +101,7 @@ final class SpanPage {
   private String meaning(SpanRow.Stop stop) {
     String source = stop.source().map(each -> " (" + voice.source(each) + ")").orElse("");
     return stop.id().equals(SpanTables.NO_VALUES)
-        ? "the standard has no such grade in this size"
+        ? SAYINGS.say("no-values")
         : voice.check(stop.id()) + source;
   }
 }

@@ -2,11 +2,12 @@ package org.scantling.print;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import org.scantling.quantity.Length;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
@@ -15,10 +16,13 @@ import org.scantling.reasons.Source;
 import org.scantling.spans.Assumptions;
 import org.scantling.spans.Role;
 import org.scantling.spans.SpanTable;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.Voice;
 
 /** Everything that a span table rests on, in words: who knows it can match the table. */
 final class SpanWords {
+  private static final Sayings SAYINGS = Sayings.of("span-table");
+
   private final SpanTable table;
   private final Assumptions assumed;
   private final Voice voice;
@@ -51,37 +55,40 @@ final class SpanWords {
   }
 
   String found() {
-    return switch (table.request().role()) {
-      case CROSSBEAMS -> "Longest clear span by size and spacing, rounded down.";
-      case HEADERS -> "Longest clear span by size and width of top carried, rounded down.";
-      case POSTS ->
-          table.request().byHeight()
-              ? "Greatest area of top carried, by size and height, rounded down."
-              : "Greatest height by size and area of top carried, rounded down.";
-    };
+    return SAYINGS.say(
+        switch (table.request().role()) {
+          case CROSSBEAMS -> "found.crossbeams";
+          case HEADERS -> "found.headers";
+          case POSTS -> table.request().byHeight() ? "found.posts.by-height" : "found.posts";
+        });
   }
 
   List<Block.Item> items() {
     List<Block.Item> items = new ArrayList<>();
-    items.add(new Block.Item("Loads", loads()));
+    items.add(item("loads.lead", loads()));
     boolean post = table.request().role() == Role.POSTS;
     if (!post) {
-      items.add(new Block.Item("Sag", sag()));
+      items.add(item("sag.lead", sag()));
     }
-    items.add(new Block.Item("Timber", timber()));
+    items.add(item("timber.lead", timber()));
     if (post) {
-      items.add(new Block.Item("Post", post()));
+      items.add(item("post.lead", post()));
     } else {
-      items.add(new Block.Item("Span", span()));
-      items.add(new Block.Item("Top edge", edge()));
-      items.add(new Block.Item("Notches", notches()));
-      plies().ifPresent(text -> items.add(new Block.Item("Boards side by side", text)));
+      items.add(item("span.lead", span()));
+      items.add(item("edge.lead", edge()));
+      items.add(item("notches.lead", notches()));
+      plies().ifPresent(text -> items.add(item("plies.lead", text)));
     }
-    items.add(
-        new Block.Item(
-            "Design values",
-            table.values().stream().map(Source::text).collect(Collectors.joining("; ")) + "."));
+    items.add(item("values.lead", phrases(table.values().stream().map(Source::text).toList())));
     return items;
+  }
+
+  private static Block.Item item(String lead, String text) {
+    return new Block.Item(SAYINGS.say(lead), text);
+  }
+
+  private static String phrases(List<String> phrases) {
+    return String.join("; ", phrases) + ".";
   }
 
   /** What else an open top is checked for, and how milder conditions are asked for. */
@@ -89,120 +96,97 @@ final class SpanWords {
     if (table.request().role() == Role.POSTS) {
       return Optional.empty();
     }
-    return Optional.of(
-        assumed.beam().heldAlong()
-            ? "These are the spans of a decked top. An open top has nothing that holds its timbers"
-                + " from rolling, and somebody climbs on it: leave --repetitive and --top-edge out,"
-                + " and the spans are those of an open top, shorter by far."
-            : "These are the spans of an open top, where one person may stand at the worst place."
-                + " propose also checks the tails, the notches and the joints of this walk."
-                + " For a decked top: --top-edge held --person \"0 lb\" --own-weight included.");
+    return Optional.of(SAYINGS.say(assumed.beam().heldAlong() ? "top.decked" : "top.open"));
   }
 
   private String loads() {
     Assumptions.Loads loads = assumed.loads();
-    String person =
-        loads.personLb() > 0
-            ? "; or one person of " + voice.say(new Measure(loads.personLb(), Unit.POUND))
-            : "";
-    return psf(loads.deadPsf())
-        + " dead, the timber's own weight "
-        + (loads.ownWeightAdded() ? "added, wet" : "in it")
-        + "; "
-        + psf(loads.livePsf())
-        + " live, load duration factor "
-        + plain(loads.durationFactor())
-        + person
-        + ".";
-  }
-
-  private static String creep(String times) {
-    return times.equals("2") ? "doubled" : "counted " + times + " times";
+    Map<String, String> blanks = new HashMap<>();
+    blanks.put("dead", psf(loads.deadPsf()));
+    blanks.put("live", psf(loads.livePsf()));
+    blanks.put("factor", plain(loads.durationFactor()));
+    if (loads.personLb() > 0) {
+      blanks.put("person", pounds(loads.personLb()));
+    }
+    return SAYINGS.say(loads.ownWeightAdded() ? "loads.weight-added" : "loads", blanks);
   }
 
   private String sag() {
-    return "under live load alone "
-        + share(assumed.sag().liveDivisor())
-        + "; under everything "
-        + share(assumed.sag().totalDivisor())
-        + (assumed.sag().totalDivisor().isPresent()
-            ? ", the permanent part " + creep(plain(assumed.sag().creepFactor())) + " for creep."
-            : ".");
+    Assumptions.Sag sag = assumed.sag();
+    Map<String, String> blanks = new HashMap<>();
+    blanks.put("live", share(sag.liveDivisor()));
+    blanks.put("all", share(sag.totalDivisor()));
+    if (sag.totalDivisor().isPresent()) {
+      blanks.put("creep", creep(plain(sag.creepFactor())));
+    }
+    return SAYINGS.say("sag", blanks);
+  }
+
+  private static String creep(String times) {
+    return times.equals("2") ? SAYINGS.say("creep.doubled") : SAYINGS.say("creep", "times", times);
   }
 
   private static String share(OptionalDouble divisor) {
     return divisor.isPresent()
-        ? "at most 1/" + plain(divisor.getAsDouble()) + " of the span"
-        : "no limit";
+        ? SAYINGS.say("share", "divisor", plain(divisor.getAsDouble()))
+        : SAYINGS.say("share.none");
   }
 
   private String timber() {
-    double shared = assumed.use().repetitiveFactor();
-    return (assumed.use().wet() ? "wet service" : "dry service: not for timber in the open")
-        + "; "
-        + (assumed.use().incised() ? "incised" : "not incised")
-        + "; "
-        + (shared > 1
-            ? "repetitive factor " + plain(shared) + " on dimension lumber."
-            : "every piece by itself, no repetitive factor.");
+    Assumptions.Use use = assumed.use();
+    return phrases(
+        List.of(
+            SAYINGS.say(use.wet() ? "service.wet" : "service.dry"),
+            SAYINGS.say(use.incised() ? "incised" : "incised.not"),
+            use.repetitiveFactor() > 1
+                ? SAYINGS.say("repetitive", "factor", plain(use.repetitiveFactor()))
+                : SAYINGS.say("repetitive.not")));
   }
 
   private String span() {
     Assumptions.Beam beam = assumed.beam();
-    String spans =
-        beam.spanCount() == 1 ? "one simple span" : beam.spanCount() + " equal spans in a row";
-    return "clear, between the faces of the supports; "
-        + spans
-        + "; "
-        + (beam.supportIn() > 0
-            ? "bearing " + inches(beam.supportIn()) + " long on each support"
-            : "crushing on the supports not checked")
-        + "; shear checked "
-        + (beam.shearOneDepthAway() ? "one depth from the supports." : "at the supports.");
+    return phrases(
+        List.of(
+            SAYINGS.say("span.clear"),
+            SAYINGS.say("span.count", "spans", Integer.toString(beam.spanCount())),
+            beam.supportIn() > 0
+                ? SAYINGS.say("bearing", "length", inches(beam.supportIn()))
+                : SAYINGS.say("bearing.not"),
+            SAYINGS.say(beam.shearOneDepthAway() ? "shear.away" : "shear")));
   }
 
   private String edge() {
-    return assumed.beam().heldAlong()
-        ? "held from rolling over all along, as decking holds it."
-        : "free from support to support.";
+    return SAYINGS.say(assumed.beam().heldAlong() ? "edge.held" : "edge.free");
   }
 
   private String notches() {
     return assumed.beam().notchIn() > 0
-        ? inches(assumed.beam().notchIn()) + " over each support."
-        : "none.";
+        ? SAYINGS.say("notches", "depth", inches(assumed.beam().notchIn()))
+        : SAYINGS.say("notches.none");
   }
 
   private Optional<String> plies() {
     boolean several = table.request().sizes().stream().anyMatch(size -> size.plies() > 1);
-    if (!several) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        assumed.beam().apart()
-            ? "on either side of the posts; one board is checked for the whole load, as this"
-                + " program builds them."
-            : "fastened to each other so that they share the load.");
+    return several
+        ? Optional.of(SAYINGS.say(assumed.beam().apart() ? "plies.apart" : "plies"))
+        : Optional.empty();
   }
 
   private String post() {
     Assumptions.Post post = assumed.post();
-    String push =
-        post.pushLb() > 0
-            ? "wind pushes its top with "
-                + voice.say(new Measure(post.pushLb(), Unit.POUND))
-                + " at strength level"
-            : "no wind";
-    return (post.topHeld()
-            ? "both ends held from swaying, free to turn"
-            : "held by the ground, free at the top")
-        + "; load "
-        + (post.eccentricityRatio() > 0
-            ? "1/" + plain(1 / post.eccentricityRatio()) + " of the depth off center"
-            : "on the center")
-        + "; "
-        + push
-        + ".";
+    return phrases(
+        List.of(
+            SAYINGS.say(post.topHeld() ? "post.held" : "post.free"),
+            post.eccentricityRatio() > 0
+                ? SAYINGS.say("load.off-center", "part", plain(1 / post.eccentricityRatio()))
+                : SAYINGS.say("load.centered"),
+            post.pushLb() > 0
+                ? SAYINGS.say("wind", "push", pounds(post.pushLb()))
+                : SAYINGS.say("wind.none")));
+  }
+
+  private String pounds(double amount) {
+    return voice.say(new Measure(amount, Unit.POUND));
   }
 
   private String psf(double amount) {

@@ -2,7 +2,7 @@ package org.scantling.print;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 
 /** What changed, side by side, and what stayed. */
 final class ThenAndNow {

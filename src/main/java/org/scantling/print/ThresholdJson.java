@@ -24,10 +24,12 @@ public final class ThresholdJson {
   private static final String NO_STRUCTURE = "needs-engineer";
 
   private final ThresholdSentences sentences;
+  private final ReachSentences ends;
 
   private ThresholdJson(Words words) {
     this.sentences =
         new ThresholdSentences(words, words.voice(Reader.BUILDER, UnitSystem.IMPERIAL), true);
+    this.ends = new ReachSentences(words, words.voice(Reader.BUILDER, UnitSystem.IMPERIAL));
   }
 
   public static String of(Thresholds thresholds, Words words) {
@@ -104,7 +106,7 @@ public final class ThresholdJson {
     step(node, end.at(), end.beyond());
     node.put("to", proposed ? NO_STRUCTURE : "proposed");
     node.put("governs", end.refused().reason().note().id());
-    node.put("text", proposed ? sentences.end(reach, end) : sentences.begins(reach, end));
+    node.put("text", proposed ? ends.end(reach, end) : ends.begins(reach, end));
     return node;
   }
 

@@ -12,7 +12,7 @@ import org.scantling.reasons.Reach;
 import org.scantling.reasons.Stretch;
 import org.scantling.reasons.Threshold;
 import org.scantling.reasons.Thresholds;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.SubjectRow;
 
 /** How far each choice holds: by subject, then how far a structure goes at all. */
@@ -25,6 +25,7 @@ final class ThresholdPage {
   private final Thresholds thresholds;
   private final boolean asked;
   private final ThresholdSentences sentences;
+  private final ReachSentences ends;
   private final List<String> along = new ArrayList<>();
   private final List<String> unmoved = new ArrayList<>();
 
@@ -36,6 +37,7 @@ final class ThresholdPage {
     this.thresholds = thresholds;
     this.asked = asked;
     this.sentences = new ThresholdSentences(told.words(), told.voice(), asked);
+    this.ends = new ReachSentences(told.words(), told.voice());
   }
 
   Page page() {
@@ -128,7 +130,7 @@ final class ThresholdPage {
   private void ends(Page page) {
     List<Block.Item> items = new ArrayList<>();
     for (Reach reach : thresholds.reaches()) {
-      reach.ends().forEach(end -> items.add(new Block.Item("", sentences.end(reach, end))));
+      reach.ends().forEach(end -> items.add(new Block.Item("", ends.end(reach, end))));
     }
     if (!items.isEmpty()) {
       page.heading(SAYINGS.say("ends.heading")).items(items);
@@ -136,11 +138,10 @@ final class ThresholdPage {
   }
 
   private void none(Page page, NeedsEngineer refused) {
-    page.paragraph(
-        SAYINGS.say("none", "why", Stopped.sentences(told.voice(), refused)));
+    page.paragraph(SAYINGS.say("none", "why", Stopped.sentences(told.voice(), refused)));
     List<Block.Item> items = new ArrayList<>();
     for (Reach reach : thresholds.reaches()) {
-      reach.ends().forEach(end -> items.add(new Block.Item("", sentences.begins(reach, end))));
+      reach.ends().forEach(end -> items.add(new Block.Item("", ends.begins(reach, end))));
     }
     if (items.isEmpty()) {
       page.paragraph(SAYINGS.say("none.possible"));
@@ -156,7 +157,7 @@ final class ThresholdPage {
       if (reach.least() instanceof Outcome.Word) {
         kinds.add(told.voice().path(reach.demand().path()));
       } else {
-        numbers.add(sentences.searched(reach));
+        numbers.add(ends.searched(reach));
       }
     }
     return SAYINGS.say(

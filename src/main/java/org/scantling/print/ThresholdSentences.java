@@ -1,14 +1,10 @@
 package org.scantling.print;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
-import org.scantling.quantity.Measure;
 import org.scantling.reasons.Choice;
-import org.scantling.reasons.Demand;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Question;
@@ -16,10 +12,8 @@ import org.scantling.reasons.Reach;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Stretch;
 import org.scantling.reasons.Threshold;
-import org.scantling.tables.DemandRow;
 import org.scantling.words.Choices;
-import org.scantling.words.Sayings;
-import org.scantling.words.ValuePhrase;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.Voice;
 import org.scantling.words.Words;
 
@@ -30,6 +24,7 @@ final class ThresholdSentences {
   private final Words words;
   private final Choices choices;
   private final Voice voice;
+  private final DemandWords demands;
   private final boolean full;
 
   /**
@@ -39,6 +34,7 @@ final class ThresholdSentences {
     this.words = words;
     this.choices = words.choices();
     this.voice = voice;
+    this.demands = new DemandWords(words, voice);
     this.full = full;
   }
 
@@ -69,14 +65,14 @@ final class ThresholdSentences {
                     SAYINGS.say(
                         "group",
                         "demands",
-                        either(alike),
+                        demands.either(alike),
                         "value",
                         said(first.question(), alike.get(0).there())))
             .toList();
     return SAYINGS.say(
         "groups",
         "demands",
-        Sentence.capital(with(groups.get(0))),
+        Sentence.capital(demands.anyOf(groups.get(0))),
         "then",
         turned(first, pronoun(first.question())),
         "others",
@@ -92,9 +88,9 @@ final class ThresholdSentences {
 
   private String number(Threshold point, String subject) {
     Map<String, String> blanks = new HashMap<>(why(point));
-    blanks.put("demand", phrase(point.demand(), number(point.at())));
+    blanks.put("demand", demands.phrase(point.demand(), point.at()));
     blanks.put("choice", clause("stays", point.question(), point.here(), subject));
-    blanks.put("beyond", number(point.beyond()));
+    blanks.put("beyond", demands.value(point.demand(), point.beyond()));
     blanks.put(
         "then",
         point.there().refused()
@@ -106,62 +102,13 @@ final class ThresholdSentences {
   private String words(List<Threshold> alike, String subject) {
     Threshold first = alike.get(0);
     Map<String, String> blanks = new HashMap<>(why(first));
-    blanks.put("demands", Sentence.capital(with(alike)));
+    blanks.put("demands", Sentence.capital(demands.anyOf(alike)));
     blanks.put("then", turned(first, subject));
     return SAYINGS.say("with", blanks);
   }
 
   private String turned(Threshold point, String subject) {
     return clause("becomes", point.question(), point.there(), subject);
-  }
-
-  private String either(List<Threshold> alike) {
-    return Sentence.either(
-        alike.stream().map(point -> value(point.demand(), point.beyond())).toList());
-  }
-
-  /** Any of these values; what has words of its own, such as no climber at all, comes last. */
-  private String with(List<Threshold> alike) {
-    Demand demand = alike.get(0).demand();
-    List<Threshold> plain =
-        alike.stream().filter(point -> own(demand, point.beyond()).isEmpty()).toList();
-    List<String> parts = new ArrayList<>();
-    if (!plain.isEmpty()) {
-      parts.add(phrase(demand, either(plain)));
-    }
-    alike.forEach(point -> own(demand, point.beyond()).ifPresent(parts::add));
-    return Sentence.either(parts);
-  }
-
-  private String with(Demand demand, Outcome value) {
-    return own(demand, value).orElseGet(() -> phrase(demand, value(demand, value)));
-  }
-
-  private Optional<String> own(Demand demand, Outcome value) {
-    return voice.changes().without(demand, value);
-  }
-
-  /** Where a structure ends. */
-  String end(Reach reach, Reach.End end) {
-    Demand demand = reach.demand();
-    Map<String, String> blanks = new HashMap<>();
-    blanks.put("why", Stopped.sentences(voice, end.refused()));
-    if (end.at() instanceof Outcome.Word) {
-      blanks.put("demand", with(demand, end.beyond()));
-      return SAYINGS.say("end", blanks);
-    }
-    blanks.put("demand", phrase(demand, number(end.at())));
-    blanks.put("beyond", number(end.beyond()));
-    return SAYINGS.say(end.up() ? "end.up-to" : "end.down-to", blanks);
-  }
-
-  /** Where a structure begins, for a site that has none today. */
-  String begins(Reach reach, Reach.End end) {
-    String saying =
-        end.beyond() instanceof Outcome.Word
-            ? "possible"
-            : end.up() ? "possible.from" : "possible.down-to";
-    return SAYINGS.say(saying, "demand", with(reach.demand(), end.beyond()));
   }
 
   /** A choice that comes back: every stretch of it. */
@@ -175,14 +122,14 @@ final class ThresholdSentences {
                         "value",
                         said(question, each.choice()),
                         "last",
-                        number(each.last())))
+                        demands.value(reach.demand(), each.last())))
             .toList();
     return SAYINGS.say(
         "mixed",
         "count",
         count(question),
         "least",
-        number(reach.least()),
+        demands.value(reach.demand(), reach.least()),
         "stretches",
         Sentence.list(parts));
   }
@@ -190,13 +137,6 @@ final class ThresholdSentences {
   /** The same where the stretches are too many to tell. */
   String comesBack(Question question) {
     return SAYINGS.say("mixed.many", "count", count(question));
-  }
-
-  /** What was searched along a demand that is a number. */
-  String searched(Reach reach) {
-    return phrase(
-        reach.demand(),
-        SAYINGS.say("range", "least", number(reach.least()), "most", number(reach.most())));
   }
 
   String noun(Question question) {
@@ -259,19 +199,5 @@ final class ThresholdSentences {
       return voice.say(question, made.decision().proposed());
     }
     return SAYINGS.say(choice.refused() ? "value.refused" : "value.none");
-  }
-
-  private String phrase(Demand demand, String value) {
-    DemandRow row = words.tables().demands().row(demand.path());
-    return ValuePhrase.said(row.words(), value);
-  }
-
-  private String number(Outcome number) {
-    Measure measure = ((Outcome.Amount) number).measure();
-    return voice.say(measure);
-  }
-
-  private String value(Demand demand, Outcome value) {
-    return value instanceof Outcome.Word word ? voice.option(demand, word.text()) : number(value);
   }
 }

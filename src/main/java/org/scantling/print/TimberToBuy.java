@@ -12,7 +12,7 @@ import org.scantling.design.WayOfBuilding;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Question;
 import org.scantling.tables.TimberUse;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.Voice;
 
 /** What the timber is, how the headers are cut of it, and what no yard sells as long as it is. */
@@ -62,8 +62,7 @@ final class TimberToBuy {
     List<String> parts = new ArrayList<>();
     roles.forEach(
         (timber, of) ->
-            parts.add(
-                SAYINGS.say("timber.some", "members", Sentence.list(of), "timber", timber)));
+            parts.add(SAYINGS.say("timber.some", "members", Sentence.list(of), "timber", timber)));
     return SAYINGS.say("timber.several", "timbers", String.join("; ", parts));
   }
 

@@ -7,7 +7,7 @@ import org.scantling.reasons.Finding;
 import org.scantling.reasons.LeastChange;
 import org.scantling.reasons.Proposal.Result;
 import org.scantling.words.Reader;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.Topic;
 
 /** Explains what was decided about a topic to one reader. */
@@ -59,8 +59,6 @@ final class WhyPage {
     return SAYINGS.say(
         "none",
         "why",
-        part
-            ? new EngineerSection(told).broken(broken)
-            : Stopped.sentences(told.voice(), broken));
+        part ? new EngineerSection(told).broken(broken) : Stopped.sentences(told.voice(), broken));
   }
 }

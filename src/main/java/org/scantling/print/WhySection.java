@@ -12,7 +12,7 @@ import org.scantling.reasons.Finding;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Priority;
 import org.scantling.reasons.TimberRole;
-import org.scantling.words.Sayings;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.SubjectRow;
 import org.scantling.words.Voice;
 

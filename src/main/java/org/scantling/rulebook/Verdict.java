@@ -16,12 +16,6 @@ public enum Verdict {
   TELLS,
   NONE;
 
-  /** What the rule does, in words. */
-  public String words() {
-    return Sayings.of("rule-base")
-        .say("verdict." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
-  }
-
   /** By the name of the finding that a rule makes. */
   static Verdict of(String finding) {
     return switch (finding.toLowerCase(Locale.ROOT)) {
