@@ -6,8 +6,8 @@ import java.util.stream.Collectors;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Stated;
-import org.scantling.words.Reader;
 import org.scantling.sayings.Sayings;
+import org.scantling.words.Reader;
 import org.scantling.words.Voice;
 import org.scantling.words.Words;
 

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
+import org.scantling.sayings.Sayings;
 import org.scantling.words.ClosedList;
 import org.scantling.words.ListValue;
-import org.scantling.sayings.Sayings;
 
 /** The words that a site file accepts, and how to tell which is right. */
 final class ChoicesPage {

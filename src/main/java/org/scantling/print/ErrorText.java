@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.scantling.tables.Shown;
 import org.scantling.sayings.Sayings;
+import org.scantling.tables.Shown;
 
 /** Messages for a terminal: no line wider than it, and what an editor looks for at its start. */
 public final class ErrorText {

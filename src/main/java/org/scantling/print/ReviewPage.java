@@ -15,8 +15,8 @@ import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Review;
 import org.scantling.reasons.Shortfall;
 import org.scantling.reasons.Shortfall.Kind;
-import org.scantling.words.Reader;
 import org.scantling.sayings.Sayings;
+import org.scantling.words.Reader;
 import org.scantling.words.Voice;
 import org.scantling.words.Words;
 

@@ -9,8 +9,8 @@ import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Question;
 import org.scantling.rulebook.Figure;
 import org.scantling.rulebook.RuleEntry;
-import org.scantling.words.Reader;
 import org.scantling.sayings.Sayings;
+import org.scantling.words.Reader;
 import org.scantling.words.Words;
 
 /** One rule in full. */

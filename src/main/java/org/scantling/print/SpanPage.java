@@ -7,6 +7,7 @@ import java.util.Map;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Question;
+import org.scantling.sayings.Sayings;
 import org.scantling.spans.SpanRequest;
 import org.scantling.spans.SpanRow;
 import org.scantling.spans.SpanTable;
@@ -14,7 +15,6 @@ import org.scantling.spans.SpanTables;
 import org.scantling.spans.TimberGrade;
 import org.scantling.spans.TimberSize;
 import org.scantling.words.Reader;
-import org.scantling.sayings.Sayings;
 import org.scantling.words.Voice;
 import org.scantling.words.Words;
 

@@ -13,10 +13,10 @@ import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Source;
+import org.scantling.sayings.Sayings;
 import org.scantling.spans.Assumptions;
 import org.scantling.spans.Role;
 import org.scantling.spans.SpanTable;
-import org.scantling.sayings.Sayings;
 import org.scantling.words.Voice;
 
 /** Everything that a span table rests on, in words: who knows it can match the table. */

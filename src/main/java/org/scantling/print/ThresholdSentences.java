@@ -12,8 +12,8 @@ import org.scantling.reasons.Reach;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Stretch;
 import org.scantling.reasons.Threshold;
-import org.scantling.words.Choices;
 import org.scantling.sayings.Sayings;
+import org.scantling.words.Choices;
 import org.scantling.words.Voice;
 import org.scantling.words.Words;
 

@@ -11,8 +11,8 @@ import org.scantling.design.Structure.Member;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Question;
-import org.scantling.tables.TimberUse;
 import org.scantling.sayings.Sayings;
+import org.scantling.tables.TimberUse;
 import org.scantling.words.Voice;
 
 /** What the timber is, how the headers are cut of it, and what no yard sells as long as it is. */

@@ -6,8 +6,8 @@ import org.scantling.reasons.Decision;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.LeastChange;
 import org.scantling.reasons.Proposal.Result;
-import org.scantling.words.Reader;
 import org.scantling.sayings.Sayings;
+import org.scantling.words.Reader;
 import org.scantling.words.Topic;
 
 /** Explains what was decided about a topic to one reader. */

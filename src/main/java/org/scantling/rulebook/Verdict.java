@@ -1,7 +1,6 @@
 package org.scantling.rulebook;
 
 import java.util.Locale;
-import org.scantling.sayings.Sayings;
 
 /** What a rule may find. */
 public enum Verdict {

@@ -54,6 +54,9 @@ public final class Sayings {
     }
     return words.filled(
         blank -> Optional.ofNullable(blanks.get(blank)),
-        blank -> !blanks.getOrDefault(blank, "").isEmpty());
+        blank ->
+            blank.endsWith(Template.FLAG)
+                ? blanks.containsKey(blank.replace(Template.FLAG, ""))
+                : !blanks.getOrDefault(blank, "").isEmpty());
   }
 }

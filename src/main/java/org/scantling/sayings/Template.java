@@ -12,13 +12,17 @@ import java.util.regex.Pattern;
 /**
  * A sentence with blanks: {@code {height}} is filled in, and a part in square brackets is left out
  * where one of its blanks has nothing to fill it with; brackets without a blank stay as they are.
- * {@code {bays|bay|bays}} is a count with its noun: the first of the two words goes with one. {@code {bays?One bay is|# bays are}} chooses by a
- * count and says it only where {@code #} stands for it.
+ * {@code {bays|bay|bays}} is a count with its noun: the first of the two words goes with one.
+ * {@code {bays?One bay is|# bays are}} chooses by a count and says it only where {@code #} stands
+ * for it. {@code {new!}} says nothing: its part is said where there is such a blank at all.
  */
 public final class Template {
   private static final Pattern BLANK =
-      Pattern.compile("\\{([A-Za-z-]+)(?:([|?])([^{}|]+)\\|([^{}|]+))?}");
+      Pattern.compile("\\{([A-Za-z-]+!?)(?:([|?])([^{}|]+)\\|([^{}|]+))?}");
   private static final Pattern PART = Pattern.compile("\\[([^\\[\\]{}]*\\{[^\\[\\]]*)]");
+
+  /** Ends the name of a blank that is there or not, and says nothing itself. */
+  static final String FLAG = "!";
 
   /** In figures or in letters. */
   private static final Set<String> ONE = Set.of("1", "one");
@@ -41,7 +45,7 @@ public final class Template {
    * @throws IllegalArgumentException when a needed blank stays empty
    */
   public String filled(Function<String, Optional<String>> fill) {
-    return filled(fill, name -> fill.apply(name).isPresent());
+    return filled(fill, name -> fill.apply(name.replace(FLAG, "")).isPresent());
   }
 
   /**
@@ -56,10 +60,12 @@ public final class Template {
             .matcher(whole)
             .replaceAll(
                 blank ->
-                    quoted(
-                        fill.apply(blank.group(1))
-                            .map(said -> counted(said, blank))
-                            .orElseThrow(() -> empty(blank.group(1))))));
+                    blank.group(1).endsWith(FLAG)
+                        ? ""
+                        : quoted(
+                            fill.apply(blank.group(1))
+                                .map(said -> counted(said, blank))
+                                .orElseThrow(() -> empty(blank.group(1))))));
   }
 
   private static String counted(String said, MatchResult blank) {

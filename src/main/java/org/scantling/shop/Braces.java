@@ -8,9 +8,9 @@ import org.scantling.design.Point;
 import org.scantling.design.Structure;
 import org.scantling.design.TopLine;
 import org.scantling.reasons.Question;
+import org.scantling.sayings.Sayings;
 import org.scantling.tables.FastenerRow;
 import org.scantling.tables.JointRow;
-import org.scantling.sayings.Sayings;
 
 /**
  * The knee braces: at 45 degrees, lapping post and beam face to face. Legs run between middle

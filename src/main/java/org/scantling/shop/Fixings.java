@@ -6,9 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.scantling.reasons.Question;
+import org.scantling.sayings.Sayings;
 import org.scantling.tables.FastenerRow;
 import org.scantling.tables.JointRow;
-import org.scantling.sayings.Sayings;
 
 /** Counts nails, screws, bolts and steel parts, joint by joint. */
 final class Fixings {

@@ -10,8 +10,8 @@ import org.scantling.design.Point;
 import org.scantling.design.Structure;
 import org.scantling.design.TopLine;
 import org.scantling.reasons.Question;
-import org.scantling.tables.JointRow;
 import org.scantling.sayings.Sayings;
+import org.scantling.tables.JointRow;
 
 /** The headers: notched over their posts and bored for lag screws, or bored for bolts. */
 final class Headers {

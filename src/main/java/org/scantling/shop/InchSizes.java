@@ -3,8 +3,8 @@ package org.scantling.shop;
 import org.scantling.quantity.InchText;
 import org.scantling.quantity.Length;
 import org.scantling.quantity.RatingText;
-import org.scantling.tables.FastenerRow;
 import org.scantling.sayings.Sayings;
+import org.scantling.tables.FastenerRow;
 
 /**
  * Fasteners are of inch sizes and keep their names; where the yard thinks in millimetres, what they

@@ -2,8 +2,8 @@ package org.scantling.shop;
 
 import java.util.OptionalDouble;
 import org.scantling.reasons.Question;
-import org.scantling.tables.JointRow;
 import org.scantling.sayings.Sayings;
+import org.scantling.tables.JointRow;
 
 /** Steel parts that their makers rate: brackets, straps, hangers, post bases. */
 final class MakersParts {

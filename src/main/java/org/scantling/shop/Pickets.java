@@ -7,8 +7,8 @@ import org.scantling.design.HeaderPiece;
 import org.scantling.design.KneeBraces;
 import org.scantling.design.Point;
 import org.scantling.reasons.Question;
-import org.scantling.tables.SizeRow;
 import org.scantling.sayings.Sayings;
+import org.scantling.tables.SizeRow;
 
 /**
  * The pickets, upright from rail to header, and the blocks between the boards of a pair that they

@@ -1,8 +1,8 @@
 package org.scantling.shop;
 
 import org.scantling.design.Structure.Member;
-import org.scantling.tables.TimberUse;
 import org.scantling.sayings.Sayings;
+import org.scantling.tables.TimberUse;
 
 /**
  * Of what timber a piece is.

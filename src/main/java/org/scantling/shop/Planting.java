@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Set;
 import org.scantling.design.Geometry;
 import org.scantling.design.Site;
+import org.scantling.sayings.Sayings;
 import org.scantling.tables.ClimberRow;
 import org.scantling.tables.VineRow;
-import org.scantling.sayings.Sayings;
 
 /** Works out where climbers are planted and how the wires of each run. */
 final class Planting {

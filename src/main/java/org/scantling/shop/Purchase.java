@@ -10,8 +10,8 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.scantling.reasons.Question;
-import org.scantling.tables.FastenerRow;
 import org.scantling.sayings.Sayings;
+import org.scantling.tables.FastenerRow;
 
 /** Writes the buying list. */
 final class Purchase {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.scantling.design.Geometry;
 import org.scantling.design.TopLine;
-import org.scantling.tables.NumberRow;
 import org.scantling.sayings.Sayings;
+import org.scantling.tables.NumberRow;
 
 /** Works out the set-out. */
 final class SettingOut {

@@ -11,9 +11,9 @@ import org.scantling.quantity.MeasureText;
 import org.scantling.quantity.Unit;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Question;
+import org.scantling.sayings.Sayings;
 import org.scantling.tables.JointRow;
 import org.scantling.tables.StepRow;
-import org.scantling.sayings.Sayings;
 
 /** Fills the numbers of this structure into the order of work. */
 final class StepWords {

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.scantling.sayings.Sayings;
 import org.scantling.tables.FreshWeight;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.Sold;
-import org.scantling.sayings.Sayings;
 
 /** Plans the timber of a whole job, size by size. */
 final class Timbers {

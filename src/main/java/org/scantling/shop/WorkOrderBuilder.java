@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
-import org.scantling.tables.StepRow;
 import org.scantling.sayings.Sayings;
+import org.scantling.tables.StepRow;
 
 /** Puts the order of work together from the rows that hold for this structure. */
 final class WorkOrderBuilder {

@@ -6,8 +6,8 @@
  * Lengths in inches, as the tape rounds them: to a sixteenth, or to a millimetre where the timber
  * is metric.
  *
- * <p>May depend on: quantity, design, reasons, sayings, tables, cutting, words, and the pages of print.
- * Entry point: {@link org.scantling.shop.Lists}.
+ * <p>May depend on: quantity, design, reasons, sayings, tables, cutting, words, and the pages of
+ * print. Entry point: {@link org.scantling.shop.Lists}.
  */
 @NullMarked
 package org.scantling.shop;

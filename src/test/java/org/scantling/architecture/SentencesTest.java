@@ -35,7 +35,18 @@ class SentencesTest {
       Pattern.compile("new (IllegalArgument|IllegalState|UncheckedIO)Exception\\([^;]*;");
 
   @ParameterizedTest
-  @ValueSource(strings = {"visit", "depths", "shop", "cli", "intake", "tables", "rulebook", "words", "print"})
+  @ValueSource(
+      strings = {
+        "visit",
+        "depths",
+        "shop",
+        "cli",
+        "intake",
+        "tables",
+        "rulebook",
+        "words",
+        "print"
+      })
   void no_sentence_stands_in_java(String pack) throws IOException {
     List<String> found = new ArrayList<>();
     for (Path file : sources(CODE.resolve(pack))) {

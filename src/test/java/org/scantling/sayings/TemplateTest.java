@@ -52,6 +52,13 @@ class TemplateTest {
   }
 
   @Test
+  void a_blank_may_be_there_or_not_and_say_nothing() {
+    String text = "{size}[{new!}, new here].";
+    assertThat(filled(text, Map.of("size", "4x4", "new", ""))).isEqualTo("4x4, new here.");
+    assertThat(filled(text, Map.of("size", "4x4"))).isEqualTo("4x4.");
+  }
+
+  @Test
   void a_sentence_ends_once() {
     assertThat(filled("{a}.", Map.of("a", "One end."))).isEqualTo("One end.");
     assertThat(filled("{a}", Map.of("a", "and so on, ..."))).isEqualTo("and so on, ...");
