@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.scantling.reasons.Question;
+import org.scantling.sayings.Sayings;
 import org.scantling.sayings.WordFile;
 
 /**

@@ -5,6 +5,7 @@ import org.scantling.quantity.Length;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.MeasureText;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.sayings.Sayings;
 
 /** Numbers that somebody outside the trade can picture. */
 final class ClientNumbers {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.scantling.quantity.Check;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.MeasureText;
+import org.scantling.sayings.Sayings;
 
 /** How far over a limit something is, in words. */
 final class Excess {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.scantling.sayings.Sayings;
 import org.scantling.sayings.WordFile;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.Tables;

@@ -2,6 +2,7 @@ package org.scantling.words;
 
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Stated;
+import org.scantling.sayings.Sayings;
 
 /** How the things that reasons point at are called: paths of the site file, rows, checks. */
 final class References {

@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.scantling.reasons.Question;
+import org.scantling.sayings.Sayings;
 
 /** Finds the questions behind a word, in the singular or the plural. */
 final class TopicFinder {

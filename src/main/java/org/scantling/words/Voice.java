@@ -20,6 +20,7 @@ import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
 import org.scantling.reasons.Stated;
 import org.scantling.reasons.TimberRole;
+import org.scantling.sayings.Sayings;
 import org.scantling.sayings.Template;
 import org.scantling.tables.CalculationRow;
 import org.scantling.tables.CheckNature;
