@@ -2,6 +2,8 @@ package org.scantling.answers;
 
 import static org.scantling.reasons.Question.*;
 
+import java.util.Optional;
+import org.scantling.design.Bays;
 import org.scantling.design.Geometry;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Question;
@@ -11,16 +13,18 @@ import org.scantling.tables.SizeRow;
 public final class AnswerGeometry {
   private AnswerGeometry() {}
 
-  public static Geometry of(Answers answers, Stock stock, double endMarginIn) {
+  /**
+   * @param endMarginIn least distance from the last crossbeam to the end of the header
+   * @param told the bays where they are told one by one, instead of as so many of one length
+   */
+  public static Geometry of(
+      Answers answers, Stock stock, double endMarginIn, Optional<Bays> told) {
     SizeRow post = stock.row(answers.option(POST_SIZE));
     SizeRow header = stock.row(answers.option(HEADER_SIZE));
     SizeRow crossbeam = stock.row(answers.option(CROSSBEAM_SIZE));
     boolean paired = Stock.plies(answers.option(HEADER_SIZE)) > 1;
     return new Geometry(
-        new Geometry.Plan(
-            answers.number(ROW_SPACING),
-            answers.number(BAY),
-            Integer.parseInt(answers.option(BAYS))),
+        new Geometry.Plan(answers.number(ROW_SPACING), along(answers, told)),
         new Geometry.Posts(post.thicknessIn(), answers.number(POST_HEIGHT)),
         new Geometry.Headers(
             paired,
@@ -38,6 +42,12 @@ public final class AnswerGeometry {
             answers.has(CROSSBEAM_BLOCKING)
                 && answers.option(CROSSBEAM_BLOCKING).equals(WayOfBuilding.OVER_HEADERS),
             doubled(answers)));
+  }
+
+  private static Bays along(Answers answers, Optional<Bays> told) {
+    int count = Integer.parseInt(answers.option(BAYS));
+    return told.filter(bays -> bays.count() == count)
+        .orElseGet(() -> Bays.of(count, answers.number(BAY)));
   }
 
   /** Crossbeams are doubled for the braces that hold posts on brackets, and nowhere else. */

@@ -55,7 +55,7 @@ public final class BaseRecord {
   }
 
   public Geometry geometry() {
-    return AnswerGeometry.of(answers(), stock, endMarginIn);
+    return AnswerGeometry.of(answers(), stock, endMarginIn, Optional.of(base.posts().along()));
   }
 
   private void plan() {
@@ -166,7 +166,8 @@ public final class BaseRecord {
     for (int spaces = 1; spaces <= base.crossbeams().count(); spaces++) {
       double spacingIn = base.posts().bayIn() / spaces;
       int onTails = 2 * (int) Math.max(0, Math.floor(reachIn / spacingIn + 1e-9));
-      int miss = Math.abs(base.posts().bays() * spaces + 1 + onTails - base.crossbeams().count());
+      int inBays = base.posts().along().spaces(spaces);
+      int miss = Math.abs(inBays + 1 + onTails - base.crossbeams().count());
       if (miss < bestMiss) {
         best = spaces;
         bestMiss = miss;

@@ -62,7 +62,7 @@ public final class CheckContext {
   private final Tables tables;
   private final Optional<Yard> yard;
   private final Stock stock;
-  private final double slopeRatio;
+  private final GivenLayout given;
   private final ResultCache cache;
   private final Answers answers;
   private final Open open;
@@ -76,23 +76,23 @@ public final class CheckContext {
 
   /**
    * @param yard where the timber is bought, if its list is at hand
-   * @param slopeRatio fall of the ground over its length in plan
+   * @param given what of the layout is no answer
    */
   public CheckContext(
       Tables tables,
       Optional<Yard> yard,
       Stock stock,
-      double slopeRatio,
+      GivenLayout given,
       ResultCache cache,
       Answers answers) {
-    this(tables, yard, stock, slopeRatio, cache, answers, new Open(false, false));
+    this(tables, yard, stock, given, cache, answers, new Open(false, false));
   }
 
   private CheckContext(
       Tables tables,
       Optional<Yard> yard,
       Stock stock,
-      double slopeRatio,
+      GivenLayout given,
       ResultCache cache,
       Answers answers,
       Open open) {
@@ -100,7 +100,7 @@ public final class CheckContext {
     this.tables = tables;
     this.yard = yard;
     this.stock = stock;
-    this.slopeRatio = slopeRatio;
+    this.given = given;
     this.cache = cache;
     this.answers = answers;
   }
@@ -110,7 +110,7 @@ public final class CheckContext {
   }
 
   private Geometry laidOut() {
-    return AnswerGeometry.of(answers, stock, thumb("crossbeam.end-margin"));
+    return AnswerGeometry.of(answers, stock, thumb("crossbeam.end-margin"), given.told());
   }
 
   /** The lengths that can be bought here of what was decided for a role, shortest first. */
@@ -125,7 +125,7 @@ public final class CheckContext {
   /** The same context for a structure whose seats are still to be decided. */
   public CheckContext seatsOpen() {
     return new CheckContext(
-        tables, yard, stock, slopeRatio, cache, answers, new Open(true, open.asDug()));
+        tables, yard, stock, given, cache, answers, new Open(true, open.asDug()));
   }
 
   /**
@@ -141,7 +141,7 @@ public final class CheckContext {
             : open.seatsOpen() && question == HEADER_SIZE
                 ? seated(other, HEADER_NOTCH, share * stock.row(option).widthIn())
                 : other;
-    return new CheckContext(tables, yard, stock, slopeRatio, cache, seated, open);
+    return new CheckContext(tables, yard, stock, given, cache, seated, open);
   }
 
   private static Answers seated(Answers answers, Question notch, double mostIn) {
@@ -151,14 +151,14 @@ public final class CheckContext {
   /** The same context where every answer is final: posts stand in the holes as they are dug. */
   public CheckContext asDug() {
     return new CheckContext(
-        tables, yard, stock, slopeRatio, cache, answers, new Open(open.seatsOpen(), true));
+        tables, yard, stock, given, cache, answers, new Open(open.seatsOpen(), true));
   }
 
   /** Fall of the headers over their length in plan. */
   double fallRatio() {
     boolean follows =
         answers.has(TOP_LINE) && answers.option(TOP_LINE).equals(WayOfBuilding.FOLLOWS_GROUND);
-    return follows ? slopeRatio : 0;
+    return follows ? given.slopeRatio() : 0;
   }
 
   /** Length along the headers over length in plan. */
@@ -524,7 +524,7 @@ public final class CheckContext {
   }
 
   double slopeRatio() {
-    return slopeRatio;
+    return given.slopeRatio();
   }
 
   public Tables tables() {

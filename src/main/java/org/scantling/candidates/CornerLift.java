@@ -43,9 +43,9 @@ public final class CornerLift {
     return spanIn * Math.max(geometry.crossbeamSpacingIn(), spanIn * row("span-share"));
   }
 
-  /** What hangs on one post: half of every crossbeam of a bay. */
+  /** What hangs on one post: half of every crossbeam of a bay, of the shortest to be safe. */
   private double postAreaIn2() {
-    return geometry.plan().bayIn() * halfIn();
+    return geometry.plan().along().shortestIn() * halfIn();
   }
 
   /** Half of a crossbeam, from its tip to the middle of the walk. */

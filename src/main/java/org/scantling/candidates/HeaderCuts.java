@@ -113,7 +113,7 @@ public final class HeaderCuts {
 
   /** No more bays than these are as long as what is sold, tails and plumb cuts left out. */
   private int mostBays() {
-    double bayIn = geometry.plan().bayIn() * top.stretchRatio();
+    double bayIn = geometry.plan().along().shortestIn() * top.stretchRatio();
     return Math.min(bays(), (int) ((longestSoldIn() + LAST_BITS) / bayIn));
   }
 
@@ -121,6 +121,11 @@ public final class HeaderCuts {
    * @param most bays of a piece that are worth trying
    */
   private List<List<Integer>> inPieces(int pieces, int most) {
+    if (!geometry.plan().along().even()) {
+      return unevenWays(pieces, most, bays()).stream()
+          .filter(way -> longestIn(way) <= longestSoldIn() + LAST_BITS)
+          .toList();
+    }
     List<List<Integer>> ways = new ArrayList<>();
     int between = pieces - 2;
     int mostBetween = between == 0 ? 1 : most;
@@ -137,6 +142,22 @@ public final class HeaderCuts {
         if (longestIn(way) <= longestSoldIn() + LAST_BITS) {
           ways.add(way);
         }
+      }
+    }
+    return ways;
+  }
+
+  /** All ways to share so many bays among so many pieces. */
+  private static List<List<Integer>> unevenWays(int pieces, int most, int bays) {
+    if (pieces == 1) {
+      return bays <= most ? List.of(List.of(bays)) : List.of();
+    }
+    List<List<Integer>> ways = new ArrayList<>();
+    for (int first = 1; first <= Math.min(most, bays - pieces + 1); first++) {
+      for (List<Integer> rest : unevenWays(pieces - 1, most, bays - first)) {
+        List<Integer> way = new ArrayList<>(List.of(first));
+        way.addAll(rest);
+        ways.add(way);
       }
     }
     return ways;
@@ -177,6 +198,9 @@ public final class HeaderCuts {
 
   private int shared(List<Integer> way) {
     List<Integer> cuts = new Splice(way).cuts();
+    if (!geometry.plan().along().mirrored()) {
+      return cuts.size();
+    }
     return (int) cuts.stream().filter(each -> cuts.contains(bays() - each)).count();
   }
 

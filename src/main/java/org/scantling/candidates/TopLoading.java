@@ -79,7 +79,7 @@ public final class TopLoading {
    */
   public OpenTop inLeaf() {
     return OpenTop.tried(
-        context.geometry().crossbeams().breadthPerSpacingIn(),
+        context.geometry().breadthPerSpacingIn(),
         context.geometry().crossbeamSpacingIn(),
         context.vine().canopyFillLeafRatio());
   }

@@ -62,7 +62,8 @@ public final class BracedWalk {
    * @param legIn 0 where posts stand too close for any
    */
   public static boolean fits(Geometry geometry, double legIn) {
-    double apartIn = Math.min(geometry.plan().bayIn(), geometry.plan().rowSpacingIn());
+    double apartIn =
+        Math.min(geometry.plan().along().shortestIn(), geometry.plan().rowSpacingIn());
     double heightIn = geometry.headerTopIn() - geometry.headers().depthIn() / 2;
     return legIn > 0 && apartIn - 2 * legIn > LEAST_APART_IN && heightIn - legIn > LEAST_APART_IN;
   }
@@ -108,7 +109,7 @@ public final class BracedWalk {
   private BracedPlane.Outline alongOutline() {
     List<Double> posts = new ArrayList<>();
     for (int post = 0; post <= row.splice().bayCount(); post++) {
-      posts.add(post * geometry.plan().bayIn());
+      posts.add(row.geometry().plan().along().alongIn(post));
     }
     double heightIn = geometry.headerTopIn() - geometry.headers().depthIn() / 2;
     return new BracedPlane.Outline(
@@ -189,7 +190,7 @@ public final class BracedWalk {
             / 2;
     List<FrameLoad> loads = new ArrayList<>();
     for (int post = 0; post <= row.splice().bayCount() && moreLb > 0; post++) {
-      loads.add(beam.point(post * geometry.plan().bayIn(), moreLb));
+      loads.add(beam.point(row.geometry().plan().along().alongIn(post), moreLb));
     }
     return loads;
   }

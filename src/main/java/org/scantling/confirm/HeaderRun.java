@@ -6,6 +6,9 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.scantling.design.Geometry;
 import org.scantling.design.Splice;
@@ -57,6 +60,9 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
   }
 
   private HeaderRun shortened(int mostBays) {
+    if (!geometry.plan().along().even()) {
+      return this;
+    }
     Splice fewer = splice.shortened(mostBays);
     return fewer.bayCount() < splice.bayCount()
         ? new HeaderRun(geometry.inBays(fewer.bayCount()), fewer, each)
@@ -73,7 +79,7 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
   double[] posts() {
     double[] posts = new double[geometry.plan().bays() + 1];
     for (int i = 0; i < posts.length; i++) {
-      posts[i] = geometry.headerTailIn() + i * geometry.plan().bayIn();
+      posts[i] = geometry.headerTailIn() + geometry.plan().along().alongIn(i);
     }
     return posts;
   }
@@ -83,16 +89,42 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
    * alone are listed span by span.
    */
   private BeamLoads loads() {
-    List<Double> places = geometry.crossbeamsAtIn().stream().map(this::fromTip).toList();
     return new BeamLoads(
-        BeamLoads.points(places, 1),
-        BeamLoads.points(places, each.vinesLb()),
-        bySpan(places, each.liveLb()),
+        crossbeams().stream().<BeamLoad>map(place -> new BeamLoad.Point(place.atIn(), 1)).toList(),
+        points(each.vinesLb()),
+        bySpan(each.liveLb()),
         BeamLoads.points(peopleFromTipIn(), each.personLb()),
-        bySpan(places, each.snowLb()),
-        BeamLoads.points(places, each.windDownLb()),
-        BeamLoads.points(places, -each.windUpLb()),
-        BeamLoads.points(places, -each.postUpLb()));
+        bySpan(each.snowLb()),
+        points(each.windDownLb()),
+        points(-each.windUpLb()),
+        points(-each.postUpLb()));
+  }
+
+  /**
+   * A crossbeam on the line.
+   *
+   * @param atIn from the tip
+   * @param shareRatio what of the widest spacing lies on it
+   */
+  private record Place(double atIn, double shareRatio) {}
+
+  private List<Place> crossbeams() {
+    List<Double> places = geometry.crossbeamsAtIn();
+    List<Double> shares = geometry.crossbeamSharesRatio();
+    return IntStream.range(0, places.size())
+        .mapToObj(i -> new Place(fromTip(places.get(i)), shares.get(i)))
+        .toList();
+  }
+
+  /** On every crossbeam what lies on one where they are farthest apart, or its share of that. */
+  private List<BeamLoad> points(double forceLb) {
+    return points(crossbeams(), forceLb);
+  }
+
+  private static List<BeamLoad> points(List<Place> places, double forceLb) {
+    return places.stream()
+        .<BeamLoad>map(place -> new BeamLoad.Point(place.atIn(), place.shareRatio() * forceLb))
+        .toList();
   }
 
   /** Places of one person worth trying, from the tip; on each piece that is unlike the others. */
@@ -151,7 +183,8 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
     people.add(posts[0] + geometry.posts().breadthIn() / 2);
     for (int piece : unlike()) {
       int first = splice.firstPost(piece);
-      int last = Math.min(splice.lastPost(piece), first + FRAME_BAYS);
+      int end = splice.lastPost(piece);
+      int last = geometry.plan().along().even() ? Math.min(end, first + FRAME_BAYS) : end;
       for (int post = first; post < last; post++) {
         people.add((posts[post] + posts[post + 1]) / 2);
         people.add(posts[post + 1]);
@@ -165,13 +198,19 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
    * place as good as one at the mirrored place.
    */
   boolean mirrored() {
-    return splice.equals(splice.turned());
+    return geometry.plan().along().mirrored() && splice.equals(splice.turned());
   }
 
-  /** Only the first and the last piece may be unlike those between; a whole header is the same. */
+  /**
+   * Of equal bays only the first and the last piece may be unlike those between; a whole header is
+   * the same.
+   */
   private Set<Integer> unlike() {
-    Set<Integer> unlike = new LinkedHashSet<>();
     int last = splice.pieceCount() - 1;
+    if (!geometry.plan().along().even()) {
+      return IntStream.rangeClosed(0, last).boxed().collect(Collectors.toCollection(TreeSet::new));
+    }
+    Set<Integer> unlike = new LinkedHashSet<>();
     unlike.add(0);
     unlike.add(Math.min(1, last));
     if (!mirrored()) {
@@ -180,8 +219,9 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
     return unlike;
   }
 
-  private List<List<BeamLoad>> bySpan(List<Double> places, double forceLb) {
+  private List<List<BeamLoad>> bySpan(double forceLb) {
     List<List<BeamLoad>> loads = new ArrayList<>();
+    List<Place> places = crossbeams();
     double[] marks = marks();
     for (int i = 0; i + 1 < marks.length; i++) {
       loads.add(between(places, marks[i], marks[i + 1], forceLb));
@@ -200,9 +240,10 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
 
   /** A crossbeam over a post counts with the bay to its right; over a post it bends nothing. */
   private static List<BeamLoad> between(
-      List<Double> places, double fromIn, double toIn, double forceLb) {
-    return BeamLoads.points(
-        places.stream().filter(place -> place >= fromIn && place < toIn).toList(), forceLb);
+      List<Place> places, double fromIn, double toIn, double forceLb) {
+    return points(
+        places.stream().filter(place -> place.atIn() >= fromIn && place.atIn() < toIn).toList(),
+        forceLb);
   }
 
   private double fromTip(double fromFirstPostIn) {

@@ -1,5 +1,6 @@
 package org.scantling.confirm;
 
+import org.scantling.design.Bays;
 import org.scantling.design.Geometry;
 
 /** What of a walk stands square to the wind, as far as it leans on the hardest-pressed post. */
@@ -15,7 +16,7 @@ final class WindFaces {
   /** The part of a side that leans on the hardest-pressed post. */
   WindFace side() {
     double endsIn2 =
-        geometry.crossbeams().breadthPerSpacingIn()
+        geometry.breadthPerSpacingIn()
             * geometry.crossbeams().depthIn()
             * headerShareIn()
             / geometry.crossbeamSpacingIn();
@@ -45,11 +46,18 @@ final class WindFaces {
 
   private double picketIn2() {
     double longIn = Math.max(0, headerUndersideIn() - sides.railTopIn());
-    return sides.pickets()
-        * sides.picketBreadthIn()
-        * longIn
-        * tributaryIn()
-        / geometry.plan().bayIn();
+    return mostPicketsPerIn() * sides.picketBreadthIn() * longIn * tributaryIn();
+  }
+
+  /** Where they stand closest: every bay is divided so that none stand wider than in the longest. */
+  private double mostPicketsPerIn() {
+    Bays bays = geometry.plan().along();
+    int inLongest = (int) Math.round(sides.pickets()) + 1;
+    double most = sides.pickets() / bays.longestIn();
+    for (int bay = 0; bay < bays.count() && !bays.even(); bay++) {
+      most = Math.max(most, (bays.spacesIn(bay, inLongest) - 1) / bays.lengthIn(bay));
+    }
+    return most;
   }
 
   /** By moments about the foot: half of it at the header, half at the rail. */
@@ -82,8 +90,7 @@ final class WindFaces {
 
   /** Length of side that leans on the hardest-pressed post. */
   double tributaryIn() {
-    double bayIn = geometry.plan().bayIn();
-    return geometry.plan().bays() > 1 ? bayIn : bayIn / 2;
+    return geometry.plan().along().tributaryIn();
   }
 
   /** As much of it as is clear of the posts. */
@@ -94,8 +101,8 @@ final class WindFaces {
 
   /** Length of header, tail included, that leans on it. */
   double headerShareIn() {
-    double bayIn = geometry.plan().bayIn();
-    double endIn = bayIn / 2 + geometry.headerTailIn();
-    return geometry.plan().bays() > 1 ? Math.max(bayIn, endIn) : endIn;
+    Bays bays = geometry.plan().along();
+    double endBayIn = Math.max(bays.lengthIn(0), bays.lengthIn(bays.count() - 1));
+    return Math.max(bays.tributaryIn(), endBayIn / 2 + geometry.headerTailIn());
   }
 }

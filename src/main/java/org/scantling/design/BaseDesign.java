@@ -62,8 +62,7 @@ public record BaseDesign(
         new Posts(
             posts.size(),
             posts.rowSpacingIn(),
-            posts.bayIn(),
-            posts.bays(),
+            posts.along(),
             posts.heightIn(),
             0,
             posts.footing(),
@@ -132,8 +131,7 @@ public record BaseDesign(
   /**
    * @param size nominal size, such as 4x4
    * @param rowSpacingIn centre to centre of the rows
-   * @param bayIn centre to centre along the walk
-   * @param bays bays along the walk
+   * @param along the bays along the walk
    * @param heightIn from finished ground to the top of the post
    * @param embedmentIn depth below finished ground
    * @param footing embedded, concrete or bracket
@@ -143,13 +141,43 @@ public record BaseDesign(
   public record Posts(
       String size,
       double rowSpacingIn,
-      double bayIn,
-      int bays,
+      Bays along,
       double heightIn,
       double embedmentIn,
       String footing,
       Optional<String> backfill,
-      OptionalDouble holeDiameterIn) {}
+      OptionalDouble holeDiameterIn) {
+    /** So many equal bays. */
+    public Posts(
+        String size,
+        double rowSpacingIn,
+        double bayIn,
+        int bays,
+        double heightIn,
+        double embedmentIn,
+        String footing,
+        Optional<String> backfill,
+        OptionalDouble holeDiameterIn) {
+      this(
+          size,
+          rowSpacingIn,
+          Bays.of(bays, bayIn),
+          heightIn,
+          embedmentIn,
+          footing,
+          backfill,
+          holeDiameterIn);
+    }
+
+    /** The longest bay: all of them, where they are equal. */
+    public double bayIn() {
+      return along.longestIn();
+    }
+
+    public int bays() {
+      return along.count();
+    }
+  }
 
   /**
    * @param style on-top or paired

@@ -51,7 +51,7 @@ public record CutHeaders(TopLine top, Splice splice) {
   }
 
   private List<HeaderPiece> cut(boolean turned) {
-    List<Integer> order = (turned ? splice.turned() : splice).bays();
+    List<Integer> order = (turned && turns() ? splice.turned() : splice).bays();
     List<HeaderPiece> runs = new ArrayList<>();
     int post = 0;
     for (int piece = 0; piece < order.size(); piece++) {
@@ -62,9 +62,17 @@ public record CutHeaders(TopLine top, Splice splice) {
     return runs;
   }
 
+  /**
+   * True where the other board of a pair can lie turned end for end, which brings its joints over
+   * other posts; where bays differ from both ends it is cut as the first.
+   */
+  public boolean turns() {
+    return geometry().plan().along().mirrored();
+  }
+
   private HeaderPiece run(int from, int to, boolean cutFirst, boolean cutLast) {
     double tailIn = geometry().headerTailIn();
-    double spanIn = (to - from) * geometry().plan().bayIn() * top.stretchRatio();
+    double spanIn = (top.alongIn(to) - top.alongIn(from)) * top.stretchRatio();
     return new HeaderPiece(
         from,
         to,
@@ -74,7 +82,7 @@ public record CutHeaders(TopLine top, Splice splice) {
         cutLast,
         new Point(top.alongIn(from), 0, top.topIn(from)),
         top.headerFallRatio(),
-        geometry().plan().bayIn());
+        geometry().plan().along());
   }
 
   /** How much longer the lower edge of a board is where it is cut plumb over a post. */
@@ -91,17 +99,18 @@ public record CutHeaders(TopLine top, Splice splice) {
     double tailIn = geometry().headerTailIn();
     double stepIn = geometry().headers().paired() ? 0 : geometry().posts().breadthIn() / 2;
     for (int bay = 0; bay <= last; bay++) {
+      double bayIn = geometry().plan().along().lengthIn(bay);
       runs.add(
           new HeaderPiece(
               bay,
               bay + 1,
               bay == 0 ? -tailIn : stepIn,
-              geometry().plan().bayIn() + (bay == last ? tailIn : stepIn),
+              bayIn + (bay == last ? tailIn : stepIn),
               bay > 0,
               bay < last,
               new Point(top.alongIn(bay), 0, top.seatIn(bay)),
               0,
-              geometry().plan().bayIn()));
+              geometry().plan().along()));
     }
     return runs;
   }

@@ -1,11 +1,10 @@
 package org.scantling.design;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Where everything stands: a walk of equal bays between two rows, seen from the datum post. Lengths
- * in inches, along the walk from the centre of the first post, across it from the centre of the
+ * Where everything stands: a walk of bays between two rows, seen from the datum post. Lengths in
+ * inches, along the walk from the centre of the first post, across it from the centre of the
  * near row, upward from finished ground.
  *
  * @param plan rows and bays
@@ -17,10 +16,23 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
 
   /**
    * @param rowSpacingIn centre to centre of the rows
-   * @param bayIn centre to centre along the walk
-   * @param bays equal bays
+   * @param along the bays along the walk
    */
-  public record Plan(double rowSpacingIn, double bayIn, int bays) {}
+  public record Plan(double rowSpacingIn, Bays along) {
+    /** So many equal bays. */
+    public Plan(double rowSpacingIn, double bayIn, int bays) {
+      this(rowSpacingIn, Bays.of(bays, bayIn));
+    }
+
+    public int bays() {
+      return along.count();
+    }
+
+    /** The longest bay: all of them, where they are equal. */
+    public double bayIn() {
+      return along.longestIn();
+    }
+  }
 
   /**
    * @param breadthIn dressed breadth, square
@@ -44,7 +56,7 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
   }
 
   /**
-   * @param perBay equal spaces between crossbeams in a bay
+   * @param perBay equal spaces between crossbeams in a bay, the longest where they are unequal
    * @param breadthIn dressed thickness
    * @param depthIn dressed depth
    * @param overhangIn past the outer face of the header
@@ -86,11 +98,6 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
       return pliesAtPosts() * breadthIn;
     }
 
-    /** Breadth of timber over one spacing, taken over a whole bay. */
-    public double breadthPerSpacingIn() {
-      return breadthIn + (breadthAtPostsIn() - breadthIn) / perBay;
-    }
-
     /**
      * Least distance from its centre to the end of the header, all of its breadth on the header.
      */
@@ -104,7 +111,7 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
     }
   }
 
-  /** The same over another number of bays. */
+  /** The same over another number of equal bays. */
   public Geometry inBays(int bays) {
     return new Geometry(
         new Plan(plan.rowSpacingIn(), plan.bayIn(), bays), posts, headers, crossbeams);
@@ -112,7 +119,7 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
 
   /** First to last post, centre to centre. */
   public double lengthIn() {
-    return plan.bayIn() * plan.bays();
+    return plan.along().overallIn();
   }
 
   /** Free width between the inner faces of the rows. */
@@ -120,7 +127,7 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
     return plan.rowSpacingIn() - posts.breadthIn();
   }
 
-  /** Corner to corner of one bay, between post centres. */
+  /** Corner to corner of the longest bay, between post centres. */
   public double bayDiagonalIn() {
     return Math.hypot(plan.bayIn(), plan.rowSpacingIn());
   }
@@ -157,8 +164,29 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
     return plan.rowSpacingIn() + 2 * crossbeamTailIn();
   }
 
+  private CrossbeamLine line(int onTail) {
+    return new CrossbeamLine(plan.along(), crossbeams.perBay(), onTail);
+  }
+
+  /** From crossbeam to crossbeam, where it is most. */
   public double crossbeamSpacingIn() {
-    return plan.bayIn() / crossbeams.perBay();
+    return line(0).spacingIn();
+  }
+
+  /** The same in one bay. */
+  public double crossbeamSpacingIn(int bay) {
+    return line(0).spacingIn(bay);
+  }
+
+  /** Spaces between the crossbeams of a bay. */
+  public int spacesIn(int bay) {
+    return line(0).spacesIn(bay);
+  }
+
+  /** Breadth of timber over one spacing, taken over the bay with the fewest crossbeams. */
+  public double breadthPerSpacingIn() {
+    return crossbeams.breadthIn()
+        + (crossbeams.breadthAtPostsIn() - crossbeams.breadthIn()) / line(0).fewestSpaces();
   }
 
   /** From face to face of neighbouring crossbeams: what a block between them is long. */
@@ -168,9 +196,16 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
 
   /** The same where it is least, beside those at the posts. */
   public double narrowestGapIn() {
-    double besideIn =
-        crossbeams.perBay() > 1 ? crossbeams.breadthIn() : crossbeams.breadthAtPostsIn();
-    return crossbeamSpacingIn() - (crossbeams.breadthAtPostsIn() + besideIn) / 2;
+    double least = narrowestGapIn(0);
+    for (int bay = 1; bay < plan.bays() && !plan.along().even(); bay++) {
+      least = Math.min(least, narrowestGapIn(bay));
+    }
+    return least;
+  }
+
+  private double narrowestGapIn(int bay) {
+    double besideIn = spacesIn(bay) > 1 ? crossbeams.breadthIn() : crossbeams.breadthAtPostsIn();
+    return crossbeamSpacingIn(bay) - (crossbeams.breadthAtPostsIn() + besideIn) / 2;
   }
 
   /** Blocks between crossbeams on both headers; none where they stand by themselves. */
@@ -190,7 +225,7 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
   }
 
   public int crossbeamCount() {
-    return plan.bays() * crossbeams.perBay() + 1 + 2 * crossbeamsOnTail();
+    return line(crossbeamsOnTail()).count();
   }
 
   /** Timbers across the walk, both of each pair counted. */
@@ -203,12 +238,15 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
    * negative.
    */
   public List<Double> crossbeamsAtIn() {
-    List<Double> places = new ArrayList<>();
-    int first = -crossbeamsOnTail();
-    for (int i = first; i < first + crossbeamCount(); i++) {
-      places.add(i * crossbeamSpacingIn());
-    }
-    return places;
+    return line(crossbeamsOnTail()).placesIn();
+  }
+
+  /**
+   * What of the widest spacing lies on each crossbeam, in their order: half of the space on either
+   * side, and of the first and the last the whole of the one beside them.
+   */
+  public List<Double> crossbeamSharesRatio() {
+    return line(crossbeamsOnTail()).sharesRatio();
   }
 
   /** Top of the headers, where the crossbeams sit. */

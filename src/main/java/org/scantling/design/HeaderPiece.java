@@ -12,7 +12,7 @@ package org.scantling.design;
  * @param cutLast true where another piece meets it over its last post
  * @param seat top of its first post where the header meets it, in the near row
  * @param fallRatio fall of the header over its length in plan
- * @param bayIn bay in plan
+ * @param bays in plan, of the whole walk
  */
 public record HeaderPiece(
     int fromPost,
@@ -23,7 +23,7 @@ public record HeaderPiece(
     boolean cutLast,
     Point seat,
     double fallRatio,
-    double bayIn) {
+    Bays bays) {
 
   public double lengthIn() {
     return lastIn - firstIn;
@@ -35,7 +35,7 @@ public record HeaderPiece(
 
   /** Where the middle of a post meets the line. */
   public double postIn(int post) {
-    return (post - fromPost) * bayIn * stretchRatio();
+    return (bays.alongIn(post) - bays.alongIn(fromPost)) * stretchRatio();
   }
 
   /** The point of the site at that distance along the header and that height over its line. */

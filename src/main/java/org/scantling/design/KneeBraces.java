@@ -71,12 +71,13 @@ public record KneeBraces(TopLine top, double legIn, double depthIn, double feetA
    */
   public double longestLegIn(double braceIn) {
     Geometry geometry = top.geometry();
-    double freeIn = geometry.plan().bayIn() - geometry.posts().breadthIn() / 2 - braceIn;
-    double reachIn = freeIn - aboveAlongIn() - depthIn * SINE;
+    double takenIn =
+        geometry.posts().breadthIn() / 2 + braceIn + aboveAlongIn() + depthIn * SINE;
     int side = side(top);
     double longestIn = Double.POSITIVE_INFINITY;
     for (int post = 0; post < top.posts(); post++) {
       if (bay(post, -side)) {
+        double reachIn = bayIn(post, -side) - takenIn;
         longestIn = Math.min(longestIn, bay(post, side) ? legForIn(post, reachIn) : reachIn);
       }
     }
@@ -95,6 +96,11 @@ public record KneeBraces(TopLine top, double legIn, double depthIn, double feetA
   /** True where a bay lies on that side of the post. */
   private boolean bay(int post, int towards) {
     return post + towards >= 0 && post + towards < top.posts();
+  }
+
+  /** The bay on that side of the post. */
+  private double bayIn(int post, int towards) {
+    return top.geometry().plan().along().lengthIn(towards > 0 ? post : post - 1);
   }
 
   private Along along(int post, int towards, boolean outside, double mostUpIn) {

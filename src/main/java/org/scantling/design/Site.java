@@ -181,16 +181,46 @@ public record Site(
    * @param clearWidthIn free width asked for between the rows
    * @param users who and what passes
    * @param headroomIn free height asked for under the lowest overhead timber
-   * @param bays number of equal bays asked for
+   * @param bays number of bays asked for
+   * @param baysIn each of them, from the first post on, where they are asked for by their lengths
    */
   public record Walkway(
       double lengthIn,
       OptionalDouble clearWidthIn,
       List<User> users,
       OptionalDouble headroomIn,
-      OptionalInt bays) {
+      OptionalInt bays,
+      List<Double> baysIn) {
     public Walkway {
       users = List.copyOf(users);
+      baysIn = List.copyOf(baysIn);
+    }
+
+    /** A walk of equal bays. */
+    public Walkway(
+        double lengthIn,
+        OptionalDouble clearWidthIn,
+        List<User> users,
+        OptionalDouble headroomIn,
+        OptionalInt bays) {
+      this(lengthIn, clearWidthIn, users, headroomIn, bays, List.of());
+    }
+
+    /** The bays that are asked for by their lengths. */
+    public Optional<Bays> divided() {
+      return baysIn.isEmpty() ? Optional.empty() : Optional.of(Bays.of(baysIn));
+    }
+
+    /** A longer or shorter walk, whose bays grow with it where they are asked for by length. */
+    public Walkway ofLength(double otherLengthIn) {
+      double ratio = otherLengthIn / lengthIn;
+      return new Walkway(
+          otherLengthIn,
+          clearWidthIn,
+          users,
+          headroomIn,
+          bays,
+          baysIn.stream().map(each -> each * ratio).toList());
     }
 
     /** A walk whose number of bays is left to the rules. */
@@ -199,7 +229,7 @@ public record Site(
       this(lengthIn, clearWidthIn, users, headroomIn, OptionalInt.empty());
     }
 
-    /** The same walk divided into so many bays, of another length. */
+    /** The same walk divided into so many equal bays, of another length. */
     public Walkway dividedInto(int otherBays, double otherLengthIn) {
       return new Walkway(otherLengthIn, clearWidthIn, users, headroomIn, OptionalInt.of(otherBays));
     }

@@ -23,7 +23,7 @@ public record TopLine(Geometry geometry, String kind, double slopeRatio, double 
     return stepped() && post > 0 && post < posts() - 1;
   }
 
-  /** Fall from the header of one bay to that of the next. */
+  /** Fall from the header of one bay to that of the next, over the longest bay. */
   public double stepIn() {
     return stepped() ? slopeRatio * geometry.plan().bayIn() : 0;
   }
@@ -40,7 +40,18 @@ public record TopLine(Geometry geometry, String kind, double slopeRatio, double 
   }
 
   public double alongIn(int post) {
-    return post * geometry.plan().bayIn();
+    return geometry.plan().along().alongIn(post);
+  }
+
+  /** The post that stands nearest to a place along the walk. */
+  public int nearestPost(double alongIn) {
+    int nearest = 0;
+    for (int post = 1; post < posts(); post++) {
+      if (Math.abs(alongIn(post) - alongIn) < Math.abs(alongIn(nearest) - alongIn)) {
+        nearest = post;
+      }
+    }
+    return nearest;
   }
 
   public double groundIn(int post) {

@@ -48,7 +48,7 @@ final class BraceRoom {
    * next post.
    */
   Worked leg() {
-    double bayIn = geometry.plan().bayIn();
+    double bayIn = geometry.plan().along().shortestIn();
     double rowsIn = geometry.plan().rowSpacingIn();
     double headIn = geometry.crossbeams().depthIn() / 2 + depthIn() * Math.sqrt(0.5);
     double heightIn = geometry.headerTopIn() - geometry.headers().depthIn() / 2;

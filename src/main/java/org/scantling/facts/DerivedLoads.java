@@ -43,7 +43,7 @@ public final class DerivedLoads {
     VineRow vine = problem.tables().vine(answers.option(VINE));
     OpenTop top =
         OpenTop.tried(
-            geometry.crossbeams().breadthPerSpacingIn(),
+            geometry.breadthPerSpacingIn(),
             geometry.crossbeamSpacingIn(),
             vine.canopyFillBareRatio());
     List<Fact> facts = new ArrayList<>();

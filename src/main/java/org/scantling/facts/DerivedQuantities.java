@@ -8,6 +8,7 @@ import org.scantling.answers.Answers;
 import org.scantling.candidates.CheckContext;
 import org.scantling.candidates.HeaderCuts;
 import org.scantling.candidates.JointChecks;
+import org.scantling.design.Bays;
 import org.scantling.design.Geometry;
 import org.scantling.problem.DesignProblem;
 import org.scantling.quantity.Check;
@@ -55,11 +56,14 @@ public final class DerivedQuantities {
 
   private List<Fact> rhythm() {
     List<Fact> facts = new ArrayList<>();
-    Evidence divided =
-        Evidence.saw("length", Measure.inches(problem.site().walkway().lengthIn()))
-            .and("bays", Measure.count(Integer.parseInt(answers.option(BAYS))));
-    double evenIn = problem.site().walkway().lengthIn() / Integer.parseInt(answers.option(BAYS));
-    facts.add(geometry("bay.even", BAY, evenIn, divided));
+    Bays bays = bays();
+    facts.add(bay(bays));
+    facts.add(
+        geometry(
+            "bay.end",
+            BAY,
+            Math.min(bays.lengthIn(0), bays.lengthIn(bays.count() - 1)),
+            Evidence.none()));
     Geometry base = problem.base().geometry();
     double spanIn = answers.number(ROW_SPACING);
     double wantedIn = base.crossbeams().overhangIn() * spanIn / base.plan().rowSpacingIn();
@@ -75,6 +79,29 @@ public final class DerivedQuantities {
     stock.crossbeam(wantedIn).ifPresent(facts::add);
     stock.header().ifPresent(facts::add);
     return facts;
+  }
+
+  /** As the site tells them, else the walk divided evenly. */
+  private Bays bays() {
+    int count = Integer.parseInt(answers.option(BAYS));
+    return problem
+        .site()
+        .walkway()
+        .divided()
+        .orElseGet(() -> Bays.of(count, problem.site().walkway().lengthIn() / count));
+  }
+
+  private Fact bay(Bays bays) {
+    Evidence divided =
+        Evidence.saw("length", Measure.inches(problem.site().walkway().lengthIn()))
+            .and("bays", Measure.count(bays.count()));
+    return bays.even()
+        ? geometry("bay.even", BAY, bays.longestIn(), divided)
+        : geometry(
+            "bay.longest",
+            BAY,
+            bays.longestIn(),
+            divided.and("shortest", Measure.inches(bays.shortestIn())));
   }
 
   private List<Fact> crossbeams() {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.scantling.answers.Answers;
+import org.scantling.design.Bays;
 import org.scantling.problem.DesignProblem;
 import org.scantling.reasons.Answer;
 import org.scantling.reasons.Candidate;
@@ -54,11 +55,12 @@ final class Divisions {
         .orElseGet(() -> IntStream.rangeClosed(1, most).boxed().toList());
   }
 
-  /** A bay as given, else the walk divided evenly. */
+  /** A bay as given, or the longest of those that are told, else the walk divided evenly. */
   private double bayIn(int bays) {
     return problem
         .fixed(BAY, answers)
         .map(Answer::number)
+        .or(() -> problem.told().map(Bays::longestIn))
         .orElseGet(() -> problem.site().walkway().lengthIn() / bays);
   }
 }

@@ -134,10 +134,10 @@ public final class Parts {
     members.addAll(headers());
     members.addAll(crossbeams());
     if (geometry.crossbeams().blocked()) {
-      members.add(blocking());
+      members.addAll(blocking());
     }
     if (answers.has(RAIL_SIZE)) {
-      members.add(rails());
+      members.addAll(rails());
     }
     if (braced()) {
       braces().ifPresent(each -> members.addAll(braces(each)));
@@ -262,14 +262,26 @@ public final class Parts {
   }
 
   /** Crossbeam timber, ripped to what stands between the header and the top of the crossbeams. */
-  private Member blocking() {
-    Member whole =
-        member(
-            "blocking",
-            CROSSBEAM_SIZE,
-            geometry.crossbeamGapIn(),
-            geometry.blockCount() - overSteps(),
-            List.of());
+  private List<Member> blocking() {
+    Map<Double, Integer> counts = new LinkedHashMap<>();
+    int onTails = 2 * 2 * geometry.crossbeamsOnTail();
+    counts.put(told(geometry.crossbeamGapIn()), onTails);
+    for (int bay = 0; bay < geometry.plan().bays(); bay++) {
+      double gapIn = geometry.crossbeamSpacingIn(bay) - geometry.crossbeams().breadthIn();
+      counts.merge(told(gapIn), 2 * geometry.spacesIn(bay) - overStep(bay), Integer::sum);
+    }
+    List<Member> blocks = new ArrayList<>();
+    counts.forEach(
+        (lengthIn, count) -> {
+          if (count > 0) {
+            blocks.add(block(lengthIn, count));
+          }
+        });
+    return blocks;
+  }
+
+  private Member block(double lengthIn, int count) {
+    Member whole = member("blocking", CROSSBEAM_SIZE, lengthIn, count, List.of());
     return new Member(
         whole.role(),
         whole.size(),
@@ -284,8 +296,8 @@ public final class Parts {
   }
 
   /** Crossbeams on headers of different levels have no block between them, in either row. */
-  private int overSteps() {
-    return TopLines.stepped(answers) ? 2 * (geometry.plan().bays() - 1) : 0;
+  private int overStep(int bay) {
+    return TopLines.stepped(answers) && bay > 0 ? 2 : 0;
   }
 
   /** One notch over each header timber; paired boards get a notch each. */
@@ -311,10 +323,16 @@ public final class Parts {
     return seats;
   }
 
-  private Member rails() {
-    double betweenIn =
-        geometry.plan().bayIn() - geometry.posts().breadthIn() + 2 * answers.number(RAIL_NOTCH);
-    return member("rail", RAIL_SIZE, betweenIn, 2 * geometry.plan().bays(), List.of());
+  private List<Member> rails() {
+    double lessIn = geometry.posts().breadthIn() - 2 * answers.number(RAIL_NOTCH);
+    Map<Double, Integer> counts = new LinkedHashMap<>();
+    for (double bayIn : geometry.plan().along().lengthsIn()) {
+      counts.merge(bayIn - lessIn, 2, Integer::sum);
+    }
+    List<Member> rails = new ArrayList<>();
+    counts.forEach(
+        (lengthIn, count) -> rails.add(member("rail", RAIL_SIZE, lengthIn, count, List.of())));
+    return rails;
   }
 
   private boolean braced() {

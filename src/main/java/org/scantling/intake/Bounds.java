@@ -103,9 +103,10 @@ final class Bounds {
     return ranges;
   }
 
-  /** The range of a field; places in lists do not matter. */
+  /** The range of a field; places in lists do not matter, but that it is one of a list may. */
   Range range(String path) {
-    String plain = path.replaceAll("\\[\\d+]", "");
+    String item = path.replaceAll("\\[\\d+]", "[]");
+    String plain = ranges.containsKey(item) ? item : item.replace("[]", "");
     return Optional.ofNullable(ranges.get(plain))
         .orElseThrow(() -> new IllegalStateException("no row for " + plain + " in " + RESOURCE));
   }

@@ -1,8 +1,12 @@
 package org.scantling.intake;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.scantling.design.BaseDesign;
+import org.scantling.design.Bays;
 import org.scantling.design.WayOfBuilding;
 
 /** Builds a design from a file that had no problem. */
@@ -55,13 +59,25 @@ final class DesignAssembly {
     return new BaseDesign.Posts(
         said.word("posts.size"),
         said.number("posts.row-spacing"),
-        said.number("posts.bay"),
-        said.count("posts.bays"),
+        bays(said).orElseThrow(),
         said.number("posts.height"),
         said.number("posts.embedment"),
         said.word("posts.footing"),
         said.maybeWord("posts.backfill"),
         said.maybeNumber("posts.hole-diameter"));
+  }
+
+  /** The bays, told one by one or as so many of one length; empty where that is not said. */
+  static Optional<Bays> bays(Readings said) {
+    List<Double> listed = said.numbers("posts.bays");
+    if (!listed.isEmpty()) {
+      return Optional.of(Bays.of(listed));
+    }
+    OptionalDouble bay = said.maybeNumber("posts.bay");
+    OptionalInt count = said.maybeCount("posts.bays");
+    return bay.isPresent() && count.isPresent()
+        ? Optional.of(Bays.of(count.getAsInt(), bay.getAsDouble()))
+        : Optional.empty();
   }
 
   private BaseDesign.Crossbeams crossbeams() {

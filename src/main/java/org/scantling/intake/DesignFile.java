@@ -48,7 +48,7 @@ record DesignFile(
       @Entry(kind = EntryKind.WORD, table = TableWords.SIZES, required = true) String size,
       @Entry(kind = EntryKind.LENGTH, required = true) String rowSpacing,
       @Entry(kind = EntryKind.LENGTH, required = true) String bay,
-      @Entry(kind = EntryKind.COUNT, required = true) Integer bays,
+      @Entry(kind = EntryKind.BAYS, required = true) WrittenBays bays,
       @Entry(kind = EntryKind.LENGTH, required = true) String height,
       @Entry(kind = EntryKind.LENGTH, exception = true) String embedment,
       @Entry(

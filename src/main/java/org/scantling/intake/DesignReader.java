@@ -146,8 +146,9 @@ public final class DesignReader {
 
   private Optional<DesignIntake> read(Node.Group file, Problems problems) {
     ShapeReader shapes = new ShapeReader(vocabulary, problems);
-    Node.Group placed = shapes.repaired(DesignFile.class, file);
+    Node.Group placed = ListedBays.OF_DESIGN.filled(shapes.repaired(DesignFile.class, file));
     Readings said = shapes.read(DesignFile.class, placed);
+    ListedBays.OF_DESIGN.check(placed, said, problems);
     new PieceLengths(placed, said, vocabulary.trade(), problems).work();
     if (!problems.none()) {
       return Optional.empty();

@@ -109,8 +109,8 @@ public final class DesignWriter {
     return new DesignFile.Posts(
         posts.size(),
         inches(posts.rowSpacingIn()),
-        inches(posts.bayIn()),
-        posts.bays(),
+        posts.along().even() ? inches(posts.bayIn()) : null,
+        WrittenBays.of(posts.along()),
         inches(posts.heightIn()),
         inches(posts.embedmentIn()),
         posts.footing(),

@@ -15,6 +15,7 @@ enum EntryKind {
   DEGREE_DAYS(QuantityKind.DEGREE_DAYS),
   TEMPERATURE(QuantityKind.TEMPERATURE),
   COUNT,
+  BAYS,
   YEAR,
   DATE,
   ZONE,
@@ -47,6 +48,7 @@ enum EntryKind {
   boolean isNumber() {
     return quantity.isPresent()
         || this == COUNT
+        || this == BAYS
         || this == YEAR
         || this == ZONE
         || this == PLACE_ON_HILL;

@@ -49,7 +49,7 @@ final class LeafReader {
     switch (key.entry().kind()) {
       case TEXT -> text(value, path);
       case WORD -> word(key, value, path);
-      case COUNT, YEAR -> whole(key, value, path);
+      case COUNT, BAYS, YEAR -> whole(key, value, path);
       case DATE -> date(key, value, path);
       case ZONE -> zone(key, value, path);
       case PLACE_ON_HILL -> placeOnHill(value, path);
@@ -127,6 +127,15 @@ final class LeafReader {
             .origin()
             .problem(path, found, key.entry().kind().accepted())
             .withAdvice(count(value.text())));
+  }
+
+  /** One bay of a list of them. */
+  void bay(Node node, String path) {
+    if (node instanceof Node.Scalar value && value.form() != Node.Form.EMPTY) {
+      quantity(EntryKind.LENGTH, value, path);
+    } else {
+      problems.add(node.origin().problem(path, node.words(), EntryKind.LENGTH.accepted()));
+    }
   }
 
   /** The one whole number that a text names, in figures or in a word. */

@@ -3,6 +3,7 @@ package org.scantling.intake;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.scantling.design.Bays;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.quantity.Length;
 import org.scantling.tables.SizeRow;
@@ -36,11 +37,10 @@ final class PieceLengths {
 
   /** First to last post and half a post at each end. */
   private OptionalDouble headerWithoutTails() {
-    OptionalDouble bay = said.maybeNumber("posts.bay");
-    OptionalDouble bays = said.maybeNumber("posts.bays");
+    Optional<Bays> bays = DesignAssembly.bays(said);
     Optional<SizeRow> post = size("posts.size");
-    return bay.isPresent() && bays.isPresent() && post.isPresent()
-        ? OptionalDouble.of(bay.getAsDouble() * bays.getAsDouble() + post.get().thicknessIn())
+    return bays.isPresent() && post.isPresent()
+        ? OptionalDouble.of(bays.get().overallIn() + post.get().thicknessIn())
         : OptionalDouble.empty();
   }
 

@@ -53,6 +53,15 @@ final class Readings {
     return numbers.containsKey(path) ? OptionalInt.of(count(path)) : OptionalInt.empty();
   }
 
+  /** The numbers of a list; none where the file has no such list, or one of them was refused. */
+  List<Double> numbers(String path) {
+    List<Double> all = new ArrayList<>();
+    for (int place = 0; place < size(path); place++) {
+      maybeNumber(path + "[" + place + "]").ifPresent(all::add);
+    }
+    return all.size() == size(path) ? all : List.of();
+  }
+
   String word(String path) {
     return maybeWord(path).orElseThrow(() -> new IllegalStateException("no word at " + path));
   }

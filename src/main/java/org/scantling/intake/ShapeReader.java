@@ -11,6 +11,10 @@ import java.util.stream.Collectors;
 /** Holds a file against its shape record: unknown keys, missing keys, wrong forms, wrong values. */
 final class ShapeReader {
   private static final int MOST_ITEMS = 100;
+
+  /** Of bays told one by one; equal bays may be as many as they like. */
+  private static final int MOST_BAYS = 16;
+
   private static final Pattern GLUED = Pattern.compile("([a-z-]+)[:=].*");
 
   private final Problems problems;
@@ -106,7 +110,9 @@ final class ShapeReader {
   }
 
   private void value(ShapeKeys.Key key, Node node, String path) {
-    if (!key.list()) {
+    if (key.entry().kind() == EntryKind.BAYS && node instanceof Node.Items each) {
+      bays(each, path);
+    } else if (!key.list()) {
       single(key, node, path);
     } else if (entries(node) instanceof Node.Items list && list.items().size() <= MOST_ITEMS) {
       readings.putSize(path, list.items().size());
@@ -115,6 +121,25 @@ final class ShapeReader {
       }
     } else {
       problems.add(node.origin().problem(path, node.words(), accepted(key)));
+    }
+  }
+
+  /** Bays by the length of each. */
+  private void bays(Node.Items each, String path) {
+    int count = each.items().size();
+    if (count == 0 || count > MOST_BAYS) {
+      problems.add(
+          each.origin()
+              .problem(
+                  path,
+                  ProblemPhrases.say("found.listed-bays", "count", String.valueOf(count)),
+                  ProblemPhrases.say(
+                      "accepted.listed-bays", "most", String.valueOf(MOST_BAYS))));
+      return;
+    }
+    readings.putSize(path, count);
+    for (int bay = 0; bay < count; bay++) {
+      leaves.bay(each.items().get(bay), path + "[" + bay + "]");
     }
   }
 

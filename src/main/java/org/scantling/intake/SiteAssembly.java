@@ -1,6 +1,7 @@
 package org.scantling.intake;
 
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.Site;
@@ -31,10 +32,16 @@ final class SiteAssembly {
             said.maybeNumber("walkway.clear-width"),
             users(),
             said.maybeNumber("walkway.headroom"),
-            said.maybeCount("walkway.bays")),
+            bays(),
+            said.numbers("walkway.bays")),
         planting(),
         MaterialsAssembly.materials(said),
         preferences());
+  }
+
+  private OptionalInt bays() {
+    int listed = said.numbers("walkway.bays").size();
+    return listed > 0 ? OptionalInt.of(listed) : said.maybeCount("walkway.bays");
   }
 
   private List<Site.User> users() {

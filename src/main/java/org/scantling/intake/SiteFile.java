@@ -25,7 +25,7 @@ record SiteFile(
 
   record Walk(
       @Entry(kind = EntryKind.LENGTH, required = true) String length,
-      @Entry(kind = EntryKind.COUNT) Integer bays,
+      @Entry(kind = EntryKind.BAYS) Integer bays,
       @Entry(kind = EntryKind.LENGTH) String clearWidth,
       @Entry(kind = EntryKind.WORD, table = TableWords.USERS) List<Machine> users,
       @Entry(kind = EntryKind.LENGTH) String headroom) {}

@@ -79,12 +79,13 @@ public final class SiteReader {
     ShapeReader shapes = new ShapeReader(vocabulary, problems);
     Node.Group written =
         SettingPatch.apply(TreeReader.readGroup(source, problems), settings, problems);
-    Node.Group file = shapes.repaired(SiteFile.class, written);
+    Node.Group file = ListedBays.OF_SITE.filled(shapes.repaired(SiteFile.class, written));
     Readings said = shapes.read(SiteFile.class, file);
     said.maybeWord("title")
         .flatMap(vocabulary.trade().edges()::ofTitle)
         .ifPresent(hint -> said.putReadAs("title", hint));
     ClimateRule.check(file, said, problems);
+    ListedBays.OF_SITE.check(file, said, problems);
     Optional<DesignIntake> base = base(source, file, said, problems);
     base.ifPresent(read -> RecordRule.check(file, said, read.design(), problems));
     problems.throwIfAny();

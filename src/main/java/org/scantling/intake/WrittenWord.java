@@ -26,7 +26,7 @@ final class WrittenWord {
         switch (kind) {
           case TEXT -> !PLAIN.needToQuoteValue(plain) || PATH.matcher(plain).matches();
           case WORD -> !PLAIN.needToQuoteValue(plain) || plain.equals("yes") || plain.equals("no");
-          case COUNT, YEAR -> WHOLE.matcher(plain).matches();
+          case COUNT, BAYS, YEAR -> WHOLE.matcher(plain).matches();
           case DATE -> true;
           case ZONE -> ZONE.matcher(plain).matches();
           default -> amount(plain) || !PLAIN.needToQuoteValue(plain);

@@ -95,8 +95,7 @@ public final class ProposedDesign {
     return new Posts(
         size("post"),
         geometry.plan().rowSpacingIn(),
-        geometry.plan().bayIn(),
-        geometry.plan().bays(),
+        geometry.plan().along(),
         geometry.posts().heightIn(),
         footings.depthIn(),
         footings.kind(),

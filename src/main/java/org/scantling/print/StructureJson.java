@@ -23,6 +23,10 @@ final class StructureJson {
     put(node, "rowSpacingIn", geometry.plan().rowSpacingIn());
     node.put("bays", geometry.plan().bays());
     put(node, "bayIn", geometry.plan().bayIn());
+    if (!geometry.plan().along().even()) {
+      ArrayNode each = node.putArray("baysIn");
+      geometry.plan().along().lengthsIn().forEach(bayIn -> each.add(JsonText.rounded(bayIn)));
+    }
     put(node, "lengthIn", geometry.lengthIn());
     put(node, "bayDiagonalIn", geometry.bayDiagonalIn());
     put(node, "overallDiagonalIn", geometry.overallDiagonalIn());

@@ -13,7 +13,9 @@ import org.scantling.answers.Fixed;
 import org.scantling.answers.ResultCache;
 import org.scantling.answers.Stock;
 import org.scantling.candidates.CheckContext;
+import org.scantling.candidates.GivenLayout;
 import org.scantling.design.BaseDesign;
+import org.scantling.design.Bays;
 import org.scantling.design.Site;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Answer;
@@ -59,13 +61,15 @@ public final class DesignProblem {
    * @param fixed the answers that a given design fixes
    * @param record how the base has stood, where that is known; worked out meanwhile
    * @param yard what the yard sells, where it gave a list
+   * @param told the bays, where the site or a given design tells them one by one
    */
   private record Overrides(
       List<Integer> bayCounts,
       List<BayTrial> trials,
       Fixed fixed,
       Supplier<Optional<TrackRecord>> record,
-      Optional<Yard> yard) {}
+      Optional<Yard> yard,
+      Optional<Bays> told) {}
 
   /**
    * @param cache what was worked out before, with the same tables
@@ -80,7 +84,8 @@ public final class DesignProblem {
             List.of(),
             Fixed.nothing(),
             Optional::empty,
-            Optional.empty()));
+            Optional.empty(),
+            site.walkway().divided()));
   }
 
   private DesignProblem(Site site, Tables tables, ResultCache cache, Overrides overrides) {
@@ -116,14 +121,14 @@ public final class DesignProblem {
                 trials,
                 overrides.fixed(),
                 overrides.record(),
-                overrides.yard()));
+                overrides.yard(), overrides.told()));
   }
 
   /** The same problem with that number of bays and no other. */
   public DesignProblem withBays(int bays) {
     return with(
         new Overrides(
-            List.of(bays), List.of(), overrides.fixed(), overrides.record(), overrides.yard()));
+            List.of(bays), List.of(), overrides.fixed(), overrides.record(), overrides.yard(), overrides.told()));
   }
 
   /** The same problem with a cache of its own, for another core. */
@@ -139,7 +144,7 @@ public final class DesignProblem {
             overrides.trials(),
             overrides.fixed(),
             record,
-            overrides.yard()));
+            overrides.yard(), overrides.told()));
   }
 
   /** The same problem with a structure that is decided already. */
@@ -150,7 +155,8 @@ public final class DesignProblem {
             List.of(),
             Fixed.by(record(design)),
             overrides.record(),
-            overrides.yard()));
+            overrides.yard(),
+            Optional.of(design.posts().along())));
   }
 
   /** The same problem with timber from a yard whose list is at hand. */
@@ -163,7 +169,8 @@ public final class DesignProblem {
                 overrides.trials(),
                 overrides.fixed(),
                 overrides.record(),
-                yard));
+                yard,
+                overrides.told()));
   }
 
   private DesignProblem with(Overrides others) {
@@ -258,7 +265,12 @@ public final class DesignProblem {
     return site.ground().slopePercent() / 100 * soFar.number(Question.BAY);
   }
 
-  /** Every number of equal bays that could divide the walk. */
+  /** The bays, where the site or the given design tells them one by one. */
+  public Optional<Bays> told() {
+    return overrides.told();
+  }
+
+  /** Every number of bays that could divide the walk. */
   public List<Integer> bayCounts() {
     return overrides.bayCounts();
   }
@@ -298,6 +310,9 @@ public final class DesignProblem {
 
   private static List<Integer> possibleBays(Site site, Tables tables) {
     double leastIn = tables.thumb("bay.least").amount();
+    if (site.walkway().divided().isPresent()) {
+      return List.of(site.walkway().baysIn().size());
+    }
     int fitting = Math.max(1, (int) Math.ceil(site.walkway().lengthIn() / leastIn));
     int most = Math.max(fitting, site.walkway().bays().orElse(1));
     return IntStream.rangeClosed(1, most).boxed().toList();
@@ -331,7 +346,12 @@ public final class DesignProblem {
   public CheckContext context(Answers answers) {
     CheckContext context =
         new CheckContext(
-            tables, overrides.yard(), stock, site.ground().slopePercent() / 100, cache, answers);
+            tables,
+            overrides.yard(),
+            stock,
+            new GivenLayout(site.ground().slopePercent() / 100, overrides.told()),
+            cache,
+            answers);
     return overrides.fixed().any() ? context : context.seatsOpen();
   }
 

@@ -31,7 +31,7 @@ public final class OwnPlace {
         climate(here.climate(), stood.climate()),
         new Site.Ground(stood.soil().or(() -> here.ground().soil()), stood.slopePercent()),
         new Site.Walkway(
-            posts.bayIn() * posts.bays(),
+            posts.along().overallIn(),
             OptionalDouble.empty(),
             List.of(),
             OptionalDouble.empty()),

@@ -60,6 +60,10 @@ final class SiteFacts {
   private void walkway(Site.Walkway walkway, Tables tables) {
     facts.add(new Given(Demand.WALK_LENGTH, walkway.lengthIn()));
     walkway.bays().ifPresent(bays -> facts.add(new Given(Demand.BAYS, bays)));
+    walkway
+        .divided()
+        .filter(bays -> !bays.even())
+        .ifPresent(bays -> facts.add(new Given(Demand.BAY, bays.longestIn())));
     number(Demand.CLEAR_WIDTH, walkway.clearWidthIn());
     number(Demand.HEADROOM, walkway.headroomIn());
     for (Site.User user : walkway.users()) {

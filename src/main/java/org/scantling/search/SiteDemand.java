@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.scantling.design.Bays;
 import org.scantling.design.Site;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Demand;
@@ -89,13 +90,17 @@ public final class SiteDemand {
 
   private Site walkway(Site site, double in) {
     Site.Walkway now = site.walkway();
+    if (demand == Demand.WALK_LENGTH) {
+      return site.with(now.ofLength(in));
+    }
     Site.Walkway then =
         new Site.Walkway(
-            demand == Demand.WALK_LENGTH ? in : now.lengthIn(),
+            now.lengthIn(),
             demand == Demand.CLEAR_WIDTH ? OptionalDouble.of(in) : now.clearWidthIn(),
             now.users(),
             demand == Demand.HEADROOM ? OptionalDouble.of(in) : now.headroomIn(),
-            now.bays());
+            now.bays(),
+            now.baysIn());
     return site.with(then);
   }
 
@@ -113,7 +118,11 @@ public final class SiteDemand {
         site.walkway()
             .bays()
             .orElseThrow(() -> new IllegalArgumentException("a site that names no number of bays"));
-    return divided(site, bays, bays * bayIn);
+    Optional<Bays> told = site.walkway().divided();
+    return told.isPresent()
+        ? site.with(
+            site.walkway().ofLength(site.walkway().lengthIn() * bayIn / told.get().longestIn()))
+        : divided(site, bays, bays * bayIn);
   }
 
   /** The widest machine, which is the one that asks. */
@@ -129,7 +138,13 @@ public final class SiteDemand {
     users.set(users.indexOf(machine(site).orElseThrow()), new Site.User.Machine(widthIn));
     Site.Walkway now = site.walkway();
     return site.with(
-        new Site.Walkway(now.lengthIn(), now.clearWidthIn(), users, now.headroomIn(), now.bays()));
+        new Site.Walkway(
+            now.lengthIn(),
+            now.clearWidthIn(),
+            users,
+            now.headroomIn(),
+            now.bays(),
+            now.baysIn()));
   }
 
   private Site preferences(Site site, String word) {

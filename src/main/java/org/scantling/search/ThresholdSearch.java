@@ -85,6 +85,9 @@ public final class ThresholdSearch {
 
   /** The site with its bays asked for as they were decided, so that their number stays. */
   static Site inItsBays(Site site, Proposal today) {
+    if (site.walkway().divided().isPresent()) {
+      return site;
+    }
     return today
         .decision(Question.BAYS)
         .map(each -> ((Outcome.Amount) each.proposed()).measure().amount())

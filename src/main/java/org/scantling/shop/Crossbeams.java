@@ -93,10 +93,9 @@ final class Crossbeams {
 
   /** True where some of it would lie over a post that stands between paired boards. */
   private boolean isOverPost(double alongIn) {
-    double bayIn = geometry.plan().bayIn();
-    long post = Math.max(0, Math.min(geometry.plan().bays(), Math.round(alongIn / bayIn)));
+    double offIn = Math.abs(alongIn - top.alongIn(top.nearestPost(alongIn)));
     double reachIn = (geometry.posts().breadthIn() + member.breadthIn()) / 2;
-    return built.paired() && Math.abs(alongIn - post * bayIn) < reachIn - HAIR;
+    return built.paired() && offIn < reachIn - HAIR;
   }
 
   /**
@@ -116,9 +115,8 @@ final class Crossbeams {
 
   /** The post that a crossbeam was meant to stand over. */
   private OptionalInt postUnder(double atIn) {
-    double bayIn = geometry.plan().bayIn();
-    int post = (int) Math.round(atIn / bayIn);
-    boolean over = Math.abs(atIn - post * bayIn) < HAIR && post >= 0 && post < top.posts();
+    int post = top.nearestPost(atIn);
+    boolean over = Math.abs(atIn - top.alongIn(post)) < HAIR;
     return over ? OptionalInt.of(post) : OptionalInt.empty();
   }
 

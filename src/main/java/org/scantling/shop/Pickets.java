@@ -35,9 +35,10 @@ final class Pickets {
     return built.tables().defaults().row(id).word();
   }
 
-  /** Pickets in a bay. */
-  static int inABay(Built built) {
-    return (int) Math.round(built.find(Question.PICKETS).orElse(0));
+  /** Pickets in a bay; as many are decided as stand in the longest. */
+  private int in(int bay) {
+    int inLongest = (int) Math.round(built.find(Question.PICKETS).orElse(0));
+    return inLongest > 0 ? geometry.plan().along().spacesIn(bay, inLongest + 1) - 1 : 0;
   }
 
   /**
@@ -45,9 +46,9 @@ final class Pickets {
    * evenly: the bay from post to post, or where a picket would stand in the brace across the walk
    * beside a post, what posts and brace leave open.
    */
-  List<Double> dividing() {
-    int count = inABay(built);
-    double bayIn = geometry.plan().bayIn();
+  List<Double> dividing(int bay) {
+    int count = in(bay);
+    double bayIn = geometry.plan().along().lengthIn(bay);
     if (!built.has("brace")) {
       return evenly(count, 0, bayIn);
     }
@@ -88,11 +89,11 @@ final class Pickets {
   }
 
   private void each(Spot spot) {
-    List<Double> places = dividing();
     for (int row = 0; row < 2; row++) {
       for (int bay = 0; bay < geometry.plan().bays(); bay++) {
+        List<Double> places = dividing(bay);
         for (double placeIn : places.subList(1, places.size() - 1)) {
-          spot.at(row, bay, geometry.plan().bayIn() * bay + placeIn);
+          spot.at(row, bay, built.top().alongIn(bay) + placeIn);
         }
       }
     }

@@ -112,7 +112,8 @@ final class Planting {
 
   private int postsApart(VineRow vine) {
     double apartIn = built.shop("plants.apart-" + vine.weightClass());
-    return Math.max(1, (int) Math.ceil(apartIn / geometry.plan().bayIn() - 1e-9));
+    double bayIn = geometry.lengthIn() / geometry.plan().bays();
+    return Math.max(1, (int) Math.ceil(apartIn / bayIn - 1e-9));
   }
 
   /** Every bay belongs to the plant at its first post, or to the one before. */

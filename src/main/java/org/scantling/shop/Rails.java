@@ -40,8 +40,8 @@ final class Rails {
     RailLine line = new RailLine(built, bay);
     double acrossIn = row * geometry.plan().rowSpacingIn();
     double intoIn = geometry.posts().breadthIn() / 2 - built.number(Question.RAIL_NOTCH);
-    double fromIn = bay * geometry.plan().bayIn() + intoIn;
-    double toIn = (bay + 1) * geometry.plan().bayIn() - intoIn;
+    double fromIn = built.top().alongIn(bay) + intoIn;
+    double toIn = built.top().alongIn(bay + 1) - intoIn;
     // Plumb ends on a sloping rail: the long points stand out by half the rise over the depth.
     double pointIn = member.depthIn() / 2 * Math.abs(line.fallRatio());
     double stretch = Math.hypot(1, line.fallRatio());

@@ -1,7 +1,9 @@
 package org.scantling.shop;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.scantling.design.Geometry;
 import org.scantling.design.TopLine;
 import org.scantling.sayings.Sayings;
@@ -169,15 +171,18 @@ final class SettingOut {
 
   private List<SetOut.Spacer> spacers() {
     double postIn = geometry.posts().breadthIn();
-    return List.of(
+    Map<Double, Integer> inRows = new LinkedHashMap<>();
+    for (double bayIn : geometry.plan().along().lengthsIn()) {
+      inRows.merge(tape.nearest(bayIn - postIn), 2, Integer::sum);
+    }
+    List<SetOut.Spacer> spacers = new ArrayList<>();
+    inRows.forEach(
+        (lengthIn, count) ->
+            spacers.add(new SetOut.Spacer(SAYINGS.say("spacer.along"), lengthIn, count)));
+    spacers.add(
         new SetOut.Spacer(
-            SAYINGS.say("spacer.along"),
-            tape.nearest(geometry.plan().bayIn() - postIn),
-            2 * geometry.plan().bays()),
-        new SetOut.Spacer(
-            SAYINGS.say("spacer.across"),
-            tape.nearest(geometry.plan().rowSpacingIn() - postIn),
-            top.posts()));
+            SAYINGS.say("spacer.across"), tape.nearest(geometry.plan().rowSpacingIn() - postIn), top.posts()));
+    return spacers;
   }
 
   private SetOut.Ground ground() {

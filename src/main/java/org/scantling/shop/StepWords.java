@@ -2,6 +2,7 @@ package org.scantling.shop;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.scantling.design.Geometry;
@@ -60,6 +61,15 @@ final class StepWords {
     return new Said(units).length(built.tape().nearest(inches));
   }
 
+  /** Of every length that a bay has, the shortest first. */
+  private String spacersAlong(Geometry geometry) {
+    return geometry.plan().along().lengthsIn().stream()
+        .sorted()
+        .map(bayIn -> length(bayIn - geometry.posts().breadthIn()))
+        .distinct()
+        .collect(Collectors.joining(" or "));
+  }
+
   private void length(String name, double inches) {
     words.put(name, length(inches));
   }
@@ -106,7 +116,7 @@ final class StepWords {
     Geometry geometry = built.geometry();
     length("row-spacing", geometry.plan().rowSpacingIn());
     length("overall-diagonal", geometry.overallDiagonalIn());
-    length("spacer-along", geometry.plan().bayIn() - geometry.posts().breadthIn());
+    words.put("spacer-along", spacersAlong(geometry));
     length("spacer-across", geometry.plan().rowSpacingIn() - geometry.posts().breadthIn());
     words.put("crossbeams", Integer.toString(geometry.crossbeamCount()));
     if (geometry.crossbeams().doubled()) {

@@ -139,7 +139,7 @@ final class Sundries {
   /** Two rows, two ends, each out to the batter boards, and the level line beside one row. */
   private int stringFt() {
     double outIn = 2 * built.shop("setout.batter-boards");
-    double alongIn = built.geometry().plan().bays() * built.geometry().plan().bayIn() + outIn;
+    double alongIn = built.geometry().lengthIn() + outIn;
     double acrossIn = built.geometry().plan().rowSpacingIn() + outIn;
     return (int) Math.ceil((3 * alongIn + 2 * acrossIn) / FOOT - 1e-9);
   }

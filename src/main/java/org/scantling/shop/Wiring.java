@@ -3,6 +3,7 @@ package org.scantling.shop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.scantling.design.Geometry;
 import org.scantling.design.KneeBraces;
 import org.scantling.design.TopLine;
@@ -66,7 +67,7 @@ final class Wiring {
   }
 
   private List<Double> uprightPlaces(ClimberRow way, int bay) {
-    List<Double> ends = new Pickets(built).dividing();
+    List<Double> ends = new Pickets(built).dividing(bay);
     double gapIn = ends.get(1) - ends.get(0);
     int inAGap = (int) Math.ceil(gapIn / way.apartIn() - 1e-9) - 1;
     List<Double> places = new ArrayList<>();
@@ -93,8 +94,12 @@ final class Wiring {
     }
     // Level wires keep their height over the ground, so they fall with it.
     double stretch = Math.hypot(1, built.slopeRatio());
-    double lengthIn = bays * geometry.plan().bayIn() * stretch + 2 * built.shop("wire.tail");
-    int between = (int) Math.ceil(geometry.plan().bayIn() / way.eyesApartIn() - 1e-9) - 1;
+    double overIn = built.top().alongIn(fromBay + bays) - built.top().alongIn(fromBay);
+    double lengthIn = overIn * stretch + 2 * built.shop("wire.tail");
+    int between =
+        IntStream.range(fromBay, fromBay + bays)
+            .map(bay -> eyesBetween(geometry.plan().along().lengthIn(bay), way))
+            .sum();
     return Optional.of(
         new Climbers.WireRun(
             "",
@@ -104,9 +109,13 @@ final class Wiring {
             1,
             heights,
             built.tape().nearest(lengthIn),
-            bays + 1 + bays * between,
+            bays + 1 + between,
             0,
             heights.size()));
+  }
+
+  private static int eyesBetween(double bayIn, ClimberRow way) {
+    return (int) Math.ceil(bayIn / way.eyesApartIn() - 1e-9) - 1;
   }
 
   /** The nearest place to the one that is wanted that keeps clear of every bolt. */
@@ -134,7 +143,9 @@ final class Wiring {
       for (KneeBraces.Along each : built.braces().along()) {
         int over = each.towards() > 0 ? each.post() : each.post() - 1;
         double headIn =
-            (each.post() - bay) * geometry.plan().bayIn() + each.towards() * each.legIn();
+            built.top().alongIn(each.post())
+                - built.top().alongIn(bay)
+                + each.towards() * each.legIn();
         if (over == bay) {
           new Braces(built).offsUpIn().forEach(offIn -> heads.add(headIn + offIn));
         }

@@ -27,8 +27,8 @@ class DoubledCrossbeamsTest {
   /** 4 x 12 in of bay hold five timbers of 1 1/2 in: 1.875 in over each spacing. */
   @Test
   void their_breadth_is_shared_by_the_spacings_of_a_bay() {
-    assertThat(geometry(4, true).crossbeams().breadthPerSpacingIn()).isCloseTo(1.875, within(1e-9));
-    assertThat(geometry(4, false).crossbeams().breadthPerSpacingIn()).isEqualTo(1.5);
+    assertThat(geometry(4, true).breadthPerSpacingIn()).isCloseTo(1.875, within(1e-9));
+    assertThat(geometry(4, false).breadthPerSpacingIn()).isEqualTo(1.5);
   }
 
   /** 12 - (3 + 1 1/2)/2 beside a pair; 48 - 3 where nothing lies between pairs. */

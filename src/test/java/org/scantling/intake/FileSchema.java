@@ -32,6 +32,9 @@ final class FileSchema {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
   private static final String STARTS_AS_A_NUMBER = "^\\s*-?[0-9\u00bc-\u00be\u215b-\u215e]";
 
+  private static final String LENGTH =
+      STARTS_AS_A_NUMBER + "(.*[^0-9.,\\s]2?\\s*|[0-9]*-[0-9]+ [0-9]+/[0-9]+\\s*)$";
+
   private static final ClosedLists LISTS = ClosedLists.of(Tables.load(), UnitSystem.IMPERIAL);
   private static final Map<String, String> PATHS = new TreeMap<>();
 
@@ -151,6 +154,7 @@ final class FileSchema {
       case TEXT -> node.put("type", "string").put("pattern", "\\S").put("maxLength", 200);
       case WORD -> node.put("type", "string").put("minLength", 1);
       case COUNT, YEAR -> node.put("type", "integer");
+      case BAYS -> bays(node);
       case DATE -> date(node);
       case ZONE -> zone(node);
       case PLACE_ON_HILL ->
@@ -160,11 +164,18 @@ final class FileSchema {
               node,
               STARTS_AS_A_NUMBER
                   + ".*(%|percent|pct|:|\\bin\\b|\\bto\\b|per|over|/).*$|^(level|flat)$");
-      case LENGTH ->
-          quantity(
-              node, STARTS_AS_A_NUMBER + "(.*[^0-9.,\\s]2?\\s*|[0-9]*-[0-9]+ [0-9]+/[0-9]+\\s*)$");
+      case LENGTH -> quantity(node, LENGTH);
       default -> quantity(node, STARTS_AS_A_NUMBER + ".*[^0-9.,\\s]2?\\s*$");
     };
+  }
+
+  /** How many, or each by its length. */
+  private static ObjectNode bays(ObjectNode node) {
+    ArrayNode either = node.putArray("anyOf");
+    either.addObject().put("type", "integer");
+    ObjectNode list = either.addObject().put("type", "array").put("minItems", 1).put("maxItems", 16);
+    list.set("items", quantity(NODES.objectNode(), LENGTH));
+    return node;
   }
 
   private static ObjectNode date(ObjectNode node) {

@@ -41,14 +41,10 @@ final class BracedJudge {
         List.of(design.layout("rowSpacingIn")),
         acrossHeight,
         new Beam(beam, design.need("crossbeam").wood(), design.pliesAtPosts(), true));
-    List<Double> bays = new ArrayList<>();
-    for (int i = 0; i < design.bays(); i++) {
-      bays.add(design.layout("bayIn"));
-    }
     frame(
         findings,
         wind.along(),
-        bays,
+        design.baysIn(),
         design.layout("headerTopIn") - beamMiddle,
         new Beam(
             design.need("header").stock(),

@@ -58,9 +58,9 @@ final class Climate {
     double importance = asked.gathered() ? 1 : 0.8;
     double flat = 0.7 * exposed * 1.2 * importance * ground;
     double thick = design.need("crossbeam").stock().thicknessIn();
-    boolean pairsMeet = design.layout("bayIn") < 1.5 * design.layout("crossbeamSpacingIn");
+    boolean pairsMeet = design.baysIn().stream().anyMatch(bay -> design.spaces(bay) == 1);
     double beside = (design.pliesAtPosts() - 1) * thick * (pairsMeet ? 1 : 0.5);
-    double gap = design.layout("crossbeamSpacingIn") - thick - beside;
+    double gap = design.closestIn() - thick - beside;
     double bare = solidShare() + (1 - solidShare()) * vine("canopy_fill_bare_ratio");
     double share = asked.fullSnow() || gap <= 6 ? 1 : Math.min(1, Math.max(0.5, bare));
     double least = share < 1 ? 0 : importance * Math.min(ground, 20);

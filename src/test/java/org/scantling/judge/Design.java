@@ -105,8 +105,8 @@ final class Design {
   /** What a crossbeam is broad on the average of a bay, in which one place may have two of them. */
   double crossbeamBreadthIn() {
     double one = need("crossbeam").stock().thicknessIn();
-    double perBay = layout("bayIn") / layout("crossbeamSpacingIn");
-    return one * (1 + (pliesAtPosts() - 1) / perBay);
+    int fewest = baysIn().stream().mapToInt(this::spaces).min().orElseThrow();
+    return one * (1 + (pliesAtPosts() - 1.0) / fewest);
   }
 
   boolean concrete() {
@@ -132,6 +132,34 @@ final class Design {
       bays.add(each.asDouble());
     }
     return bays.size() == bays() ? bays : Collections.nCopies(bays(), layout("bayIn"));
+  }
+
+  /** Even spaces in a bay: as few as leave none wider than the printed spacing. */
+  int spaces(double bayIn) {
+    return (int) Math.max(1, Math.ceil(bayIn / layout("crossbeamSpacingIn") - 1e-3));
+  }
+
+  /** Where the crossbeams lie from the first post; past the end posts as far apart as printed. */
+  List<Double> crossbeamsIn() {
+    List<Double> places = new ArrayList<>(List.of(0.0));
+    double at = 0;
+    for (double bay : baysIn()) {
+      for (int i = 1; i <= spaces(bay); i++) {
+        places.add(at + bay * i / spaces(bay));
+      }
+      at += bay;
+    }
+    int more = (int) layout("crossbeamCount") - places.size();
+    for (int i = 1; i <= more / 2; i++) {
+      places.add(0, -i * layout("crossbeamSpacingIn"));
+      places.add(at + i * layout("crossbeamSpacingIn"));
+    }
+    return places;
+  }
+
+  /** The closest that two neighbors of them are, middle to middle. */
+  double closestIn() {
+    return baysIn().stream().mapToDouble(bay -> bay / spaces(bay)).min().orElseThrow();
   }
 
   /** Bays of each piece of a header from the first post on. */

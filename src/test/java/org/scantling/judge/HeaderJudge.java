@@ -48,12 +48,7 @@ final class HeaderJudge {
         cutsIn.add(postsIn.get(passed));
       }
     }
-    List<Double> crossbeams = new ArrayList<>();
-    double spacing = design.layout("crossbeamSpacingIn");
-    int count = (int) design.layout("crossbeamCount");
-    for (int i = 0; i < count; i++) {
-      crossbeams.add(total / 2 + (i - (count - 1) / 2.0) * spacing);
-    }
+    List<Double> crossbeams = design.crossbeamsIn();
     List<Double> matters = new ArrayList<>(crossbeams);
     matters.removeIf(x -> postsIn.stream().anyMatch(p -> Math.abs(p - x) < 0.02));
     matters.add(-tailIn);
@@ -74,7 +69,8 @@ final class HeaderJudge {
         }
       }
       int bay = (int) postsIn.stream().filter(post -> post <= crossbeam + 0.02).count();
-      on.forEach(i -> units[bay][i] += 1.0 / on.size());
+      double strip = stripIn(crossbeams, crossbeam) / design.layout("crossbeamSpacingIn");
+      on.forEach(i -> units[bay][i] += strip / on.size());
       boolean last =
           crossbeam == crossbeams.get(0) || crossbeam == crossbeams.get(crossbeams.size() - 1);
       double blockLb = design.blockLb() * (last ? 0.5 : 1);
@@ -95,13 +91,23 @@ final class HeaderJudge {
     boardBeside = new Loaded(own, share, blocks, units, top, person, beside);
     whole = new Loaded(own * (design.paired() ? 2 : 1), share, blocks, units, top, person, all);
     Edge edge = new Edge(design, climate);
+    double shortestIn = bays.stream().mapToDouble(Double::doubleValue).min().orElseThrow();
     double area =
-        Math.max(longestBayIn, longestBayIn / 2 + tailIn) * design.need("crossbeam").lengthIn() / 2;
+        Math.max(shortestIn, shortestIn / 2 + tailIn) * design.need("crossbeam").lengthIn() / 2;
     double[] more = new double[x.length];
     for (int i = 0; i < x.length; i++) {
       more[i] = edge.overMean(Math.min(x[i] + tailIn, total + tailIn - x[i]), area) - 1;
     }
     atEdge = new EdgeLoaded(whole, more);
+  }
+
+  /** Half of the space on either side; of the first and the last, the whole beside it. */
+  private static double stripIn(List<Double> crossbeams, double crossbeam) {
+    int i = crossbeams.indexOf(crossbeam);
+    int last = crossbeams.size() - 1;
+    double before = crossbeams.get(Math.max(i, 1)) - crossbeams.get(Math.max(i, 1) - 1);
+    double after = crossbeams.get(Math.min(i, last - 1) + 1) - crossbeams.get(Math.min(i, last - 1));
+    return (before + after) / 2;
   }
 
   int posts() {
@@ -216,6 +222,15 @@ final class HeaderJudge {
         wood.bearingPsi() * more);
   }
 
+  /** The bay that a place lies in. */
+  private double bayAtIn(double place) {
+    int post = 1;
+    while (post < posts() - 1 && postsIn.get(post) < place) {
+      post++;
+    }
+    return postsIn.get(post) - postsIn.get(post - 1);
+  }
+
   private void sag(Findings findings, Combination load, int node, double stiff) {
     if (load.up()) {
       return;
@@ -227,7 +242,7 @@ final class HeaderJudge {
       return;
     }
     String check = tail ? "header.tail-deflection" : "header.deflection";
-    double length = tail ? 2 * tailIn : longestBayIn;
+    double length = tail ? 2 * tailIn : bayAtIn(at);
     double[] line = beam.sag(node);
     findings.add(check + "-total", load, board.lastingSag(line, load) / stiff, length / 180);
     findings.add(check + "-live", load, board.passingSag(line, load) / stiff, length / 240);

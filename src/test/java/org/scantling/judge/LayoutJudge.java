@@ -70,10 +70,10 @@ final class LayoutJudge {
     if (!design.stepped()) {
       headers(design.layout("headerOverhangIn") + post / 2);
     }
+    List<Double> places = design.crossbeamsIn();
     double last =
-        (design.layout("crossbeamCount") - 1) * design.layout("crossbeamSpacingIn") / 2
-            + design.need("crossbeam").stock().thicknessIn() / 2;
-    if (last > run / 2 + CLOSE_IN) {
+        places.get(places.size() - 1) + design.need("crossbeam").stock().thicknessIn() / 2;
+    if (last > design.layout("lengthIn") / 2 + run / 2 + CLOSE_IN) {
       faults.add("the last crossbeam stands past the end of the header");
     }
   }

@@ -4,9 +4,12 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Collectors;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -58,12 +61,12 @@ record RandomSite(long seed, String site, String base) {
     boolean gathered = random.nextInt(6) == 0;
     return new RandomSite(
         seed,
-        site(random, new Random(seed + 71), base, metric, gathered),
+        site(random, new Random(seed + 71), seed, base, metric, gathered),
         ours ? "" : base(random, metric));
   }
 
   private static String site(
-      Random random, Random more, String base, boolean metric, boolean gathered) {
+      Random random, Random more, long seed, String base, boolean metric, boolean gathered) {
     StringBuilder text = new StringBuilder("title: Drawn by lot\nbase: " + base + "\nsite:\n");
     text.append("  climate: { frost-depth: ").append(6 * random.nextInt(10));
     text.append(" in, ground-snow: ").append(random.nextInt(11) * 5);
@@ -82,6 +85,7 @@ record RandomSite(long seed, String site, String base) {
     }
     double length = 40 + 480 * Math.pow(random.nextDouble(), 2.2);
     text.append("walkway:\n  length: ").append(Math.round(length)).append(" in\n");
+    uneven(new Random(seed + 907), (int) Math.round(length)).ifPresent(text::append);
     if (random.nextBoolean()) {
       text.append("  clear-width: ").append(36 + 3 * random.nextInt(24)).append(" in\n");
     }
@@ -105,6 +109,25 @@ record RandomSite(long seed, String site, String base) {
       text.append(", crossbeams-at-posts: doubled");
     }
     return text.append(gathered ? ", risk-category: II }\n" : " }\n").toString();
+  }
+
+  /** Of every fifth walk that is long enough, bays of which no two need be alike. */
+  private static Optional<String> uneven(Random random, int lengthIn) {
+    int bays = 2 + random.nextInt(4);
+    if (random.nextInt(5) > 0 || lengthIn < bays * 40) {
+      return Optional.empty();
+    }
+    List<Integer> each = new ArrayList<>();
+    int left = lengthIn;
+    for (int i = bays; i > 1; i--) {
+      int even = left / i;
+      int bay = Math.max(30, (int) (even * (0.7 + 0.6 * random.nextDouble())));
+      each.add(bay);
+      left -= bay;
+    }
+    each.add(left);
+    String told = each.stream().map(bay -> bay + " in").collect(Collectors.joining(", "));
+    return Optional.of("  bays: [ " + told + " ]\n");
   }
 
   private static String base(Random random, boolean metric) {

@@ -1,5 +1,6 @@
 package org.scantling.judge;
 
+import java.util.List;
 import java.util.Map;
 
 /** Wind on the open frame by ASCE 7-16 29.4: each row in full, leaves by their own drag. */
@@ -32,7 +33,7 @@ final class Wind {
   }
 
   private Side side(boolean end) {
-    double bay = design.layout("bayIn");
+    double bay = end ? longestEndBay() : longestPairOfBays();
     Stock post = design.need("post").stock();
     Stock crossbeam = design.need("crossbeam").stock();
     double tail = design.layout("headerOverhangIn") + post.depthIn() / 2;
@@ -41,7 +42,7 @@ final class Wind {
     double between = headIn / design.layout("crossbeamSpacingIn");
     boolean railed = design.member("rail").isPresent();
     double rail = railed ? design.need("rail").stock().depthIn() : 0;
-    double count = railed ? Tables.number(design.decided("picket.count")) * (end ? 0.5 : 1) : 0;
+    double count = railed ? picketsPerIn() * sideIn : 0;
     return new Side(
         sideIn,
         headIn,
@@ -50,6 +51,30 @@ final class Wind {
         post.thicknessIn() * design.postHeightIn(),
         (sideIn - post.thicknessIn() * (end ? 0.5 : 1)) * rail,
         railed ? count * picketIn() * uprightIn() : 0);
+  }
+
+  private double longestEndBay() {
+    List<Double> bays = design.baysIn();
+    return Math.max(bays.get(0), bays.get(bays.size() - 1));
+  }
+
+  /** Half of each of the two bays beside a post, where that is most; of one bay, itself. */
+  private double longestPairOfBays() {
+    List<Double> bays = design.baysIn();
+    double most = bays.size() == 1 ? bays.get(0) : 0;
+    for (int i = 1; i < bays.size(); i++) {
+      most = Math.max(most, (bays.get(i - 1) + bays.get(i)) / 2);
+    }
+    return most;
+  }
+
+  /** As many as leave no gap wider than in the longest bay, where they stand closest. */
+  private double picketsPerIn() {
+    double gap = design.layout("bayIn") / (Tables.number(design.decided("picket.count")) + 1);
+    return design.baysIn().stream()
+        .mapToDouble(bay -> (Math.ceil(bay / gap - 1e-6) - 1) / bay)
+        .max()
+        .orElseThrow();
   }
 
   /** From the rail to the header. */

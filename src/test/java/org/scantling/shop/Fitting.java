@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import org.assertj.core.data.Offset;
+import org.scantling.design.Bays;
 import org.scantling.design.Geometry;
 import org.scantling.design.Point;
+import org.scantling.reasons.Question;
 
 /**
  * Puts the pieces of a list together again, from their marks and places alone, and looks whether
@@ -56,7 +58,7 @@ final class Fitting {
 
   private void counts() {
     int bays = geometry.plan().bays();
-    int pickets = 2 * bays * Pickets.inABay(built);
+    int pickets = 2 * picketsOfARow();
     assertThat(pieces.count("post")).isEqualTo(geometry.postCount());
     assertThat(pieces.count("crossbeam")).isEqualTo(geometry.crossbeamPieceCount());
     assertThat(pieces.count("blocking")).isEqualTo(blocks());
@@ -66,6 +68,16 @@ final class Fitting {
     assertThat(pieces.count("brace"))
         .isEqualTo(built.has("brace") ? geometry.postCount() + 4 * bays : 0);
     assertThat(pieces.all().stream().map(Piece::mark)).doesNotHaveDuplicates();
+  }
+
+  /** As many spaces in a bay as keep pickets no wider apart than in the longest. */
+  private int picketsOfARow() {
+    Bays along = geometry.plan().along();
+    double count = built.find(Question.PICKETS).orElse(0);
+    double gapIn = along.longestIn() / (count + 1);
+    return count == 0
+        ? 0
+        : along.lengthsIn().stream().mapToInt(bayIn -> (int) Math.ceil(bayIn / gapIn - 1e-9) - 1).sum();
   }
 
   /** One between neighbours on each header, but none where the header steps down between them. */
@@ -396,7 +408,7 @@ final class Fitting {
           geometry.lengthIn() * built.top().stretchRatio() + 2 * geometry.headerTailIn();
       assertThat(all / lines).isCloseTo(stretched, within(pieces.count("header") / 32.0 + 1e-6));
     }
-    assertThat(geometry.plan().bays() * geometry.plan().bayIn())
+    assertThat(geometry.plan().along().overallIn())
         .isCloseTo(geometry.lengthIn(), within(1e-9));
   }
 

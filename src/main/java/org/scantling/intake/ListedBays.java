@@ -1,0 +1,112 @@
+package org.scantling.intake;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import org.scantling.quantity.Length;
+import org.scantling.quantity.QuantityException;
+import org.scantling.quantity.QuantityKind;
+
+/**
+ * Bays that a file tells one by one say by themselves how long they are together, or how long the
+ * longest is. Where the file says that too, it agrees to a sixteenth.
+ *
+ * @param group that holds the bays
+ * @param beside the key that the bays make needless
+ * @param longest true where that key holds the longest bay, false for all of them together
+ */
+record ListedBays(String group, String beside, boolean longest) {
+  static final ListedBays OF_SITE = new ListedBays("walkway", "length", false);
+  static final ListedBays OF_DESIGN = new ListedBays("posts", "bay", true);
+
+  private static final String BAYS = "bays";
+  private static final double SIXTEENTH_IN = 1.0 / 16;
+  private static final double SLACK_IN = 1e-6;
+
+  /** The file with what the bays say by themselves, where it does not say it. */
+  Node.Group filled(Node.Group file) {
+    Optional<Node.Items> bays = listed(file);
+    if (bays.isEmpty() || there(file).members().containsKey(beside)) {
+      return file;
+    }
+    Optional<Node.Scalar> worked = worked(bays.get());
+    if (worked.isEmpty()) {
+      return file;
+    }
+    Map<String, Node.Member> inner = new LinkedHashMap<>(there(file).members());
+    inner.put(beside, new Node.Member(bays.get().origin(), worked.get()));
+    Map<String, Node.Member> outer = new LinkedHashMap<>(file.members());
+    outer.put(
+        group,
+        new Node.Member(
+            file.members().get(group).key(), new Node.Group(there(file).origin(), inner)));
+    return new Node.Group(file.origin(), outer);
+  }
+
+  /** Adds a problem where the two do not agree. */
+  void check(Node.Group file, Readings said, Problems problems) {
+    String path = group + "." + BAYS;
+    List<Double> baysIn = said.numbers(path);
+    String besidePath = group + "." + beside;
+    if (baysIn.isEmpty() || said.maybeNumber(besidePath).isEmpty()) {
+      return;
+    }
+    double workedIn = worked(baysIn.stream().mapToDouble(Double::doubleValue));
+    if (Math.abs(workedIn - said.number(besidePath)) > SIXTEENTH_IN + SLACK_IN) {
+      problems.add(
+          there(file)
+              .members()
+              .get(beside)
+              .value()
+              .origin()
+              .problem(
+                  besidePath,
+                  said.originals().get(besidePath),
+                  ProblemPhrases.say(
+                      longest ? "accepted.bays-longest" : "accepted.bays-together",
+                      "length",
+                      Length.feetAndInches(workedIn)))
+              .withAdvice(ProblemPhrases.maybe(Length.feetAndInches(workedIn))));
+    }
+  }
+
+  private double worked(DoubleStream baysIn) {
+    return longest ? baysIn.max().orElseThrow() : baysIn.sum();
+  }
+
+  private Optional<Node.Scalar> worked(Node.Items bays) {
+    try {
+      double workedIn =
+          worked(
+              IntStream.range(0, bays.items().size())
+                  .mapToDouble(bay -> QuantityKind.LENGTH.parse(text(bays.items().get(bay)))));
+      return Optional.of(
+          new Node.Scalar(
+              bays.origin(), WrittenAmount.of(workedIn, QuantityKind.LENGTH), Node.Form.TEXT));
+    } catch (QuantityException unclear) {
+      // The bays themselves are refused, each for what is wrong with it.
+      return Optional.empty();
+    }
+  }
+
+  private static String text(Node node) {
+    return node instanceof Node.Scalar value ? value.text() : "";
+  }
+
+  private Optional<Node.Items> listed(Node.Group file) {
+    return file.members().containsKey(group)
+            && file.members().get(group).value() instanceof Node.Group inner
+            && inner.members().containsKey(BAYS)
+            && inner.members().get(BAYS).value() instanceof Node.Items bays
+            && !bays.items().isEmpty()
+        ? Optional.of(bays)
+        : Optional.empty();
+  }
+
+  private Node.Group there(Node.Group file) {
+    return (Node.Group) file.members().get(group).value();
+  }
+}
