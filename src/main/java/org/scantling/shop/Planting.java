@@ -6,6 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.scantling.design.Geometry;
 import org.scantling.design.Site;
 import org.scantling.sayings.Sayings;
@@ -136,10 +138,24 @@ final class Planting {
     return stretches;
   }
 
+  /** Stretches in which one run is like the next: where bays differ, each bay for itself. */
+  private List<Stretch> alike() {
+    return geometry.plan().along().even()
+        ? stretches()
+        : stretches().stream().flatMap(this::bayByBay).toList();
+  }
+
+  private Stream<Stretch> bayByBay(Stretch all) {
+    return row(all.vine()).run().equals("upright")
+        ? IntStream.rangeClosed(all.fromBay(), all.toBay())
+            .mapToObj(bay -> new Stretch(all.row(), bay, bay, all.vine()))
+        : Stream.of(all);
+  }
+
   /** Runs alike are told once, with the places where they hang. */
   private List<Climbers.WireRun> runs() {
     Map<Climbers.WireRun, List<Stretch>> alike = new LinkedHashMap<>();
-    for (Stretch each : stretches()) {
+    for (Stretch each : alike()) {
       ClimberRow way = row(each.vine());
       int bays = way.run().equals("upright") ? 1 : each.bays();
       wiring

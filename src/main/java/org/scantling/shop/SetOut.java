@@ -1,6 +1,8 @@
 package org.scantling.shop;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.scantling.reasons.Source;
 
 /**
@@ -59,6 +61,21 @@ public record SetOut(
       double footBelowLineIn,
       double topOverLineIn,
       double lengthIn) {}
+
+  /** Across each bay in turn, one way. */
+  List<Diagonal> bayDiagonals() {
+    int inBays = diagonals.size() == 2 ? 2 : diagonals.size() - 2;
+    return IntStream.iterate(0, place -> place < inBays, place -> place + 2)
+        .mapToObj(diagonals::get)
+        .toList();
+  }
+
+  /** Across the whole of several bays, one way. */
+  Optional<Diagonal> overallDiagonal() {
+    return diagonals.size() == 2
+        ? Optional.empty()
+        : Optional.of(diagonals.get(diagonals.size() - 2));
+  }
 
   /** A distance from the middle of one post to that of another, level. */
   public record Diagonal(String from, String to, double lengthIn) {}

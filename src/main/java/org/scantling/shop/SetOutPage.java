@@ -120,19 +120,13 @@ final class SetOutPage {
 
   private void squaring() {
     List<Block.Item> items = new ArrayList<>();
-    String last = "";
-    for (SetOut.Diagonal each : setOut.diagonals()) {
-      boolean overall = each == setOut.diagonals().get(setOut.diagonals().size() - 1);
-      String length = said.length(each.lengthIn());
-      if (!length.equals(last)) {
-        boolean bay = !overall || setOut.diagonals().size() == 2;
-        items.add(
-            new Block.Item(
-                SAYINGS.say(bay && last.isEmpty() ? "diagonal.bay" : "diagonal.overall"),
-                SAYINGS.say("diagonal", "from", each.from(), "to", each.to(), "length", length)));
-        last = length;
-      }
+    List<SetOut.Diagonal> bays = setOut.bayDiagonals();
+    if (bays.stream().map(SetOut.Diagonal::lengthIn).distinct().count() == 1) {
+      items.add(diagonal("diagonal.bay", bays.get(0)));
+    } else {
+      bays.forEach(bay -> items.add(diagonal("diagonal.one-bay", bay)));
     }
+    setOut.overallDiagonal().ifPresent(each -> items.add(diagonal("diagonal.overall", each)));
     for (SetOut.Spacer spacer : setOut.spacers()) {
       items.add(
           new Block.Item(
@@ -145,6 +139,13 @@ final class SetOutPage {
                   Said.count(spacer.count()))));
     }
     page.heading(SAYINGS.say("squaring.heading")).items(items);
+  }
+
+  private Block.Item diagonal(String which, SetOut.Diagonal each) {
+    String length = said.length(each.lengthIn());
+    return new Block.Item(
+        SAYINGS.say(which),
+        SAYINGS.say("diagonal", "from", each.from(), "to", each.to(), "length", length));
   }
 
   private void headers() {

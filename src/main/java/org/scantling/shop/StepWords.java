@@ -2,7 +2,6 @@ package org.scantling.shop;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.scantling.design.Geometry;
@@ -67,7 +66,8 @@ final class StepWords {
         .sorted()
         .map(bayIn -> length(bayIn - geometry.posts().breadthIn()))
         .distinct()
-        .collect(Collectors.joining(" or "));
+        .reduce((one, other) -> SAYINGS.say("either", "one", one, "other", other))
+        .orElseThrow();
   }
 
   private void length(String name, double inches) {

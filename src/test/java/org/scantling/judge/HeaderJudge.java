@@ -73,7 +73,10 @@ final class HeaderJudge {
       on.forEach(i -> units[bay][i] += strip / on.size());
       boolean last =
           crossbeam == crossbeams.get(0) || crossbeam == crossbeams.get(crossbeams.size() - 1);
-      double blockLb = design.blockLb() * (last ? 0.5 : 1);
+      // A narrower strip carries less, but the timber on it weighs the same.
+      Design.Member timber = design.need("crossbeam");
+      double timberLb = (1 - strip) * timber.ownLbPerIn() * timber.lengthIn() / 2;
+      double blockLb = design.blockLb() * (last ? 0.5 : 1) + timberLb;
       on.forEach(i -> blocks[i] += blockLb / on.size());
     }
     boolean[] all = new boolean[x.length];

@@ -40,13 +40,15 @@ final class ListJudge {
 
   private void count(String role, Design.Member member) {
     int count = 0;
+    double longestIn =
+        design.all(role).stream().mapToDouble(Design.Member::lengthIn).max().orElseThrow();
     for (JsonNode piece : cutting.path("pieces")) {
       if (piece.path("role").asString().equals(role)) {
         count += piece.path("count").asInt();
         boolean tooLong =
             !role.equals("brace")
                 && !design.stepped()
-                && piece.path("lengthIn").asDouble() > member.lengthIn() + 1;
+                && piece.path("lengthIn").asDouble() > longestIn + 1;
         if (tooLong || !piece.path("size").asString().equals(member.stock().id())) {
           faults.add(mark(piece) + " is not the " + role + " of the proposal");
         }

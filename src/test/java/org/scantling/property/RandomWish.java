@@ -25,14 +25,36 @@ public final class RandomWish {
             climate(),
             Arbitraries.of(House.TABLES.soils().rows().stream().map(SoilRow::id).toList()),
             Arbitraries.of(House.TABLES.vines().rows().stream().map(VineRow::id).toList()),
-            Combinators.combine(timber(), choices()).as(Made::new))
+            Combinators.combine(timber(), choices(), parts()).as(Made::new))
         .as(
             (length, width, users, headroom, climate, soil, vine, made) ->
                 new Wish(
-                    length, width, users, headroom, climate, soil, vine, made.of(), made.how()));
+                    length,
+                    width,
+                    users,
+                    headroom,
+                    climate,
+                    soil,
+                    vine,
+                    made.of(),
+                    made.how(),
+                    longEnough(length, made.parts())));
   }
 
-  private record Made(Wish.Timber of, Wish.Choices how) {}
+  private record Made(Wish.Timber of, Wish.Choices how, List<Double> parts) {}
+
+  /** Of one site in five, bays that need not be alike, the longest at most twice the shortest. */
+  private static Arbitrary<List<Double>> parts() {
+    return Arbitraries.frequencyOf(
+        Tuple.of(4, Arbitraries.just(List.of())),
+        Tuple.of(1, Arbitraries.doubles().between(1, 2).ofScale(2).list().ofMinSize(2).ofMaxSize(6)));
+  }
+
+  /** None where posts would stand closer than a file takes. */
+  private static List<Double> longEnough(double lengthIn, List<Double> parts) {
+    double all = parts.stream().mapToDouble(Double::doubleValue).sum();
+    return parts.stream().allMatch(part -> lengthIn * part / all >= 24) ? parts : List.of();
+  }
 
   private static Arbitrary<Double> maybe(int least, int most) {
     return Arbitraries.oneOf(

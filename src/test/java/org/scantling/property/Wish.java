@@ -3,6 +3,7 @@ package org.scantling.property;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.Site;
 
@@ -18,6 +19,8 @@ import org.scantling.design.Site;
  * @param vine class of the vines table
  * @param timber species and grade
  * @param choices preferences
+ * @param parts of the length that each bay takes, which need not come to one; none where the rules
+ *     divide it
  */
 public record Wish(
     double lengthIn,
@@ -28,7 +31,32 @@ public record Wish(
     String soil,
     String vine,
     Timber timber,
-    Choices choices) {
+    Choices choices,
+    List<Double> parts) {
+
+  /** A walk that the rules divide. */
+  public Wish(
+      double lengthIn,
+      double clearWidthIn,
+      List<Site.User> users,
+      double headroomIn,
+      Climate climate,
+      String soil,
+      String vine,
+      Timber timber,
+      Choices choices) {
+    this(
+        lengthIn,
+        clearWidthIn,
+        users,
+        headroomIn,
+        climate,
+        soil,
+        vine,
+        timber,
+        choices,
+        List.of());
+  }
 
   /** Frost depth in, ground snow psf, wind mph, exposure class. */
   public record Climate(double frostIn, double snowPsf, double windMph, String exposure) {}
@@ -51,42 +79,49 @@ public record Wish(
         "sandy-gravel",
         "clematis",
         new Timber("southern-pine", "No.2"),
-        new Choices("auto", "auto", "code", "I", "open"));
+        new Choices("auto", "auto", "code", "I", "open"),
+        List.of());
   }
 
   public Wish length(double inches) {
-    return new Wish(inches, clearWidthIn, users, headroomIn, climate, soil, vine, timber, choices);
+    return new Wish(inches, clearWidthIn, users, headroomIn, climate, soil, vine, timber, choices, parts);
   }
 
   public Wish clearWidth(double inches) {
-    return new Wish(lengthIn, inches, users, headroomIn, climate, soil, vine, timber, choices);
+    return new Wish(lengthIn, inches, users, headroomIn, climate, soil, vine, timber, choices, parts);
   }
 
   public Wish users(List<Site.User> passing) {
     return new Wish(
-        lengthIn, clearWidthIn, passing, headroomIn, climate, soil, vine, timber, choices);
+        lengthIn, clearWidthIn, passing, headroomIn, climate, soil, vine, timber, choices, parts);
   }
 
   public Wish headroom(double inches) {
-    return new Wish(lengthIn, clearWidthIn, users, inches, climate, soil, vine, timber, choices);
+    return new Wish(lengthIn, clearWidthIn, users, inches, climate, soil, vine, timber, choices, parts);
   }
 
   public Wish climate(Climate other) {
-    return new Wish(lengthIn, clearWidthIn, users, headroomIn, other, soil, vine, timber, choices);
+    return new Wish(lengthIn, clearWidthIn, users, headroomIn, other, soil, vine, timber, choices, parts);
   }
 
   public Wish soil(String other) {
     return new Wish(
-        lengthIn, clearWidthIn, users, headroomIn, climate, other, vine, timber, choices);
+        lengthIn, clearWidthIn, users, headroomIn, climate, other, vine, timber, choices, parts);
   }
 
   public Wish vine(String other) {
     return new Wish(
-        lengthIn, clearWidthIn, users, headroomIn, climate, soil, other, timber, choices);
+        lengthIn, clearWidthIn, users, headroomIn, climate, soil, other, timber, choices, parts);
   }
 
   public Wish choices(Choices other) {
-    return new Wish(lengthIn, clearWidthIn, users, headroomIn, climate, soil, vine, timber, other);
+    return new Wish(lengthIn, clearWidthIn, users, headroomIn, climate, soil, vine, timber, other, parts);
+  }
+
+  /** The same with bays told one by one. */
+  public Wish parts(List<Double> each) {
+    return new Wish(
+        lengthIn, clearWidthIn, users, headroomIn, climate, soil, vine, timber, choices, each);
   }
 
   /** The site that asks for this over a base. */
@@ -103,7 +138,13 @@ public record Wish(
             OptionalDouble.empty(),
             OptionalDouble.empty()),
         new Site.Ground(Optional.of(soil), 0),
-        new Site.Walkway(lengthIn, asked(clearWidthIn), users, asked(headroomIn)),
+        new Site.Walkway(
+            lengthIn,
+            asked(clearWidthIn),
+            users,
+            asked(headroomIn),
+            parts.isEmpty() ? OptionalInt.empty() : OptionalInt.of(parts.size()),
+            baysIn()),
         List.of(new Site.Planting(vine)),
         new Site.Materials(Optional.of(timber.species()), Optional.of(timber.grade())),
         new Site.Preferences(
@@ -115,6 +156,11 @@ public record Wish(
             choices.risk(),
             choices.snowShare(),
             "auto"));
+  }
+
+  private List<Double> baysIn() {
+    double all = parts.stream().mapToDouble(Double::doubleValue).sum();
+    return parts.stream().map(part -> lengthIn * part / all).toList();
   }
 
   private static OptionalDouble asked(double inches) {
