@@ -178,6 +178,15 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
     return line(0).spacingIn(bay);
   }
 
+  /** From crossbeam to crossbeam, where it is least. */
+  public double narrowestSpacingIn() {
+    double least = crossbeamSpacingIn(0);
+    for (int bay = 1; bay < plan.bays() && !plan.along().even(); bay++) {
+      least = Math.min(least, crossbeamSpacingIn(bay));
+    }
+    return least;
+  }
+
   /** Spaces between the crossbeams of a bay. */
   public int spacesIn(int bay) {
     return line(0).spacesIn(bay);

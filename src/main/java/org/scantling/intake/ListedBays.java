@@ -1,5 +1,6 @@
 package org.scantling.intake;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -100,9 +101,23 @@ record ListedBays(String group, String beside, boolean longest) {
     return file.members().containsKey(group)
             && file.members().get(group).value() instanceof Node.Group inner
             && inner.members().containsKey(BAYS)
-            && inner.members().get(BAYS).value() instanceof Node.Items bays
-            && !bays.items().isEmpty()
-        ? Optional.of(bays)
+        ? each(inner.members().get(BAYS).value()).filter(bays -> !bays.items().isEmpty())
+        : Optional.empty();
+  }
+
+  /** The bays of a list, or of words with commas; empty for anything else, such as a number. */
+  static Optional<Node.Items> each(Node node) {
+    if (node instanceof Node.Items bays) {
+      return Optional.of(bays);
+    }
+    return node instanceof Node.Scalar words && words.text().contains(",")
+        ? Optional.of(
+            new Node.Items(
+                words.origin(),
+                Arrays.stream(words.text().split(",", -1))
+                    .<Node>map(
+                        each -> new Node.Scalar(words.origin(), each.strip(), Node.Form.TEXT))
+                    .toList()))
         : Optional.empty();
   }
 

@@ -110,8 +110,10 @@ final class ShapeReader {
   }
 
   private void value(ShapeKeys.Key key, Node node, String path) {
-    if (key.entry().kind() == EntryKind.BAYS && node instanceof Node.Items each) {
-      bays(each, path);
+    Optional<Node.Items> listed =
+        key.entry().kind() == EntryKind.BAYS ? ListedBays.each(node) : Optional.empty();
+    if (listed.isPresent()) {
+      bays(listed.get(), path);
     } else if (!key.list()) {
       single(key, node, path);
     } else if (entries(node) instanceof Node.Items list && list.items().size() <= MOST_ITEMS) {

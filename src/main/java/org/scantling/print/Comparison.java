@@ -5,8 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.scantling.reasons.Decision;
+import org.scantling.reasons.Question;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.words.SubjectRow;
@@ -36,8 +38,12 @@ final class Comparison {
   }
 
   private Compared line(List<SubjectRow> line) {
-    String then = cells(line, this::then);
-    String now = cells(line, each -> Optional.of(each.proposed()));
+    String then = cells(line, this::then, voice::say);
+    String now =
+        cells(
+            line,
+            each -> Optional.of(each.proposed()),
+            (question, outcome) -> voice.proposed(proposal.decision(question).orElseThrow()));
     // A difference that no tape shows is none to a reader.
     boolean novel = line.stream().anyMatch(row -> Novelty.is(row, decision(row), voice));
     return new Compared(
@@ -60,12 +66,15 @@ final class Comparison {
         .or(() -> voice.plain(decision.question()).map(Outcome.Word::new));
   }
 
-  private String cells(List<SubjectRow> line, Function<Decision, Optional<Outcome>> side) {
+  private String cells(
+      List<SubjectRow> line,
+      Function<Decision, Optional<Outcome>> side,
+      BiFunction<Question, Outcome, String> said) {
     StringBuilder cells = new StringBuilder();
     for (SubjectRow row : line) {
       side.apply(decision(row))
           .filter(outcome -> !none(outcome))
-          .ifPresent(outcome -> join(cells, row.cell().of(voice.say(row.question(), outcome))));
+          .ifPresent(outcome -> join(cells, row.cell().of(said.apply(row.question(), outcome))));
     }
     return cells.toString();
   }

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import org.scantling.design.Bays;
 import org.scantling.design.Geometry;
 import org.scantling.design.Structure;
 import org.scantling.design.Structure.Footings;
@@ -61,7 +63,9 @@ final class WhatToBuild {
 
   private String crossbeams(Geometry geometry) {
     Map<String, String> blanks = new HashMap<>();
-    blanks.put("spacing", inches(geometry.crossbeamSpacingIn()));
+    blanks.put(
+        "spacing",
+        range(inches(geometry.narrowestSpacingIn()), inches(geometry.crossbeamSpacingIn())));
     blanks.put("tail", inches(geometry.crossbeams().overhangIn()));
     if (geometry.crossbeamsOnTail() > 0) {
       blanks.put("past", Integer.toString(geometry.crossbeamsOnTail()));
@@ -103,7 +107,7 @@ final class WhatToBuild {
   }
 
   private Optional<String> pickets() {
-    int panels = 2 * structure.geometry().plan().bays();
+    Bays bays = structure.geometry().plan().along();
     return amount(Question.PICKETS)
         .map(Double::intValue)
         .filter(each -> each > 0)
@@ -112,9 +116,23 @@ final class WhatToBuild {
                 SAYINGS.say(
                     "pickets",
                     "each",
-                    Integer.toString(each),
+                    range(fewest(bays, each), Integer.toString(each)),
                     "all",
-                    Integer.toString(each * panels)));
+                    Integer.toString(2 * (bays.spaces(each + 1) - bays.count()))));
+  }
+
+  private static String fewest(Bays bays, int inLongest) {
+    return IntStream.range(0, bays.count())
+        .map(bay -> bays.spacesIn(bay, inLongest + 1) - 1)
+        .min()
+        .stream()
+        .mapToObj(Integer::toString)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static String range(String from, String to) {
+    return from.equals(to) ? to : SAYINGS.say("range", "from", from, "to", to);
   }
 
   private Optional<Double> amount(Question question) {

@@ -82,7 +82,7 @@ final class WhySection {
   }
 
   private String proposed(Decision decision) {
-    return voice.say(decision.question(), decision.proposed());
+    return voice.proposed(decision);
   }
 
   private String change(SubjectRow row, Decision decision) {

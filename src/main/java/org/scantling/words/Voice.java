@@ -91,6 +91,22 @@ public final class Voice {
     return option(question, ((Outcome.Word) outcome).text());
   }
 
+  /** The answer as it was decided; of bays that are not alike the shortest and the longest. */
+  public String proposed(Decision decision) {
+    String said = say(decision.question(), decision.proposed());
+    return decision.question() != Question.BAY
+        ? said
+        : decision
+            .governing()
+            .finding()
+            .evidence()
+            .find("shortest")
+            .filter(Evidence.Seen.Amount.class::isInstance)
+            .map(seen -> say(((Evidence.Seen.Amount) seen).measure()))
+            .map(shortest -> SAYINGS.say("range", "from", shortest, "to", said))
+            .orElse(said);
+  }
+
   /** An option of a question. */
   public String option(Question question, String option) {
     boolean species = TimberRole.of(question).filter(it -> it.species() == question).isPresent();

@@ -55,6 +55,9 @@ class BoundsTest {
         collect(key.type(), path + key.key() + ".", numbers);
       } else if (key.entry().kind().isNumber()) {
         numbers.add(path + key.key());
+        if (key.entry().kind() == EntryKind.BAYS) {
+          numbers.add(path + key.key() + "[]");
+        }
       }
     }
   }

@@ -47,6 +47,9 @@ final class FileSchema {
   private static final Map<String, String> PIECES =
       Map.of("headers", "overhang", "crossbeams", "overhang", "posts", "embedment");
 
+  /** What of a group bays told one by one say by themselves. */
+  private static final Map<String, String> BAYS = Map.of("walkway", "length", "posts", "bay");
+
   private FileSchema() {}
 
   static String text(Class<?> shape, String title) {
@@ -56,7 +59,7 @@ final class FileSchema {
     builder
         .forFields()
         .withPropertyNameOverrideResolver(field -> ShapeKeys.hyphened(field.getName()))
-        .withRequiredCheck(field -> entry(field).required())
+        .withRequiredCheck(field -> entry(field).required() && !saidByBays(field))
         .withCustomDefinitionProvider(FileSchema::definition);
     ObjectNode schema = new SchemaGenerator(builder.build()).generateSchema(shape);
     ObjectNode named = NODES.objectNode().put("title", title);
@@ -88,6 +91,9 @@ final class FileSchema {
       ArrayNode ways = NODES.arrayNode();
       ways.add(required(PIECES.get(field.getName()))).add(required("length"));
       node.set("anyOf", ways);
+    }
+    if (BAYS.containsKey(field.getName()) && isTop(field)) {
+      either(node, BAYS.get(field.getName()));
     }
     node.put("description", description(field));
     return new CustomPropertyDefinition(node, CustomDefinition.EXCLUDING_ATTRIBUTES);
@@ -208,6 +214,26 @@ final class FileSchema {
       }
     }
     return ways;
+  }
+
+  /** Bays told one by one say it by themselves. */
+  private static boolean saidByBays(FieldScope field) {
+    Class<?> group = field.getDeclaringType().getErasedType();
+    return group.equals(SiteFile.Walk.class) && field.getName().equals(BAYS.get("walkway"))
+        || group.equals(DesignFile.Posts.class) && field.getName().equals(BAYS.get("posts"));
+  }
+
+  private static boolean isTop(FieldScope field) {
+    Class<?> group = field.getDeclaringType().getErasedType();
+    return group.equals(SiteFile.class) || group.equals(DesignFile.class);
+  }
+
+  private static void either(ObjectNode node, String key) {
+    ArrayNode ways = node.withArray("allOf").addObject().putArray("anyOf");
+    ways.add(required(key));
+    ObjectNode listed = ways.addObject();
+    listed.putObject("properties").putObject("bays").put("type", "array");
+    listed.putArray("required").add("bays");
   }
 
   private static ObjectNode required(String... keys) {

@@ -54,6 +54,18 @@ class ListedBaysTest {
   }
 
   @Test
+  void words_with_commas_are_a_list_of_bays() {
+    assertThat(walk("bays: 5 ft, 7 ft, 5 ft").baysIn()).containsExactly(60.0, 84.0, 60.0);
+  }
+
+  @Test
+  void bays_that_are_all_as_long_are_as_many_equal_ones() {
+    Site.Walkway walk = walk("bays: [5 ft, 60 in, 5 ft]");
+
+    assertThat(walk.divided()).hasValueSatisfying(bays -> assertThat(bays.even()).isTrue());
+  }
+
+  @Test
   void a_length_beside_them_has_to_agree() {
     assertThat(walk("length: 17 ft; bays: [5 ft, 7 ft, 5 ft]").lengthIn()).isEqualTo(204);
     assertThat(refusal("length: 18 ft; bays: [5 ft, 7 ft, 5 ft]"))
