@@ -17,8 +17,7 @@ public final class AnswerGeometry {
    * @param endMarginIn least distance from the last crossbeam to the end of the header
    * @param told the bays where they are told one by one, instead of as so many of one length
    */
-  public static Geometry of(
-      Answers answers, Stock stock, double endMarginIn, Optional<Bays> told) {
+  public static Geometry of(Answers answers, Stock stock, double endMarginIn, Optional<Bays> told) {
     SizeRow post = stock.row(answers.option(POST_SIZE));
     SizeRow header = stock.row(answers.option(HEADER_SIZE));
     SizeRow crossbeam = stock.row(answers.option(CROSSBEAM_SIZE));

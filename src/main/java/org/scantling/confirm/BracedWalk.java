@@ -62,8 +62,7 @@ public final class BracedWalk {
    * @param legIn 0 where posts stand too close for any
    */
   public static boolean fits(Geometry geometry, double legIn) {
-    double apartIn =
-        Math.min(geometry.plan().along().shortestIn(), geometry.plan().rowSpacingIn());
+    double apartIn = Math.min(geometry.plan().along().shortestIn(), geometry.plan().rowSpacingIn());
     double heightIn = geometry.headerTopIn() - geometry.headers().depthIn() / 2;
     return legIn > 0 && apartIn - 2 * legIn > LEAST_APART_IN && heightIn - legIn > LEAST_APART_IN;
   }

@@ -49,7 +49,9 @@ final class WindFaces {
     return mostPicketsPerIn() * sides.picketBreadthIn() * longIn * tributaryIn();
   }
 
-  /** Where they stand closest: every bay is divided so that none stand wider than in the longest. */
+  /**
+   * Where they stand closest: every bay is divided so that none stand wider than in the longest.
+   */
   private double mostPicketsPerIn() {
     Bays bays = geometry.plan().along();
     int inLongest = (int) Math.round(sides.pickets()) + 1;

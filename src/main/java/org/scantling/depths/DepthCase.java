@@ -47,8 +47,7 @@ public record DepthCase(
             new BaseDesign.Posts(
                 post,
                 posts.rowSpacingIn(),
-                bayIn,
-                posts.bays(),
+                posts.along().stretchedTo(bayIn),
                 heightIn,
                 posts.embedmentIn(),
                 inTheGround(posts) ? footing() : posts.footing(),

@@ -38,6 +38,17 @@ public sealed interface Bays permits EvenBays, UnevenBays {
    */
   int spacesIn(int bay, int inLongest);
 
+  /** As many bays in the same proportion, the longest of that length. */
+  default Bays stretchedTo(double longestIn) {
+    if (longestIn == longestIn()) {
+      return this;
+    }
+    double ratio = longestIn / longestIn();
+    return even()
+        ? of(count(), longestIn)
+        : of(lengthsIn().stream().map(each -> each * ratio).toList());
+  }
+
   /** All of those spaces together. */
   default int spaces(int inLongest) {
     return IntStream.range(0, count()).map(bay -> spacesIn(bay, inLongest)).sum();

@@ -4,8 +4,8 @@ import java.util.List;
 
 /**
  * Where everything stands: a walk of bays between two rows, seen from the datum post. Lengths in
- * inches, along the walk from the centre of the first post, across it from the centre of the
- * near row, upward from finished ground.
+ * inches, along the walk from the centre of the first post, across it from the centre of the near
+ * row, upward from finished ground.
  *
  * @param plan rows and bays
  * @param posts uprights

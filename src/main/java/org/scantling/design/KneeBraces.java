@@ -71,8 +71,7 @@ public record KneeBraces(TopLine top, double legIn, double depthIn, double feetA
    */
   public double longestLegIn(double braceIn) {
     Geometry geometry = top.geometry();
-    double takenIn =
-        geometry.posts().breadthIn() / 2 + braceIn + aboveAlongIn() + depthIn * SINE;
+    double takenIn = geometry.posts().breadthIn() / 2 + braceIn + aboveAlongIn() + depthIn * SINE;
     int side = side(top);
     double longestIn = Double.POSITIVE_INFINITY;
     for (int post = 0; post < top.posts(); post++) {

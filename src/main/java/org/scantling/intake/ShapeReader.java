@@ -135,8 +135,7 @@ final class ShapeReader {
               .problem(
                   path,
                   ProblemPhrases.say("found.listed-bays", "count", String.valueOf(count)),
-                  ProblemPhrases.say(
-                      "accepted.listed-bays", "most", String.valueOf(MOST_BAYS))));
+                  ProblemPhrases.say("accepted.listed-bays", "most", String.valueOf(MOST_BAYS))));
       return;
     }
     readings.putSize(path, count);

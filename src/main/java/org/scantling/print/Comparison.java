@@ -8,9 +8,9 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.scantling.reasons.Decision;
-import org.scantling.reasons.Question;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Question;
 import org.scantling.words.SubjectRow;
 import org.scantling.words.Voice;
 

@@ -121,14 +121,20 @@ public final class DesignProblem {
                 trials,
                 overrides.fixed(),
                 overrides.record(),
-                overrides.yard(), overrides.told()));
+                overrides.yard(),
+                overrides.told()));
   }
 
   /** The same problem with that number of bays and no other. */
   public DesignProblem withBays(int bays) {
     return with(
         new Overrides(
-            List.of(bays), List.of(), overrides.fixed(), overrides.record(), overrides.yard(), overrides.told()));
+            List.of(bays),
+            List.of(),
+            overrides.fixed(),
+            overrides.record(),
+            overrides.yard(),
+            overrides.told()));
   }
 
   /** The same problem with a cache of its own, for another core. */
@@ -144,7 +150,8 @@ public final class DesignProblem {
             overrides.trials(),
             overrides.fixed(),
             record,
-            overrides.yard(), overrides.told()));
+            overrides.yard(),
+            overrides.told()));
   }
 
   /** The same problem with a structure that is decided already. */

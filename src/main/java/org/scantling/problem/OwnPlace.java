@@ -31,10 +31,7 @@ public final class OwnPlace {
         climate(here.climate(), stood.climate()),
         new Site.Ground(stood.soil().or(() -> here.ground().soil()), stood.slopePercent()),
         new Site.Walkway(
-            posts.along().overallIn(),
-            OptionalDouble.empty(),
-            List.of(),
-            OptionalDouble.empty()),
+            posts.along().overallIn(), OptionalDouble.empty(), List.of(), OptionalDouble.empty()),
         stood.vine().map(vine -> List.of(new Site.Planting(vine))).orElse(here.planting()),
         timber(here),
         preferences(here.preferences()));

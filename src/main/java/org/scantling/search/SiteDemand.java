@@ -139,12 +139,7 @@ public final class SiteDemand {
     Site.Walkway now = site.walkway();
     return site.with(
         new Site.Walkway(
-            now.lengthIn(),
-            now.clearWidthIn(),
-            users,
-            now.headroomIn(),
-            now.bays(),
-            now.baysIn()));
+            now.lengthIn(), now.clearWidthIn(), users, now.headroomIn(), now.bays(), now.baysIn()));
   }
 
   private Site preferences(Site site, String word) {

@@ -181,7 +181,9 @@ final class SettingOut {
             spacers.add(new SetOut.Spacer(SAYINGS.say("spacer.along"), lengthIn, count)));
     spacers.add(
         new SetOut.Spacer(
-            SAYINGS.say("spacer.across"), tape.nearest(geometry.plan().rowSpacingIn() - postIn), top.posts()));
+            SAYINGS.say("spacer.across"),
+            tape.nearest(geometry.plan().rowSpacingIn() - postIn),
+            top.posts()));
     return spacers;
   }
 

@@ -60,6 +60,7 @@ final class RowLinks {
     for (JointRow joint : tables.joints().rows()) {
       fastener(joint);
       pairs(joint);
+      faces(joint);
       boolean goes =
           ours.joints().rows().stream()
               .anyMatch(
@@ -94,6 +95,19 @@ final class RowLinks {
           "count",
           Integer.toString(joint.count()),
           RefusalWords.say("joints.pairs"));
+    }
+  }
+
+  /** A steel part on one face alone lets the crossbeam roll away from it. */
+  private void faces(JointRow joint) {
+    boolean rated = joint.way().equals("rated") && joint.question() == Question.CROSSBEAM_JOINT;
+    if (rated && joint.count() < 2) {
+      throw lines.refuse(
+          TableFile.JOINTS,
+          joint.id(),
+          "count",
+          Integer.toString(joint.count()),
+          RefusalWords.say("joints.faces"));
     }
   }
 

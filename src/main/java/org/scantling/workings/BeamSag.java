@@ -70,10 +70,33 @@ final class BeamSag {
     double fromIn = peak.atIn() - scene.beam().supportAtIn(span);
     double sagIn = peak.amount() / stiffness;
     // A line that could not name every crossbeam would not be one to go over.
-    if (!task.onPosts() || task.passed(fromIn) <= NAMED) {
+    if (task.uneven()) {
+      list.add(
+          task.step(
+              "solved-sag", Measure.inches(sagIn), simple(statics, part, span, fromIn, sagIn)));
+    } else if (!task.onPosts() || task.passed(fromIn) <= NAMED) {
       list.add(task.step("sag", Measure.inches(sagIn), evidence(statics, part, span, fromIn)));
     }
     return Math.abs(sagIn);
+  }
+
+  /** The sag of a simple span is what the moments over its ends take off. */
+  private Evidence simple(BeamStatics statics, Part part, int span, double fromIn, double sagIn) {
+    double spanIn = scene.spanIn(span);
+    double ends =
+        statics.over(span) * (2 * spanIn - fromIn) + statics.over(span + 1) * (spanIn + fromIn);
+    double takenIn = fromIn * (spanIn - fromIn) * ends / (6 * spanIn) / stiffness;
+    Rectangle section = task.stresses().section();
+    return Evidence.saw("what", part == Part.STILL ? "the permanent load" : "the passing load")
+        .and("at", Measure.inches(fromIn))
+        .and("post", Measure.count(span + 1))
+        .and("simple", Measure.inches(sagIn + takenIn))
+        .and("span", Measure.inches(spanIn))
+        .and("near", moment(statics.over(span)))
+        .and("far", moment(statics.over(span + 1)))
+        .and("stiffness", Measure.psi(task.stresses().stiffnessPsi()))
+        .and("breadth", Measure.inches(section.breadthIn()))
+        .and("depth", Measure.inches(section.depthIn()));
   }
 
   private Evidence evidence(BeamStatics statics, Part part, int span, double fromIn) {

@@ -18,6 +18,8 @@ final class BeamStatics {
   private final BeamShears shears;
   private final BeamReactions reactions;
   private final SpanMoments spanMoments;
+  private final SolvedStatics solved;
+  private final boolean uneven;
 
   BeamStatics(BeamTask task, BeamBurden burden) {
     this.lines = new BeamLines(task, burden);
@@ -25,6 +27,8 @@ final class BeamStatics {
     this.shears = new BeamShears(lines);
     this.reactions = new BeamReactions(lines, shears);
     this.spanMoments = new SpanMoments(lines, shears);
+    this.solved = new SolvedStatics(lines);
+    this.uneven = task.uneven();
     new BurdenLines(lines).write();
   }
 
@@ -39,7 +43,11 @@ final class BeamStatics {
 
   /** The moments over some supports and what they follow from. */
   void moments(Set<Integer> supports) {
-    supportMoments.write(supports);
+    if (uneven) {
+      supportMoments.writeSolved();
+    } else {
+      supportMoments.write(supports);
+    }
   }
 
   /**
@@ -48,17 +56,20 @@ final class BeamStatics {
    * @param other the support at the other end of the span; outside the row for a tail
    */
   double shear(int support, int other) {
-    return shears.beside(support, other);
+    boolean tail = other < 0 || other > lines.lastSupport();
+    return uneven && !tail ? solved.shear(support, other) : shears.beside(support, other);
   }
 
   /** Load on a support. */
   double reaction(int support) {
-    return reactions.on(support);
+    return uneven
+        ? solved.reaction(support, shear(support, support - 1), shear(support, support + 1))
+        : reactions.on(support);
   }
 
   /** What the end of a piece presses where it is cut over a support. */
   double atCut(int support, int towards) {
-    return reactions.atCut(support, towards);
+    return uneven ? solved.atCut(support, towards) : reactions.atCut(support, towards);
   }
 
   /**
@@ -67,7 +78,7 @@ final class BeamStatics {
    * @param fromIn from its first support
    */
   double moment(int span, double fromIn) {
-    return spanMoments.at(span, fromIn);
+    return uneven ? solved.moment(span, fromIn) : spanMoments.at(span, fromIn);
   }
 
   /** Moment over a support, pulling the top. */

@@ -38,10 +38,14 @@ final class BurdenLines {
     int region = group.get(0);
     Measure on = task.load(burden.on(region));
     switch (burden.part()) {
-      case ALL -> lines.add("load", on, factored(region).and("where", where));
+      case ALL -> lines.add("load", on, shared(factored(region).and("where", where)));
       case STILL -> lines.add("still", on, factored(region));
       case PASSING -> lines.add("passing", on, comesAndGoes(region).and("where", where));
     }
+  }
+
+  private Evidence shared(Evidence evidence) {
+    return task.uneven() ? BeamLines.turnedOn(evidence, "u") : evidence;
   }
 
   private Evidence factored(int region) {

@@ -46,6 +46,11 @@ final class SupportMoments {
     inner.stream().filter(each -> !cancelsOut(each)).forEach(this::threeMoments);
   }
 
+  /** All of them in one line, where bays are not alike. */
+  void writeSolved() {
+    list(0);
+  }
+
   /** A support that the beam runs on over; where two pieces meet there is no moment. */
   private boolean inner(int support) {
     boolean between = support > 0 && support < lines.lastSupport();

@@ -179,7 +179,8 @@ final class FileSchema {
   private static ObjectNode bays(ObjectNode node) {
     ArrayNode either = node.putArray("anyOf");
     either.addObject().put("type", "integer");
-    ObjectNode list = either.addObject().put("type", "array").put("minItems", 1).put("maxItems", 16);
+    ObjectNode list =
+        either.addObject().put("type", "array").put("minItems", 1).put("maxItems", 16);
     list.set("items", quantity(NODES.objectNode(), LENGTH));
     return node;
   }
@@ -219,8 +220,9 @@ final class FileSchema {
   /** Bays told one by one say it by themselves. */
   private static boolean saidByBays(FieldScope field) {
     Class<?> group = field.getDeclaringType().getErasedType();
-    return group.equals(SiteFile.Walk.class) && field.getName().equals(BAYS.get("walkway"))
-        || group.equals(DesignFile.Posts.class) && field.getName().equals(BAYS.get("posts"));
+    boolean walk = group.equals(SiteFile.Walk.class);
+    String key = BAYS.get(walk ? "walkway" : "posts");
+    return (walk || group.equals(DesignFile.Posts.class)) && field.getName().equals(key);
   }
 
   private static boolean isTop(FieldScope field) {

@@ -109,7 +109,8 @@ final class HeaderJudge {
     int i = crossbeams.indexOf(crossbeam);
     int last = crossbeams.size() - 1;
     double before = crossbeams.get(Math.max(i, 1)) - crossbeams.get(Math.max(i, 1) - 1);
-    double after = crossbeams.get(Math.min(i, last - 1) + 1) - crossbeams.get(Math.min(i, last - 1));
+    double after =
+        crossbeams.get(Math.min(i, last - 1) + 1) - crossbeams.get(Math.min(i, last - 1));
     return (before + after) / 2;
   }
 

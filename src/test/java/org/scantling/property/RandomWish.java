@@ -2,6 +2,9 @@ package org.scantling.property;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.Random;
+import java.util.stream.IntStream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -25,7 +28,7 @@ public final class RandomWish {
             climate(),
             Arbitraries.of(House.TABLES.soils().rows().stream().map(SoilRow::id).toList()),
             Arbitraries.of(House.TABLES.vines().rows().stream().map(VineRow::id).toList()),
-            Combinators.combine(timber(), choices(), parts()).as(Made::new))
+            Combinators.combine(timber(), choices()).as(Made::new))
         .as(
             (length, width, users, headroom, climate, soil, vine, made) ->
                 new Wish(
@@ -38,16 +41,23 @@ public final class RandomWish {
                     vine,
                     made.of(),
                     made.how(),
-                    longEnough(length, made.parts())));
+                    longEnough(length, parts(length, climate))));
   }
 
-  private record Made(Wish.Timber of, Wish.Choices how, List<Double> parts) {}
+  private record Made(Wish.Timber of, Wish.Choices how) {}
 
-  /** Of one site in five, bays that need not be alike, the longest at most twice the shortest. */
-  private static Arbitrary<List<Double>> parts() {
-    return Arbitraries.frequencyOf(
-        Tuple.of(4, Arbitraries.just(List.of())),
-        Tuple.of(1, Arbitraries.doubles().between(1, 2).ofScale(2).list().ofMinSize(2).ofMaxSize(6)));
+  /**
+   * Of one site in five, bays that need not be alike, the longest at most twice the shortest; drawn
+   * from the rest of the wish, so that the other sites stay those that they were.
+   */
+  private static List<Double> parts(double lengthIn, Wish.Climate climate) {
+    Random random = new Random(Objects.hash(lengthIn, climate));
+    if (random.nextInt(5) > 0) {
+      return List.of();
+    }
+    return IntStream.range(0, 2 + random.nextInt(5))
+        .mapToObj(bay -> 1 + random.nextInt(101) / 100.0)
+        .toList();
   }
 
   /** None where posts would stand closer than a file takes. */

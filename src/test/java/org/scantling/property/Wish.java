@@ -46,16 +46,7 @@ public record Wish(
       Timber timber,
       Choices choices) {
     this(
-        lengthIn,
-        clearWidthIn,
-        users,
-        headroomIn,
-        climate,
-        soil,
-        vine,
-        timber,
-        choices,
-        List.of());
+        lengthIn, clearWidthIn, users, headroomIn, climate, soil, vine, timber, choices, List.of());
   }
 
   /** Frost depth in, ground snow psf, wind mph, exposure class. */
@@ -84,11 +75,13 @@ public record Wish(
   }
 
   public Wish length(double inches) {
-    return new Wish(inches, clearWidthIn, users, headroomIn, climate, soil, vine, timber, choices, parts);
+    return new Wish(
+        inches, clearWidthIn, users, headroomIn, climate, soil, vine, timber, choices, parts);
   }
 
   public Wish clearWidth(double inches) {
-    return new Wish(lengthIn, inches, users, headroomIn, climate, soil, vine, timber, choices, parts);
+    return new Wish(
+        lengthIn, inches, users, headroomIn, climate, soil, vine, timber, choices, parts);
   }
 
   public Wish users(List<Site.User> passing) {
@@ -97,11 +90,13 @@ public record Wish(
   }
 
   public Wish headroom(double inches) {
-    return new Wish(lengthIn, clearWidthIn, users, inches, climate, soil, vine, timber, choices, parts);
+    return new Wish(
+        lengthIn, clearWidthIn, users, inches, climate, soil, vine, timber, choices, parts);
   }
 
   public Wish climate(Climate other) {
-    return new Wish(lengthIn, clearWidthIn, users, headroomIn, other, soil, vine, timber, choices, parts);
+    return new Wish(
+        lengthIn, clearWidthIn, users, headroomIn, other, soil, vine, timber, choices, parts);
   }
 
   public Wish soil(String other) {
@@ -115,7 +110,8 @@ public record Wish(
   }
 
   public Wish choices(Choices other) {
-    return new Wish(lengthIn, clearWidthIn, users, headroomIn, climate, soil, vine, timber, other, parts);
+    return new Wish(
+        lengthIn, clearWidthIn, users, headroomIn, climate, soil, vine, timber, other, parts);
   }
 
   /** The same with bays told one by one. */

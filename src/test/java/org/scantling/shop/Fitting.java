@@ -77,7 +77,9 @@ final class Fitting {
     double gapIn = along.longestIn() / (count + 1);
     return count == 0
         ? 0
-        : along.lengthsIn().stream().mapToInt(bayIn -> (int) Math.ceil(bayIn / gapIn - 1e-9) - 1).sum();
+        : along.lengthsIn().stream()
+            .mapToInt(bayIn -> (int) Math.ceil(bayIn / gapIn - 1e-9) - 1)
+            .sum();
   }
 
   /** One between neighbours on each header, but none where the header steps down between them. */
@@ -408,8 +410,7 @@ final class Fitting {
           geometry.lengthIn() * built.top().stretchRatio() + 2 * geometry.headerTailIn();
       assertThat(all / lines).isCloseTo(stretched, within(pieces.count("header") / 32.0 + 1e-6));
     }
-    assertThat(geometry.plan().along().overallIn())
-        .isCloseTo(geometry.lengthIn(), within(1e-9));
+    assertThat(geometry.plan().along().overallIn()).isCloseTo(geometry.lengthIn(), within(1e-9));
   }
 
   /**

@@ -79,6 +79,14 @@ class HouseCellsTest {
         .hasMessageContaining("a number from 0.02 to 0.49");
   }
 
+  /** By statics a part on one face has no lever against rolling away from it. */
+  @Test
+  void steel_on_one_face_of_a_crossbeam_is_refused() {
+    assertThatThrownBy(() -> house("joints.csv", "id,count\ncrossbeam-angles,1\n"))
+        .hasMessageContaining("joints.csv:2: count: found '1'")
+        .hasMessageContaining("2 or more, one on each face of the crossbeam");
+  }
+
   @Test
   void a_number_where_ours_has_none_and_nothing_would_read_it_is_refused() {
     assertThatThrownBy(() -> house("wind.csv", "id,from_ratio\nwind.gust,0.5\n"))
