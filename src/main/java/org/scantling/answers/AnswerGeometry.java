@@ -43,9 +43,11 @@ public final class AnswerGeometry {
             doubled(answers)));
   }
 
+  /** Those that are told, the longest as long as it was answered; else so many of that length. */
   private static Bays along(Answers answers, Optional<Bays> told) {
     int count = Integer.parseInt(answers.option(BAYS));
     return told.filter(bays -> bays.count() == count)
+        .map(bays -> bays.stretchedTo(answers.number(BAY)))
         .orElseGet(() -> Bays.of(count, answers.number(BAY)));
   }
 

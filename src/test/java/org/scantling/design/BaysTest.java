@@ -36,6 +36,13 @@ class BaysTest {
   }
 
   @Test
+  void bays_keep_their_proportion_when_the_longest_is_another() {
+    assertThat(GATE.stretchedTo(84)).isSameAs(GATE);
+    assertThat(GATE.stretchedTo(42).lengthsIn()).containsExactly(30.0, 42.0, 24.0);
+    assertThat(Bays.of(3, 60).stretchedTo(45)).isEqualTo(Bays.of(3, 45));
+  }
+
+  @Test
   void a_walk_that_looks_the_same_from_both_ends_is_mirrored() {
     assertThat(GATE.mirrored()).isFalse();
     assertThat(Bays.of(List.of(60.0, 84.0, 60.0)).mirrored()).isTrue();
