@@ -104,7 +104,12 @@ public final class SiteDemand {
     return site.with(then);
   }
 
+  /** Bays that are told one by one stay as they are while their number does. */
   private static Site divided(Site site, int bays, double lengthIn) {
+    boolean told = site.walkway().baysIn().size() == bays;
+    if (told && lengthIn == site.walkway().lengthIn()) {
+      return site;
+    }
     return site.with(site.walkway().dividedInto(bays, lengthIn));
   }
 
