@@ -22,6 +22,10 @@ import tools.jackson.databind.json.JsonMapper;
  */
 record RandomSite(long seed, String site, String base) {
   private static final JsonNode SCHEMA = schema();
+
+  /** The longest bay that a file takes. */
+  private static final int LONGEST_BAY_IN = 300;
+
   private static final List<String> SHIPPED =
       List.of(
           "rose-gate.yaml",
@@ -126,6 +130,9 @@ record RandomSite(long seed, String site, String base) {
       left -= bay;
     }
     each.add(left);
+    if (each.stream().anyMatch(bay -> bay > LONGEST_BAY_IN)) {
+      return Optional.empty();
+    }
     String told = each.stream().map(bay -> bay + " in").collect(Collectors.joining(", "));
     return Optional.of("  bays: [ " + told + " ]\n");
   }
