@@ -11,10 +11,10 @@ public sealed interface Bays permits EvenBays, UnevenBays {
     return new EvenBays(count, lengthIn);
   }
 
-  /** Each by its length, from the first post on. */
+  /** Each by its length, from the first post on; what differs in its last bits does not differ. */
   static Bays of(List<Double> lengthsIn) {
     double firstIn = lengthsIn.get(0);
-    return lengthsIn.stream().allMatch(each -> each == firstIn)
+    return lengthsIn.stream().allMatch(each -> Math.abs(each - firstIn) < UnevenBays.LAST_BITS)
         ? new EvenBays(lengthsIn.size(), firstIn)
         : new UnevenBays(lengthsIn);
   }

@@ -1,5 +1,8 @@
 package org.scantling.design;
 
+import java.util.List;
+import java.util.stream.IntStream;
+
 /**
  * How the ground falls and how the top runs over it, post by post: level, in one plane with the
  * ground, or in level steps. A fall counts positive from the first post to the last.
@@ -23,9 +26,19 @@ public record TopLine(Geometry geometry, String kind, double slopeRatio, double 
     return stepped() && post > 0 && post < posts() - 1;
   }
 
-  /** Fall from the header of one bay to that of the next, over the longest bay. */
+  /** What the ground falls over the longest bay, where the top is stepped: no step is higher. */
   public double stepIn() {
     return stepped() ? slopeRatio * geometry.plan().bayIn() : 0;
+  }
+
+  /** Fall from the header of the bay before a post to that of the bay after it. */
+  public double stepIn(int post) {
+    return stepsAt(post) ? seatIn(post - 1) - seatIn(post) : 0;
+  }
+
+  /** All of them, from the first post at which the top steps. */
+  public List<Double> stepsIn() {
+    return IntStream.range(0, posts()).filter(this::stepsAt).mapToObj(this::stepIn).toList();
   }
 
   /**

@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
  * @param lengthsIn from the first post on
  */
 record UnevenBays(List<Double> lengthsIn) implements Bays {
-  private static final double LAST_BITS = 1e-9;
+  static final double LAST_BITS = 1e-9;
 
   UnevenBays {
     lengthsIn = List.copyOf(lengthsIn);
@@ -55,7 +55,8 @@ record UnevenBays(List<Double> lengthsIn) implements Bays {
   @Override
   public boolean mirrored() {
     int last = count() - 1;
-    return IntStream.range(0, count() / 2).allMatch(bay -> lengthIn(bay) == lengthIn(last - bay));
+    return IntStream.range(0, count() / 2)
+        .allMatch(bay -> Math.abs(lengthIn(bay) - lengthIn(last - bay)) < LAST_BITS);
   }
 
   @Override

@@ -66,11 +66,15 @@ final class TimberToBuy {
     return SAYINGS.say("timber.several", "timbers", String.join("; ", parts));
   }
 
+  /** Steps are as high as the ground falls along their bays. */
   private String stepped() {
+    List<Double> stepsIn = structure.top().stepsIn();
+    String least = inches(Collections.min(stepsIn));
+    String most = inches(Collections.max(stepsIn));
     return SAYINGS.say(
         structure.geometry().headers().paired() ? "headers.stepped.boards" : "headers.stepped.one",
         "step",
-        inches(structure.top().stepIn()));
+        least.equals(most) ? most : SAYINGS.say("range", "from", least, "to", most));
   }
 
   private String pieced(List<String> bays) {

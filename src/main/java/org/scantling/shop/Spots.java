@@ -67,9 +67,9 @@ final class Spots {
     if (!top.stepsAt(post)) {
       return Optional.empty();
     }
-    double seatIn = top.stepIn() + built.geometry().headers().notchIn();
+    double seatIn = top.stepIn(post) + built.geometry().headers().notchIn();
     return built.paired()
-        ? spot(SAYINGS.say("step.boards"), named("step.boards-edge", top.stepIn()))
+        ? spot(SAYINGS.say("step.boards"), named("step.boards-edge", top.stepIn(post)))
         : spot(SAYINGS.say("step.hung"), named("step.hung-seat", seatIn));
   }
 

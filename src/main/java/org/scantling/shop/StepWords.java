@@ -1,9 +1,11 @@
 package org.scantling.shop;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.scantling.design.Geometry;
 import org.scantling.design.TopLine;
 import org.scantling.quantity.Measure;
@@ -60,11 +62,11 @@ final class StepWords {
     return new Said(units).length(built.tape().nearest(inches));
   }
 
-  /** Of every length that a bay has, the shortest first. */
-  private String spacersAlong(Geometry geometry) {
-    return geometry.plan().along().lengthsIn().stream()
+  /** Lengths of one kind, which differ where bays do: each once, the shortest first. */
+  private String either(Stream<Double> lengthsIn) {
+    return lengthsIn
         .sorted()
-        .map(bayIn -> length(bayIn - geometry.posts().breadthIn()))
+        .map(this::length)
         .distinct()
         .reduce((one, other) -> SAYINGS.say("either", "one", one, "other", other))
         .orElseThrow();
@@ -116,7 +118,10 @@ final class StepWords {
     Geometry geometry = built.geometry();
     length("row-spacing", geometry.plan().rowSpacingIn());
     length("overall-diagonal", geometry.overallDiagonalIn());
-    words.put("spacer-along", spacersAlong(geometry));
+    double postIn = geometry.posts().breadthIn();
+    words.put(
+        "spacer-along",
+        either(geometry.plan().along().lengthsIn().stream().map(bayIn -> bayIn - postIn)));
     length("spacer-across", geometry.plan().rowSpacingIn() - geometry.posts().breadthIn());
     words.put("crossbeams", Integer.toString(geometry.crossbeamCount()));
     if (geometry.crossbeams().doubled()) {
@@ -175,8 +180,12 @@ final class StepWords {
     built
         .findJoint(Question.HEADER_STEP)
         .ifPresent(joint -> words.put("step-fastening", fasteners(joint)));
-    length("step", built.top().stepIn());
-    length("step-seat", built.top().stepIn() + built.geometry().headers().notchIn());
+    List<Double> stepsIn = built.top().stepsIn();
+    double notchIn = built.geometry().headers().notchIn();
+    if (!stepsIn.isEmpty()) {
+      words.put("step", either(stepsIn.stream()));
+      words.put("step-seat", either(stepsIn.stream().map(each -> each + notchIn)));
+    }
     boolean lagged = built.joint(Question.HEADER_JOINT).way().equals("lagged");
     if (built.paired()) {
       length("bolt-hole", new HeaderBolts(built).holeIn());

@@ -39,8 +39,8 @@ final class BurdenLines {
     Measure on = task.load(burden.on(region));
     switch (burden.part()) {
       case ALL -> lines.add("load", on, shared(factored(region).and("where", where)));
-      case STILL -> lines.add("still", on, factored(region));
-      case PASSING -> lines.add("passing", on, comesAndGoes(region).and("where", where));
+      case STILL -> lines.add("still", on, shared(factored(region)));
+      case PASSING -> lines.add("passing", on, shared(comesAndGoes(region).and("where", where)));
     }
   }
 

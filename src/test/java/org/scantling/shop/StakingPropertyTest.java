@@ -35,7 +35,7 @@ class StakingPropertyTest {
     }
   }
 
-  private static void check(Built built) {
+  static void check(Built built) {
     Pieces pieces = Pieces.of(built);
     SetOut setOut = new SettingOut(built, pieces).setOut();
     double tickIn = built.tape().tickIn() + 1e-6;
