@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.DoublePredicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -90,7 +91,7 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
    */
   private BeamLoads loads() {
     return new BeamLoads(
-        crossbeams().stream().<BeamLoad>map(place -> new BeamLoad.Point(place.atIn(), 1)).toList(),
+        weights(),
         points(each.vinesLb()),
         bySpan(each.liveLb()),
         BeamLoads.points(peopleFromTipIn(), each.personLb()),
@@ -100,31 +101,21 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
         points(-each.postUpLb()));
   }
 
-  /**
-   * A crossbeam on the line.
-   *
-   * @param atIn from the tip
-   * @param shareRatio what of the widest spacing lies on it
-   */
-  private record Place(double atIn, double shareRatio) {}
-
-  private List<Place> crossbeams() {
-    List<Double> places = geometry.crossbeamsAtIn();
-    List<Double> shares = geometry.crossbeamSharesRatio();
-    return IntStream.range(0, places.size())
-        .mapToObj(i -> new Place(fromTip(places.get(i)), shares.get(i)))
-        .toList();
-  }
-
   /** On every crossbeam what lies on one where they are farthest apart, or its share of that. */
   private List<BeamLoad> points(double forceLb) {
-    return points(crossbeams(), forceLb);
+    return points(place -> true, forceLb);
   }
 
-  private static List<BeamLoad> points(List<Place> places, double forceLb) {
-    return places.stream()
-        .<BeamLoad>map(place -> new BeamLoad.Point(place.atIn(), place.shareRatio() * forceLb))
+  private List<BeamLoad> points(DoublePredicate fromTipIn, double forceLb) {
+    return geometry.crossbeamPlaces().stream()
+        .filter(place -> fromTipIn.test(fromTip(place.alongIn())))
+        .<BeamLoad>map(
+            place -> new BeamLoad.Point(fromTip(place.alongIn()), place.shareRatio() * forceLb))
         .toList();
+  }
+
+  private List<BeamLoad> weights() {
+    return BeamLoads.points(geometry.crossbeamsAtIn().stream().map(this::fromTip).toList(), 1);
   }
 
   /** Places of one person worth trying, from the tip; on each piece that is unlike the others. */
@@ -221,10 +212,12 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
 
   private List<List<BeamLoad>> bySpan(double forceLb) {
     List<List<BeamLoad>> loads = new ArrayList<>();
-    List<Place> places = crossbeams();
     double[] marks = marks();
     for (int i = 0; i + 1 < marks.length; i++) {
-      loads.add(between(places, marks[i], marks[i + 1], forceLb));
+      double fromIn = marks[i];
+      double toIn = marks[i + 1];
+      // A crossbeam over a post counts with the bay to its right; over a post it bends nothing.
+      loads.add(points(place -> place >= fromIn && place < toIn, forceLb));
     }
     return loads;
   }
@@ -236,14 +229,6 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
     System.arraycopy(posts, 0, marks, 1, posts.length);
     marks[posts.length + 1] = geometry.headerLengthIn();
     return marks;
-  }
-
-  /** A crossbeam over a post counts with the bay to its right; over a post it bends nothing. */
-  private static List<BeamLoad> between(
-      List<Place> places, double fromIn, double toIn, double forceLb) {
-    return points(
-        places.stream().filter(place -> place.atIn() >= fromIn && place.atIn() < toIn).toList(),
-        forceLb);
   }
 
   private double fromTip(double fromFirstPostIn) {

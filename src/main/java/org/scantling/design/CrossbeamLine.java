@@ -1,7 +1,6 @@
 package org.scantling.design;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -59,24 +58,18 @@ record CrossbeamLine(Bays bays, int perBay, int onTail) {
     return bays.overallIn() + left * spacingIn();
   }
 
-  /**
-   * What of the widest spacing lies on each, in their order: half of the space on either side; of
-   * the first and the last, all of the one beside them.
-   */
-  List<Double> sharesRatio() {
-    if (bays.even()) {
-      return Collections.nCopies(count(), 1.0);
-    }
+  /** The same with what lies on each. */
+  List<CrossbeamPlace> places() {
     List<Double> places = placesIn();
-    int last = places.size() - 1;
-    return IntStream.rangeClosed(0, last)
-        .mapToObj(
-            i -> {
-              double beforeIn = i > 0 ? places.get(i) - places.get(i - 1) : spaceIn(places, 0);
-              double afterIn = spaceIn(places, Math.min(i, last - 1));
-              return (beforeIn + afterIn) / 2 / spacingIn();
-            })
+    return IntStream.range(0, places.size())
+        .mapToObj(i -> new CrossbeamPlace(places.get(i), bays.even() ? 1 : shareRatio(places, i)))
         .toList();
+  }
+
+  private double shareRatio(List<Double> places, int place) {
+    double beforeIn = spaceIn(places, Math.max(place - 1, 0));
+    double afterIn = spaceIn(places, Math.min(place, places.size() - 2));
+    return (beforeIn + afterIn) / 2 / spacingIn();
   }
 
   private static double spaceIn(List<Double> places, int after) {

@@ -250,12 +250,9 @@ public record Geometry(Plan plan, Posts posts, Headers headers, Crossbeams cross
     return line(crossbeamsOnTail()).placesIn();
   }
 
-  /**
-   * What of the widest spacing lies on each crossbeam, in their order: half of the space on either
-   * side, and of the first and the last the whole of the one beside them.
-   */
-  public List<Double> crossbeamSharesRatio() {
-    return line(crossbeamsOnTail()).sharesRatio();
+  /** The same with what lies on each. */
+  public List<CrossbeamPlace> crossbeamPlaces() {
+    return line(crossbeamsOnTail()).places();
   }
 
   /** Top of the headers, where the crossbeams sit. */

@@ -119,11 +119,18 @@ public final class DerivedQuantities {
             "crossbeam.count",
             CROSSBEAM_COUNT,
             geometry.crossbeamCount(),
-            Evidence.saw("bays", Measure.count(geometry.plan().bays()))
-                .and("spaces", Measure.count(geometry.crossbeams().perBay()))
-                .and("tails", Measure.count(2.0 * geometry.crossbeamsOnTail()))));
+            spaces(geometry).and("tails", Measure.count(2.0 * geometry.crossbeamsOnTail()))));
     facts.add(depthToThickness());
     return facts;
+  }
+
+  /** So many of each bay, or all of them together where bays are not alike. */
+  private static Evidence spaces(Geometry geometry) {
+    Bays bays = geometry.plan().along();
+    int perBay = geometry.crossbeams().perBay();
+    return bays.even()
+        ? Evidence.saw("bays", Measure.count(bays.count())).and("spaces", Measure.count(perBay))
+        : Evidence.saw("all", Measure.count(bays.spaces(perBay)));
   }
 
   /** By the nominal size, as the standard counts it. */

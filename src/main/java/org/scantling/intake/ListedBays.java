@@ -51,12 +51,11 @@ record ListedBays(String group, String beside, boolean longest) {
   void check(Node.Group file, Readings said, Problems problems) {
     String path = group + "." + BAYS;
     List<Double> baysIn = said.numbers(path);
-    String besidePath = group + "." + beside;
-    if (baysIn.isEmpty() || said.maybeNumber(besidePath).isEmpty()) {
+    if (baysIn.isEmpty() || said.maybeNumber(besidePath()).isEmpty()) {
       return;
     }
     double workedIn = worked(baysIn.stream().mapToDouble(Double::doubleValue));
-    if (Math.abs(workedIn - said.number(besidePath)) > SIXTEENTH_IN + SLACK_IN) {
+    if (Math.abs(workedIn - said.number(besidePath())) > SIXTEENTH_IN + SLACK_IN) {
       problems.add(
           there(file)
               .members()
@@ -64,8 +63,8 @@ record ListedBays(String group, String beside, boolean longest) {
               .value()
               .origin()
               .problem(
-                  besidePath,
-                  said.originals().get(besidePath),
+                  besidePath(),
+                  said.originals().get(besidePath()),
                   ProblemPhrases.say(
                       longest ? "accepted.bays-longest" : "accepted.bays-together",
                       "length",
@@ -103,6 +102,17 @@ record ListedBays(String group, String beside, boolean longest) {
             && inner.members().containsKey(BAYS)
         ? each(inner.members().get(BAYS).value()).filter(bays -> !bays.items().isEmpty())
         : Optional.empty();
+  }
+
+  /** True for a key that bays told one by one make needless, whether they can be read or not. */
+  static boolean makeNeedless(String path, Node.Group group) {
+    boolean beside = path.equals(OF_SITE.besidePath()) || path.equals(OF_DESIGN.besidePath());
+    Node.Member bays = group.members().get(BAYS);
+    return beside && bays != null && each(bays.value()).isPresent();
+  }
+
+  private String besidePath() {
+    return group + "." + beside;
   }
 
   /** The bays of a list, or of words with commas; empty for anything else, such as a number. */

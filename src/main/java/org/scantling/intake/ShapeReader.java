@@ -53,9 +53,9 @@ final class ShapeReader {
       if (member == null && glued.contains(key.key())) {
         continue;
       }
-      if (member == null) {
+      if (member == null && !ListedBays.makeNeedless(below, group)) {
         absent(key, below, group.origin());
-      } else {
+      } else if (member != null) {
         value(key, member.value(), below);
       }
     }

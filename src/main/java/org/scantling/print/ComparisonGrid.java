@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import org.scantling.reasons.Decision;
 import org.scantling.reasons.Outcome;
 import org.scantling.sayings.Sayings;
 import org.scantling.words.SubjectRow;
@@ -92,10 +91,10 @@ final class ComparisonGrid {
     List<SubjectRow> rows = rows(name);
     List<String> line = new ArrayList<>(List.of(Sentence.capital(name)));
     if (comparison.oneBase()) {
-      line.add(cells(rows, row -> comparison.base(row.question())));
+      line.add(cells(rows, this::base));
     }
     for (ComparedSite column : comparison.columns().subList(from, to)) {
-      line.add(cells(rows, row -> comparison.decision(row, column).map(Decision::proposed)));
+      line.add(cells(rows, row -> here(row, column)));
     }
     return line;
   }
@@ -104,18 +103,29 @@ final class ComparisonGrid {
   private String common(List<SubjectRow> rows) {
     LinkedHashSet<String> cells = new LinkedHashSet<>();
     for (ComparedSite column : comparison.columns()) {
-      cells.add(cells(rows, row -> comparison.decision(row, column).map(Decision::proposed)));
+      cells.add(cells(rows, row -> here(row, column)));
     }
     return cells.stream().filter(cell -> !cell.equals(NOTHING)).findFirst().orElse(NOTHING);
   }
 
-  private String cells(List<SubjectRow> rows, Function<SubjectRow, Optional<Outcome>> side) {
+  private Optional<String> base(SubjectRow row) {
+    return comparison
+        .base(row.question())
+        .filter(outcome -> !none(outcome))
+        .map(outcome -> voice.say(row.question(), outcome));
+  }
+
+  private Optional<String> here(SubjectRow row, ComparedSite column) {
+    return comparison
+        .decision(row, column)
+        .filter(decision -> !none(decision.proposed()))
+        .map(voice::proposed);
+  }
+
+  private static String cells(List<SubjectRow> rows, Function<SubjectRow, Optional<String>> said) {
     StringBuilder cells = new StringBuilder();
     for (SubjectRow row : rows) {
-      side.apply(row)
-          .filter(outcome -> !none(outcome))
-          .map(outcome -> row.cell().of(voice.say(row.question(), outcome)))
-          .ifPresent(cell -> join(cells, cell));
+      said.apply(row).ifPresent(value -> join(cells, row.cell().of(value)));
     }
     return cells.isEmpty() ? NOTHING : cells.toString();
   }

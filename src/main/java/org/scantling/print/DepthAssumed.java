@@ -74,15 +74,11 @@ final class DepthAssumed {
     blanks.put("style", voice.option(Question.HEADER_STYLE, design.headers().style()));
     blanks.put("header", design.headers().size());
     blanks.put("crossbeam", design.crossbeams().size());
-    blanks.put("spacing", say(posts.bays() * posts.bayIn() / spaces()));
+    blanks.put("spacing", said(Question.CROSSBEAM_SPACING));
     design
         .sidePanels()
         .ifPresent(panels -> blanks.put("pickets", Integer.toString(panels.pickets())));
     return blanks;
-  }
-
-  private int spaces() {
-    return Math.max(1, design.crossbeams().count() - 1);
   }
 
   private Block.Item item(String id, Map<String, String> blanks) {

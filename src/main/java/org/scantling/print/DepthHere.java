@@ -112,13 +112,20 @@ final class DepthHere {
     Map<String, String> blanks = new HashMap<>();
     blanks.put("post", at.post());
     blanks.put("height", say(at.heightIn()));
-    blanks.put("bay", say(at.bayIn()));
+    blanks.put("bay", bay(at));
     blanks.put("soil", voice.option(Question.SOIL, at.soil()));
     String fill = voice.option(Question.FOOTING_BACKFILL, at.fill());
     blanks.put("stand", words.say(piers() ? "stand.piers" : "stand.ground", Map.of("fill", fill)));
     blanks.put("wind", voice.say(Measure.mph(at.windSpeedMph())));
     blanks.put("frost", at.frostDepthIn() > 0 ? say(at.frostDepthIn()) : words.say("none"));
     return blanks;
+  }
+
+  /** Where bays are not alike, what the longest of them is. */
+  private String bay(DepthCase at) {
+    String longest = say(at.bayIn());
+    boolean even = table.request().design().posts().along().even();
+    return even ? longest : words.say("bay.longest", Map.of("bay", longest));
   }
 
   private String say(double inches) {

@@ -74,7 +74,7 @@ final class TimberToBuy {
     return SAYINGS.say(
         structure.geometry().headers().paired() ? "headers.stepped.boards" : "headers.stepped.one",
         "step",
-        least.equals(most) ? most : SAYINGS.say("range", "from", least, "to", most));
+        voice.range(least, most));
   }
 
   private String pieced(List<String> bays) {

@@ -65,7 +65,7 @@ final class WhatToBuild {
     Map<String, String> blanks = new HashMap<>();
     blanks.put(
         "spacing",
-        range(inches(geometry.narrowestSpacingIn()), inches(geometry.crossbeamSpacingIn())));
+        voice.range(inches(geometry.narrowestSpacingIn()), inches(geometry.crossbeamSpacingIn())));
     blanks.put("tail", inches(geometry.crossbeams().overhangIn()));
     if (geometry.crossbeamsOnTail() > 0) {
       blanks.put("past", Integer.toString(geometry.crossbeamsOnTail()));
@@ -116,7 +116,7 @@ final class WhatToBuild {
                 SAYINGS.say(
                     "pickets",
                     "each",
-                    range(fewest(bays, each), Integer.toString(each)),
+                    voice.range(fewest(bays, each), Integer.toString(each)),
                     "all",
                     Integer.toString(2 * (bays.spaces(each + 1) - bays.count()))));
   }
@@ -129,10 +129,6 @@ final class WhatToBuild {
         .mapToObj(Integer::toString)
         .findFirst()
         .orElseThrow();
-  }
-
-  private static String range(String from, String to) {
-    return from.equals(to) ? to : SAYINGS.say("range", "from", from, "to", to);
   }
 
   private Optional<Double> amount(Question question) {

@@ -103,8 +103,13 @@ public final class Voice {
             .find("shortest")
             .filter(Evidence.Seen.Amount.class::isInstance)
             .map(seen -> say(((Evidence.Seen.Amount) seen).measure()))
-            .map(shortest -> SAYINGS.say("range", "from", shortest, "to", said))
+            .map(shortest -> range(shortest, said))
             .orElse(said);
+  }
+
+  /** From the least to the most, or the one that both are. */
+  public String range(String least, String most) {
+    return least.equals(most) ? most : SAYINGS.say("range", "from", least, "to", most);
   }
 
   /** An option of a question. */
@@ -369,7 +374,7 @@ public final class Voice {
    */
   public String driver(Decision decision, boolean worked) {
     SubjectRow row = words.subjects().row(decision.question());
-    String now = say(decision.question(), decision.proposed());
+    String now = proposed(decision);
     String then =
         decision
             .base()

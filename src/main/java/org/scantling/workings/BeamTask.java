@@ -4,8 +4,8 @@ import static org.scantling.workings.CalculationSteps.perInch;
 import static org.scantling.workings.CalculationSteps.pounds;
 
 import java.util.List;
-import java.util.stream.IntStream;
 import org.scantling.confirm.BeamScene;
+import org.scantling.design.CrossbeamPlace;
 import org.scantling.design.Geometry;
 import org.scantling.loads.LoadCombination;
 import org.scantling.quantity.FormulaLine;
@@ -24,25 +24,19 @@ record BeamTask(BeamMember member, String check, BeamScene scene) {
   /** Crossbeams nearer to a place than this lie at it. */
   static final double NEAR_IN = 1e-6;
 
-  /**
-   * A crossbeam on a header.
-   *
-   * @param atIn from the first tip
-   * @param shareRatio what of the widest spacing lies on it
-   */
-  record Place(double atIn, double shareRatio) {}
-
   /** True for a header over bays that are not alike. */
   boolean uneven() {
     return onPosts() && !geometry().plan().along().even();
   }
 
-  List<Place> crossbeams() {
-    List<Double> places = geometry().crossbeamsAtIn();
-    List<Double> shares = geometry().crossbeamSharesRatio();
-    return IntStream.range(0, places.size())
-        .mapToObj(i -> new Place(geometry().headerTailIn() + places.get(i), shares.get(i)))
-        .toList();
+  /** The crossbeams on a header. */
+  List<CrossbeamPlace> crossbeams() {
+    return geometry().crossbeamPlaces();
+  }
+
+  /** Where one of them lies, from the first tip. */
+  double fromTipIn(CrossbeamPlace crossbeam) {
+    return geometry().headerTailIn() + crossbeam.alongIn();
   }
 
   BeamStatics under(Part part) {

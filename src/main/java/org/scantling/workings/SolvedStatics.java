@@ -3,6 +3,7 @@ package org.scantling.workings;
 import static org.scantling.workings.CalculationSteps.pounds;
 
 import java.util.OptionalDouble;
+import org.scantling.design.CrossbeamPlace;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Evidence;
 
@@ -29,8 +30,8 @@ final class SolvedStatics {
     double near = lines.over(support);
     double far = lines.over(other);
     double simpleLb = burden.ownLbPerIn() * spanIn / 2;
-    for (BeamTask.Place place : task.crossbeams()) {
-      double lever = leverShare(hereIn, thereIn, place.atIn());
+    for (CrossbeamPlace place : task.crossbeams()) {
+      double lever = leverShare(hereIn, thereIn, task.fromTipIn(place));
       simpleLb += pointLb(Math.min(support, other), place) * lever;
     }
     OptionalDouble person = lines.personAtIn();
@@ -76,8 +77,8 @@ final class SolvedStatics {
     double near = lines.over(span);
     double far = lines.over(span + 1);
     double simple = burden.ownLbPerIn() * fromIn * (spanIn - fromIn) / 2;
-    for (BeamTask.Place place : task.crossbeams()) {
-      simple += pointLb(span, place) * bends(place.atIn() - startIn, fromIn, spanIn);
+    for (CrossbeamPlace place : task.crossbeams()) {
+      simple += pointLb(span, place) * bends(task.fromTipIn(place) - startIn, fromIn, spanIn);
     }
     OptionalDouble person = lines.personAtIn();
     if (person.isPresent()) {
@@ -106,8 +107,8 @@ final class SolvedStatics {
   private double overLb(int support) {
     double hereIn = lines.supportAtIn(support);
     double overLb = 0;
-    for (BeamTask.Place place : task.crossbeams()) {
-      boolean over = Math.abs(place.atIn() - hereIn) < BeamTask.NEAR_IN;
+    for (CrossbeamPlace place : task.crossbeams()) {
+      boolean over = Math.abs(task.fromTipIn(place) - hereIn) < BeamTask.NEAR_IN;
       overLb += over ? pointLb(support, place) : 0;
     }
     OptionalDouble person = lines.personAtIn();
@@ -123,7 +124,7 @@ final class SolvedStatics {
   }
 
   /** What lies on a crossbeam of a span: its own weight, and its share of the rest. */
-  private double pointLb(int span, BeamTask.Place place) {
+  private double pointLb(int span, CrossbeamPlace place) {
     double weightLb = burden.dead() * burden.each().deadLb();
     int region = Math.min(burden.region(span), burden.regions() - 1);
     return weightLb + place.shareRatio() * (burden.on(region) - weightLb);

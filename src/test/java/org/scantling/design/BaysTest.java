@@ -18,6 +18,10 @@ class BaysTest {
         new Geometry.Crossbeams(perBay, 1.5, 5.5, 12, 0.75, 1));
   }
 
+  private static List<Double> shares(Bays bays, int perBay) {
+    return over(bays, perBay).crossbeamPlaces().stream().map(CrossbeamPlace::shareRatio).toList();
+  }
+
   @Test
   void bays_that_are_all_as_long_are_even_bays() {
     assertThat(Bays.of(List.of(60.0, 60.0, 60.0))).isEqualTo(Bays.of(3, 60));
@@ -84,13 +88,13 @@ class BaysTest {
   /** Half of each space beside it, over the widest space; at the ends the whole of the one. */
   @Test
   void a_crossbeam_carries_the_top_to_the_middle_of_the_spaces_beside_it() {
-    List<Double> shares = over(GATE, 6).crossbeamSharesRatio();
+    List<Double> shares = shares(GATE, 6);
 
     assertThat(shares.get(0)).isCloseTo(12 / 14.0, within(1e-9));
     assertThat(shares.get(5)).isCloseTo(13 / 14.0, within(1e-9));
     assertThat(shares.get(7)).isCloseTo(1, within(1e-9));
     assertThat(shares.get(15)).isCloseTo(12 / 14.0, within(1e-9));
-    assertThat(over(Bays.of(3, 60), 5).crossbeamSharesRatio()).hasSize(18).containsOnly(1.0);
+    assertThat(shares(Bays.of(3, 60), 5)).hasSize(18).containsOnly(1.0);
   }
 
   /** The same places whether a walk of even bays is told as one length or bay by bay. */

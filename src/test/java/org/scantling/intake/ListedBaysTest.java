@@ -87,6 +87,12 @@ class ListedBaysTest {
     assertThat(refusal(keys.strip())).contains(said.strip());
   }
 
+  /** What bays that cannot be read yet would say is not asked for besides. */
+  @Test
+  void bays_that_cannot_be_read_leave_no_length_missing() {
+    assertThat(refusal("bays: [5 ft, gate]")).contains("walkway.bays[1]").doesNotContain("missing");
+  }
+
   private static String refusal(String keys) {
     return catchThrowableOfType(IntakeException.class, () -> walk(keys)).getMessage();
   }

@@ -63,8 +63,7 @@ class UnevenBaysTest {
   /** By Pythagoras on rows 8 ft apart: 5 ft gives 9'-5 3/16", 7 ft gives 10'-7 9/16". */
   @Test
   void every_bay_has_a_diagonal_and_every_length_of_bay_a_spacer() {
-    Built built =
-        Jobs.wish("long-walk", "walkway.length=17 ft", "walkway.bays=[5 ft, 7 ft, 5 ft]");
+    Built built = Jobs.wish("long-walk", "walkway.length=17 ft", "walkway.bays=[5 ft, 7 ft, 5 ft]");
 
     assertThat(built.geometry().plan().rowSpacingIn()).isEqualTo(96);
     assertThat(page(built, ListKind.SET_OUT))
