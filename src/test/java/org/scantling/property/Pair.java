@@ -3,6 +3,7 @@ package org.scantling.property;
 import java.util.ArrayList;
 import java.util.List;
 import org.scantling.reasons.Decision;
+import org.scantling.reasons.Finding;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
@@ -56,6 +57,21 @@ record Pair(Proposal less, Proposal more) {
   boolean deeperStack() {
     return rank(less, Question.CROSSBEAM_SIZE) < rank(more, Question.CROSSBEAM_SIZE)
         && !same(Question.POST_SIZE);
+  }
+
+  /** True of a lighter post in a deeper hole: its foot turns less. */
+  boolean deeperFoot() {
+    return rank(less, Question.POST_SIZE) > rank(more, Question.POST_SIZE)
+        && amount(less, Question.FOOTING_DEPTH) < amount(more, Question.FOOTING_DEPTH) - HAIR;
+  }
+
+  /**
+   * True where no post did for its sway alone, the one thing of a post that a deeper foot mends.
+   */
+  boolean rescuedByFoot() {
+    return less.result() instanceof Proposal.Result.NeedsEngineer needs
+        && needs.reason().finding() instanceof Finding.Reject stop
+        && stop.check().equals("post.drift");
   }
 
   /** True where depth alone holds the post down, and what is built wider or higher weighs more. */
