@@ -104,7 +104,7 @@ final class PostJudge {
     if (load == Combination.LIFT) {
       findings.add("footing.embedment", load, needIn, design.footing("depthIn"));
     }
-    if (load == Combination.PRESSED) {
+    if (!load.up()) {
       double stiff = wood.elasticityPsi() * stock.inertiaIn4();
       double grown = 1 / (1 - axial / stock.areaIn2() / wood.eulerPsi(effectiveIn, side()));
       double turn = base.turned(push.momentInLb()) * heightIn;
