@@ -2,12 +2,16 @@ package org.scantling.facts;
 
 import static org.scantling.reasons.Question.*;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.scantling.candidates.CheckContext;
 import org.scantling.candidates.TopLines;
+import org.scantling.design.Bays;
 import org.scantling.design.Geometry;
 import org.scantling.design.KneeBraces;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Evidence;
+import org.scantling.reasons.Fact;
 import org.scantling.reasons.Worked;
 
 /** Where the knee braces of a set of answers lie, and how long their legs can be there. */
@@ -42,12 +46,39 @@ final class BraceRoom {
   }
 
   /**
+   * The room there is, the bay that has the least where bays differ, and legs that hold nothing.
+   */
+  List<Fact> facts() {
+    List<Fact> facts = new ArrayList<>();
+    facts.add(leg());
+    Bays along = geometry.plan().along();
+    if (!along.even()) {
+      Measure shortest = Measure.inches(along.shortestIn());
+      facts.add(
+          DerivedQuantities.geometry(
+              "bay.shortest", BRACE_LEG, along.shortestIn(), Evidence.saw("bay", shortest)));
+    }
+    if (context.onBrackets() && sized() && context.answers().has(BRACE_LEG)) {
+      double legIn = context.answers().number(BRACE_LEG);
+      if (!context.upright()) {
+        facts.add(
+            DerivedQuantities.geometry(
+                "brace.leg-holds-nothing",
+                BRACE_LEG,
+                legIn,
+                Evidence.saw("leg", Measure.inches(legIn))));
+      }
+    }
+    return facts;
+  }
+
+  /**
    * The leg at which two braces meet, or one reaches the ground. Two along the walk in a bay lie on
    * two faces of the row and pass each other; two across it lie on one face of their crossbeam, up
    * to the far edge of it; and the inner one along the walk rises up to the one across it at the
    * next post.
    */
-  Worked leg() {
+  private Worked leg() {
     double bayIn = geometry.plan().along().shortestIn();
     double rowsIn = geometry.plan().rowSpacingIn();
     double headIn = geometry.crossbeams().depthIn() / 2 + depthIn() * Math.sqrt(0.5);

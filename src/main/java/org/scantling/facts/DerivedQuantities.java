@@ -178,7 +178,7 @@ public final class DerivedQuantities {
 
   private List<Fact> sides() {
     List<Fact> facts = new ArrayList<>(problem.tables().checks().rows());
-    facts.add(new BraceRoom(context).leg());
+    facts.addAll(new BraceRoom(context).facts());
     if (problem.railed()) {
       facts.add(railRoom());
       facts.add(housedFaces());

@@ -51,6 +51,29 @@ class BracketProposalTest {
   }
 
   /**
+   * Legs of half the shortest bay met in its middle, and a walk that its braces did not hold was
+   * proposed without one check of them. By hand: 0.4 of 36 in is 14.4 in, told as 14 3/8.
+   */
+  @Test
+  void braces_leave_room_in_the_shortest_of_bays_that_are_told() {
+    Proposal proposal =
+        BracketScenario.propose(
+            TERRACE, "walkway.length=146 in", "walkway.bays=[59 in, 51 in, 36 in]");
+
+    assertThat(structure(proposal).footings().kind()).isEqualTo("bracket");
+    assertThat(amount(proposal, Question.BRACE_LEG)).isEqualTo(14.375);
+    assertThat(proposal.checks())
+        .extracting(Checked::id)
+        .contains("brace.axial", "brace.joint", "brace.sway", "post.drift", "footing.sliding");
+  }
+
+  private static double amount(Proposal proposal, Question question) {
+    return ((Outcome.Amount) proposal.decision(question).orElseThrow().proposed())
+        .measure()
+        .amount();
+  }
+
+  /**
    * Two 1/2 in bolts in single shear, southern pine (G 0.55), a 4x4 brace along its grain against a
    * crossbeam at 45 degrees, by NDS 2018, 12.3.1, worked apart: mode IV in 3 1/2 in of crossbeam,
    * 616 lb a bolt, where 1 1/2 in fail in mode IIIm at 499 lb; times C_D 1.6 and C_M 0.7.

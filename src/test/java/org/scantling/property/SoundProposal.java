@@ -30,6 +30,16 @@ public final class SoundProposal {
   private static final List<Question> SIZES =
       List.of(Question.CROSSBEAM_SIZE, Question.HEADER_SIZE, Question.POST_SIZE);
 
+  private static final String[] OF_ANY_WALK = {
+    "crossbeam.bending", "header.bending", "post.bending", "post.drift", "footing.uplift"
+  };
+
+  private static final String[] OF_BRACES = {
+    "brace.axial", "brace.joint", "brace.sway", "footing.sliding"
+  };
+
+  private static final String[] OF_POSTS_IN_THE_GROUND = {"footing.embedment"};
+
   private final Wish wish;
   private final Proposal proposal;
 
@@ -46,6 +56,7 @@ public final class SoundProposal {
     proposal.decisions().forEach(SoundProposal::hasReasons);
     if (proposal.result() instanceof Proposal.Result.Proposed proposed) {
       checksPass();
+      everyPartIsChecked();
       SIZES.forEach(this::smallerWasRejected);
       fits(proposed.structure());
       stopsAreOfWhatIsBuilt(proposed.structure().geometry());
@@ -81,6 +92,15 @@ public final class SoundProposal {
       assertThat(checked.check().ratio()).as(checked.id()).isBetween(0.0, 1 + 1e-9);
       assertThat(checked.source().citation()).as(checked.id()).isNotBlank();
     }
+  }
+
+  /** A structure passes its checks only if what holds it up was checked at all. */
+  private void everyPartIsChecked() {
+    boolean hinged =
+        word(proposal.decision(Question.FOOTING_KIND).orElseThrow().proposed()).equals("bracket");
+    List<String> checked = proposal.checks().stream().map(Checked::id).toList();
+    assertThat(checked).contains(OF_ANY_WALK);
+    assertThat(checked).contains(hinged ? OF_BRACES : OF_POSTS_IN_THE_GROUND);
   }
 
   /** A size that has grown says what stopped the one below it. */
