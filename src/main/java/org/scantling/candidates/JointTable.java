@@ -51,20 +51,20 @@ final class JointTable {
         new JointFactors.Pair(factor("end-grain.lateral"), factor("end-grain.lag-withdrawal")),
         new JointFactors.Pair(factor("toe-nail.lateral"), factor("toe-nail.withdrawal")),
         bolts(),
-        depth("depth of the point", "penetration.nail"),
-        depth("depth of the thread", "penetration.lag"));
+        depth("point-depth", "penetration.nail"),
+        depth("thread-depth", "penetration.lag"));
   }
 
   private JointFactors.BoltPlaces bolts() {
     return new JointFactors.BoltPlaces(
-        place("end distance, pulled", "end.tension"),
-        place("end distance, pressed", "end.compression"),
-        place("end distance, loaded across", "end.perpendicular"),
-        place("spacing along the grain", "row.parallel"),
-        place("spacing across the grain", "row.perpendicular"),
-        place("edge distance", "edge.parallel"),
-        place("distance to the loaded edge", "edge.loaded"),
-        place("spacing of rows", "rows.perpendicular.long"),
+        place("end-pulled", "end.tension"),
+        place("end-pressed", "end.compression"),
+        place("end-across", "end.perpendicular"),
+        place("along-grain", "row.parallel"),
+        place("across-grain", "row.perpendicular"),
+        place("edge", "edge.parallel"),
+        place("loaded-edge", "edge.loaded"),
+        place("rows", "rows.perpendicular.long"),
         factor("bolt-rows.apart-longest"));
   }
 

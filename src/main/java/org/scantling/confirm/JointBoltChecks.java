@@ -35,8 +35,7 @@ public final class JointBoltChecks {
   private static final double ALONG_DEGREES = 0;
   private static final double ACROSS_DEGREES = 90;
   private static final double ONE_PLANE_OF_TWO = 0.5;
-  private static final String STRIP =
-      "header boards, of which a strip as wide as the least spacing counts";
+  private static final String STRIP = "strip";
 
   private final JointCrossing crossing;
   private final JointForces forces;
@@ -139,7 +138,7 @@ public final class JointBoltChecks {
       GeometryFactor geometry) {
     LateralValue lateral = lateral(fix.dowel());
     JointBolts.Piece post = new JointBolts.Piece("post", post());
-    JointBolts.Piece boards = new JointBolts.Piece("header board", STRIP, boards(fix.dowel()));
+    JointBolts.Piece boards = new JointBolts.Piece("board", STRIP, boards(fix.dowel()));
     GroupAction group = group(fix.dowel(), layout, post.stretch(), boards.stretch());
     AdjustedForce one =
         lateral

@@ -39,8 +39,8 @@ record JointBolts(
 
   List<JointLines> told() {
     List<JointLines> parts = new ArrayList<>();
-    parts.add(JointLines.of(main.name() + ", the main piece,", lateral.main()));
-    parts.add(JointLines.of(side.name() + ", the side piece,", lateral.side()));
+    parts.add(JointLines.of("main-".concat(main.name()), lateral.main()));
+    parts.add(JointLines.of("side-".concat(side.name()), lateral.side()));
     parts.add(JointLines.of(lateral.lines()));
     // One bolt shares with nobody, so that nothing needs to stretch.
     if (group.row().fastenerCount() > 1) {

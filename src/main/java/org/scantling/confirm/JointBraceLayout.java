@@ -63,7 +63,7 @@ record JointBraceLayout(
 
   private static PlacementRule slanting(PlacementRule along, PlacementRule across) {
     return new PlacementRule(
-        "edge distance at a slant",
+        "slant-edge",
         between(along.minimumDiameters(), across.minimumDiameters()),
         between(along.fullDiameters(), across.fullDiameters()));
   }

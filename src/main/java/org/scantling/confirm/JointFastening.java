@@ -30,8 +30,8 @@ record JointFastening(
   List<JointLines> pushed() {
     List<JointLines> parts = new ArrayList<>();
     parts.add(JointLines.of(reach.lines()));
-    parts.add(JointLines.of("lower timber, the main piece,", lateral.main()));
-    parts.add(JointLines.of("upper timber, the side piece,", lateral.side()));
+    parts.add(JointLines.of("lower", lateral.main()));
+    parts.add(JointLines.of("upper", lateral.side()));
     parts.add(JointLines.of(lateral.lines()));
     parts.add(JointLines.of(depth));
     parts.add(JointLines.of(lateral, side.lines()));

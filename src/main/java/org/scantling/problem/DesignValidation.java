@@ -18,6 +18,7 @@ import org.scantling.quantity.Length;
 import org.scantling.reasons.Answer;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.TimberRole;
+import org.scantling.sayings.Sayings;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.Tables;
 
@@ -97,33 +98,27 @@ public final class DesignValidation {
   private void plan() {
     BaseDesign.Posts posts = design.posts();
     double breadthIn = stock.row(posts.size()).thicknessIn();
-    over("posts.row-spacing", posts.rowSpacingIn(), breadthIn, "a post is wide");
-    over("posts.bay", posts.bayIn(), breadthIn, "a post is wide");
+    over("posts.row-spacing", posts.rowSpacingIn(), breadthIn, "than.post");
+    over("posts.bay", posts.bayIn(), breadthIn, "than.post");
     if (!posts.footing().equals(WayOfBuilding.BRACKET)) {
-      over("posts.embedment", posts.embedmentIn(), 0, "nothing, for posts in the ground");
+      over("posts.embedment", posts.embedmentIn(), 0, "than.nothing");
     }
     posts
         .holeDiameterIn()
-        .ifPresent(
-            width -> over("posts.hole-diameter", width, breadthIn, "the post in it is wide"));
+        .ifPresent(width -> over("posts.hole-diameter", width, breadthIn, "than.post-in-hole"));
   }
 
   /** The checks know square posts alone. */
   private void square() {
     SizeRow row = stock.row(design.posts().size());
     if (Math.abs(row.thicknessIn() - row.widthIn()) > HAIR_IN) {
-      found.add(
-          new ValidationError("posts.size", design.posts().size(), "a square size, such as 4x4"));
+      must("posts.size", design.posts().size(), "square");
     }
   }
 
   private void crossbeams(Geometry laidOut) {
     if (laidOut.narrowestGapIn() <= 0) {
-      found.add(
-          new ValidationError(
-              "crossbeams.count",
-              Integer.toString(design.crossbeams().count()),
-              "few enough that a gap is left between them"));
+      must("crossbeams.count", Integer.toString(design.crossbeams().count()), "gap.crossbeams");
     }
   }
 
@@ -133,22 +128,17 @@ public final class DesignValidation {
     boolean braced =
         design.posts().footing().equals(WayOfBuilding.BRACKET) && design.braces().isPresent();
     if (doubled && !braced) {
-      found.add(
-          new ValidationError(
-              "crossbeams.at-posts",
-              WayOfBuilding.DOUBLED_AT_POSTS,
-              "single, or left out, where no knee braces hold posts on brackets"));
+      must("crossbeams.at-posts", WayOfBuilding.DOUBLED_AT_POSTS, "at-posts.braced");
     }
     double pairIn = 2 * stock.row(design.crossbeams().size()).thicknessIn();
     double postIn = stock.row(design.posts().size()).thicknessIn();
     if (doubled && pairIn > postIn + HAIR_IN) {
-      found.add(
-          new ValidationError(
-              "crossbeams.at-posts",
-              WayOfBuilding.DOUBLED_AT_POSTS,
-              "single where two "
-                  + design.crossbeams().size()
-                  + " side by side are broader than the post under them"));
+      must(
+          "crossbeams.at-posts",
+          WayOfBuilding.DOUBLED_AT_POSTS,
+          "at-posts.broader",
+          "size",
+          design.crossbeams().size());
     }
   }
 
@@ -172,13 +162,12 @@ public final class DesignValidation {
     double depthIn = stock.row(design.headers().size()).widthIn();
     double notchIn = design.headers().notchIn();
     if (notchIn < depthIn && notchIn + sunkIn >= depthIn) {
-      found.add(
-          new ValidationError(
-              "headers.notch",
-              Length.feetAndInches(notchIn),
-              "less than "
-                  + Length.feetAndInches(depthIn - sunkIn)
-                  + ", which leaves wood between it and the sunk heads of the lag screws"));
+      must(
+          "headers.notch",
+          Length.feetAndInches(notchIn),
+          "notch.heads",
+          "most",
+          Length.feetAndInches(depthIn - sunkIn));
     }
   }
 
@@ -194,15 +183,14 @@ public final class DesignValidation {
         .filter(panels -> panels.pickets() * picketIn >= freeIn)
         .ifPresent(
             panels ->
-                found.add(
-                    new ValidationError(
-                        "side-panels.pickets",
-                        Integer.toString(panels.pickets()),
-                        "few enough to leave gaps in the "
-                            + Length.feetAndInches(freeIn)
-                            + " between two posts, each "
-                            + Length.feetAndInches(picketIn)
-                            + " wide")));
+                must(
+                    "side-panels.pickets",
+                    Integer.toString(panels.pickets()),
+                    "gap.pickets",
+                    "free",
+                    Length.feetAndInches(freeIn),
+                    "picket",
+                    Length.feetAndInches(picketIn)));
   }
 
   private void rail() {
@@ -211,13 +199,12 @@ public final class DesignValidation {
         .filter(panels -> panels.railHeightIn() >= design.posts().heightIn())
         .ifPresent(
             panels ->
-                found.add(
-                    new ValidationError(
-                        "side-panels.rail-height",
-                        Length.feetAndInches(panels.railHeightIn()),
-                        "less than "
-                            + Length.feetAndInches(design.posts().heightIn())
-                            + ", the height of the posts")));
+                must(
+                    "side-panels.rail-height",
+                    Length.feetAndInches(panels.railHeightIn()),
+                    "rail.height",
+                    "most",
+                    Length.feetAndInches(design.posts().heightIn())));
   }
 
   private void timber(Answers timber) {
@@ -233,38 +220,44 @@ public final class DesignValidation {
         .ifPresent(sides -> values(grading, Question.RAIL_SIZE, "side-panels.rail", sides.rail()));
   }
 
-  private void over(String field, double amountIn, double leastIn, String what) {
+  private void over(String field, double amountIn, double leastIn, String saying) {
     if (!(amountIn > leastIn)) {
-      found.add(
-          new ValidationError(
-              field,
-              Length.feetAndInches(amountIn),
-              "more than " + (leastIn > 0 ? Length.feetAndInches(leastIn) + ", as " : "") + what));
+      must(field, Length.feetAndInches(amountIn), saying, "least", Length.feetAndInches(leastIn));
     }
   }
 
   private void under(String field, double notchIn, String size) {
-    SizeRow row = stock.row(size);
-    if (notchIn >= row.widthIn()) {
-      found.add(
-          new ValidationError(
-              field,
-              Length.feetAndInches(notchIn),
-              "less than " + Length.feetAndInches(row.widthIn()) + ", as a " + size + " is deep"));
+    double deepIn = stock.row(size).widthIn();
+    if (notchIn >= deepIn) {
+      must(
+          field,
+          Length.feetAndInches(notchIn),
+          "notch.deep",
+          "most",
+          Length.feetAndInches(deepIn),
+          "size",
+          size);
     }
   }
 
   private void values(Grading grading, Question question, String field, String size) {
     if (grading.material(question, size).isEmpty()) {
-      found.add(
-          new ValidationError(
-              field,
-              size,
-              "a size that has design values in "
-                  + grading.species(question)
-                  + " "
-                  + grading.grade(question, size)
-                  + ", the timber of the site"));
+      must(
+          field,
+          size,
+          "ungraded",
+          "species",
+          grading.species(question),
+          "grade",
+          grading.grade(question, size));
     }
+  }
+
+  /**
+   * @param blanks of the sentence that says what would be accepted, name and filling in turn
+   */
+  private void must(String field, String stands, String saying, String... blanks) {
+    String accepted = Sayings.of("design-problems").say(saying, blanks);
+    found.add(new ValidationError(field, stands, accepted));
   }
 }

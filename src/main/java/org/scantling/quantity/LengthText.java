@@ -49,7 +49,7 @@ final class LengthText {
       double inches = number(match, 3, text);
       if (inches >= Inches.PER_FOOT) {
         String meant = WrittenSlips.readings(plain).stream().findFirst().orElse("");
-        throw QuantityKind.LENGTH.refused(text, "inches after feet stay below 12", meant);
+        throw QuantityKind.LENGTH.refused(text, QuantityKind.say("why.inches"), meant);
       }
       return signed(match, Integer.parseInt(match.group(2)) * Inches.PER_FOOT + inches);
     }
@@ -80,7 +80,7 @@ final class LengthText {
       return value;
     }
     if (whole.contains(".")) {
-      throw refused(text, "decimals and a fraction together");
+      throw refused(text, QuantityKind.say("why.decimals"));
     }
     return value + fraction(match.group(first + 1), match.group(first + 2), text);
   }
@@ -89,10 +89,10 @@ final class LengthText {
     int numerator = Integer.parseInt(above);
     int denominator = Integer.parseInt(below);
     if (!TAPE_FRACTIONS.contains(denominator)) {
-      throw refused(text, above + "/" + below + " is not on a tape: halves to 64ths are");
+      throw refused(text, QuantityKind.say("why.tape", "fraction", above + "/" + below));
     }
     if (numerator < 1 || numerator >= denominator) {
-      throw refused(text, above + "/" + below + " is not a proper fraction");
+      throw refused(text, QuantityKind.say("why.improper", "fraction", above + "/" + below));
     }
     return (double) numerator / denominator;
   }

@@ -11,7 +11,7 @@ public final class QuantityException extends IllegalArgumentException {
   private final String maybe;
 
   QuantityException(String found, String accepted, String maybe) {
-    super(found + " must be " + accepted + (maybe.isEmpty() ? "" : ". Maybe " + maybe + "?"));
+    super(QuantityKind.say("problem", "found", found, "accepted", accepted, "maybe", maybe));
     this.found = found;
     this.accepted = accepted;
     this.maybe = maybe;

@@ -3,20 +3,21 @@ package org.scantling.quantity;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.scantling.sayings.Sayings;
 
 /**
  * What a written number with its unit measures, and how it is read: {@code 30 psf} is a load,
  * {@code 6 ft} a length. Every text must name its unit; a unit of another kind is refused as such.
  */
 public enum QuantityKind {
-  LENGTH("a length", "6 ft", "5'-8 1/2\", 42 in, 1.8 m or 450 mm"),
-  LOAD("a load", "30 psf", "1.4 kPa"),
-  WIND_SPEED("a wind speed", "115 mph", "185 km/h or 51 m/s"),
-  PERCENT("a slope", "3 %", "1:12 or 1/4 in per ft"),
-  DEGREE_DAYS("degree-days", "1500 F-days", "830 C-days"),
-  TEMPERATURE("a temperature", "44 F", "7 C"),
-  FORCE("a force", "200 lb", "0.9 kN"),
-  AREA("an area", "40 sq ft", "3.7 m2");
+  LENGTH("length", "6 ft"),
+  LOAD("load", "30 psf"),
+  WIND_SPEED("wind-speed", "115 mph"),
+  PERCENT("percent", "3 %"),
+  DEGREE_DAYS("degree-days", "1500 F-days"),
+  TEMPERATURE("temperature", "44 F"),
+  FORCE("force", "200 lb"),
+  AREA("area", "40 sq ft");
 
   private static final Pattern NUMBER_AND_UNIT =
       Pattern.compile("(-?\\d{1,9}(?:\\.\\d{1,20})?)\\s*([^\\s\\d.,-].{0,29})");
@@ -25,15 +26,15 @@ public enum QuantityKind {
   private static final int LONGEST_SHOWN = 40;
   private static final int LONGEST_READ = 80;
 
-  private final String noun;
+  private final String name;
   private final String example;
-  private final String examples;
 
-  QuantityKind(String noun, String example, String more) {
-    this.noun = noun;
+  /**
+   * @param name of its noun and its examples in rules/words/quantities.csv
+   */
+  QuantityKind(String name, String example) {
+    this.name = name;
     this.example = example;
-    String link = more.contains(" or ") ? ", " : " or ";
-    this.examples = more.isEmpty() ? example : example + link + more;
   }
 
   /**
@@ -51,12 +52,12 @@ public enum QuantityKind {
 
   /** The kind in words, with its article: {@code a length}. */
   public String noun() {
-    return noun;
+    return say("noun.".concat(name));
   }
 
   /** What is accepted, as it follows "must be". */
   public String accepted() {
-    return noun + " with its unit, such as " + examples;
+    return say("accepted", "noun", noun(), "examples", say("examples.".concat(name)));
   }
 
   /** One text that is accepted: {@code 6 ft}. */
@@ -65,7 +66,8 @@ public enum QuantityKind {
   }
 
   QuantityException refused(String text, String why, String maybe) {
-    return new QuantityException(shortened(text) + " (" + why + ")", accepted(), maybe);
+    String found = say("found", "text", shortened(text), "why", why);
+    return new QuantityException(found, accepted(), maybe);
   }
 
   private Optional<Double> read(String text) {
@@ -89,28 +91,30 @@ public enum QuantityKind {
   private QuantityException diagnosed(String text) {
     String plain = text.strip();
     if (plain.isEmpty()) {
-      return refused("nothing", "empty text", "");
+      return refused(say("nothing"), say("why.empty"), "");
     }
     if (BARE.matcher(plain).matches()) {
-      return refused(plain, "no unit", "");
+      return refused(plain, say("why.no-unit"), "");
     }
     Optional<String> clear =
         WrittenSlips.readings(plain).stream().filter(this::readsWell).findFirst();
     if (clear.isPresent()) {
-      return refused(plain, "not " + noun, clear.get());
+      return refused(plain, say("why.other", "noun", noun()), clear.get());
     }
     Matcher comma = COMMA.matcher(plain);
     if (comma.matches() && reads(comma.group(1) + "." + comma.group(2))) {
-      return refused(plain, "decimal comma", comma.group(1) + "." + comma.group(2));
+      return refused(plain, say("why.comma"), comma.group(1) + "." + comma.group(2));
     }
     for (QuantityKind other : values()) {
       if (other != this && other.reads(plain)) {
-        return refused(plain, "wrong kind of unit: this is " + other.noun, "");
+        return refused(plain, say("why.wrong-kind", "noun", other.noun()), "");
       }
     }
     Matcher match = NUMBER_AND_UNIT.matcher(plain);
     boolean unknownUnit = match.matches() && match.group(2).chars().noneMatch(Character::isDigit);
-    return refused(plain, unknownUnit ? "unknown unit " + match.group(2) : "not " + noun, "");
+    String why =
+        unknownUnit ? say("why.unknown", "unit", match.group(2)) : say("why.other", "noun", noun());
+    return refused(plain, why, "");
   }
 
   private boolean readsWell(String text) {
@@ -132,5 +136,10 @@ public enum QuantityKind {
   private static String shortened(String text) {
     String plain = text.strip().replaceAll("\\p{Cntrl}+", " ");
     return plain.length() <= LONGEST_SHOWN ? plain : plain.substring(0, LONGEST_SHOWN) + "...";
+  }
+
+  /** A sentence of rules/words/quantities.csv, read when the first text is refused. */
+  static String say(String name, String... blanks) {
+    return Sayings.of("quantities").say(name, blanks);
   }
 }

@@ -26,12 +26,12 @@ final class BeamLoadTrace {
   /** The loads of which a board takes its share, in that order. */
   private static final List<String> SHARED =
       List.of(
-          "of their own weight",
-          "of the climber",
-          "of the live load",
-          "of the snow",
-          "of the wind pressing down",
-          "of the wind lifting");
+          "share.weight",
+          "share.climber",
+          "share.live",
+          "share.snow",
+          "share.wind-down",
+          "share.wind-up");
 
   /** Sizes of the block beside a crossbeam. */
   private static final Set<String> OF_CROSSBEAM = Set.of("gap", "block");
@@ -121,7 +121,10 @@ final class BeamLoadTrace {
     List<CalculationStep> list = new ArrayList<>();
     for (int i = 0; i < (share.shareRatio() < 1 ? lines.size() : 1); i++) {
       list.addAll(
-          steps.of("header.", lines.subList(i, i + 1), Evidence.saw("what", SHARED.get(i))));
+          steps.of(
+              "header.",
+              lines.subList(i, i + 1),
+              Evidence.saw("what", WorkingLabels.say(SHARED.get(i)))));
     }
     return list;
   }

@@ -15,7 +15,7 @@ final class BeamRegions {
   /** Where regions that carry the same lie. */
   String names(List<Integer> group) {
     return group.size() == burden.regions()
-        ? "all of it"
+        ? WorkingLabels.say("region.all")
         : String.join(", ", group.stream().map(this::name).toList());
   }
 
@@ -32,12 +32,14 @@ final class BeamRegions {
   private String name(int region) {
     int span = span(region);
     if (span < 0) {
-      return "the first tail";
+      return WorkingLabels.say("region.first-tail");
     }
     if (span == spanCount()) {
-      return "the last tail";
+      return WorkingLabels.say("region.last-tail");
     }
-    return task.onPosts() ? "bay " + (span + 1) : "the span";
+    return task.onPosts()
+        ? WorkingLabels.say("region.bay", "number", Integer.toString(span + 1))
+        : WorkingLabels.say("region.span");
   }
 
   private boolean isSpan(int region) {

@@ -87,7 +87,8 @@ final class BeamSag {
         statics.over(span) * (2 * spanIn - fromIn) + statics.over(span + 1) * (spanIn + fromIn);
     double takenIn = fromIn * (spanIn - fromIn) * ends / (6 * spanIn) / stiffness;
     Rectangle section = task.stresses().section();
-    return Evidence.saw("what", part == Part.STILL ? "the permanent load" : "the passing load")
+    return Evidence.saw(
+            "what", WorkingLabels.say(part == Part.STILL ? "load.permanent" : "load.passing"))
         .and("at", Measure.inches(fromIn))
         .and("post", Measure.count(span + 1))
         .and("simple", Measure.inches(sagIn + takenIn))
@@ -102,7 +103,8 @@ final class BeamSag {
   private Evidence evidence(BeamStatics statics, Part part, int span, double fromIn) {
     Rectangle section = task.stresses().section();
     Evidence evidence =
-        Evidence.saw("what", part == Part.STILL ? "the permanent load" : "the passing load")
+        Evidence.saw(
+                "what", WorkingLabels.say(part == Part.STILL ? "load.permanent" : "load.passing"))
             .and("at", Measure.inches(fromIn))
             .and("load", statics.even(span))
             .and("span", Measure.inches(scene.spanIn(span)))

@@ -77,10 +77,19 @@ final class JointTrace {
               .and("check", check.id())
               .and("combination", check.combination());
       for (Map.Entry<String, String> word : part.words().entrySet()) {
-        about = about.and(word.getKey(), word.getValue());
+        about = about.and(word.getKey(), label(word.getKey(), word.getValue()));
       }
       list.addAll(steps.of("joint.", part.lines(), about));
     }
     return list;
+  }
+
+  /** A mode is told by its numeral. */
+  private static String label(String blank, String word) {
+    return switch (blank) {
+      case "piece" -> WorkingLabels.say("piece." + word);
+      case "place" -> WorkingLabels.say("place." + word);
+      default -> word;
+    };
   }
 }

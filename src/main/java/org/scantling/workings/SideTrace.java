@@ -59,6 +59,6 @@ final class SideTrace {
 
   private Evidence climbers(FoliageWind wind) {
     return Evidence.saw("vine", context.answers().option(VINE))
-        .and("season", wind.worstInLeaf() ? "in leaf" : "bare");
+        .and("season", WorkingLabels.say(wind.worstInLeaf() ? "season.leaf" : "season.bare"));
   }
 }

@@ -62,10 +62,14 @@ final class SupportMoments {
     int last = lines.lastSupport();
     boolean alike = CalculationSteps.isNoMoment(lines.over(0) - lines.over(last));
     if (told.contains(0)) {
-      new BeamTail(lines, 0).moment(alike && told.contains(last) ? "first and last" : "first");
+      new BeamTail(lines, 0)
+          .moment(
+              alike && told.contains(last)
+                  ? WorkingLabels.say("tail.both")
+                  : WorkingLabels.say("tail.first"));
     }
     if (told.contains(last) && !(alike && told.contains(0))) {
-      new BeamTail(lines, last).moment("last");
+      new BeamTail(lines, last).moment(WorkingLabels.say("tail.last"));
     }
   }
 

@@ -28,7 +28,8 @@ final class TopTrace {
 
   List<CalculationStep> list() {
     Evidence vine = Evidence.saw("vine", context.answers().option(VINE));
-    Evidence flow = Evidence.saw("flow", top.obstructed() ? "clear or blocked" : "clear");
+    Evidence flow =
+        Evidence.saw("flow", WorkingLabels.say(top.obstructed() ? "flow.blocked" : "flow.clear"));
     FreeRoofWind canopy = top.canopy();
     List<FormulaLine> covered =
         top.inLeaf().lines().stream().map(line -> line.as("covered-in-leaf")).toList();

@@ -17,7 +17,8 @@ class ImportOrderTest {
   private static final Map<String, Set<String>> MAY_SEE = new TreeMap<>();
 
   static {
-    may("quantity");
+    may("sayings");
+    may("quantity", "sayings");
     may("design", "quantity");
     may("reasons", "quantity", "design");
     may("mechanics", "quantity");
@@ -26,7 +27,6 @@ class ImportOrderTest {
     may("ground", "quantity");
     may("cutting");
     may("concurrent");
-    may("sayings");
     may("tables", "quantity", "reasons", "sayings");
     may(
         "confirm",
@@ -56,7 +56,7 @@ class ImportOrderTest {
         "rulebase",
         "concurrent",
         "answers");
-    may("problem", "quantity", "design", "reasons", "tables", "answers", "candidates");
+    may("problem", "quantity", "design", "reasons", "sayings", "tables", "answers", "candidates");
     may(
         "facts",
         "quantity",
@@ -85,6 +85,7 @@ class ImportOrderTest {
         "quantity",
         "design",
         "reasons",
+        "sayings",
         "mechanics",
         "timber",
         "loads",
