@@ -1,6 +1,5 @@
 package org.scantling.causes;
 
-import java.util.Map;
 import java.util.Optional;
 import org.scantling.answers.Answers;
 import org.scantling.design.WayOfBuilding;
@@ -18,32 +17,16 @@ import org.scantling.reasons.TimberRole;
  * answer that moved the closest option's check most.
  */
 public final class InfeasibleDemand {
-  /** Where the site file asks for what an answer is, or for what it follows from by measure. */
-  private static final Map<Question, Demand> ASKED =
-      Map.ofEntries(
-          Map.entry(Question.FROST_DEPTH, Demand.FROST_DEPTH),
-          Map.entry(Question.GROUND_SNOW, Demand.GROUND_SNOW),
-          Map.entry(Question.WIND_SPEED, Demand.WIND_SPEED),
-          Map.entry(Question.EXPOSURE, Demand.EXPOSURE),
-          Map.entry(Question.SOIL, Demand.SOIL),
-          Map.entry(Question.VINE, Demand.VINE),
-          Map.entry(Question.SPECIES, Demand.SPECIES),
-          Map.entry(Question.GRADE, Demand.GRADE),
-          Map.entry(Question.ROW_SPACING, Demand.CLEAR_WIDTH),
-          Map.entry(Question.POST_HEIGHT, Demand.HEADROOM),
-          Map.entry(Question.BAYS, Demand.WALK_LENGTH),
-          Map.entry(Question.BAY, Demand.WALK_LENGTH),
-          Map.entry(Question.HEADER_STYLE, Demand.HEADER),
-          Map.entry(Question.FOOTING_KIND, Demand.FOOTING));
-
   private final DesignProblem problem;
   private final Answers answers;
   private final Attribution attribution;
+  private final BlamedDemands blamed;
 
   public InfeasibleDemand(DesignProblem problem, Answers answers, Attribution attribution) {
     this.problem = problem;
     this.answers = answers;
     this.attribution = attribution;
+    this.blamed = BlamedDemands.read();
   }
 
   /**
@@ -55,26 +38,14 @@ public final class InfeasibleDemand {
     }
     return ungraded(broken, closest)
         ? gradePath(broken)
-        : moved(broken, closest).orElseGet(() -> nearest(broken)).path();
+        : moved(broken, closest).orElseGet(() -> blamed.nearest(broken.phase())).path();
   }
 
   private Optional<Demand> moved(Question broken, Reason closest) {
     return attribution.of(broken, closest).stream()
         .map(Contribution::question)
-        .filter(ASKED::containsKey)
-        .map(ASKED::get)
+        .flatMap(question -> blamed.behind(question).stream())
         .findFirst();
-  }
-
-  /** What to try first where no calculation tells, or where the base itself would not do. */
-  private static Demand nearest(Question broken) {
-    return switch (broken.phase()) {
-      case CROSSBEAMS -> Demand.CLEAR_WIDTH;
-      case HEADERS -> Demand.GROUND_SNOW;
-      case HEIGHT -> Demand.HEADROOM;
-      case POSTS, SIDES, FOOTINGS, JOINTS -> Demand.WIND_SPEED;
-      default -> Demand.WALK_LENGTH;
-    };
   }
 
   /** Where the site file says the grade: of the role, if it does, else of all timber. */

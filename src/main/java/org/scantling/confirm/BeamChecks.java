@@ -229,9 +229,11 @@ final class BeamChecks {
     if (seating.tailIn() > 0) {
       // Twice a tail's length counts as span.
       double spanIn = 2 * seating.tailIn();
-      Deflection tip = deflection(permanent.tip(), passing.tip(), stiffness);
-      worst.addLasting("tail-deflection-total", combination, total(tip, spanIn), Unit.INCH);
-      worst.addLasting("tail-deflection-live", combination, live(tip, spanIn), Unit.INCH);
+      for (int end = 0; end < Sags.TIPS; end++) {
+        Deflection tip = deflection(permanent.tip(end), passing.tip(end), stiffness);
+        worst.addLasting("tail-deflection-total", combination, total(tip, spanIn), Unit.INCH);
+        worst.addLasting("tail-deflection-live", combination, live(tip, spanIn), Unit.INCH);
+      }
     }
   }
 

@@ -4,16 +4,19 @@ import java.util.function.DoubleBinaryOperator;
 import org.scantling.mechanics.BeamResult;
 import org.scantling.mechanics.ContinuousBeam;
 
-/** How far each span of a beam and its worse tip move under a load, for EI = 1, without sign. */
+/** How far each span of a beam and each of its tips move under a load, for EI = 1, without sign. */
 final class Sags {
+  /** The left one and the right one. */
+  static final int TIPS = 2;
+
   private static final double ROUNDED_UP = 1 + 1e-9;
 
   private final double[] spans;
-  private final double tip;
+  private final double[] tips;
 
-  private Sags(double[] spans, double tip) {
+  private Sags(double[] spans, double[] tips) {
     this.spans = spans;
-    this.tip = tip;
+    this.tips = tips;
   }
 
   static Sags of(BeamResult result, ContinuousBeam beam) {
@@ -22,11 +25,12 @@ final class Sags {
       spans[span] = Math.abs(result.largestSpanDeflection(span).amount());
     }
     double left = Math.abs(result.leftTipDeflectionLbIn3());
-    return new Sags(spans, Math.max(left, Math.abs(result.rightTipDeflectionLbIn3())));
+    double right = Math.abs(result.rightTipDeflectionLbIn3());
+    return new Sags(spans, new double[] {left, right});
   }
 
   static Sags none(ContinuousBeam beam) {
-    return new Sags(new double[beam.spanCount()], 0);
+    return new Sags(new double[beam.spanCount()], new double[TIPS]);
   }
 
   /** Largest movement inside a span, lb·in³. */
@@ -34,9 +38,14 @@ final class Sags {
     return spans[span];
   }
 
+  /** Movement of a tip, the left one first, lb·in³. */
+  double tip(int end) {
+    return tips[end];
+  }
+
   /** Movement of the worse tip, lb·in³. */
   double tip() {
-    return tip;
+    return Math.max(tips[0], tips[1]);
   }
 
   /** No less than the sags of both together: their worst places need not be the same. */
@@ -44,24 +53,32 @@ final class Sags {
     return with(other, (one, two) -> one + factor * two);
   }
 
-  /** Of each span and of the tip the larger. */
+  /** Of each span and of each tip the larger. */
   Sags most(Sags other) {
     return with(other, Math::max);
   }
 
   private Sags with(Sags other, DoubleBinaryOperator both) {
-    double[] sum = new double[spans.length];
-    for (int span = 0; span < sum.length; span++) {
-      sum[span] = both.applyAsDouble(spans[span], other.spans[span]);
+    return new Sags(both(spans, other.spans, both), both(tips, other.tips, both));
+  }
+
+  private static double[] both(double[] one, double[] other, DoubleBinaryOperator both) {
+    double[] sum = new double[one.length];
+    for (int i = 0; i < sum.length; i++) {
+      sum[i] = both.applyAsDouble(one[i], other[i]);
     }
-    return new Sags(sum, both.applyAsDouble(tip, other.tip));
+    return sum;
   }
 
   /** True where nothing moves further than in another, but for what rounding may hide. */
   boolean within(Sags other) {
-    boolean within = tip * ROUNDED_UP <= other.tip;
-    for (int span = 0; span < spans.length; span++) {
-      within &= spans[span] * ROUNDED_UP <= other.spans[span];
+    return within(spans, other.spans) && within(tips, other.tips);
+  }
+
+  private static boolean within(double[] these, double[] others) {
+    boolean within = true;
+    for (int i = 0; i < these.length; i++) {
+      within &= these[i] * ROUNDED_UP <= others[i];
     }
     return within;
   }

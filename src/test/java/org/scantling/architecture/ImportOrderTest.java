@@ -75,6 +75,7 @@ class ImportOrderTest {
         "quantity",
         "design",
         "reasons",
+        "sayings",
         "tables",
         "answers",
         "candidates",

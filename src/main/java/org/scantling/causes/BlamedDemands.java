@@ -1,0 +1,56 @@
+package org.scantling.causes;
+
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.scantling.reasons.Demand;
+import org.scantling.reasons.Phase;
+import org.scantling.reasons.Question;
+import org.scantling.sayings.WordFile;
+
+/**
+ * Which demand of the site is told to be behind what breaks: {@code rules/blamed.csv}. A row names
+ * an answer whose change broke a check, and where the site file asks for it or for what it follows
+ * from; or a phase, {@code in posts}, and what to try first where no calculation tells.
+ */
+final class BlamedDemands {
+  private static final String OF_PHASE = "in ";
+
+  private final Map<Question, Demand> asked = new EnumMap<>(Question.class);
+  private final Map<Phase, Demand> nearest = new EnumMap<>(Phase.class);
+
+  private BlamedDemands() {}
+
+  static BlamedDemands read() {
+    Map<String, Phase> phases = new HashMap<>();
+    for (Phase phase : Phase.values()) {
+      phases.put(OF_PHASE + phase.folder(), phase);
+    }
+    BlamedDemands blamed = new BlamedDemands();
+    for (Map<String, String> row : WordFile.read("blamed.csv")) {
+      String broken = row.get("broken");
+      Demand demand = Demand.of(row.get("demand"));
+      if (phases.containsKey(broken)) {
+        blamed.nearest.put(phases.get(broken), demand);
+      } else {
+        blamed.asked.put(Question.of(broken), demand);
+      }
+    }
+    return blamed;
+  }
+
+  /** Where the site file asks for what an answer is; nothing where it follows from others. */
+  Optional<Demand> behind(Question question) {
+    return Optional.ofNullable(asked.get(question));
+  }
+
+  /** What to try first where a phase broke and no calculation tells what moved it. */
+  Demand nearest(Phase phase) {
+    Demand demand = nearest.get(phase);
+    if (demand == null) {
+      throw new IllegalStateException("rules/blamed.csv has no row 'in " + phase.folder() + "'");
+    }
+    return demand;
+  }
+}

@@ -1,0 +1,33 @@
+package org.scantling.causes;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.scantling.reasons.Demand;
+import org.scantling.reasons.Phase;
+import org.scantling.reasons.Question;
+
+/** Which demand is blamed is judgement of the trade: common practice, no source. */
+class BlamedDemandsTest {
+  private final BlamedDemands blamed = BlamedDemands.read();
+
+  @ParameterizedTest
+  @EnumSource(Phase.class)
+  void every_phase_has_something_to_try_first(Phase phase) {
+    assertThat(blamed.nearest(phase)).isNotNull();
+  }
+
+  @Test
+  void an_answer_is_blamed_on_what_the_site_file_asks() {
+    assertThat(blamed.behind(Question.ROW_SPACING)).contains(Demand.CLEAR_WIDTH);
+    assertThat(blamed.behind(Question.BAY)).contains(Demand.WALK_LENGTH);
+    assertThat(blamed.nearest(Phase.HEADERS)).isEqualTo(Demand.GROUND_SNOW);
+  }
+
+  @Test
+  void what_follows_from_other_answers_is_blamed_on_none() {
+    assertThat(blamed.behind(Question.CROSSBEAM_SIZE)).isEmpty();
+  }
+}
