@@ -21,14 +21,22 @@ final class EngineerSection {
 
   private final Voice voice;
   private final String baseTitle;
+  private final boolean baysTold;
 
   EngineerSection(Told told) {
-    this(told.voice(), told.proposal().baseTitle());
+    this(
+        told.voice(),
+        told.proposal().baseTitle(),
+        told.proposal().given().stream().anyMatch(each -> each.demand() == Demand.BAY));
   }
 
-  EngineerSection(Voice voice, String baseTitle) {
+  /**
+   * @param baysTold true where the site file lists its bays one by one
+   */
+  EngineerSection(Voice voice, String baseTitle, boolean baysTold) {
     this.voice = voice;
     this.baseTitle = baseTitle;
+    this.baysTold = baysTold;
   }
 
   void write(Page page, Result.NeedsEngineer result) {
@@ -90,6 +98,10 @@ final class EngineerSection {
     blanks.put("path", result.demand());
     if (result.reason().finding() instanceof Finding.Refuse refuse) {
       return inside(refuse.evidence(), blanks);
+    }
+    if (baysTold && result.demand().equals(Demand.WALK_LENGTH.path())) {
+      blanks.put("path", Demand.BAYS.path());
+      return SAYINGS.say("back.bays", blanks);
     }
     return SAYINGS.say(number(result.demand()) ? "back.smaller" : "back.choice", blanks);
   }

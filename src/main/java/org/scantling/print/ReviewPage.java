@@ -43,7 +43,7 @@ final class ReviewPage {
 
   private Page page() {
     if (review.refusal().isPresent()) {
-      new EngineerSection(voice, review.baseTitle()).write(page, review.refusal().get());
+      new EngineerSection(voice, review.baseTitle(), false).write(page, review.refusal().get());
       what();
     } else {
       page.paragraph(new ReviewAnswer(review, voice).text());

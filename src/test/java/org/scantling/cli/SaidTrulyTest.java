@@ -75,6 +75,24 @@ class SaidTrulyTest {
     assertThat(said("propose", "scenarios/same-place.yaml", "--set", more)).contains(inside);
   }
 
+  /** A length beside a list of bays would be refused. */
+  @Test
+  void where_bays_are_told_shorter_ones_are_offered_and_no_length() {
+    String[] windy = {
+      "propose",
+      "scenarios/past-the-pipe.yaml",
+      "--set",
+      "site.climate.wind-speed=133 mph",
+      "--set",
+      "site.climate.exposure=C",
+      "--set",
+      "walkway.bays=[8 ft, 8 ft 2 in, 8 ft 4 in, 8 ft]"
+    };
+    assertThat(said(windy))
+        .contains("Shorter bays (--set \"walkway.bays=[...]\") may bring it back inside.")
+        .doesNotContain("--set \"walkway.length");
+  }
+
   @Test
   void lifts_of_the_order_keep_to_fifty_pounds_a_person() {
     assertThat(order("everything-at-once"))
