@@ -52,6 +52,7 @@ final class RowLinks {
     FactorLinks.check(tables, ours, links.lines);
     links.words();
     WindBands.check(tables, ours, links.lines);
+    StepLinks.check(tables, ours, links.lines);
     links.read();
     links.places();
   }

@@ -280,6 +280,8 @@ class KnownFaultsTest {
         "frost-places.csv|id,frost_depth_in|calgary-ab,60|none of this table is read yet",
         "steps.csv|id,text|services,Wait {weeks} weeks.|text: found 'Wait {weeks} weeks.'",
         "steps.csv|id,occasion|services,at-dawn|what something asks for",
+        "steps.csv|id,occasion|braces,header=light|an occasion on which brace-hole is known, such as braces",
+        "adjustment-factors.csv|id,value|column.shape.sawn,1.05|from 0.1 to 1",
         "cautions.csv|id,occasion|call-before-digging,at-dawn|what something asks for",
       })
   void a_row_of_a_house_that_cannot_be_is_refused_where_it_stands(
