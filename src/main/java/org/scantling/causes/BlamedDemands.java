@@ -12,12 +12,15 @@ import org.scantling.sayings.WordFile;
 /**
  * Which demand of the site is told to be behind what breaks: {@code rules/blamed.csv}. A row names
  * an answer whose change broke a check, and where the site file asks for it or for what it follows
- * from; or a phase, {@code in posts}, and what to try first where no calculation tells.
+ * from; or a phase, {@code in posts}, or one question of it, {@code no joint.splice}, and what to
+ * try first where no calculation tells.
  */
 final class BlamedDemands {
   private static final String OF_PHASE = "in ";
+  private static final String OF_QUESTION = "no ";
 
   private final Map<Question, Demand> asked = new EnumMap<>(Question.class);
+  private final Map<Question, Demand> unanswered = new EnumMap<>(Question.class);
   private final Map<Phase, Demand> nearest = new EnumMap<>(Phase.class);
 
   private BlamedDemands() {}
@@ -33,6 +36,9 @@ final class BlamedDemands {
       Demand demand = Demand.of(row.get("demand"));
       if (phases.containsKey(broken)) {
         blamed.nearest.put(phases.get(broken), demand);
+      } else if (broken.startsWith(OF_QUESTION)) {
+        String question = broken.substring(OF_QUESTION.length());
+        blamed.unanswered.put(Question.of(question), demand);
       } else {
         blamed.asked.put(Question.of(broken), demand);
       }
@@ -45,9 +51,10 @@ final class BlamedDemands {
     return Optional.ofNullable(asked.get(question));
   }
 
-  /** What to try first where a phase broke and no calculation tells what moved it. */
-  Demand nearest(Phase phase) {
-    Demand demand = nearest.get(phase);
+  /** What to try first where a question has no answer and no calculation tells what moved it. */
+  Demand nearest(Question broken) {
+    Phase phase = broken.phase();
+    Demand demand = unanswered.getOrDefault(broken, nearest.get(phase));
     if (demand == null) {
       throw new IllegalStateException("rules/blamed.csv has no row 'in " + phase.folder() + "'");
     }

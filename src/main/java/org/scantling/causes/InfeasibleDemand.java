@@ -38,7 +38,7 @@ public final class InfeasibleDemand {
     }
     return ungraded(broken, closest)
         ? gradePath(broken)
-        : moved(broken, closest).orElseGet(() -> blamed.nearest(broken.phase())).path();
+        : moved(broken, closest).orElseGet(() -> blamed.nearest(broken)).path();
   }
 
   private Optional<Demand> moved(Question broken, Reason closest) {

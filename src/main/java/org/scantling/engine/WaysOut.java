@@ -19,6 +19,7 @@ import org.scantling.reasons.Fact;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.GoneBackTo;
 import org.scantling.reasons.Question;
+import org.scantling.tables.CheckRow;
 import org.scantling.tables.Tables;
 
 /**
@@ -227,8 +228,9 @@ final class WaysOut {
         .map(size -> DeadEnds.of(size, pass));
   }
 
+  /** What stopped it may be a row of another table, such as the lengths that are sold. */
   private Optional<Question> larger(Finding.Reject reject) {
-    return tables.check(reject.check()).larger();
+    return tables.checks().find(reject.check()).flatMap(CheckRow::larger);
   }
 
   /** What another question made of the answer to one. */

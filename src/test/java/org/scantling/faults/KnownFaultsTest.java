@@ -296,6 +296,35 @@ class KnownFaultsTest {
     assertThat(said(run)).startsWith(table + ":2: ").contains(complaint);
   }
 
+  /**
+   * No check stops a header that is longer than what is sold, so no larger size is tried for it.
+   */
+  @Test
+  void headers_that_no_length_sold_makes_are_a_case_for_an_engineer() throws IOException {
+    Path house = Files.createDirectory(folder.resolve("house"));
+    Files.writeString(house.resolve("stock-lengths.csv"), "id,lengths_in\nmetric.145,12;24\n");
+
+    Path site = folder.resolve("court.yaml");
+    Files.writeString(
+        site,
+        """
+        title: A walk between two beds
+        base: %s
+        site:
+          climate: { frost-depth: 36 in, ground-snow: 25 psf, wind-speed: 110 mph, exposure: B }
+          soil: sandy-gravel
+        walkway: { length: 15 ft, users: [ two-abreast ] }
+        planting: [ { vine: honeysuckle } ]
+        materials: { market: metric }
+        """
+            .formatted(Path.of("scenarios/base/kiwi-court.yaml").toAbsolutePath()));
+
+    Run run = Run.of("propose", site.toString(), "--house-rules", house.toString()).endedWith(3);
+
+    assertThat(said(run)).isEmpty();
+    assertThat(run.out()).contains("longer than the longest the yard sells");
+  }
+
   /** A block longer than the stick that it was to be cut from ended the program. */
   @Test
   void long_blocks_are_cut_from_a_stick_that_holds_them() throws IOException {
