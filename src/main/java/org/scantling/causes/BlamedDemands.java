@@ -3,6 +3,7 @@ package org.scantling.causes;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.scantling.reasons.Demand;
 import org.scantling.reasons.Phase;
@@ -32,10 +33,11 @@ final class BlamedDemands {
     }
     BlamedDemands blamed = new BlamedDemands();
     for (Map<String, String> row : WordFile.read("blamed.csv")) {
-      String broken = row.get("broken");
-      Demand demand = Demand.of(row.get("demand"));
-      if (phases.containsKey(broken)) {
-        blamed.nearest.put(phases.get(broken), demand);
+      String broken = Objects.requireNonNull(row.get("broken"));
+      Demand demand = Demand.of(Objects.requireNonNull(row.get("demand")));
+      Phase phase = phases.get(broken);
+      if (phase != null) {
+        blamed.nearest.put(phase, demand);
       } else if (broken.startsWith(OF_QUESTION)) {
         String question = broken.substring(OF_QUESTION.length());
         blamed.unanswered.put(Question.of(question), demand);

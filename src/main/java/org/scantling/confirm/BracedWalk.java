@@ -26,7 +26,7 @@ public final class BracedWalk {
    * A sixteenth, as finely as a leg is measured. A beam a few thousandths long between two heads is
    * so stiff beside all else that nothing seems to hold them.
    */
-  private static final double LEAST_APART_IN = 1.0 / 16;
+  public static final double LEAST_APART_IN = 1.0 / 16;
 
   private final Geometry geometry;
   private final BracedTimbers timbers;

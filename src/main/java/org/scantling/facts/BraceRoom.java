@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.scantling.candidates.CheckContext;
 import org.scantling.candidates.TopLines;
+import org.scantling.confirm.BracedWalk;
 import org.scantling.design.Bays;
 import org.scantling.design.Geometry;
 import org.scantling.design.KneeBraces;
@@ -16,6 +17,9 @@ import org.scantling.reasons.Worked;
 
 /** Where the knee braces of a set of answers lie, and how long their legs can be there. */
 final class BraceRoom {
+  /** What is left between a head or a foot and where it would meet another, told by the tape. */
+  private static final double APART_IN = 2 * BracedWalk.LEAST_APART_IN;
+
   private final CheckContext context;
   private final Geometry geometry;
 
@@ -50,7 +54,8 @@ final class BraceRoom {
    */
   List<Fact> facts() {
     List<Fact> facts = new ArrayList<>();
-    facts.add(leg());
+    Worked room = leg();
+    facts.add(room);
     Bays along = geometry.plan().along();
     if (!along.even()) {
       Measure shortest = Measure.inches(along.shortestIn());
@@ -58,16 +63,9 @@ final class BraceRoom {
           DerivedQuantities.geometry(
               "bay.shortest", BRACE_LEG, along.shortestIn(), Evidence.saw("bay", shortest)));
     }
-    if (context.onBrackets() && sized() && context.answers().has(BRACE_LEG)) {
-      double legIn = context.answers().number(BRACE_LEG);
-      if (!context.upright()) {
-        facts.add(
-            DerivedQuantities.geometry(
-                "brace.leg-holds-nothing",
-                BRACE_LEG,
-                legIn,
-                Evidence.saw("leg", Measure.inches(legIn))));
-      }
+    if (context.onBrackets() && sized() && room.number() < BracedWalk.LEAST_APART_IN) {
+      facts.add(
+          DerivedQuantities.geometry("brace.no-room", BRACE_SIZE, room.number(), Evidence.none()));
     }
     return facts;
   }
@@ -84,8 +82,8 @@ final class BraceRoom {
     double headIn = geometry.crossbeams().depthIn() / 2 + depthIn() * Math.sqrt(0.5);
     double heightIn = geometry.headerTopIn() - geometry.headers().depthIn() / 2;
     double passesIn = braces(context, 0).longestLegIn(thicknessIn());
-    double roomIn =
-        Math.min(Math.min(bayIn / 2, rowsIn / 2 - headIn), Math.min(heightIn, passesIn));
+    double alongIn = Math.min(bayIn / 2, heightIn) - APART_IN;
+    double roomIn = Math.min(alongIn, Math.min(rowsIn / 2 - headIn, passesIn));
     return DerivedQuantities.geometry(
         "brace.leg-room",
         BRACE_LEG,
@@ -94,6 +92,7 @@ final class BraceRoom {
             .and("rows", Measure.inches(rowsIn))
             .and("head", Measure.inches(headIn))
             .and("height", Measure.inches(heightIn))
+            .and("apart", Measure.inches(APART_IN))
             .and("passes", Measure.inches(Math.max(0, passesIn))));
   }
 
