@@ -33,7 +33,7 @@ class RulesSwitchedOffTest {
         "the posts stop most joints that find no room; its cases show the headers");
     unseen.put(
         "cautions.record-slope", "no site that leans on a record falls so steeply; its cases do");
-    unseen.put("cautions.passing", "no site is a walk that long; its cases show it");
+    unseen.put("sides.brace.holds-nothing", "no site leaves braces no room; its cases do");
     unseen.put("support.side.house", "only a house says so; its cases show it");
     unseen.put("joints.splice.bearing", "no post is sold that thin; a house may sell one");
     unseen.put("posts.size.long-bay", checked);
