@@ -49,7 +49,7 @@ final class FiringLog {
     };
   }
 
-  /** In an order that no agenda changes: by rule, then by what they say. */
+  /** In an order that no agenda changes: by rule, then by what they say and what they read. */
   List<Fired> findings() {
     return fired.stream().sorted(FiringLog::inOrder).toList();
   }
@@ -61,7 +61,9 @@ final class FiringLog {
     }
     int byKey = key(one.finding()).compareTo(key(other.finding()));
     // To write a whole finding out is slow, and seldom needed to tell two apart.
-    return byKey != 0 ? byKey : one.finding().toString().compareTo(other.finding().toString());
+    int bySaid =
+        byKey != 0 ? byKey : one.finding().toString().compareTo(other.finding().toString());
+    return bySaid != 0 ? bySaid : one.because().toString().compareTo(other.because().toString());
   }
 
   private static String key(Finding finding) {

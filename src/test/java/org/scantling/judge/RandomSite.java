@@ -177,7 +177,7 @@ record RandomSite(long seed, String site, String base) {
           count: %d
           overhang: %d in
           notch: %s in
-          end-cut: { kind: slant, drop: 1.5 in, run: 3 in }
+          end-cut: { kind: plumb, drop: 2 in, run: 2 in }
         side-panels: { rail: %s, rail-height: %d in, pickets: %d }
         braces: none
         """,
