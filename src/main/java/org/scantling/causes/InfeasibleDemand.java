@@ -17,16 +17,17 @@ import org.scantling.reasons.TimberRole;
  * answer that moved the closest option's check most.
  */
 public final class InfeasibleDemand {
+  /** Read once: searches meet many refusals. */
+  private static final BlamedDemands BLAMED = BlamedDemands.read();
+
   private final DesignProblem problem;
   private final Answers answers;
   private final Attribution attribution;
-  private final BlamedDemands blamed;
 
   public InfeasibleDemand(DesignProblem problem, Answers answers, Attribution attribution) {
     this.problem = problem;
     this.answers = answers;
     this.attribution = attribution;
-    this.blamed = BlamedDemands.read();
   }
 
   /**
@@ -38,13 +39,13 @@ public final class InfeasibleDemand {
     }
     return ungraded(broken, closest)
         ? gradePath(broken)
-        : moved(broken, closest).orElseGet(() -> blamed.nearest(broken)).path();
+        : moved(broken, closest).orElseGet(() -> BLAMED.nearest(broken)).path();
   }
 
   private Optional<Demand> moved(Question broken, Reason closest) {
     return attribution.of(broken, closest).stream()
         .map(Contribution::question)
-        .flatMap(question -> blamed.behind(question).stream())
+        .flatMap(question -> BLAMED.behind(question).stream())
         .findFirst();
   }
 

@@ -29,7 +29,7 @@ record JointBolts(
   /**
    * One of the pieces.
    *
-   * @param section what of it a row of bolts stretches, in words
+   * @param section a name for what of it a row of bolts stretches
    */
   record Piece(String name, String section, AxialStiffness stretch) {
     Piece(String name, AxialStiffness stretch) {

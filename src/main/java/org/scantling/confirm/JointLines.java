@@ -12,7 +12,7 @@ import org.scantling.timber.Placement;
 /**
  * Lines of a kernel that works a joint, with the words that say of what they are.
  *
- * @param words by the name of the blank that they fill
+ * @param words by the blank that they fill: a mode as it is written, a piece or a place by its name
  */
 public record JointLines(List<FormulaLine> lines, Map<String, String> words) {
   public JointLines {

@@ -49,9 +49,7 @@ final class BraceRoom {
         .orElse(0.0);
   }
 
-  /**
-   * The room there is, the bay that has the least where bays differ, and legs that hold nothing.
-   */
+  /** The room there is, the bay that has the least where bays differ, and that there is none. */
   List<Fact> facts() {
     List<Fact> facts = new ArrayList<>();
     Worked room = leg();

@@ -6,7 +6,7 @@ import org.scantling.quantity.Require;
  * How far from something a fastener must be, in diameters: end distance, edge distance, spacing, or
  * how deep it must go in.
  *
- * @param what the distance, such as "end distance"
+ * @param what a name for the distance, such as "end-pulled"
  * @param minimumDiameters less than that is not allowed, 0 or more
  * @param fullDiameters from there the whole value counts, not under the minimum
  */

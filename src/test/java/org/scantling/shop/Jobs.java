@@ -13,15 +13,26 @@ import org.scantling.design.Site;
 import org.scantling.intake.Setting;
 import org.scantling.intake.SiteReader;
 import org.scantling.intake.Vocabulary;
+import org.scantling.print.PrintOptions;
+import org.scantling.print.TextPage;
 import org.scantling.property.House;
 import org.scantling.property.RandomWish;
 import org.scantling.property.Wish;
+import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Proposal;
 import org.scantling.tables.Yard;
 
 /** Proposals to make lists of: scenarios, and random sites on ground that falls or does not. */
 final class Jobs {
   private Jobs() {}
+
+  /** A list as it is printed, on one line. */
+  static String page(Built built, ListKind kind) {
+    return TextPage.print(
+            ListPages.of(Lists.of(built), kind, UnitSystem.IMPERIAL),
+            PrintOptions.plain(UnitSystem.IMPERIAL))
+        .replaceAll("\\s+", " ");
+  }
 
   /** A scenario by its name. */
   static Built scenario(String name) {

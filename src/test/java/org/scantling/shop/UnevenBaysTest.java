@@ -4,19 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.scantling.print.PrintOptions;
-import org.scantling.print.TextPage;
-import org.scantling.quantity.UnitSystem;
 
 /** Walks whose bays are told one by one, by plain measuring; no source. */
 class UnevenBaysTest {
-  private static String page(Built built, ListKind kind) {
-    return TextPage.print(
-            ListPages.of(Lists.of(built), kind, UnitSystem.IMPERIAL),
-            PrintOptions.plain(UnitSystem.IMPERIAL))
-        .replaceAll("\\s+", " ");
-  }
-
   /** The pieces of each job fit together, as those of walks of equal bays have to. */
   @Test
   void pieces_and_set_out_fit_on_a_slope_in_steps_and_on_brackets() {
@@ -51,13 +41,13 @@ class UnevenBaysTest {
             "site.slope=9 %");
 
     assertThat(built.paired()).isTrue();
-    assertThat(page(built, ListKind.SET_OUT))
+    assertThat(Jobs.page(built, ListKind.SET_OUT))
         .contains(
             "A2, B2: boards meet at the middle of the post, the lower ones below: their top edges"
                 + " below the top of the post 7 9/16\"",
             "A3, B3: boards meet at the middle of the post, the lower ones below: their top edges"
                 + " below the top of the post 5 3/8\"");
-    assertThat(page(built, ListKind.ORDER)).contains("step down 5 3/8\" or 7 9/16\"");
+    assertThat(Jobs.page(built, ListKind.ORDER)).contains("step down 5 3/8\" or 7 9/16\"");
   }
 
   /** By Pythagoras on rows 8 ft apart: 5 ft gives 9'-5 3/16", 7 ft gives 10'-7 9/16". */
@@ -66,12 +56,12 @@ class UnevenBaysTest {
     Built built = Jobs.wish("long-walk", "walkway.length=17 ft", "walkway.bays=[5 ft, 7 ft, 5 ft]");
 
     assertThat(built.geometry().plan().rowSpacingIn()).isEqualTo(96);
-    assertThat(page(built, ListKind.SET_OUT))
+    assertThat(Jobs.page(built, ListKind.SET_OUT))
         .contains(
             "One bay: A1 to B2 and the other way, 9'-5 3/16\"",
             "One bay: A2 to B3 and the other way, 10'-7 9/16\"",
             "One bay: A3 to B4 and the other way, 9'-5 3/16\"")
         .doesNotContain("Every bay");
-    assertThat(page(built, ListKind.ORDER)).contains("4'-6 1/2\" or 6'-6 1/2\" clear");
+    assertThat(Jobs.page(built, ListKind.ORDER)).contains("4'-6 1/2\" or 6'-6 1/2\" clear");
   }
 }

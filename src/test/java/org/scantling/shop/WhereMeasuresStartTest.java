@@ -3,21 +3,12 @@ package org.scantling.shop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
-import org.scantling.print.PrintOptions;
-import org.scantling.print.TextPage;
 import org.scantling.quantity.UnitSystem;
 
 /** Every list says from where it measures, and nothing is measured from what may stand off. */
 class WhereMeasuresStartTest {
   private static String order(Built built) {
-    return page(built, ListKind.ORDER);
-  }
-
-  private static String page(Built built, ListKind kind) {
-    return TextPage.print(
-            ListPages.of(Lists.of(built), kind, UnitSystem.IMPERIAL),
-            PrintOptions.plain(UnitSystem.IMPERIAL))
-        .replaceAll("\\s+", " ");
+    return Jobs.page(built, ListKind.ORDER);
   }
 
   /** Middles of the rails 28 in over the ground, the level line 12 in over it: 16 in over that. */
@@ -29,7 +20,7 @@ class WhereMeasuresStartTest {
         .doesNotContain("Cut the rail housings while")
         .containsSubsequence(
             "Stand the four end posts", "Mark every top", "centers 1'-4\" above the line");
-    assertThat(page(built, ListKind.CUT_LIST))
+    assertThat(Jobs.page(built, ListKind.CUT_LIST))
         .contains("marked from the level line once the posts stand, centers 1'-4\" above it");
     assertThat(Lists.of(built).gangs())
         .isNotEmpty()
@@ -42,7 +33,7 @@ class WhereMeasuresStartTest {
     assertThat(order(built))
         .contains("Cut the rail housings while the posts lie on sawhorses")
         .doesNotContain("from the level line and not from the feet");
-    assertThat(page(built, ListKind.CUT_LIST)).doesNotContain("once the posts stand");
+    assertThat(Jobs.page(built, ListKind.CUT_LIST)).doesNotContain("once the posts stand");
   }
 
   /**
@@ -59,9 +50,9 @@ class WhereMeasuresStartTest {
         .doesNotContain("Cut the rail housings while")
         .contains("Leave the posts without housings")
         .contains("post by post, as the set-out has their edges");
-    assertThat(page(built, ListKind.CUT_LIST))
+    assertThat(Jobs.page(built, ListKind.CUT_LIST))
         .contains("on every post where the set-out has them; use the distance from the foot only");
-    assertThat(page(built, ListKind.SET_OUT))
+    assertThat(Jobs.page(built, ListKind.SET_OUT))
         .contains(
             "A1, B1: rail housing on the side toward the last post: lower edge above the level"
                 + " line 1'-0 15/16\", upper edge above the level line 1'-6 9/16\"")
@@ -88,9 +79,9 @@ class WhereMeasuresStartTest {
   void the_cut_list_and_the_set_out_say_where_their_measures_start() {
     Built built = Jobs.wish("sloping-path");
 
-    assertThat(page(built, ListKind.CUT_LIST))
+    assertThat(Jobs.page(built, ListKind.CUT_LIST))
         .contains("Every post is measured from its foot")
         .contains("The first end of a header is its end toward A1");
-    assertThat(page(built, ListKind.SET_OUT)).contains("Everything is measured from A1");
+    assertThat(Jobs.page(built, ListKind.SET_OUT)).contains("Everything is measured from A1");
   }
 }
