@@ -31,10 +31,16 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
   private static final int FRAME_BAYS = 2;
 
   /**
-   * A line is solved with no more bays, if pieces that are alike can be left out: what is done to
-   * one bay is felt three or four bays on by a hundredth, and past a cut hardly at all.
+   * A line in one piece is solved with no more bays: what is done to one bay is felt three or four
+   * bays on by a hundredth.
    */
   private static final int MOST_BAYS = 16;
+
+  /**
+   * The same of a header in pieces, whose pieces do not feel each other at all: both end pieces and
+   * two between them that meet show all that there is.
+   */
+  private static final int MOST_CUT_BAYS = 4;
 
   /**
    * The same of a frame, whose posts bear alike and are pushed alike, so that a longer row sways no
@@ -52,7 +58,7 @@ record HeaderRun(Geometry geometry, Splice splice, HeaderLoad each) {
 
   /** The same with fewer bays, where many are alike. */
   HeaderRun shortened() {
-    return shortened(MOST_BAYS);
+    return shortened(splice.pieceCount() == 1 ? MOST_BAYS : MOST_CUT_BAYS);
   }
 
   /** The same as a row of a frame. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.scantling.confirm.SmallArbour.FOUR_BY_FOUR;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -120,5 +121,34 @@ class CutHeaderTest {
         SmallArbour.byId(SmallArbour.headers(tails).of(FOUR_BY_FOUR))
             .get("header.tail-deflection-live");
     assertThat(sag.check().demand()).isGreaterThan(1.05 * uncut.check().demand());
+  }
+
+  /** Pieces that meet over a post turn there as they like, so one feels nothing of another. */
+  @Test
+  void pieces_left_out_of_a_long_row_change_nothing() {
+    Geometry eleven = SmallArbour.geometry(11, new Geometry.Headers(false, 3.5, 3.5, 13.25, 0.5));
+    HeaderLoad each = SmallArbour.headers(eleven).eachCrossbeam();
+    HeaderRun longRow = new HeaderRun(eleven, Splice.of("2+2+2+2+2+1"), each);
+    HeaderRun shorter = longRow.shortened();
+    assertThat(shorter.splice().way()).isEqualTo("2+2+2+1");
+
+    LoadedBeam all = longRow.solved(new SolvedBeams());
+    LoadedBeam some = shorter.solved(new SolvedBeams());
+    Map<LoadCombination, BeamDemand> fewer = some.demands(0.28);
+    all.demands(0.28)
+        .forEach(
+            (combination, demand) ->
+                assertThat(fewer.get(combination))
+                    .as("%s", combination)
+                    .usingRecursiveComparison()
+                    .withComparatorForType(near(1e-6), Double.class)
+                    .isEqualTo(demand));
+  }
+
+  private static Comparator<Double> near(double ratio) {
+    return (one, other) ->
+        Math.abs(one - other) <= ratio * Math.max(1, Math.abs(other))
+            ? 0
+            : Double.compare(one, other);
   }
 }
