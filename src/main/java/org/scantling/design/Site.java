@@ -183,6 +183,7 @@ public record Site(
    * @param headroomIn free height asked for under the lowest overhead timber
    * @param bays number of bays asked for
    * @param baysIn each of them, from the first post on, where they are asked for by their lengths
+   * @param free stretches in which no post may stand
    */
   public record Walkway(
       double lengthIn,
@@ -190,10 +191,12 @@ public record Site(
       List<User> users,
       OptionalDouble headroomIn,
       OptionalInt bays,
-      List<Double> baysIn) {
+      List<Double> baysIn,
+      List<FreeStretch> free) {
     public Walkway {
       users = List.copyOf(users);
       baysIn = List.copyOf(baysIn);
+      free = List.copyOf(free);
     }
 
     /** A walk of equal bays. */
@@ -203,7 +206,7 @@ public record Site(
         List<User> users,
         OptionalDouble headroomIn,
         OptionalInt bays) {
-      this(lengthIn, clearWidthIn, users, headroomIn, bays, List.of());
+      this(lengthIn, clearWidthIn, users, headroomIn, bays, List.of(), List.of());
     }
 
     /** The bays that are asked for by their lengths. */
@@ -220,7 +223,37 @@ public record Site(
           users,
           headroomIn,
           bays,
-          baysIn.stream().map(each -> each * ratio).toList());
+          baysIn.stream().map(each -> each * ratio).toList(),
+          free);
+    }
+
+    /** The walk in so many bays: as they are told, else alike but for posts that have to move. */
+    public Bays into(int count) {
+      return divided()
+          .filter(told -> told.count() == count)
+          .orElseGet(() -> PostPlaces.of(count, lengthIn, free));
+    }
+
+    /** The same walk with another free width. */
+    public Walkway ofClearWidth(double otherIn) {
+      return new Walkway(
+          lengthIn, OptionalDouble.of(otherIn), users, headroomIn, bays, baysIn, free);
+    }
+
+    /** The same walk with another free height. */
+    public Walkway ofHeadroom(double otherIn) {
+      return new Walkway(
+          lengthIn, clearWidthIn, users, OptionalDouble.of(otherIn), bays, baysIn, free);
+    }
+
+    /** The same walk for other users. */
+    public Walkway forUsers(List<User> others) {
+      return new Walkway(lengthIn, clearWidthIn, others, headroomIn, bays, baysIn, free);
+    }
+
+    /** The same walk whose posts keep stretches free. */
+    public Walkway keepingFree(List<FreeStretch> stretches) {
+      return new Walkway(lengthIn, clearWidthIn, users, headroomIn, bays, baysIn, stretches);
     }
 
     /** A walk whose number of bays is left to the rules. */
@@ -231,7 +264,14 @@ public record Site(
 
     /** The same walk divided into so many equal bays, of another length. */
     public Walkway dividedInto(int otherBays, double otherLengthIn) {
-      return new Walkway(otherLengthIn, clearWidthIn, users, headroomIn, OptionalInt.of(otherBays));
+      return new Walkway(
+          otherLengthIn,
+          clearWidthIn,
+          users,
+          headroomIn,
+          OptionalInt.of(otherBays),
+          List.of(),
+          free);
     }
   }
 

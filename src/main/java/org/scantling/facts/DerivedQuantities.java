@@ -41,6 +41,7 @@ public final class DerivedQuantities {
     return switch (phase) {
       case CLIMATE -> new DerivedClimate(problem).facts();
       case LOADS -> new DerivedLoads(problem, answers, geometry()).facts();
+      case LAYOUT -> new FreeStretches(problem).ends();
       case CLEARANCE -> List.of(problem.tables().vine(answers.option(VINE)));
       case RHYTHM -> rhythm();
       case CROSSBEAMS -> crossbeams();
@@ -81,17 +82,14 @@ public final class DerivedQuantities {
     return facts;
   }
 
-  /** As the site tells them, else the walk divided evenly. */
   private Bays bays() {
-    int count = Integer.parseInt(answers.option(BAYS));
-    return problem
-        .site()
-        .walkway()
-        .divided()
-        .orElseGet(() -> Bays.of(count, problem.site().walkway().lengthIn() / count));
+    return problem.site().walkway().into(Integer.parseInt(answers.option(BAYS)));
   }
 
   private Fact bay(Bays bays) {
+    if (!bays.even() && problem.site().walkway().divided().isEmpty()) {
+      return new FreeStretches(problem).moved(bays);
+    }
     Evidence divided =
         Evidence.saw("length", Measure.inches(problem.site().walkway().lengthIn()))
             .and("bays", Measure.count(bays.count()));
@@ -240,6 +238,7 @@ public final class DerivedQuantities {
     new SoilDoubling(problem, context).fact().ifPresent(facts::add);
     facts.add(problem.tables().check("crossbeam.tipping"));
     facts.add(ladder());
+    facts.addAll(new FreeStretches(problem).notFree(geometry().plan().along(), answers));
     return facts;
   }
 

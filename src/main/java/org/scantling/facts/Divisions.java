@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.scantling.answers.Answers;
-import org.scantling.design.Bays;
 import org.scantling.problem.DesignProblem;
 import org.scantling.reasons.Answer;
 import org.scantling.reasons.Candidate;
@@ -27,7 +26,14 @@ final class Divisions {
     List<Candidate.Parts> parts = new ArrayList<>();
     for (int count : problem.bayCounts()) {
       double bayIn = bayIn(count);
-      parts.add(new Candidate.Parts(BAYS, Integer.toString(count), count, bayIn, bayIn / provenIn));
+      parts.add(
+          new Candidate.Parts(
+              BAYS,
+              Integer.toString(count),
+              count,
+              bayIn,
+              Math.min(bayIn, problem.bays(count).shortestIn()),
+              bayIn / provenIn));
     }
     return parts;
   }
@@ -39,9 +45,7 @@ final class Divisions {
     List<Candidate.Parts> parts = new ArrayList<>();
     for (int count : spacings(bayIn)) {
       double spacingIn = bayIn / count;
-      parts.add(
-          new Candidate.Parts(
-              CROSSBEAMS_PER_BAY, Integer.toString(count), count, spacingIn, spacingIn / provenIn));
+      parts.add(Candidate.Parts.alike(CROSSBEAMS_PER_BAY, count, spacingIn, spacingIn / provenIn));
     }
     return parts;
   }
@@ -55,12 +59,11 @@ final class Divisions {
         .orElseGet(() -> IntStream.rangeClosed(1, most).boxed().toList());
   }
 
-  /** A bay as given, or the longest of those that are told, else the walk divided evenly. */
+  /** A bay as given, else the longest of those into which the walk is divided. */
   private double bayIn(int bays) {
     return problem
         .fixed(BAY, answers)
         .map(Answer::number)
-        .or(() -> problem.told().map(Bays::longestIn))
-        .orElseGet(() -> problem.site().walkway().lengthIn() / bays);
+        .orElseGet(() -> problem.bays(bays).longestIn());
   }
 }

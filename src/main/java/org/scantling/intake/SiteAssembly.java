@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.scantling.design.BaseDesign;
+import org.scantling.design.FreeStretch;
 import org.scantling.design.Site;
 
 /**
@@ -33,7 +34,8 @@ final class SiteAssembly {
             users(),
             said.maybeNumber("walkway.headroom"),
             bays(),
-            said.numbers("walkway.bays")),
+            said.numbers("walkway.bays"),
+            free()),
         planting(),
         MaterialsAssembly.materials(said),
         preferences());
@@ -42,6 +44,13 @@ final class SiteAssembly {
   private OptionalInt bays() {
     int listed = said.numbers("walkway.bays").size();
     return listed > 0 ? OptionalInt.of(listed) : said.maybeCount("walkway.bays");
+  }
+
+  private List<FreeStretch> free() {
+    return IntStream.range(0, said.size(StretchRule.PATH))
+        .mapToObj(place -> StretchRule.PATH + "[" + place + "]")
+        .map(path -> new FreeStretch(said.number(path + ".from"), said.number(path + ".to")))
+        .toList();
   }
 
   private List<Site.User> users() {

@@ -28,7 +28,12 @@ record SiteFile(
       @Entry(kind = EntryKind.BAYS) Integer bays,
       @Entry(kind = EntryKind.LENGTH) String clearWidth,
       @Entry(kind = EntryKind.WORD, table = TableWords.USERS) List<Machine> users,
-      @Entry(kind = EntryKind.LENGTH) String headroom) {}
+      @Entry(kind = EntryKind.LENGTH) String headroom,
+      @Entry List<Stretch> noPost) {}
+
+  record Stretch(
+      @Entry(kind = EntryKind.LENGTH, required = true) String from,
+      @Entry(kind = EntryKind.LENGTH, required = true) String to) {}
 
   record Machine(@Entry(kind = EntryKind.LENGTH, required = true) String machineWidth) {}
 

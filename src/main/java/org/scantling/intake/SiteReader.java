@@ -86,6 +86,7 @@ public final class SiteReader {
         .ifPresent(hint -> said.putReadAs("title", hint));
     ClimateRule.check(file, said, problems);
     ListedBays.OF_SITE.check(file, said, problems);
+    StretchRule.check(file, said, problems);
     Optional<DesignIntake> base = base(source, file, said, problems);
     base.ifPresent(read -> RecordRule.check(file, said, read.design(), problems));
     problems.throwIfAny();

@@ -272,9 +272,28 @@ public final class DesignProblem {
     return site.ground().slopePercent() / 100 * soFar.number(Question.BAY);
   }
 
-  /** The bays, where the site or the given design tells them one by one. */
-  public Optional<Bays> told() {
-    return overrides.told();
+  /**
+   * The walk in so many bays: as the site or a given design tells them one by one, else alike but
+   * for posts that have to move.
+   */
+  public Bays bays(int count) {
+    return overrides
+        .told()
+        .filter(told -> told.count() == count)
+        .orElseGet(() -> site.walkway().into(count));
+  }
+
+  /** Bays that are not so many of one length, for these answers. */
+  private Optional<Bays> uneven(Answers answers) {
+    boolean moved = !site.walkway().free().isEmpty() && answers.has(Question.BAYS);
+    return overrides
+        .told()
+        .or(
+            () ->
+                moved
+                    ? Optional.of(bays(Integer.parseInt(answers.option(Question.BAYS))))
+                        .filter(bays -> !bays.even())
+                    : Optional.empty());
   }
 
   /** Every number of bays that could divide the walk. */
@@ -356,7 +375,7 @@ public final class DesignProblem {
             tables,
             overrides.yard(),
             stock,
-            new GivenLayout(site.ground().slopePercent() / 100, overrides.told()),
+            new GivenLayout(site.ground().slopePercent() / 100, uneven(answers)),
             cache,
             answers);
     return overrides.fixed().any() ? context : context.seatsOpen();

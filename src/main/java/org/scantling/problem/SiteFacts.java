@@ -64,6 +64,9 @@ final class SiteFacts {
         .divided()
         .filter(bays -> !bays.even())
         .ifPresent(bays -> facts.add(new Given(Demand.BAY, bays.longestIn())));
+    if (!walkway.free().isEmpty()) {
+      facts.add(new Given(Demand.NO_POST, walkway.free().size()));
+    }
     number(Demand.CLEAR_WIDTH, walkway.clearWidthIn());
     number(Demand.HEADROOM, walkway.headroomIn());
     for (Site.User user : walkway.users()) {

@@ -22,14 +22,26 @@ public sealed interface Candidate extends Fact {
       implements Candidate {}
 
   /**
-   * A number of equal parts.
+   * A number of parts, alike unless something is in the way.
    *
    * @param count how many parts
-   * @param pitchIn length of one part
+   * @param pitchIn length of one part, the longest
+   * @param shortestIn length of the shortest part
    * @param stretchRatio pitch over the proven pitch
    */
-  record Parts(Question question, String option, int count, double pitchIn, double stretchRatio)
-      implements Candidate {}
+  record Parts(
+      Question question,
+      String option,
+      int count,
+      double pitchIn,
+      double shortestIn,
+      double stretchRatio)
+      implements Candidate {
+    /** Parts that are alike. */
+    public static Parts alike(Question question, int count, double pitchIn, double stretchRatio) {
+      return new Parts(question, Integer.toString(count), count, pitchIn, pitchIn, stretchRatio);
+    }
+  }
 
   /**
    * A size for which the standard has no strength in the species and grade of its role, or a grade

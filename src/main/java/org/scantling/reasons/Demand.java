@@ -11,6 +11,7 @@ public enum Demand {
   BAYS("walkway.bays", Unit.COUNT),
   /** The length of a bay while their number stays: the file says it by length and bays together. */
   BAY("layout.bay", Unit.INCH),
+  NO_POST("walkway.no-post", Unit.COUNT),
   CLEAR_WIDTH("walkway.clear-width", Unit.INCH),
   HEADROOM("walkway.headroom", Unit.INCH),
   USERS("walkway.users", Unit.COUNT),

@@ -90,18 +90,12 @@ public final class SiteDemand {
 
   private Site walkway(Site site, double in) {
     Site.Walkway now = site.walkway();
-    if (demand == Demand.WALK_LENGTH) {
-      return site.with(now.ofLength(in));
-    }
-    Site.Walkway then =
-        new Site.Walkway(
-            now.lengthIn(),
-            demand == Demand.CLEAR_WIDTH ? OptionalDouble.of(in) : now.clearWidthIn(),
-            now.users(),
-            demand == Demand.HEADROOM ? OptionalDouble.of(in) : now.headroomIn(),
-            now.bays(),
-            now.baysIn());
-    return site.with(then);
+    return site.with(
+        switch (demand) {
+          case WALK_LENGTH -> now.ofLength(in);
+          case CLEAR_WIDTH -> now.ofClearWidth(in);
+          default -> now.ofHeadroom(in);
+        });
   }
 
   /** Bays that are told one by one stay as they are while their number does. */
@@ -141,10 +135,7 @@ public final class SiteDemand {
   private static Site machine(Site site, double widthIn) {
     List<Site.User> users = new ArrayList<>(site.walkway().users());
     users.set(users.indexOf(machine(site).orElseThrow()), new Site.User.Machine(widthIn));
-    Site.Walkway now = site.walkway();
-    return site.with(
-        new Site.Walkway(
-            now.lengthIn(), now.clearWidthIn(), users, now.headroomIn(), now.bays(), now.baysIn()));
+    return site.with(site.walkway().forUsers(users));
   }
 
   private Site preferences(Site site, String word) {

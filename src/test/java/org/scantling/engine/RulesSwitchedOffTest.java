@@ -34,6 +34,9 @@ class RulesSwitchedOffTest {
     unseen.put(
         "cautions.record-slope", "no site that leans on a record falls so steeply; its cases do");
     unseen.put("sides.brace.holds-nothing", "no site leaves braces no room; its cases do");
+    unseen.put(
+        "layout.bays.end-not-free",
+        "a file whose last post stands there is refused; only a search of lengths comes there");
     unseen.put("support.side.house", "only a house says so; its cases show it");
     unseen.put("joints.splice.bearing", "no post is sold that thin; a house may sell one");
     unseen.put("posts.size.long-bay", checked);

@@ -41,7 +41,8 @@ public final class RandomWish {
                     vine,
                     made.of(),
                     made.how(),
-                    longEnough(length, parts(length, climate))));
+                    new Wish.Layout(
+                        longEnough(length, parts(length, climate)), free(length, climate))));
   }
 
   private record Made(Wish.Timber of, Wish.Choices how) {}
@@ -58,6 +59,24 @@ public final class RandomWish {
     return IntStream.range(0, 2 + random.nextInt(5))
         .mapToObj(bay -> 1 + random.nextInt(101) / 100.0)
         .toList();
+  }
+
+  /**
+   * On one site in six one or two stretches of up to a sixth of the length in which no post may
+   * stand, drawn like the bays; where bays are told, posts may stand in them all the same.
+   */
+  private static List<Double> free(double lengthIn, Wish.Climate climate) {
+    Random random = new Random(Objects.hash(climate, lengthIn));
+    if (random.nextInt(6) > 0) {
+      return List.of();
+    }
+    double first = random.nextInt(60) / 100.0;
+    double second = first + 0.2 + random.nextInt(10) / 100.0;
+    List<Double> free = new ArrayList<>(List.of(first, first + (1 + random.nextInt(16)) / 100.0));
+    if (random.nextBoolean()) {
+      free.addAll(List.of(second, second + (1 + random.nextInt(10)) / 100.0));
+    }
+    return free;
   }
 
   /** None where posts would stand closer than a file takes. */

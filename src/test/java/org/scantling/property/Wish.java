@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.scantling.design.BaseDesign;
+import org.scantling.design.FreeStretch;
 import org.scantling.design.Site;
 
 /**
@@ -19,8 +21,7 @@ import org.scantling.design.Site;
  * @param vine class of the vines table
  * @param timber species and grade
  * @param choices preferences
- * @param parts of the length that each bay takes, which need not come to one; none where the rules
- *     divide it
+ * @param layout what is said of where posts stand
  */
 public record Wish(
     double lengthIn,
@@ -32,7 +33,7 @@ public record Wish(
     String vine,
     Timber timber,
     Choices choices,
-    List<Double> parts) {
+    Layout layout) {
 
   /** A walk that the rules divide. */
   public Wish(
@@ -46,7 +47,26 @@ public record Wish(
       Timber timber,
       Choices choices) {
     this(
-        lengthIn, clearWidthIn, users, headroomIn, climate, soil, vine, timber, choices, List.of());
+        lengthIn,
+        clearWidthIn,
+        users,
+        headroomIn,
+        climate,
+        soil,
+        vine,
+        timber,
+        choices,
+        Layout.LEFT_TO_RULES);
+  }
+
+  /**
+   * Where posts stand, by parts of the length.
+   *
+   * @param parts that each bay takes, which need not come to one; none where the rules divide it
+   * @param free from where to where, of one, no post may stand; two numbers a stretch
+   */
+  public record Layout(List<Double> parts, List<Double> free) {
+    static final Layout LEFT_TO_RULES = new Layout(List.of(), List.of());
   }
 
   /** Frost depth in, ground snow psf, wind mph, exposure class. */
@@ -70,54 +90,63 @@ public record Wish(
         "sandy-gravel",
         "clematis",
         new Timber("southern-pine", "No.2"),
-        new Choices("auto", "auto", "code", "I", "open"),
-        List.of());
+        new Choices("auto", "auto", "code", "I", "open"));
   }
 
   public Wish length(double inches) {
     return new Wish(
-        inches, clearWidthIn, users, headroomIn, climate, soil, vine, timber, choices, parts);
+        inches, clearWidthIn, users, headroomIn, climate, soil, vine, timber, choices, layout);
   }
 
   public Wish clearWidth(double inches) {
     return new Wish(
-        lengthIn, inches, users, headroomIn, climate, soil, vine, timber, choices, parts);
+        lengthIn, inches, users, headroomIn, climate, soil, vine, timber, choices, layout);
   }
 
   public Wish users(List<Site.User> passing) {
     return new Wish(
-        lengthIn, clearWidthIn, passing, headroomIn, climate, soil, vine, timber, choices, parts);
+        lengthIn, clearWidthIn, passing, headroomIn, climate, soil, vine, timber, choices, layout);
   }
 
   public Wish headroom(double inches) {
     return new Wish(
-        lengthIn, clearWidthIn, users, inches, climate, soil, vine, timber, choices, parts);
+        lengthIn, clearWidthIn, users, inches, climate, soil, vine, timber, choices, layout);
   }
 
   public Wish climate(Climate other) {
     return new Wish(
-        lengthIn, clearWidthIn, users, headroomIn, other, soil, vine, timber, choices, parts);
+        lengthIn, clearWidthIn, users, headroomIn, other, soil, vine, timber, choices, layout);
   }
 
   public Wish soil(String other) {
     return new Wish(
-        lengthIn, clearWidthIn, users, headroomIn, climate, other, vine, timber, choices, parts);
+        lengthIn, clearWidthIn, users, headroomIn, climate, other, vine, timber, choices, layout);
   }
 
   public Wish vine(String other) {
     return new Wish(
-        lengthIn, clearWidthIn, users, headroomIn, climate, soil, other, timber, choices, parts);
+        lengthIn, clearWidthIn, users, headroomIn, climate, soil, other, timber, choices, layout);
   }
 
   public Wish choices(Choices other) {
     return new Wish(
-        lengthIn, clearWidthIn, users, headroomIn, climate, soil, vine, timber, other, parts);
+        lengthIn, clearWidthIn, users, headroomIn, climate, soil, vine, timber, other, layout);
   }
 
   /** The same with bays told one by one. */
   public Wish parts(List<Double> each) {
+    return laidOut(new Layout(each, layout.free()));
+  }
+
+  /** The same with something else said of where posts stand. */
+  public Wish laidOut(Layout other) {
     return new Wish(
-        lengthIn, clearWidthIn, users, headroomIn, climate, soil, vine, timber, choices, each);
+        lengthIn, clearWidthIn, users, headroomIn, climate, soil, vine, timber, choices, other);
+  }
+
+  /** The length of each bay by its part; none where the rules divide the walk. */
+  public List<Double> parts() {
+    return layout.parts();
   }
 
   /** The site that asks for this over a base. */
@@ -139,8 +168,9 @@ public record Wish(
             asked(clearWidthIn),
             users,
             asked(headroomIn),
-            parts.isEmpty() ? OptionalInt.empty() : OptionalInt.of(parts.size()),
-            baysIn()),
+            parts().isEmpty() ? OptionalInt.empty() : OptionalInt.of(parts().size()),
+            baysIn(),
+            free()),
         List.of(new Site.Planting(vine)),
         new Site.Materials(Optional.of(timber.species()), Optional.of(timber.grade())),
         new Site.Preferences(
@@ -155,8 +185,18 @@ public record Wish(
   }
 
   private List<Double> baysIn() {
-    double all = parts.stream().mapToDouble(Double::doubleValue).sum();
-    return parts.stream().map(part -> lengthIn * part / all).toList();
+    double all = parts().stream().mapToDouble(Double::doubleValue).sum();
+    return parts().stream().map(part -> lengthIn * part / all).toList();
+  }
+
+  private List<FreeStretch> free() {
+    return IntStream.range(0, layout.free().size() / 2)
+        .mapToObj(
+            stretch ->
+                new FreeStretch(
+                    lengthIn * layout.free().get(2 * stretch),
+                    lengthIn * layout.free().get(2 * stretch + 1)))
+        .toList();
   }
 
   private static OptionalDouble asked(double inches) {

@@ -155,6 +155,7 @@ final class FactReader {
         Integer.toString(count),
         count,
         entry.number("pitch"),
+        entry.number("shortest", entry.number("pitch")),
         entry.number("stretch", 1));
   }
 
