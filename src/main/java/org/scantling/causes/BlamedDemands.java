@@ -3,12 +3,12 @@ package org.scantling.causes;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import org.scantling.reasons.Demand;
 import org.scantling.reasons.Phase;
 import org.scantling.reasons.Question;
 import org.scantling.sayings.WordFile;
+import org.scantling.sayings.WordRow;
 
 /**
  * Which demand of the site is told to be behind what breaks: {@code rules/blamed.csv}. A row names
@@ -32,9 +32,9 @@ final class BlamedDemands {
       phases.put(OF_PHASE + phase.folder(), phase);
     }
     BlamedDemands blamed = new BlamedDemands();
-    for (Map<String, String> row : WordFile.read("blamed.csv")) {
-      String broken = Objects.requireNonNull(row.get("broken"));
-      Demand demand = Demand.of(Objects.requireNonNull(row.get("demand")));
+    for (WordRow row : WordFile.read("blamed.csv")) {
+      String broken = row.cell("broken");
+      Demand demand = Demand.of(row.cell("demand"));
       Phase phase = phases.get(broken);
       if (phase != null) {
         blamed.nearest.put(phase, demand);

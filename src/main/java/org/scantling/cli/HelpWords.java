@@ -5,7 +5,9 @@ import java.util.Enumeration;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.ResourceBundle;
+import org.jspecify.annotations.Nullable;
 import org.scantling.sayings.WordFile;
+import org.scantling.sayings.WordRow;
 import picocli.CommandLine;
 
 /**
@@ -18,8 +20,8 @@ final class HelpWords extends ResourceBundle {
   private final Map<String, String> byKey = new LinkedHashMap<>();
 
   private HelpWords() {
-    for (Map<String, String> row : WordFile.read(FILE)) {
-      byKey.put(free(row.get("key")), row.get("words"));
+    for (WordRow row : WordFile.read(FILE)) {
+      byKey.put(free(row.cell("key")), row.cell("words"));
     }
   }
 
@@ -49,7 +51,7 @@ final class HelpWords extends ResourceBundle {
   }
 
   @Override
-  protected Object handleGetObject(String key) {
+  protected @Nullable Object handleGetObject(String key) {
     return byKey.get(key);
   }
 

@@ -6,4 +6,7 @@
  * <p>May depend on: quantity, design, reasons, answers, engine, search. Entry point: {@link
  * org.scantling.depths.DepthTables}.
  */
+@NullMarked
 package org.scantling.depths;
+
+import org.jspecify.annotations.NullMarked;

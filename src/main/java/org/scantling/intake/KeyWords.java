@@ -17,7 +17,7 @@ final class KeyWords {
 
     static {
       WordFile.read("words/file-keys.csv")
-          .forEach(row -> WORDS.put(row.get("file") + " " + row.get("key"), row.get("words")));
+          .forEach(row -> WORDS.put(row.cell("file") + " " + row.cell("key"), row.cell("words")));
     }
   }
 

@@ -29,7 +29,8 @@ record ParserComplaint(int line, String words) {
     static List<Known> read() {
       return WordFile.read(TABLE).stream()
           .map(
-              row -> new Known(row.get("complaint"), row.get("words"), row.get("at").equals(START)))
+              row ->
+                  new Known(row.cell("complaint"), row.cell("words"), row.cell("at").equals(START)))
           .toList();
     }
   }

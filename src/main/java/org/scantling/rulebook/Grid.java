@@ -18,7 +18,7 @@ public final class Grid {
 
   public static List<Axis> axes() {
     return WordFile.read("grid.csv").stream()
-        .map(row -> new Axis(row.get("path"), List.of(row.get("values").split(";"))))
+        .map(row -> new Axis(row.cell("path"), row.list("values", ";")))
         .toList();
   }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.scantling.sayings.WordFile;
+import org.scantling.sayings.WordRow;
 
 /**
  * In what range a rule of thumb may be relied on without the calculation: rules/thumb-ranges.csv.
@@ -22,14 +23,14 @@ public record ThumbRange(String rule, Optional<Map<String, String>> most, String
   /** The ranges by rule. */
   public static Map<String, ThumbRange> all() {
     Map<String, ThumbRange> ranges = new LinkedHashMap<>();
-    for (Map<String, String> row : WordFile.read("thumb-ranges.csv")) {
-      Map<String, String> most = new LinkedHashMap<>(row);
+    for (WordRow row : WordFile.read("thumb-ranges.csv")) {
+      Map<String, String> most = new LinkedHashMap<>(row.cells());
       most.keySet().removeAll(List.of("rule", "alone", "reason"));
-      String rule = row.get("rule");
-      boolean never = row.get("alone").equals(NEVER);
+      String rule = row.cell("rule");
+      boolean never = row.cell("alone").equals(NEVER);
       ranges.put(
           rule,
-          new ThumbRange(rule, never ? Optional.empty() : Optional.of(most), row.get("reason")));
+          new ThumbRange(rule, never ? Optional.empty() : Optional.of(most), row.cell("reason")));
     }
     return ranges;
   }

@@ -6,4 +6,7 @@
  * <p>May depend on: quantity, reasons, sayings, tables, words. Entry point: {@link
  * org.scantling.rulebook.Rulebook}.
  */
+@NullMarked
 package org.scantling.rulebook;
+
+import org.jspecify.annotations.NullMarked;

@@ -17,8 +17,8 @@ public final class Sayings {
 
   private Sayings(String file) {
     this.file = file;
-    for (Map<String, String> row : WordFile.read(file)) {
-      byName.put(row.get("saying"), new Template(row.get("words")));
+    for (WordRow row : WordFile.read(file)) {
+      byName.put(row.cell("saying"), new Template(row.cell("words")));
     }
   }
 

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,7 +13,7 @@ import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
 import tools.jackson.dataformat.csv.CsvFactory;
 
-/** The rows of a CSV file of words, each as column to cell. */
+/** The rows of a CSV file of words. */
 public final class WordFile {
   private static final CsvFactory CSV = new CsvFactory();
   private static final String FOLDER = "/org/scantling/rules/";
@@ -22,7 +23,7 @@ public final class WordFile {
   /**
    * @throws IllegalStateException when the file is missing or a row has not every column
    */
-  public static List<Map<String, String>> read(String name) {
+  public static List<WordRow> read(String name) {
     try (InputStream in = WordFile.class.getResourceAsStream(FOLDER + name)) {
       if (in == null) {
         throw new IllegalStateException("rules/" + name + " is not on the class path");
@@ -47,9 +48,9 @@ public final class WordFile {
     return lines;
   }
 
-  private static List<Map<String, String>> rows(String name, List<List<String>> lines) {
+  private static List<WordRow> rows(String name, List<List<String>> lines) {
     List<String> heading = lines.get(0);
-    List<Map<String, String>> rows = new ArrayList<>();
+    List<WordRow> rows = new ArrayList<>();
     for (int i = 1; i < lines.size(); i++) {
       List<String> line = lines.get(i);
       if (line.size() != heading.size()) {
@@ -60,7 +61,7 @@ public final class WordFile {
       for (int column = 0; column < heading.size(); column++) {
         row.put(heading.get(column), line.get(column));
       }
-      rows.add(row);
+      rows.add(new WordRow(name, Collections.unmodifiableMap(row)));
     }
     return rows;
   }

@@ -4,4 +4,7 @@
  *
  * <p>May depend on: nothing. Entry point: {@link org.scantling.sayings.Sayings}.
  */
+@NullMarked
 package org.scantling.sayings;
+
+import org.jspecify.annotations.NullMarked;

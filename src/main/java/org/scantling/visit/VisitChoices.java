@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.scantling.intake.KeyReader;
 import org.scantling.sayings.WordFile;
+import org.scantling.sayings.WordRow;
 import org.scantling.words.ClosedList;
 import org.scantling.words.ClosedLists;
 import org.scantling.words.ListValue;
@@ -28,9 +29,9 @@ public final class VisitChoices {
     this.keys = keys;
     this.lists = lists;
     own.putAll(offered);
-    for (Map<String, String> row : WordFile.read("words/visit-choices.csv")) {
-      own.computeIfAbsent(row.get("question"), id -> new ArrayList<>())
-          .add(new Choosable(row.get("option"), row.get("words")));
+    for (WordRow row : WordFile.read("words/visit-choices.csv")) {
+      own.computeIfAbsent(row.cell("question"), id -> new ArrayList<>())
+          .add(new Choosable(row.cell("option"), row.cell("words")));
     }
   }
 

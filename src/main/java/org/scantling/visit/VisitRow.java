@@ -1,7 +1,7 @@
 package org.scantling.visit;
 
-import java.util.Map;
 import java.util.Optional;
+import org.scantling.sayings.WordRow;
 
 /**
  * A question of a visit: a row of rules/words/visit-questions.csv.
@@ -38,25 +38,25 @@ public record VisitRow(
     String note) {
   static final String LEFT_OUT = "-";
 
-  static VisitRow of(Map<String, String> row, UsualAnswers usual) {
-    String id = row.get("id");
+  static VisitRow of(WordRow row, UsualAnswers usual) {
+    String id = row.cell("id");
     try {
-      UsualAnswers.Usual answer = usual.of(row.get("default"), row.get("source"));
+      UsualAnswers.Usual answer = usual.of(row.cell("default"), row.cell("source"));
       return new VisitRow(
           id,
-          VisitKind.of(row.get("visit")),
-          row.get("section"),
-          row.get("path"),
-          AskedAs.of(row.get("asks")),
-          AskedWhen.parse(row.get("when")),
-          row.get("question"),
-          row.get("why"),
-          row.get("more"),
-          row.get("unit"),
+          VisitKind.of(row.cell("visit")),
+          row.cell("section"),
+          row.cell("path"),
+          AskedAs.of(row.cell("asks")),
+          AskedWhen.parse(row.cell("when")),
+          row.cell("question"),
+          row.cell("why"),
+          row.cell("more"),
+          row.cell("unit"),
           answer.answer(),
           answer.source(),
           answer.written(),
-          row.get("note"));
+          row.cell("note"));
     } catch (IllegalArgumentException | IllegalStateException wrong) {
       throw new IllegalStateException(
           "rules/words/visit-questions.csv: " + id + ": " + wrong.getMessage(), wrong);

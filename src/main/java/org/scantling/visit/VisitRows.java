@@ -4,10 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.scantling.sayings.WordFile;
+import org.scantling.sayings.WordRow;
 import org.scantling.tables.Tables;
 
 /** The questions of a visit in the order in which they are asked. */
@@ -28,7 +28,7 @@ public final class VisitRows {
     UsualAnswers usual = new UsualAnswers(tables, today);
     List<VisitRow> rows = new ArrayList<>();
     Set<String> before = new HashSet<>();
-    for (Map<String, String> cells : WordFile.read(FILE)) {
+    for (WordRow cells : WordFile.read(FILE)) {
       VisitRow row = VisitRow.of(cells, usual);
       if (row.kind() == kind) {
         if (!before.containsAll(row.when().questions())) {

@@ -36,25 +36,29 @@ public final class VisitText {
     CommentedYaml yaml = new CommentedYaml();
     head().forEach(yaml::comment);
     Map<String, String> written = visit.written(answers);
-    for (String key : inOrder(written)) {
-      if (key.equals(RecordItems.KEY)) {
-        yaml.putItems(key, visit.record(answers));
-      } else {
-        yaml.put(key, written.get(key), beside(key));
-      }
-    }
+    inOrder(written)
+        .forEach(
+            (key, value) -> {
+              if (key.equals(RecordItems.KEY)) {
+                yaml.putItems(key, visit.record(answers));
+              } else {
+                yaml.put(key, value, beside(key));
+              }
+            });
     leftOut(yaml);
     return yaml.text();
   }
 
   /** The order of the readers of the file, which is the one in which people read of the keys. */
-  private List<String> inOrder(Map<String, String> written) {
-    List<String> order = new ArrayList<>();
+  private Map<String, String> inOrder(Map<String, String> written) {
+    Map<String, String> order = new LinkedHashMap<>();
     for (String path : visit.keys().paths()) {
-      written.keySet().stream()
-          .filter(key -> path.equals(key) || path.startsWith(key + "."))
-          .filter(key -> !order.contains(key))
-          .forEach(order::add);
+      written.forEach(
+          (key, value) -> {
+            if (path.equals(key) || path.startsWith(key + ".")) {
+              order.putIfAbsent(key, value);
+            }
+          });
     }
     return order;
   }

@@ -9,4 +9,7 @@
  * <p>May depend on: quantity, design, reasons, sayings, tables, intake, words. Entry points: {@link
  * org.scantling.visit.Visit}, {@link org.scantling.visit.VisitText}.
  */
+@NullMarked
 package org.scantling.visit;
+
+import org.jspecify.annotations.NullMarked;

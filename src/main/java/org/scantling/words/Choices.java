@@ -9,6 +9,7 @@ import java.util.Set;
 import org.scantling.reasons.Question;
 import org.scantling.sayings.Sayings;
 import org.scantling.sayings.WordFile;
+import org.scantling.sayings.WordRow;
 
 /**
  * The choices of which it can be asked how far they hold, each as the subject of a sentence:
@@ -35,17 +36,17 @@ public final class Choices {
 
   static Choices read() {
     Choices choices = new Choices();
-    for (Map<String, String> cells : WordFile.read("choices.csv")) {
-      Question question = Question.of(cells.get("question"));
+    for (WordRow row : WordFile.read("choices.csv")) {
+      Question question = Question.of(row.cell("question"));
       choices.rows.put(
           question,
           new Row(
               question,
-              cells.get("noun"),
-              cells.get("client"),
-              cells.get("many").equals("yes"),
-              cells.get("chief").equals("yes"),
-              cells.get("back").equals("yes")));
+              row.cell("noun"),
+              row.cell("client"),
+              row.isYes("many"),
+              row.isYes("chief"),
+              row.isYes("back")));
     }
     return choices;
   }

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.sayings.WordFile;
+import org.scantling.sayings.WordRow;
 import org.scantling.tables.Tables;
 
 /**
@@ -25,19 +25,19 @@ public final class ClosedLists {
 
   /** The lists with the words of these tables, whatever a house added to them among them. */
   public static ClosedLists of(Tables tables, UnitSystem units) {
-    List<Map<String, String>> values = WordFile.read("words/closed-list-values.csv");
+    List<WordRow> values = WordFile.read("words/closed-list-values.csv");
     OptionWords options = OptionWords.read(tables);
     List<ClosedList> lists = new ArrayList<>();
-    for (Map<String, String> row : WordFile.read("words/closed-lists.csv")) {
-      ListWords words = new ListWords(row, options, ListOwner.of(row.get("table"), tables, units));
-      List<Map<String, String>> own =
-          values.stream().filter(each -> each.get("list").equals(row.get("list"))).toList();
+    for (WordRow row : WordFile.read("words/closed-lists.csv")) {
+      ListWords words = new ListWords(row, options, ListOwner.of(row.cell("table"), tables, units));
+      List<WordRow> own =
+          values.stream().filter(each -> each.cell("list").equals(row.cell("list"))).toList();
       lists.add(
           new ClosedList(
-              row.get("list"),
-              List.of(row.get("keys").split(" ")),
-              row.get("says"),
-              row.get("how"),
+              row.cell("list"),
+              row.list("keys", " "),
+              row.cell("says"),
+              row.cell("how"),
               words.values(own)));
     }
     return new ClosedLists(lists);

@@ -6,10 +6,11 @@ import java.util.Optional;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.sayings.Template;
 import org.scantling.sayings.WordFile;
+import org.scantling.sayings.WordRow;
 
 /** What a table of hole depths says: rules/words/depths.csv. */
 public final class DepthWords {
-  private final Map<String, Map<String, String>> byId = new HashMap<>();
+  private final Map<String, WordRow> byId = new HashMap<>();
 
   private final UnitSystem units;
 
@@ -19,13 +20,13 @@ public final class DepthWords {
 
   public static DepthWords read(UnitSystem units) {
     DepthWords words = new DepthWords(units);
-    WordFile.read("words/depths.csv").forEach(row -> words.byId.put(row.get("id"), row));
+    WordFile.read("words/depths.csv").forEach(row -> words.byId.put(row.cell("id"), row));
     return words;
   }
 
   /** The word in a cell, or the lead of an item. */
   public String cell(String id) {
-    return row(id).get("cell");
+    return row(id).cell("cell");
   }
 
   /**
@@ -34,7 +35,7 @@ public final class DepthWords {
    * @throws IllegalArgumentException when there is no such row, or another blank stays empty
    */
   public String say(String id, Map<String, String> blanks) {
-    String text = row(id).get("text");
+    String text = row(id).cell("text");
     return new Template(units == UnitSystem.METRIC ? MetricText.of(text) : text)
         .filled(name -> Optional.ofNullable(blanks.get(name)));
   }
@@ -43,8 +44,8 @@ public final class DepthWords {
     return say(id, Map.of());
   }
 
-  private Map<String, String> row(String id) {
-    Map<String, String> row = byId.get(id);
+  private WordRow row(String id) {
+    WordRow row = byId.get(id);
     if (row == null) {
       throw new IllegalArgumentException("rules/words/depths.csv has no row for '" + id + "'");
     }

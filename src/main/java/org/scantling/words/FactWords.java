@@ -10,10 +10,11 @@ import java.util.stream.Collectors;
 import org.scantling.reasons.Demand;
 import org.scantling.reasons.Question;
 import org.scantling.sayings.WordFile;
+import org.scantling.sayings.WordRow;
 
 /** What rules read, in words: rules/words/facts.csv. */
 public final class FactWords {
-  private final Map<String, Map<String, String>> byFact = new HashMap<>();
+  private final Map<String, WordRow> byFact = new HashMap<>();
   private final Subjects subjects;
 
   private FactWords(Subjects subjects) {
@@ -22,7 +23,7 @@ public final class FactWords {
 
   public static FactWords read(Words all) {
     FactWords words = new FactWords(all.subjects());
-    WordFile.read("words/facts.csv").forEach(row -> words.byFact.put(row.get("fact"), row));
+    WordFile.read("words/facts.csv").forEach(row -> words.byFact.put(row.cell("fact"), row));
     return words;
   }
 
@@ -45,7 +46,7 @@ public final class FactWords {
       Optional<String> id) {
     String text =
         Optional.ofNullable(byFact.get(fact))
-            .map(row -> row.get(absent ? "absent" : "reads"))
+            .map(row -> row.cell(absent ? "absent" : "reads"))
             .orElse(fact);
     String asked =
         questions.stream()

@@ -2,9 +2,9 @@ package org.scantling.words;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.scantling.sayings.WordFile;
+import org.scantling.sayings.WordRow;
 
 /** The few commands that most people want, with what each does: rules/words/first-commands.csv. */
 public final class FirstCommands {
@@ -14,16 +14,16 @@ public final class FirstCommands {
 
   /** Their lines, the first of those that the program has. */
   public static List<String> lines(Set<String> commands) {
-    List<Map<String, String>> rows =
+    List<WordRow> rows =
         WordFile.read("words/first-commands.csv").stream()
-            .filter(row -> commands.contains(row.get("command")))
+            .filter(row -> commands.contains(row.cell("command")))
             .limit(SHOWN)
             .toList();
-    int widest = rows.stream().mapToInt(row -> row.get("usage").length()).max().orElse(0);
+    int widest = rows.stream().mapToInt(row -> row.cell("usage").length()).max().orElse(0);
     List<String> lines = new ArrayList<>();
-    for (Map<String, String> row : rows) {
-      String usage = row.get("usage");
-      lines.add(usage + " ".repeat(widest - usage.length() + 2) + row.get("says"));
+    for (WordRow row : rows) {
+      String usage = row.cell("usage");
+      lines.add(usage + " ".repeat(widest - usage.length() + 2) + row.cell("says"));
     }
     return lines;
   }

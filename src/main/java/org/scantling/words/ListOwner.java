@@ -113,7 +113,12 @@ final class ListOwner {
     return Optional.ofNullable(owned.get(word)).map(Owned::blanks).orElse(Map.of());
   }
 
+  /**
+   * @throws IllegalArgumentException when the table has no such word
+   */
   Source source(String word) {
-    return owned.get(word).source();
+    return Optional.ofNullable(owned.get(word))
+        .map(Owned::source)
+        .orElseThrow(() -> new IllegalArgumentException("no table has a word '" + word + "'"));
   }
 }

@@ -8,6 +8,7 @@ import org.scantling.reasons.Sight;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
 import org.scantling.sayings.Template;
+import org.scantling.sayings.WordRow;
 
 /** The values of one closed list, from its rows and from the table that owns its words. */
 final class ListWords {
@@ -21,18 +22,18 @@ final class ListWords {
    * @param list the row of rules/words/closed-lists.csv
    * @param owner the table that the words come from; it may have none
    */
-  ListWords(Map<String, String> list, OptionWords options, ListOwner owner) {
-    this.kind = list.get("names");
+  ListWords(WordRow list, OptionWords options, ListOwner owner) {
+    this.kind = list.cell("names");
     this.options = options;
     this.owner = owner;
   }
 
   /** A row for every word comes first where there is one; then what only the table has. */
-  List<ListValue> values(List<Map<String, String>> rows) {
+  List<ListValue> values(List<WordRow> rows) {
     List<ListValue> values = new ArrayList<>();
-    Optional<Map<String, String>> every = row(rows, EVERY);
-    for (Map<String, String> row : rows) {
-      String word = row.get("value");
+    Optional<WordRow> every = row(rows, EVERY);
+    for (WordRow row : rows) {
+      String word = row.cell("value");
       if (!word.equals(EVERY) && owner.mayHave(word)) {
         values.add(value(word, row));
       }
@@ -45,18 +46,18 @@ final class ListWords {
     return values;
   }
 
-  private static Optional<Map<String, String>> row(List<Map<String, String>> rows, String word) {
-    return rows.stream().filter(row -> row.get("value").equals(word)).findFirst();
+  private static Optional<WordRow> row(List<WordRow> rows, String word) {
+    return rows.stream().filter(row -> row.cell("value").equals(word)).findFirst();
   }
 
-  private ListValue value(String word, Map<String, String> row) {
+  private ListValue value(String word, WordRow row) {
     Map<String, String> blanks = owner.blanks(word);
     return new ListValue(
         word,
-        row.get("name").isEmpty() ? name(word) : filled(row.get("name"), blanks),
-        filled(row.get("how"), blanks),
+        row.cell("name").isEmpty() ? name(word) : filled(row.cell("name"), blanks),
+        filled(row.cell("how"), blanks),
         new Source(
-            SourceKind.of(row.get("kind")), row.get("citation"), Sight.of(row.get("status"))));
+            SourceKind.of(row.cell("kind")), row.cell("citation"), Sight.of(row.cell("status"))));
   }
 
   private ListValue added(String word) {

@@ -9,6 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.scantling.sayings.Sayings;
 import org.scantling.sayings.WordFile;
+import org.scantling.sayings.WordRow;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.Tables;
 import org.scantling.tables.UserRow;
@@ -19,7 +20,7 @@ final class OptionWords {
   private static final Pattern PAIR = Pattern.compile("2-(\\d+x\\d+)");
   private static final Pattern LOAD = Pattern.compile("[A-Z][a-z]?");
 
-  private final Map<String, Map<String, String>> byOption = new HashMap<>();
+  private final Map<String, WordRow> byOption = new HashMap<>();
   private final Tables tables;
 
   private OptionWords(Tables tables) {
@@ -28,8 +29,8 @@ final class OptionWords {
 
   static OptionWords read(Tables tables) {
     OptionWords words = new OptionWords(tables);
-    for (Map<String, String> row : WordFile.read("words/options.csv")) {
-      words.byOption.put(row.get("kind") + "=" + row.get("option"), row);
+    for (WordRow row : WordFile.read("words/options.csv")) {
+      words.byOption.put(row.cell("kind") + "=" + row.cell("option"), row);
     }
     return words;
   }
@@ -46,7 +47,7 @@ final class OptionWords {
   /** The words of an option that has a row. */
   Optional<String> find(String kind, String option, Reader reader) {
     return Optional.ofNullable(byOption.get(kind + "=" + option))
-        .map(row -> row.get(reader == Reader.CLIENT ? "client" : "builder"));
+        .map(row -> row.cell(reader == Reader.CLIENT ? "client" : "builder"));
   }
 
   /** The dressed size behind a nominal one. */

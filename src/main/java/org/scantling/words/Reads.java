@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.scantling.sayings.WordFile;
+import org.scantling.sayings.WordRow;
 import org.scantling.tables.Tables;
 
 /**
@@ -26,8 +27,8 @@ public final class Reads {
 
   static Reads read(Tables tables) {
     Reads reads = new Reads(tables);
-    for (Map<String, String> row : WordFile.read("reads.csv")) {
-      reads.byReference.put(row.get("reference"), List.of(row.get("reads").split(";")));
+    for (WordRow row : WordFile.read("reads.csv")) {
+      reads.byReference.put(row.cell("reference"), row.list("reads", ";"));
     }
     return reads;
   }

@@ -22,7 +22,8 @@ public final class RoleWords {
     RoleWords words = new RoleWords();
     WordFile.read("words/roles.csv")
         .forEach(
-            row -> words.byWord.put(row.get("word"), new Meant(row.get("role"), row.get("why"))));
+            row ->
+                words.byWord.put(row.cell("word"), new Meant(row.cell("role"), row.cell("why"))));
     return words;
   }
 

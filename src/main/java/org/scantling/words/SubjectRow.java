@@ -1,10 +1,10 @@
 package org.scantling.words;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.TimberRole;
+import org.scantling.sayings.WordRow;
 
 /**
  * What a question is called and where it shows.
@@ -89,24 +89,24 @@ public record SubjectRow(
     return section.equals(LOADS);
   }
 
-  static SubjectRow read(Map<String, String> row) {
+  static SubjectRow read(WordRow row) {
     return new SubjectRow(
-        Question.of(row.get("question")),
-        row.get("section"),
-        row.get("line"),
-        new Cell(row.get("cell")),
-        row.get("builder"),
-        row.get("client"),
-        new Cell(row.get("phrase")),
-        row.get("driver").equals("yes"),
-        row.get("remark"),
-        row.get("remark-from"),
-        List.of(row.get("names").split(";")),
-        row.get("path"),
-        row.get("follows").equals("yes"),
-        row.get("safety").equals("yes"),
-        row.get("lead").equals("yes"),
-        row.get("usual").equals("yes"));
+        Question.of(row.cell("question")),
+        row.cell("section"),
+        row.cell("line"),
+        new Cell(row.cell("cell")),
+        row.cell("builder"),
+        row.cell("client"),
+        new Cell(row.cell("phrase")),
+        row.isYes("driver"),
+        row.cell("remark"),
+        row.cell("remark-from"),
+        row.list("names", ";"),
+        row.cell("path"),
+        row.isYes("follows"),
+        row.isYes("safety"),
+        row.isYes("lead"),
+        row.isYes("usual"));
   }
 
   /** Its name for a reader. */

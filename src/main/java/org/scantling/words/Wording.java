@@ -1,16 +1,15 @@
 package org.scantling.words;
 
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.scantling.sayings.Template;
 import org.scantling.sayings.WordFile;
+import org.scantling.sayings.WordRow;
 
 /** One sentence a rule and reader, from rules/words/findings.csv. */
 final class Wording {
-  private final Map<String, Map<Reader, Template>> byRule = new LinkedHashMap<>();
+  private final Map<String, ReaderTemplates> byRule = new LinkedHashMap<>();
 
   private Wording() {}
 
@@ -28,22 +27,18 @@ final class Wording {
    * @throws IllegalArgumentException when the rule has no row
    */
   Template template(String rule, Reader reader) {
-    Map<Reader, Template> row = byRule.get(rule);
+    ReaderTemplates row = byRule.get(rule);
     if (row == null) {
       throw new IllegalArgumentException(
           "rules/words/findings.csv has no row for rule '" + rule + "'");
     }
-    return row.get(reader);
+    return row.to(reader);
   }
 
-  private void add(Map<String, String> row) {
-    Map<Reader, Template> templates = new EnumMap<>(Reader.class);
-    for (Reader reader : Reader.values()) {
-      templates.put(reader, new Template(row.get(reader.name().toLowerCase(Locale.ROOT))));
-    }
-    if (byRule.put(row.get("rule"), templates) != null) {
+  private void add(WordRow row) {
+    if (byRule.put(row.cell("rule"), ReaderTemplates.of(row)) != null) {
       throw new IllegalStateException(
-          "rules/words/findings.csv has two rows for " + row.get("rule"));
+          "rules/words/findings.csv has two rows for " + row.cell("rule"));
     }
   }
 }

@@ -8,4 +8,7 @@
  * <p>May depend on: quantity, design, reasons, sayings, tables. Entry point: {@link
  * org.scantling.words.Words}.
  */
+@NullMarked
 package org.scantling.words;
+
+import org.jspecify.annotations.NullMarked;

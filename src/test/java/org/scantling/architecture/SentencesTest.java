@@ -7,16 +7,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.scantling.sayings.WordFile;
+import org.scantling.sayings.WordRow;
 
 /** What people read stands in rules/words, in one place; Java only says which sentence and when. */
 class SentencesTest {
+  private static final String SAYING = "saying";
   private static final Path CODE = Path.of("src", "main", "java", "org", "scantling");
   private static final Path WORDS = Path.of("rules", "words");
 
@@ -77,10 +78,9 @@ class SentencesTest {
     }
     List<String> spare = new ArrayList<>();
     for (Path file : files(WORDS, ".csv")) {
-      for (Map<String, String> row : WordFile.read("words/" + file.getFileName())) {
-        String saying = row.get("saying");
-        if (saying != null && !said(saying, code)) {
-          spare.add(file.getFileName() + ": " + saying);
+      for (WordRow row : WordFile.read("words/" + file.getFileName())) {
+        if (row.cells().containsKey(SAYING) && !said(row.cell(SAYING), code)) {
+          spare.add(file.getFileName() + ": " + row.cell(SAYING));
         }
       }
     }

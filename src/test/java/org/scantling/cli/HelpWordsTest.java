@@ -63,7 +63,7 @@ class HelpWordsTest {
             });
 
     assertThat(known)
-        .containsAll(WordFile.read("words/help.csv").stream().map(row -> row.get("key")).toList());
+        .containsAll(WordFile.read("words/help.csv").stream().map(row -> row.cell("key")).toList());
   }
 
   @Test

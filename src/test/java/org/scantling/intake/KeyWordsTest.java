@@ -17,7 +17,7 @@ class KeyWordsTest {
     }
 
     assertThat(WordFile.read("words/file-keys.csv"))
-        .extracting(row -> row.get("file") + " " + row.get("key"))
+        .extracting(row -> row.cell("file") + " " + row.cell("key"))
         .containsExactlyInAnyOrderElementsOf(keys);
   }
 

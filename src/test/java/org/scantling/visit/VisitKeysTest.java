@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.scantling.sayings.WordFile;
+import org.scantling.sayings.WordRow;
 
 class VisitKeysTest {
   @ParameterizedTest
@@ -20,8 +21,8 @@ class VisitKeysTest {
     Set<String> asked = paths(kind);
     Map<String, String> left =
         WordFile.read("words/visit-unasked.csv").stream()
-            .filter(row -> row.get("file").equals(file))
-            .collect(Collectors.toMap(row -> row.get("path"), row -> row.get("reason")));
+            .filter(row -> row.cell("file").equals(file))
+            .collect(Collectors.toMap(row -> row.cell("path"), row -> row.cell("reason")));
 
     Set<String> both = new TreeSet<>(asked);
     both.addAll(left.keySet());
@@ -66,8 +67,8 @@ class VisitKeysTest {
 
   @Test
   void each_choice_of_a_question_that_has_no_key_says_what_it_means() {
-    for (Map<String, String> row : WordFile.read("words/visit-choices.csv")) {
-      assertThat(row.get("words")).as(row.get("question")).isNotBlank();
+    for (WordRow row : WordFile.read("words/visit-choices.csv")) {
+      assertThat(row.cell("words")).as(row.cell("question")).isNotBlank();
     }
   }
 

@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.sayings.WordFile;
+import org.scantling.sayings.WordRow;
 import org.scantling.tables.Tables;
 
 class ClosedListsTest {
@@ -69,9 +69,9 @@ class ClosedListsTest {
   @Test
   void no_row_is_for_a_word_that_its_list_does_not_have() {
     Set<String> told = new HashSet<>();
-    for (Map<String, String> row : WordFile.read("words/closed-list-values.csv")) {
-      ClosedList list = LISTS.find(row.get("list")).orElseThrow();
-      String word = row.get("value");
+    for (WordRow row : WordFile.read("words/closed-list-values.csv")) {
+      ClosedList list = LISTS.find(row.cell("list")).orElseThrow();
+      String word = row.cell("value");
       assertThat(told.add(list.name() + " " + word)).as(word + " twice").isTrue();
       assertThat(word.equals("*") || list.find(word).isPresent()).as(word).isTrue();
     }
@@ -81,9 +81,9 @@ class ClosedListsTest {
   void what_another_file_of_words_says_is_not_said_again() {
     List<String> again =
         WordFile.read("words/closed-list-values.csv").stream()
-            .filter(row -> !row.get("name").isEmpty())
-            .filter(row -> otherwiseNamed(row.get("list"), row.get("value")))
-            .map(row -> row.get("list") + " " + row.get("value"))
+            .filter(row -> !row.cell("name").isEmpty())
+            .filter(row -> otherwiseNamed(row.cell("list"), row.cell("value")))
+            .map(row -> row.cell("list") + " " + row.cell("value"))
             .toList();
 
     assertThat(again).isEmpty();
@@ -92,8 +92,8 @@ class ClosedListsTest {
   private static boolean otherwiseNamed(String list, String word) {
     String kind =
         WordFile.read("words/closed-lists.csv").stream()
-            .filter(row -> row.get("list").equals(list))
-            .map(row -> row.get("names"))
+            .filter(row -> row.cell("list").equals(list))
+            .map(row -> row.cell("names"))
             .findFirst()
             .orElseThrow();
     return OptionWords.read(TABLES).find(kind, word, Reader.BUILDER).isPresent();

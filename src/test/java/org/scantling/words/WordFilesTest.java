@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -19,6 +18,7 @@ import org.scantling.reasons.Question;
 import org.scantling.reasons.Stated;
 import org.scantling.rulebase.RuleBase;
 import org.scantling.sayings.WordFile;
+import org.scantling.sayings.WordRow;
 import org.scantling.tables.Tables;
 
 class WordFilesTest {
@@ -51,9 +51,9 @@ class WordFilesTest {
   @Test
   void no_client_template_is_in_the_words_of_the_trade() {
     SoftAssertions all = new SoftAssertions();
-    for (Map<String, String> row : WordFile.read("words/findings.csv")) {
-      all.assertThat(row.get("client").replaceAll("\\{[^}]*}", ""))
-          .as(row.get("rule"))
+    for (WordRow row : WordFile.read("words/findings.csv")) {
+      all.assertThat(row.cell("client").replaceAll("\\{[^}]*}", ""))
+          .as(row.cell("rule"))
           .doesNotContainPattern(Jargon.PATTERN);
     }
     for (SubjectRow row : WORDS.subjects().rows()) {
@@ -61,9 +61,9 @@ class WordFilesTest {
           .as(row.question().id())
           .doesNotContainPattern(Jargon.PATTERN);
     }
-    for (Map<String, String> row : WordFile.read("words/phrases.csv")) {
-      all.assertThat(row.get("client").replaceAll("\\{[^}]*}", ""))
-          .as(row.get("phrase"))
+    for (WordRow row : WordFile.read("words/phrases.csv")) {
+      all.assertThat(row.cell("client").replaceAll("\\{[^}]*}", ""))
+          .as(row.cell("phrase"))
           .doesNotContainPattern(Jargon.PATTERN);
     }
     for (Question question : WORDS.choices().questions()) {
@@ -102,13 +102,13 @@ class WordFilesTest {
   @Test
   void square_brackets_and_blanks_of_every_template_are_well_formed() {
     SoftAssertions all = new SoftAssertions();
-    for (Map<String, String> row : WordFile.read("words/findings.csv")) {
+    for (WordRow row : WordFile.read("words/findings.csv")) {
       for (String column : List.of("client", "builder", "engineer")) {
         String text =
-            row.get(column)
+            row.cell(column)
                 .replaceAll("\\{[A-Za-z-]+(\\|[a-z ]+){0,2}}", "")
                 .replaceAll("\\[[^\\[\\]]*]", "");
-        all.assertThat(text).as(row.get("rule") + " " + column).doesNotContain("{", "}", "[", "]");
+        all.assertThat(text).as(row.cell("rule") + " " + column).doesNotContain("{", "}", "[", "]");
       }
     }
     all.assertAll();
@@ -157,5 +157,13 @@ class WordFilesTest {
         .hasMessage("rules/words/findings.csv has no row for rule 'posts.size.guess'");
     assertThatThrownBy(() -> WordFile.read("nowhere.csv"))
         .hasMessage("rules/nowhere.csv is not on the class path");
+  }
+
+  @Test
+  void a_column_that_a_file_of_words_has_not_is_named() {
+    WordRow row = WordFile.read("words/roles.csv").get(0);
+    assertThatThrownBy(() -> row.cell("meaning"))
+        .isInstanceOf(IllegalStateException.class)
+        .hasMessage("rules/words/roles.csv has no column 'meaning'");
   }
 }
