@@ -76,7 +76,7 @@ final class PlainWalk {
   private static SourceText base(Path site) {
     Path base = site.resolveSibling("base.yaml");
     try {
-      return new SourceText("base.yaml", 1, Files.readString(base), base.getParent());
+      return SourceText.of(base, "base.yaml", Files.readString(base));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

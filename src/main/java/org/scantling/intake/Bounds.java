@@ -70,7 +70,7 @@ final class Bounds {
 
     /** Rounded so that neither end is outside. */
     private String inUnit(String unit) {
-      QuantityKind kind = METRIC_KINDS.get(unit.toLowerCase(Locale.ROOT));
+      QuantityKind kind = kind(METRIC_KINDS, unit.toLowerCase(Locale.ROOT));
       double one = kind.parse("1 " + unit);
       int places = kind == QuantityKind.LOAD ? 2 : 0;
       String lowest = rounded(low / one, places, RoundingMode.CEILING);
@@ -132,6 +132,13 @@ final class Bounds {
   }
 
   private static double amount(String number, String unit) {
-    return unit.isEmpty() ? Double.parseDouble(number) : KINDS.get(unit).parse(number + " " + unit);
+    return unit.isEmpty()
+        ? Double.parseDouble(number)
+        : kind(KINDS, unit).parse(number + " " + unit);
+  }
+
+  private static QuantityKind kind(Map<String, QuantityKind> kinds, String unit) {
+    return Optional.ofNullable(kinds.get(unit))
+        .orElseThrow(() -> new IllegalStateException("no unit " + unit + " in " + RESOURCE));
   }
 }

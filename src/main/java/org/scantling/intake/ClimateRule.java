@@ -19,8 +19,8 @@ final class ClimateRule {
   private ClimateRule() {}
 
   static void check(Node.Group file, Readings said, Problems problems) {
-    if (below(file, "site") instanceof Node.Group place
-        && below(place, "climate") instanceof Node.Group climate) {
+    if (file.at("site") instanceof Node.Group place
+        && place.at("climate") instanceof Node.Group climate) {
       enough(climate, problems);
       once(climate, "wind-speed", "wind-pressure", problems);
       once(climate, GROUND_SNOW, "snow", problems);
@@ -31,9 +31,9 @@ final class ClimateRule {
 
   /** The kind of number that the file says the wind speed is, as far as it does. */
   static String basis(Node.Group file) {
-    if (below(file, "site") instanceof Node.Group place
-        && below(place, "climate") instanceof Node.Group climate
-        && below(climate, "wind-basis") instanceof Node.Scalar basis
+    if (file.at("site") instanceof Node.Group place
+        && place.at("climate") instanceof Node.Group climate
+        && climate.at("wind-basis") instanceof Node.Scalar basis
         && Bounds.ofTheProgram().ranges().containsKey(SPEED + " as " + basis.text())) {
       return basis.text();
     }
@@ -78,8 +78,8 @@ final class ClimateRule {
     String basis = said.maybeWord(PATH + ".wind-basis").orElse(MEAN_HOURLY);
     if (climate.members().containsKey("wind-pressure") && !basis.equals(MEAN_HOURLY)) {
       problems.add(
-          below(climate, "wind-basis")
-              .origin()
+          climate
+              .originOf("wind-basis")
               .problem(
                   PATH + ".wind-basis",
                   basis,
@@ -97,13 +97,12 @@ final class ClimateRule {
     double mph = said.number(SPEED);
     if (!range.holds(mph)) {
       problems.add(
-          below(climate, "wind-speed")
-              .origin()
+          climate
+              .originOf("wind-speed")
               .problem(
                   SPEED,
-                  said.originals().get(SPEED),
-                  ProblemPhrases.say(
-                      "speed." + basis, "range", range.words(said.originals().get(SPEED))))
+                  said.original(SPEED),
+                  ProblemPhrases.say("speed." + basis, "range", range.words(said.original(SPEED))))
               .withAdvice(advice(basis, mph < range.low())));
     }
   }
@@ -113,10 +112,5 @@ final class ClimateRule {
       return ProblemPhrases.say("maybe.mean");
     }
     return ProblemPhrases.say(basis.startsWith("mean") ? "maybe.gust" : "maybe.strength-gust");
-  }
-
-  private static Node below(Node.Group group, String key) {
-    Node.Member member = group.members().get(key);
-    return member == null ? null : member.value();
   }
 }

@@ -2,35 +2,39 @@ package org.scantling.intake;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.scantling.design.WayOfBuilding;
 import tools.jackson.databind.annotation.JsonSerialize;
 
-/** The keys of a design file. Key names are the component names with hyphens. */
+/**
+ * The keys of a design file. Key names are the component names with hyphens; null is what a file
+ * that is written leaves out.
+ */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 record DesignFile(
     @Entry(required = true) String title,
-    @Entry Proven proven,
+    @Entry @Nullable Proven proven,
     @Entry(required = true) Posts posts,
     @Entry(required = true) Headers headers,
     @Entry(required = true) Crossbeams crossbeams,
     @Entry(words = "none")
         @JsonInclude(JsonInclude.Include.ALWAYS)
         @JsonSerialize(nullsUsing = NoneSerializer.class)
-        SidePanels sidePanels,
+        @Nullable SidePanels sidePanels,
     @Entry(words = "none")
         @JsonInclude(JsonInclude.Include.ALWAYS)
         @JsonSerialize(nullsUsing = NoneSerializer.class)
-        Braces braces,
-    @Entry(exception = true) MaterialsFile.OfDesign materials) {
+        @Nullable Braces braces,
+    @Entry(exception = true) MaterialsFile.@Nullable OfDesign materials) {
 
   @JsonInclude(JsonInclude.Include.NON_NULL)
   record Proven(
       @Entry(kind = EntryKind.YEAR, required = true) Integer built,
       @Entry(required = true) ClimateFile climate,
-      @Entry(kind = EntryKind.WORD, table = TableWords.SOILS) String soil,
-      @Entry(kind = EntryKind.WORD, table = TableWords.VINES) String vine,
-      @Entry(kind = EntryKind.PERCENT) String slope,
-      @Entry(exception = true) List<Event> record) {}
+      @Entry(kind = EntryKind.WORD, table = TableWords.SOILS) @Nullable String soil,
+      @Entry(kind = EntryKind.WORD, table = TableWords.VINES) @Nullable String vine,
+      @Entry(kind = EntryKind.PERCENT) @Nullable String slope,
+      @Entry(exception = true) @Nullable List<Event> record) {}
 
   @JsonInclude(JsonInclude.Include.NON_NULL)
   record Event(
@@ -41,13 +45,13 @@ record DesignFile(
               required = true)
           String kind,
       @Entry(required = true) String what,
-      @Entry(exception = true) String photo) {}
+      @Entry(exception = true) @Nullable String photo) {}
 
   @JsonInclude(JsonInclude.Include.NON_NULL)
   record Posts(
       @Entry(kind = EntryKind.WORD, table = TableWords.SIZES, required = true) String size,
       @Entry(kind = EntryKind.LENGTH, required = true) String rowSpacing,
-      @Entry(kind = EntryKind.LENGTH, required = true) String bay,
+      @Entry(kind = EntryKind.LENGTH, required = true) @Nullable String bay,
       @Entry(kind = EntryKind.BAYS, required = true) WrittenBays bays,
       @Entry(kind = EntryKind.LENGTH, required = true) String height,
       @Entry(kind = EntryKind.LENGTH, exception = true) String embedment,
@@ -64,9 +68,9 @@ record DesignFile(
       @Entry(
               kind = EntryKind.WORD,
               words = {WayOfBuilding.TAMPED_SOIL, WayOfBuilding.GRAVEL, WayOfBuilding.CONCRETE})
-          String backfill,
-      @Entry(kind = EntryKind.LENGTH) String holeDiameter,
-      @Entry(kind = EntryKind.LENGTH, exception = true) String length) {}
+          @Nullable String backfill,
+      @Entry(kind = EntryKind.LENGTH) @Nullable String holeDiameter,
+      @Entry(kind = EntryKind.LENGTH, exception = true) @Nullable String length) {}
 
   @JsonInclude(JsonInclude.Include.NON_NULL)
   record Headers(
@@ -78,7 +82,7 @@ record DesignFile(
       @Entry(kind = EntryKind.WORD, table = TableWords.SIZES, required = true) String size,
       @Entry(kind = EntryKind.LENGTH, exception = true) String overhang,
       @Entry(kind = EntryKind.LENGTH, required = true) String notch,
-      @Entry(kind = EntryKind.LENGTH, exception = true) String length) {}
+      @Entry(kind = EntryKind.LENGTH, exception = true) @Nullable String length) {}
 
   @JsonInclude(JsonInclude.Include.NON_NULL)
   record Crossbeams(
@@ -90,9 +94,9 @@ record DesignFile(
               kind = EntryKind.WORD,
               words = {WayOfBuilding.SINGLE_AT_POSTS, WayOfBuilding.DOUBLED_AT_POSTS},
               exception = true)
-          String atPosts,
-      @Entry EndCut endCut,
-      @Entry(kind = EntryKind.LENGTH, exception = true) String length) {}
+          @Nullable String atPosts,
+      @Entry @Nullable EndCut endCut,
+      @Entry(kind = EntryKind.LENGTH, exception = true) @Nullable String length) {}
 
   record EndCut(
       @Entry(

@@ -1,6 +1,7 @@
 package org.scantling.intake;
 
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.Site;
 import org.scantling.design.WayOfBuilding;
@@ -73,7 +74,7 @@ public final class DesignWriter {
         role(materials, TimberRole.BRACES));
   }
 
-  private static MaterialsFile.Role role(Site.Materials materials, TimberRole role) {
+  private static MaterialsFile.@Nullable Role role(Site.Materials materials, TimberRole role) {
     Site.Timber timber = materials.byRole().get(role.key());
     return timber == null
         ? null
@@ -143,17 +144,17 @@ public final class DesignWriter {
     return WrittenAmount.of(amount, QuantityKind.LENGTH);
   }
 
-  private static String amount(OptionalDouble amount, QuantityKind kind) {
+  private static @Nullable String amount(OptionalDouble amount, QuantityKind kind) {
     return amount.isPresent() ? WrittenAmount.of(amount.getAsDouble(), kind) : null;
   }
 
   /** Level ground is not spoken of. */
-  private static String slope(double percent) {
+  private static @Nullable String slope(double percent) {
     return percent > 0 ? WrittenAmount.plain(percent) + " %" : null;
   }
 
   /** A zone is known to the half: the upper half is marked b. */
-  private static String zone(OptionalDouble zone) {
+  private static @Nullable String zone(OptionalDouble zone) {
     if (zone.isEmpty()) {
       return null;
     }

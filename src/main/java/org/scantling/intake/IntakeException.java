@@ -1,6 +1,7 @@
 package org.scantling.intake;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 
 /** An input file or a {@code --set} value is wrong; carries every problem that was found. */
@@ -13,6 +14,12 @@ public final class IntakeException extends RuntimeException {
   IntakeException(List<Problem> problems) {
     super(text(problems));
     this.problems = List.copyOf(problems);
+  }
+
+  /** Every problem on a line of its own. */
+  @Override
+  public String getMessage() {
+    return Objects.requireNonNull(super.getMessage());
   }
 
   /** All problems, in the order of the files and their lines; never empty. */

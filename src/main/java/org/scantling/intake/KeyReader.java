@@ -176,6 +176,6 @@ public final class KeyReader {
 
   /** A text of a file in memory, as if it stood in that folder under that name. */
   public static SourceText text(Path file, String text) {
-    return new SourceText(file.toString(), 1, text, file.toAbsolutePath().normalize().getParent());
+    return SourceText.of(file, file.toString(), text);
   }
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.scantling.tables.EdgeRow;
 import org.scantling.tables.SynonymRow;
 
@@ -25,15 +26,15 @@ final class KeyRepair {
   private final Map<String, Node.Member> moved = new LinkedHashMap<>();
   private Node.Group file;
 
-  private KeyRepair(KeyPlaces places, TradeWords trade, Problems problems) {
+  private KeyRepair(Node.Group file, KeyPlaces places, TradeWords trade, Problems problems) {
+    this.file = file;
     this.places = places;
     this.trade = trade;
     this.problems = problems;
   }
 
   static Node.Group apply(Node.Group file, Class<?> shape, TradeWords trade, Problems problems) {
-    KeyRepair repair = new KeyRepair(new KeyPlaces(shape, trade.synonyms()), trade, problems);
-    repair.file = file;
+    KeyRepair repair = new KeyRepair(file, new KeyPlaces(shape, trade.synonyms()), trade, problems);
     for (int round = 0; round < DEEPEST; round++) {
       repair.moved.clear();
       repair.file = repair.moved(repair.kept(shape, repair.file, ""));
@@ -177,15 +178,11 @@ final class KeyRepair {
   }
 
   private boolean stands(String path) {
-    Node at = file;
+    @Nullable Node at = file;
     for (String key : path.split("\\.")) {
-      Node.Member member = at instanceof Node.Group group ? group.members().get(key) : null;
-      if (member == null) {
-        return false;
-      }
-      at = member.value();
+      at = at instanceof Node.Group group ? group.at(key) : null;
     }
-    return true;
+    return at != null;
   }
 
   private static Node.Group put(Node.Group group, List<String> steps, Node.Member member) {

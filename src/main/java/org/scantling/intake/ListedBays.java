@@ -29,21 +29,18 @@ record ListedBays(String group, String beside, boolean longest) {
 
   /** The file with what the bays say by themselves, where it does not say it. */
   Node.Group filled(Node.Group file) {
-    Optional<Node.Items> bays = listed(file);
-    if (bays.isEmpty() || there(file).members().containsKey(beside)) {
+    if (!(file.at(group) instanceof Node.Group there) || there.members().containsKey(beside)) {
       return file;
     }
-    Optional<Node.Scalar> worked = worked(bays.get());
+    Optional<Node.Scalar> worked = listed(there).flatMap(this::worked);
     if (worked.isEmpty()) {
       return file;
     }
-    Map<String, Node.Member> inner = new LinkedHashMap<>(there(file).members());
-    inner.put(beside, new Node.Member(bays.get().origin(), worked.get()));
+    Map<String, Node.Member> inner = new LinkedHashMap<>(there.members());
+    inner.put(beside, new Node.Member(worked.get().origin(), worked.get()));
     Map<String, Node.Member> outer = new LinkedHashMap<>(file.members());
-    outer.put(
-        group,
-        new Node.Member(
-            file.members().get(group).key(), new Node.Group(there(file).origin(), inner)));
+    outer.computeIfPresent(
+        group, (key, old) -> new Node.Member(old.key(), new Node.Group(there.origin(), inner)));
     return new Node.Group(file.origin(), outer);
   }
 
@@ -55,16 +52,14 @@ record ListedBays(String group, String beside, boolean longest) {
       return;
     }
     double workedIn = worked(baysIn.stream().mapToDouble(Double::doubleValue));
-    if (Math.abs(workedIn - said.number(besidePath())) > SIXTEENTH_IN + SLACK_IN) {
+    if (file.at(group) instanceof Node.Group there
+        && Math.abs(workedIn - said.number(besidePath())) > SIXTEENTH_IN + SLACK_IN) {
       problems.add(
-          there(file)
-              .members()
-              .get(beside)
-              .value()
-              .origin()
+          there
+              .originOf(beside)
               .problem(
                   besidePath(),
-                  said.originals().get(besidePath()),
+                  said.original(besidePath()),
                   ProblemPhrases.say(
                       longest ? "accepted.bays-longest" : "accepted.bays-together",
                       "length",
@@ -96,19 +91,16 @@ record ListedBays(String group, String beside, boolean longest) {
     return node instanceof Node.Scalar value ? value.text() : "";
   }
 
-  private Optional<Node.Items> listed(Node.Group file) {
-    return file.members().containsKey(group)
-            && file.members().get(group).value() instanceof Node.Group inner
-            && inner.members().containsKey(BAYS)
-        ? each(inner.members().get(BAYS).value()).filter(bays -> !bays.items().isEmpty())
-        : Optional.empty();
+  private static Optional<Node.Items> listed(Node.Group there) {
+    return Optional.ofNullable(there.at(BAYS))
+        .flatMap(ListedBays::each)
+        .filter(bays -> !bays.items().isEmpty());
   }
 
   /** True for a key that bays told one by one make needless, whether they can be read or not. */
   static boolean makeNeedless(String path, Node.Group group) {
     boolean beside = path.equals(OF_SITE.besidePath()) || path.equals(OF_DESIGN.besidePath());
-    Node.Member bays = group.members().get(BAYS);
-    return beside && bays != null && each(bays.value()).isPresent();
+    return beside && Optional.ofNullable(group.at(BAYS)).flatMap(ListedBays::each).isPresent();
   }
 
   private String besidePath() {
@@ -129,9 +121,5 @@ record ListedBays(String group, String beside, boolean longest) {
                         each -> new Node.Scalar(words.origin(), each.strip(), Node.Form.TEXT))
                     .toList()))
         : Optional.empty();
-  }
-
-  private Node.Group there(Node.Group file) {
-    return (Node.Group) file.members().get(group).value();
   }
 }

@@ -2,6 +2,7 @@ package org.scantling.intake;
 
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a YAML or JSON text says, before anyone asks whether it makes sense; each node knows its
@@ -51,6 +52,18 @@ sealed interface Node {
           ? ProblemPhrases.say("found.empty-group")
           : ProblemPhrases.say(
               "found.group", "keys", ProblemPhrases.shortened(String.join(", ", members.keySet())));
+    }
+
+    /** What a key holds, whatever it is; null, which is of no kind, where there is no such key. */
+    @Nullable Node at(String key) {
+      Member member = members.get(key);
+      return member == null ? null : member.value();
+    }
+
+    /** Where the value of a key stands; that of the group where there is no such key. */
+    Origin originOf(String key) {
+      Node value = at(key);
+      return value == null ? origin : value.origin();
     }
   }
 

@@ -2,7 +2,6 @@ package org.scantling.intake;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.jspecify.annotations.Nullable;
 import org.scantling.design.Bays;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.quantity.Length;
@@ -75,7 +74,7 @@ final class PieceLengths {
     OptionalDouble length = said.maybeNumber(lengthPath);
     boolean written = stands(group, key);
     if (length.isEmpty()) {
-      if (!written && !stands(group, "length") && at(group) instanceof Node.Group there) {
+      if (!written && !stands(group, "length") && file.at(group) instanceof Node.Group there) {
         problems.add(
             there
                 .origin()
@@ -100,7 +99,7 @@ final class PieceLengths {
           origin(lengthPath)
               .problem(
                   lengthPath,
-                  said.originals().get(lengthPath),
+                  said.original(lengthPath),
                   ProblemPhrases.say(
                       "accepted.longer", "length", Length.feetAndInches(withoutIn), "key", path)));
     } else if (given.isEmpty()) {
@@ -113,29 +112,22 @@ final class PieceLengths {
                   ProblemPhrases.say(
                       "found.beside-length",
                       "found",
-                      said.originals().get(path),
+                      said.original(path),
                       "length",
-                      said.originals().get(lengthPath)),
+                      said.original(lengthPath)),
                   ProblemPhrases.say("accepted.worked", "worked", Length.inches(workedIn)))
               .withAdvice(ProblemPhrases.maybe(Length.inches(workedIn))));
     }
   }
 
   private boolean stands(String group, String key) {
-    return at(group) instanceof Node.Group there && there.members().containsKey(key);
-  }
-
-  private @Nullable Node at(String group) {
-    Node.Member member = file.members().get(group);
-    return member == null ? null : member.value();
+    return file.at(group) instanceof Node.Group there && there.members().containsKey(key);
   }
 
   private Origin origin(String path) {
     int dot = path.indexOf('.');
-    if (!(at(path.substring(0, dot)) instanceof Node.Group there)) {
-      return file.origin();
-    }
-    Node.Member member = there.members().get(path.substring(dot + 1));
-    return member == null ? there.origin() : member.value().origin();
+    return file.at(path.substring(0, dot)) instanceof Node.Group there
+        ? there.originOf(path.substring(dot + 1))
+        : file.origin();
   }
 }

@@ -85,6 +85,12 @@ final class Readings {
     return originals.keySet().stream().anyMatch(key -> key.startsWith(start));
   }
 
+  /** What stands in the file where a number or a word was read. */
+  String original(String path) {
+    return Optional.ofNullable(originals.get(path))
+        .orElseThrow(() -> new IllegalStateException("nothing was read at " + path));
+  }
+
   SortedMap<String, String> originals() {
     return originals;
   }

@@ -14,13 +14,10 @@ final class RecordRule {
     if (base.proven().isPresent() || !said.maybeWord(FIELD).filter("proven"::equals).isPresent()) {
       return;
     }
-    if (file.members().get(GROUP).value() instanceof Node.Group preferences) {
+    if (file.at(GROUP) instanceof Node.Group preferences) {
       problems.add(
           preferences
-              .members()
-              .get(KEY)
-              .value()
-              .origin()
+              .originOf(KEY)
               .problem(FIELD, "proven", "published")
               .withAdvice(ProblemPhrases.say("advice.no-record", "title", base.title())));
     }

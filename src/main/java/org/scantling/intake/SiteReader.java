@@ -97,7 +97,7 @@ public final class SiteReader {
       SourceText source, Node.Group file, Readings said, Problems problems) {
     BaseFinder finder = new BaseFinder(source, root, problems);
     return said.maybeWord("base")
-        .flatMap(written -> finder.find(written, file.members().get("base").value().origin()))
+        .flatMap(written -> finder.find(written, file.originOf("base")))
         .flatMap(
             found ->
                 new DesignReader(vocabulary)

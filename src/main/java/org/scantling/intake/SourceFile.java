@@ -24,9 +24,8 @@ final class SourceFile {
       String found = ProblemPhrases.say(Files.exists(file) ? "found.folder" : "found.nowhere");
       throw problems.fatal(origin.problem(whole(), found, ProblemPhrases.say("accepted.file")));
     }
-    Path folder = file.toAbsolutePath().normalize().getParent();
     try (InputStream in = Files.newInputStream(file)) {
-      return read(in, name, folder, problems);
+      return read(in, name, SourceText.folderOf(file), problems);
     } catch (IOException unreadable) {
       throw unreadable(unreadable, origin, problems);
     }

@@ -31,6 +31,24 @@ public record SourceText(String name, int firstLine, String text, Path folder) {
     return SourceFile.read(in, name, folder, new Problems());
   }
 
+  /**
+   * The folder that a file stands in.
+   *
+   * @throws IllegalArgumentException for the root, which is no file
+   */
+  public static Path folderOf(Path file) {
+    Path folder = file.toAbsolutePath().normalize().getParent();
+    if (folder == null) {
+      throw new IllegalArgumentException(file + " is no file");
+    }
+    return folder;
+  }
+
+  /** A text in memory, as if it stood in that file. */
+  public static SourceText of(Path file, String name, String text) {
+    return new SourceText(name, 1, text, folderOf(file));
+  }
+
   Origin start() {
     return Origin.line(name, firstLine);
   }

@@ -25,9 +25,16 @@ final class WrittenAmount {
 
   private WrittenAmount() {}
 
-  /** The amount with a unit, such that it is read back without any loss. */
+  /**
+   * The amount with a unit, such that it is read back without any loss.
+   *
+   * @throws IllegalArgumentException for a kind that files have no unit for
+   */
   static String of(double amount, QuantityKind kind) {
     Units units = UNITS.get(kind);
+    if (units == null) {
+      throw new IllegalArgumentException("no file gives a " + kind + " with its unit");
+    }
     String inside = plain(amount) + " " + units.inside();
     if (BigDecimal.valueOf(amount).stripTrailingZeros().scale() <= SHORT) {
       return inside;

@@ -11,4 +11,7 @@
  * org.scantling.intake.SiteReader}, {@link org.scantling.intake.DesignReader}, {@link
  * org.scantling.intake.DesignWriter}.
  */
+@NullMarked
 package org.scantling.intake;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,6 @@
 package org.scantling.quantity;
 
+import java.util.Objects;
 import java.util.Optional;
 
 /** A text that is no quantity of the expected kind; names what was found and what is accepted. */
@@ -15,6 +16,12 @@ public final class QuantityException extends IllegalArgumentException {
     this.found = found;
     this.accepted = accepted;
     this.maybe = maybe;
+  }
+
+  /** What was found, what is accepted and what may be meant, as a sentence. */
+  @Override
+  public String getMessage() {
+    return Objects.requireNonNull(super.getMessage());
   }
 
   /** The text as it stood, with what is wrong with it in brackets: {@code 6 (no unit)}. */

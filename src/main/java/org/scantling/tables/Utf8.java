@@ -5,6 +5,7 @@ import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
+import java.util.Objects;
 import java.util.regex.Pattern;
 
 /** Bytes of a file as text in UTF-8, without its byte-order mark. */
@@ -25,6 +26,12 @@ public final class Utf8 {
     private NotUtf8(int line, int character) {
       super(RefusalWords.say("trouble.character", "character", String.valueOf(character)));
       this.line = line;
+    }
+
+    /** Where on its line, in words. */
+    @Override
+    public String getMessage() {
+      return Objects.requireNonNull(super.getMessage());
     }
 
     /** The line, from 1. */
