@@ -12,6 +12,7 @@ import java.time.ZoneId;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where answers come from, and on which day: a person at a terminal, or lines that somebody wrote
@@ -21,7 +22,7 @@ final class AnswerInput {
   private final Supplier<? extends Reader> source;
   private final BooleanSupplier terminal;
   private final Clock clock;
-  private BufferedReader lines;
+  private @Nullable BufferedReader lines;
   private int read;
 
   AnswerInput(Supplier<? extends Reader> source, BooleanSupplier terminal, Clock clock) {
@@ -49,15 +50,21 @@ final class AnswerInput {
   /** The next line; empty at the end. */
   Optional<String> line() {
     try {
-      if (lines == null) {
-        lines = new BufferedReader(source.get());
-      }
-      Optional<String> line = Optional.ofNullable(lines.readLine());
+      Optional<String> line = Optional.ofNullable(opened().readLine());
       read += line.isPresent() ? 1 : 0;
       return line;
     } catch (IOException broken) {
       throw new UncheckedIOException(broken);
     }
+  }
+
+  private BufferedReader opened() {
+    BufferedReader open = lines;
+    if (open == null) {
+      open = new BufferedReader(source.get());
+      lines = open;
+    }
+    return open;
   }
 
   /** The number of the line that was read last, from 1. */

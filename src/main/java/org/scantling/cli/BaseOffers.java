@@ -13,6 +13,7 @@ import org.scantling.design.BaseDesign;
 import org.scantling.intake.DesignReader;
 import org.scantling.intake.IntakeException;
 import org.scantling.intake.OutsideException;
+import org.scantling.intake.SourceText;
 import org.scantling.sayings.Sayings;
 import org.scantling.tables.FileTrouble;
 import org.scantling.visit.Choosable;
@@ -24,7 +25,7 @@ final class BaseOffers {
   private static final String FOLDER = "base";
   private static final int MOST = 200;
 
-  private final Path target;
+  private final Path beside;
   private final DesignReader reader;
   private final Sayings sayings;
 
@@ -32,14 +33,13 @@ final class BaseOffers {
    * @param target the site file, from which bases are named
    */
   BaseOffers(Path target, DesignReader reader, Sayings sayings) {
-    this.target = target.toAbsolutePath().normalize();
+    this.beside = SourceText.folderOf(target);
     this.reader = reader;
     this.sayings = sayings;
   }
 
   /** Each design that can be read, by the path that the site file would give. */
   List<Choosable> in(List<Path> named) {
-    Path beside = target.getParent();
     Set<Path> folders = new LinkedHashSet<>();
     for (Path folder : named) {
       folders.add(checked(folder).toAbsolutePath().normalize());
@@ -91,7 +91,7 @@ final class BaseOffers {
   }
 
   private String written(Path file) {
-    return target.getParent().relativize(file).toString().replace('\\', '/');
+    return beside.relativize(file).toString().replace('\\', '/');
   }
 
   private String says(BaseDesign design) {

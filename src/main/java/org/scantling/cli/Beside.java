@@ -24,10 +24,19 @@ final class Beside {
   private final Path parent;
   private final Path old;
 
-  Beside(Path whole) {
-    this.whole = whole;
-    this.parent = whole.getParent();
-    this.old = parent.resolve(OLD + whole.getFileName());
+  /**
+   * @param parent the folder that the folder stands in, and these beside it
+   * @param name of the folder
+   */
+  Beside(Path parent, String name) {
+    this.parent = parent;
+    this.whole = parent.resolve(name);
+    this.old = parent.resolve(OLD + name);
+  }
+
+  /** The folder itself. */
+  Path whole() {
+    return whole;
   }
 
   Path fresh() throws IOException {

@@ -2,6 +2,7 @@ package org.scantling.cli;
 
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.scantling.intake.NearMiss;
 import org.scantling.print.ChoicesJson;
 import org.scantling.print.ChoicesText;
@@ -30,7 +31,7 @@ final class ChoicesCommand implements Callable<Integer> {
   @Mixin private GeneralOptions general;
 
   @Parameters(index = "0", arity = "0..1", paramLabel = "LIST", descriptionKey = "list")
-  private String asked;
+  private @Nullable String asked;
 
   @Option(names = "--format", paramLabel = "text|json|markdown")
   private Format format = Format.TEXT;
@@ -44,13 +45,13 @@ final class ChoicesCommand implements Callable<Integer> {
     if (asked == null) {
       print(format == Format.JSON ? ChoicesJson.of(lists.all()) : text.all(lists.all()));
     } else {
-      ClosedList one = one(lists);
+      ClosedList one = one(lists, asked);
       print(format == Format.JSON ? ChoicesJson.of(List.of(one)) : text.one(one));
     }
     return ExitStatus.ANSWERED;
   }
 
-  private ClosedList one(ClosedLists lists) {
+  private static ClosedList one(ClosedLists lists, String asked) {
     return lists
         .find(asked)
         .orElseThrow(

@@ -2,6 +2,7 @@ package org.scantling.cli;
 
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.scantling.tables.Tables;
 import org.scantling.tables.WrittenSize;
 import picocli.CommandLine.Option;
@@ -9,25 +10,25 @@ import picocli.CommandLine.Option;
 /** What a table of hole depths goes over: one value each, or several with commas. */
 final class DepthLists {
   @Option(names = "--post", split = ",", paramLabel = "4x4,6x6")
-  private List<String> posts;
+  private @Nullable List<String> posts;
 
   @Option(names = "--height", split = ",", paramLabel = "LENGTHS")
-  private List<String> heights;
+  private @Nullable List<String> heights;
 
   @Option(names = "--bay", split = ",", paramLabel = "LENGTHS")
-  private List<String> bays;
+  private @Nullable List<String> bays;
 
   @Option(names = "--soil", split = ",", paramLabel = "sand,clay")
-  private List<String> soils;
+  private @Nullable List<String> soils;
 
   @Option(names = "--fill", split = ",", paramLabel = "tamped-soil|gravel|concrete")
-  private List<String> fills;
+  private @Nullable List<String> fills;
 
   @Option(names = "--wind", split = ",", paramLabel = "SPEEDS")
-  private List<String> winds;
+  private @Nullable List<String> winds;
 
   @Option(names = "--frost", split = ",", paramLabel = "LENGTHS")
-  private List<String> frosts;
+  private @Nullable List<String> frosts;
 
   Optional<List<String>> posts() {
     return Optional.ofNullable(posts).map(each -> each.stream().map(WrittenSize::plain).toList());

@@ -2,31 +2,32 @@ package org.scantling.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.scantling.intake.Setting;
 import picocli.CommandLine.Option;
 
 /** What holds for a whole table of hole depths: the place, the climber and the top. */
 final class DepthPlace {
   @Option(names = "--exposure", paramLabel = "B|C|D")
-  private String exposure;
+  private @Nullable String exposure;
 
   @Option(names = "--vine", paramLabel = "KEY")
-  private String vine;
+  private @Nullable String vine;
 
   @Option(names = "--snow", paramLabel = "LOAD")
-  private String snow;
+  private @Nullable String snow;
 
   @Option(names = "--isolated-posts", paramLabel = "yes|no")
-  private String isolated;
+  private @Nullable String isolated;
 
   @Option(names = "--row-spacing", paramLabel = "LENGTH")
-  private String rowSpacing;
+  private @Nullable String rowSpacing;
 
   @Option(names = "--header", paramLabel = "SIZE")
-  private String header;
+  private @Nullable String header;
 
   @Option(names = "--crossbeam", paramLabel = "SIZE")
-  private String crossbeam;
+  private @Nullable String crossbeam;
 
   /** What a site file would say of it. */
   List<Setting> ofSite() {
@@ -47,7 +48,7 @@ final class DepthPlace {
     return settings;
   }
 
-  private static void add(List<Setting> settings, String path, String value) {
+  private static void add(List<Setting> settings, String path, @Nullable String value) {
     if (value != null) {
       settings.add(new Setting(path, value));
     }

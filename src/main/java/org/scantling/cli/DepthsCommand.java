@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.scantling.depths.DepthTable;
 import org.scantling.intake.Intake;
 import org.scantling.intake.Setting;
@@ -40,7 +41,7 @@ final class DepthsCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   @Parameters(index = "0", arity = "0..1", paramLabel = "SITE", descriptionKey = "site")
-  private Path site;
+  private @Nullable Path site;
 
   @Option(names = "--set", paramLabel = "PATH=VALUE")
   private final List<String> settings = new ArrayList<>();

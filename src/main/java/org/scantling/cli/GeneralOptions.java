@@ -3,6 +3,7 @@ package org.scantling.cli;
 import java.io.Console;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.scantling.print.PrintOptions;
 import org.scantling.quantity.UnitSystem;
 import picocli.CommandLine.Option;
@@ -19,10 +20,10 @@ final class GeneralOptions {
   }
 
   @Option(names = "--units", paramLabel = "imperial|metric")
-  private UnitSystem units;
+  private @Nullable UnitSystem units;
 
   @Option(names = "--house-rules", paramLabel = "DIR")
-  private Path houseRules;
+  private @Nullable Path houseRules;
 
   @Option(names = "--color", paramLabel = "auto|always|never")
   private Colour colour = Colour.AUTO;

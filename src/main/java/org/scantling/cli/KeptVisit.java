@@ -38,12 +38,16 @@ final class KeptVisit {
     }
     try {
       return AnswersText.read(Utf8.text(Files.readAllBytes(file)));
-    } catch (IOException | Utf8.NotUtf8 unreadable) {
-      String why =
-          unreadable instanceof IOException io ? FileTrouble.words(io) : unreadable.getMessage();
-      throw new OutException(
-          CommandWords.say("kept.unreadable", "file", file.toString(), "why", why));
+    } catch (IOException unreadable) {
+      throw unreadable(FileTrouble.words(unreadable));
+    } catch (Utf8.NotUtf8 unreadable) {
+      throw unreadable(unreadable.getMessage());
     }
+  }
+
+  private OutException unreadable(String why) {
+    return new OutException(
+        CommandWords.say("kept.unreadable", "file", file.toString(), "why", why));
   }
 
   /** Nothing answered, nothing kept. */

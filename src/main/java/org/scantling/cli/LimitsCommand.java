@@ -2,6 +2,7 @@ package org.scantling.cli;
 
 import java.util.Set;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.scantling.intake.Intake;
 import org.scantling.print.ThresholdJson;
 import org.scantling.print.ThresholdMarkdown;
@@ -33,7 +34,7 @@ final class LimitsCommand implements Callable<Integer> {
       arity = "0..1",
       paramLabel = "SUBJECT[.ATTRIBUTE]",
       descriptionKey = "subject")
-  private String subject;
+  private @Nullable String subject;
 
   @Option(names = "--format", paramLabel = "text|json|markdown")
   private Format format = Format.TEXT;

@@ -2,6 +2,7 @@ package org.scantling.cli;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.scantling.shop.ListKind;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
@@ -20,13 +21,13 @@ final class ListOptions {
       names = "--list",
       paramLabel = "cut-list|buying|set-out|order|climbers",
       converter = Kind.class)
-  private ListKind list;
+  private @Nullable ListKind list;
 
   @Option(names = "--yard", paramLabel = "FILE")
-  private Path yard;
+  private @Nullable Path yard;
 
   @Option(names = "--out", paramLabel = "DIR")
-  private Path out;
+  private @Nullable Path out;
 
   Optional<ListKind> list() {
     return Optional.ofNullable(list);

@@ -28,10 +28,10 @@ final class OutFolder {
   private final Beside beside;
   private final Map<String, String> files;
 
-  private OutFolder(Path folder, Path whole, Map<String, String> files) {
+  private OutFolder(Path folder, Beside beside, Map<String, String> files) {
     this.folder = folder;
-    this.whole = whole;
-    this.beside = new Beside(whole);
+    this.whole = beside.whole();
+    this.beside = beside;
     this.files = files;
   }
 
@@ -56,7 +56,7 @@ final class OutFolder {
     return Files.isRegularFile(folder.resolve(OutManifest.NAME));
   }
 
-  private static Path place(Path folder) throws IOException {
+  private static Beside place(Path folder) throws IOException {
     if (folder.toString().isBlank()) {
       throw new OutException(CommandWords.say("out.unnamed"));
     }
@@ -70,7 +70,7 @@ final class OutFolder {
     if (!Files.isDirectory(parent)) {
       throw refused("out.parent", folder);
     }
-    return whole;
+    return new Beside(parent, whole.getFileName().toString());
   }
 
   private static OutException refused(String saying, Path folder) {

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.scantling.print.AskedText;
 import org.scantling.sayings.Sayings;
 import picocli.CommandLine.Command;
@@ -22,16 +23,16 @@ final class RecordCommand implements Callable<Integer> {
   private Path file;
 
   @Option(names = "--kind", paramLabel = "storm|snow|inspection|repair")
-  private String kind;
+  private @Nullable String kind;
 
   @Option(names = "--date", paramLabel = "DATE")
-  private String date;
+  private @Nullable String date;
 
   @Option(names = "--note", paramLabel = "TEXT")
-  private String note;
+  private @Nullable String note;
 
   @Option(names = "--photo", paramLabel = "NAME")
-  private String photo;
+  private @Nullable String photo;
 
   @Mixin private GeneralOptions general;
 
@@ -45,7 +46,11 @@ final class RecordCommand implements Callable<Integer> {
         kind == null && date == null && note == null && photo == null
             ? visit.asked(in, out)
             : Optional.of(
-                visit.given(kind, date == null ? in.today().toString() : date, note, photo));
+                visit.given(
+                    Optional.ofNullable(kind),
+                    date == null ? in.today().toString() : date,
+                    Optional.ofNullable(note),
+                    Optional.ofNullable(photo)));
     if (item.isPresent()) {
       int entries = base.add(item.get());
       visit.over();

@@ -2,7 +2,6 @@ package org.scantling.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.scantling.intake.KeyReader;
@@ -57,18 +56,9 @@ final class RecordVisit {
   }
 
   /** The same of options; every one is looked at before any is refused. */
-  String given(String kind, String date, String note, String photo) {
-    Map<String, String> options = new LinkedHashMap<>();
-    options.put("kind", kind);
-    options.put("date", date);
-    options.put("note", note);
-    options.forEach(
-        (name, value) -> {
-          if (value == null) {
-            throw new WrongOption(sayings.say("record-lacks", "option", "--" + name));
-          }
-        });
-    String item = RecordItems.item(keys, date, kind, note, Optional.ofNullable(photo));
+  String given(Optional<String> kind, String date, Optional<String> note, Optional<String> photo) {
+    String item =
+        RecordItems.item(keys, date, needed("--kind", kind), needed("--note", note), photo);
     Map<String, String> written = Map.of("proven.record", "[ " + item + " ]");
     Map.of("kind", "kind", "date", "date", "note", "what", "photo", "photo")
         .forEach(
@@ -79,5 +69,9 @@ final class RecordVisit {
                           throw new WrongOption("--" + name + ": " + why);
                         }));
     return item;
+  }
+
+  private String needed(String option, Optional<String> given) {
+    return given.orElseThrow(() -> new WrongOption(sayings.say("record-lacks", "option", option)));
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.scantling.intake.NearMiss;
 import org.scantling.print.RulesJson;
 import org.scantling.print.RulesText;
@@ -40,7 +41,7 @@ final class RulesCommand implements Callable<Integer> {
   @Mixin private GeneralOptions general;
 
   @Parameters(index = "0", arity = "0..1", paramLabel = "ID", descriptionKey = "id")
-  private String id;
+  private @Nullable String id;
 
   @Option(names = "--lint")
   private boolean lint;
@@ -51,47 +52,46 @@ final class RulesCommand implements Callable<Integer> {
   @Option(names = "--format", paramLabel = "text|json|markdown")
   private Format format = Format.TEXT;
 
-  private Tables tables;
-  private Words words;
-
   @Override
   public Integer call() {
-    tables = general.houseRules().map(Tables::load).orElseGet(Tables::load);
-    words = Words.load(tables);
+    Tables tables = general.houseRules().map(Tables::load).orElseGet(Tables::load);
+    Words words = Words.load(tables);
+    RulesText text =
+        new RulesText(words, general.printing(UnitSystem.IMPERIAL), format == Format.MARKDOWN);
     SortedMap<String, RuleNote> notes = RuleBase.load().notes();
     if (lint) {
       LintReport report = Lint.of(notes.keySet(), tables, words);
-      print(format == Format.JSON ? RulesJson.of(report) : text().lint(report));
+      print(format == Format.JSON ? RulesJson.of(report) : text.lint(report));
       return report.clean() ? ExitStatus.ANSWERED : ExitStatus.WRONG_INPUT;
     }
     Rulebook book = Rulebook.read(notes, tables, words);
     if (agreement) {
       Agreement found = new ThumbGrid(general.houseRules(), book).over(Optional.ofNullable(id));
-      print(format == Format.JSON ? RulesJson.of(found) : text().agreement(found));
+      print(format == Format.JSON ? RulesJson.of(found) : text.agreement(found));
       return ExitStatus.ANSWERED;
     }
-    print(id == null ? all(book) : asked(book));
+    print(id == null ? all(book, text) : asked(id, book, words, text));
     return ExitStatus.ANSWERED;
   }
 
-  private String all(Rulebook book) {
-    return format == Format.JSON ? RulesJson.of(book.rules()) : text().all(book);
+  private String all(Rulebook book, RulesText text) {
+    return format == Format.JSON ? RulesJson.of(book.rules()) : text.all(book);
   }
 
-  private String asked(Rulebook book) {
+  private String asked(String id, Rulebook book, Words words, RulesText text) {
     Optional<RuleEntry> rule = book.rule(id);
     if (rule.isPresent()) {
-      return format == Format.JSON ? RulesJson.of(List.of(rule.get())) : text().one(rule.get());
+      return format == Format.JSON ? RulesJson.of(List.of(rule.get())) : text.one(rule.get());
     }
-    Topic topic = topic(book);
+    Topic topic = topic(id, book, words);
     List<RuleEntry> rules = new ArrayList<>();
     topic.questions().forEach(question -> rules.addAll(book.about(question)));
     return format == Format.JSON
         ? RulesJson.of(rules.stream().distinct().toList())
-        : text().about(topic.questions(), book);
+        : text.about(topic.questions(), book);
   }
 
-  private Topic topic(Rulebook book) {
+  private static Topic topic(String id, Rulebook book, Words words) {
     try {
       return words.subjects().find(id);
     } catch (UnknownSubject unknown) {
@@ -100,10 +100,6 @@ final class RulesCommand implements Callable<Integer> {
           ? unknown
           : new WrongOption(CommandWords.say("rules.unknown", "asked", id, "maybe", maybe));
     }
-  }
-
-  private RulesText text() {
-    return new RulesText(words, general.printing(UnitSystem.IMPERIAL), format == Format.MARKDOWN);
   }
 
   private void print(String text) {

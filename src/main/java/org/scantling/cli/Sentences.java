@@ -1,6 +1,7 @@
 package org.scantling.cli;
 
 import java.io.PrintWriter;
+import java.util.Optional;
 import org.scantling.intake.IntakeException;
 import org.scantling.intake.OutsideException;
 import org.scantling.print.ErrorText;
@@ -25,6 +26,20 @@ final class Sentences implements IExecutionExceptionHandler {
       OutsideAnswer.print(outside, command, parsed);
       return ExitStatus.NEEDS_ENGINEER;
     }
+    Optional<String> sentence = theirs(exception);
+    err.println(ErrorText.of(sentence.orElseGet(() -> fault(exception))));
+    if (exception instanceof WrongOption) {
+      WorkingLine.of(command).ifPresent(err::println);
+    }
+    if (SiteOptions.verbose(parsed)) {
+      err.print(Trace.of(exception));
+      err.flush();
+    }
+    return sentence.isPresent() ? ExitStatus.WRONG_INPUT : ExitStatus.FAULT;
+  }
+
+  /** What an exception says that is about what somebody has written; empty for a fault of ours. */
+  private static Optional<String> theirs(Exception exception) {
     boolean theirs =
         exception instanceof IntakeException
             || exception instanceof TableException
@@ -33,15 +48,7 @@ final class Sentences implements IExecutionExceptionHandler {
             || exception instanceof QuantityException
             || exception instanceof UnknownSubject
             || exception instanceof WrongOption;
-    err.println(ErrorText.of(theirs ? exception.getMessage() : fault(exception)));
-    if (exception instanceof WrongOption) {
-      WorkingLine.of(command).ifPresent(err::println);
-    }
-    if (SiteOptions.verbose(parsed)) {
-      err.print(Trace.of(exception));
-      err.flush();
-    }
-    return theirs ? ExitStatus.WRONG_INPUT : ExitStatus.FAULT;
+    return theirs ? Optional.ofNullable(exception.getMessage()) : Optional.empty();
   }
 
   private static String fault(Exception exception) {

@@ -2,6 +2,7 @@ package org.scantling.cli;
 
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.scantling.quantity.QuantityKind;
 import org.scantling.spans.Assumptions;
 import org.scantling.tables.Tables;
@@ -16,22 +17,22 @@ final class SpanLoadOptions {
   private String live;
 
   @Option(names = "--duration", paramLabel = "FACTOR")
-  private String duration;
+  private @Nullable String duration;
 
   @Option(names = "--own-weight", paramLabel = "included|added")
-  private String ownWeight;
+  private @Nullable String ownWeight;
 
   @Option(names = "--person", paramLabel = "FORCE")
-  private String person;
+  private @Nullable String person;
 
   @Option(names = "--deflection-live", paramLabel = "DIVISOR|none")
-  private String liveDivisor;
+  private @Nullable String liveDivisor;
 
   @Option(names = "--deflection-total", paramLabel = "DIVISOR|none")
-  private String totalDivisor;
+  private @Nullable String totalDivisor;
 
   @Option(names = "--creep", paramLabel = "FACTOR")
-  private String creep;
+  private @Nullable String creep;
 
   /**
    * @param open true for beams of an open top, as the engine checks them: somebody climbs on it,
@@ -44,7 +45,7 @@ final class SpanLoadOptions {
             reader.amount("--live", QuantityKind.LOAD, live),
             duration == null
                 ? tables.factors().loadDuration("roof-live").amount()
-                : factor(reader, tables),
+                : factor(reader, tables, duration),
             person(reader, tables, open),
             ownWeightAdded(reader, open));
     if (!(loads.deadPsf() + loads.livePsf() + loads.personLb() > 0)) {
@@ -67,7 +68,7 @@ final class SpanLoadOptions {
   }
 
   /** From permanent to impact; nothing lasts longer or shorter. */
-  private double factor(OptionReader reader, Tables tables) {
+  private static double factor(OptionReader reader, Tables tables, String duration) {
     double least = tables.factors().loadDuration("dead").amount();
     double most = tables.factors().loadDuration("impact").amount();
     double factor = reader.bare("--duration", duration, 0);
@@ -92,7 +93,7 @@ final class SpanLoadOptions {
   }
 
   private static OptionalDouble divisor(
-      OptionReader reader, Tables tables, String option, String text, String row) {
+      OptionReader reader, Tables tables, String option, @Nullable String text, String row) {
     // The rows are shares with six digits; a divisor is a whole number.
     return text == null
         ? OptionalDouble.of(Math.rint(1 / tables.thumb(row).amount()))

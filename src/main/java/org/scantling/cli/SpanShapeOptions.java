@@ -3,6 +3,7 @@ package org.scantling.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.QuantityKind;
 import org.scantling.quantity.Unit;
@@ -21,40 +22,40 @@ final class SpanShapeOptions {
   static final String AREAS = "20 sq ft,40 sq ft,60 sq ft,80 sq ft";
 
   @Option(names = "--spacing", split = ",", paramLabel = "LENGTHS")
-  private List<String> spacings;
+  private @Nullable List<String> spacings;
 
   @Option(names = "--tributary", split = ",", paramLabel = "LENGTHS|AREAS")
-  private List<String> tributaries;
+  private @Nullable List<String> tributaries;
 
   @Option(names = "--height", split = ",", paramLabel = "LENGTHS")
-  private List<String> heights;
+  private @Nullable List<String> heights;
 
   @Option(names = "--notch", paramLabel = "LENGTH")
-  private String notch;
+  private @Nullable String notch;
 
   @Option(names = "--support", paramLabel = "LENGTH")
-  private String support;
+  private @Nullable String support;
 
   @Option(names = "--top-edge", paramLabel = "held|free")
-  private String topEdge;
+  private @Nullable String topEdge;
 
   @Option(names = "--spans", paramLabel = "NUMBER")
-  private String spans;
+  private @Nullable String spans;
 
   @Option(names = "--shear", paramLabel = "support|depth")
-  private String shear;
+  private @Nullable String shear;
 
   @Option(names = "--plies", paramLabel = "apart|together")
-  private String plies;
+  private @Nullable String plies;
 
   @Option(names = "--top", paramLabel = "free|held")
-  private String top;
+  private @Nullable String top;
 
   @Option(names = "--eccentricity", paramLabel = "SHARE|none")
-  private String eccentricity;
+  private @Nullable String eccentricity;
 
   @Option(names = "--push", paramLabel = "FORCE")
-  private String push;
+  private @Nullable String push;
 
   /** Complains of options that the role has no use for. */
   void refuseOthers(OptionReader reader, Role role) {
@@ -77,7 +78,7 @@ final class SpanShapeOptions {
   }
 
   private static void refuse(
-      OptionReader reader, boolean fits, String option, Object given, String only) {
+      OptionReader reader, boolean fits, String option, @Nullable Object given, String only) {
     if (!fits && given != null) {
       reader.misplaced(option, CommandWords.say(only));
     }
@@ -178,11 +179,11 @@ final class SpanShapeOptions {
     return measures;
   }
 
-  private static String or(String given, String otherwise) {
+  private static String or(@Nullable String given, String otherwise) {
     return given == null ? otherwise : given;
   }
 
-  private static List<String> or(List<String> given, String otherwise) {
+  private static List<String> or(@Nullable List<String> given, String otherwise) {
     return given == null ? List.of(otherwise.split(",", -1)) : given;
   }
 }

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.spans.Assumptions;
 import org.scantling.spans.Role;
@@ -44,7 +45,7 @@ final class SpanTimberOptions {
   private boolean repetitive;
 
   @Option(names = "--repetitive-factor", paramLabel = "1.15")
-  private String repetitiveFactor;
+  private @Nullable String repetitiveFactor;
 
   Assumptions.Use use(OptionReader reader, Tables tables) {
     boolean wet = reader.word("--service", service, Set.of("dry", "wet")).equals("wet");

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.scantling.intake.DefaultsReader;
 import org.scantling.intake.Vocabulary;
 import org.scantling.tables.Tables;
@@ -50,7 +51,7 @@ final class UserDefaults implements IDefaultValueProvider {
   }
 
   @Override
-  public String defaultValue(ArgSpec argument) {
+  public @Nullable String defaultValue(ArgSpec argument) {
     return argument instanceof OptionSpec option ? byOption.get(option.longestName()) : null;
   }
 }

@@ -2,6 +2,7 @@ package org.scantling.cli;
 
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.scantling.intake.Intake;
 import org.scantling.print.KeepJson;
 import org.scantling.print.KeepText;
@@ -43,7 +44,7 @@ final class WhyCommand implements Callable<Integer> {
   private Format format = Format.TEXT;
 
   @Option(names = "--keep", paramLabel = "OPTION")
-  private String keep;
+  private @Nullable String keep;
 
   @Override
   public Integer call() {

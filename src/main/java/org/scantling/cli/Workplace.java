@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.scantling.concurrent.Lazy;
 import org.scantling.depths.DepthTables;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.Site;
@@ -30,10 +31,13 @@ import org.scantling.tables.Yard;
 final class Workplace {
   private final Tables tables;
   private final StandardInput standardInput = new StandardInput();
-  private Engine engine;
+
+  /** Put together when it is first needed: a file with a slip in it is refused sooner. */
+  private final Lazy<Engine> engine;
 
   private Workplace(Tables tables) {
     this.tables = tables;
+    this.engine = new Lazy<>(() -> new Engine(CompiledRules.get(), tables));
   }
 
   static Workplace of(SiteOptions options) {
@@ -72,13 +76,13 @@ final class Workplace {
   }
 
   Proposal propose(Intake intake) {
-    return engine().propose(intake.site(), intake.defaulted());
+    return engine.get().propose(intake.site(), intake.defaulted());
   }
 
   /** The same, for timber from that yard where there is one. */
   Proposal propose(Intake intake, Optional<Yard> yard) {
-    return yard.map(each -> engine().buyingFrom(each))
-        .orElseGet(this::engine)
+    return yard.map(each -> engine.get().buyingFrom(each))
+        .orElseGet(engine)
         .propose(intake.site(), intake.defaulted());
   }
 
@@ -91,29 +95,21 @@ final class Workplace {
   /** A design file that can be put together in the timber of the site. */
   DesignIntake readDesign(Path file, Intake site) {
     return new DesignReader(Vocabulary.of(tables))
-        .read(file, design -> engine().validationErrors(design, site.site()));
+        .read(file, design -> engine.get().validationErrors(design, site.site()));
   }
 
   Review check(Intake site, DesignIntake design) {
-    return engine().check(site.site(), design.design(), design.defaulted(), site.defaulted());
+    return engine.get().check(site.site(), design.design(), design.defaulted(), site.defaulted());
   }
 
   /** Tables of hole depths on this engine. */
   DepthTables depths() {
-    return new DepthTables(engine());
+    return new DepthTables(engine.get());
   }
 
   /** What of a design cannot be put together on a site. */
   List<ValidationError> cannotBe(BaseDesign design, Site site) {
-    return engine().validationErrors(design, site);
-  }
-
-  /** Put together when it is first needed: a file with a slip in it is refused sooner. */
-  private Engine engine() {
-    if (engine == null) {
-      engine = new Engine(CompiledRules.get(), tables);
-    }
-    return engine;
+    return engine.get().validationErrors(design, site);
   }
 
   Thresholds thresholds(Intake intake, Set<Question> questions) {
@@ -123,6 +119,6 @@ final class Workplace {
 
   /** The least changes that lead to another answer, on this engine. */
   LeastChangeSearch leastChanges() {
-    return new LeastChangeSearch(engine(), tables);
+    return new LeastChangeSearch(engine.get(), tables);
   }
 }

@@ -4,4 +4,7 @@
  *
  * <p>May depend on: everything. Entry point: {@link org.scantling.cli.Main}.
  */
+@NullMarked
 package org.scantling.cli;
+
+import org.jspecify.annotations.NullMarked;
