@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.scantling.engine.Engine;
 import org.scantling.intake.Intake;
 import org.scantling.intake.Setting;
 import org.scantling.print.ComparedSite;
@@ -13,7 +12,6 @@ import org.scantling.print.ComparisonJson;
 import org.scantling.print.ComparisonText;
 import org.scantling.print.PrintOptions;
 import org.scantling.quantity.UnitSystem;
-import org.scantling.rulebase.RuleBase;
 import org.scantling.words.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -56,16 +54,12 @@ final class CompareCommand implements Callable<Integer> {
       List<Setting> parsed = column.settings().stream().map(Setting::parse).toList();
       intakes.add(workplace.read(column.site(), parsed));
     }
-    Engine engine = new Engine(RuleBase.load(), workplace.tables());
     List<ComparedSite> compared = new ArrayList<>();
     for (int i = 0; i < columns.size(); i++) {
       Column column = columns.get(i);
       Intake intake = intakes.get(i);
       compared.add(
-          new ComparedSite(
-              column.site().toString(),
-              column.settings(),
-              engine.propose(intake.site(), intake.defaulted())));
+          new ComparedSite(column.site().toString(), column.settings(), workplace.propose(intake)));
     }
     spec.commandLine().getOut().print(written(compared, workplace, intakes.get(0)));
     boolean any = compared.stream().anyMatch(each -> each.proposal().proposed());

@@ -11,7 +11,6 @@ import org.scantling.print.RulesJson;
 import org.scantling.print.RulesText;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.RuleNote;
-import org.scantling.rulebase.RuleBase;
 import org.scantling.rulebook.Agreement;
 import org.scantling.rulebook.Lint;
 import org.scantling.rulebook.LintReport;
@@ -54,11 +53,12 @@ final class RulesCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Tables tables = general.houseRules().map(Tables::load).orElseGet(Tables::load);
+    Workplace workplace = Workplace.of(general.houseRules());
+    Tables tables = workplace.tables();
     Words words = Words.load(tables);
     RulesText text =
         new RulesText(words, general.printing(UnitSystem.IMPERIAL), format == Format.MARKDOWN);
-    SortedMap<String, RuleNote> notes = RuleBase.load().notes();
+    SortedMap<String, RuleNote> notes = CompiledRules.notes();
     if (lint) {
       LintReport report = Lint.of(notes.keySet(), tables, words);
       print(format == Format.JSON ? RulesJson.of(report) : text.lint(report));
@@ -66,7 +66,7 @@ final class RulesCommand implements Callable<Integer> {
     }
     Rulebook book = Rulebook.read(notes, tables, words);
     if (agreement) {
-      Agreement found = new ThumbGrid(general.houseRules(), book).over(Optional.ofNullable(id));
+      Agreement found = new ThumbGrid(workplace, book).over(Optional.ofNullable(id));
       print(format == Format.JSON ? RulesJson.of(found) : text.agreement(found));
       return ExitStatus.ANSWERED;
     }

@@ -6,12 +6,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.scantling.engine.Engine;
-import org.scantling.intake.Intake;
 import org.scantling.intake.Setting;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.RuleNote;
-import org.scantling.rulebase.RuleBase;
 import org.scantling.rulebook.Agreement;
 import org.scantling.rulebook.Grid;
 import org.scantling.rulebook.Rulebook;
@@ -23,8 +20,8 @@ final class ThumbGrid {
   private final Workplace workplace;
   private final Map<Question, List<RuleNote>> thumbs = new EnumMap<>(Question.class);
 
-  ThumbGrid(Optional<Path> houseRules, Rulebook book) {
-    this.workplace = Workplace.of(houseRules);
+  ThumbGrid(Workplace workplace, Rulebook book) {
+    this.workplace = workplace;
     for (Question question : Question.values()) {
       thumbs.put(question, book.thumbs(question));
     }
@@ -41,7 +38,6 @@ final class ThumbGrid {
   }
 
   private Agreement over(Path site) {
-    Engine engine = new Engine(RuleBase.load(), workplace.tables());
     List<Grid.Axis> axes = Grid.axes();
     Agreement agreement = new Agreement(axes);
     for (List<String> values : Grid.sites(axes)) {
@@ -49,8 +45,7 @@ final class ThumbGrid {
       for (int axis = 0; axis < axes.size(); axis++) {
         settings.add(Setting.parse(axes.get(axis).path() + "=" + values.get(axis)));
       }
-      Intake intake = workplace.read(site, settings);
-      agreement.add(values, engine.thumbs(intake.site(), thumbs));
+      agreement.add(values, workplace.thumbs(workplace.read(site, settings), thumbs));
     }
     return agreement;
   }

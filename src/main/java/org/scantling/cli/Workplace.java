@@ -2,6 +2,7 @@ package org.scantling.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.scantling.concurrent.Lazy;
@@ -21,7 +22,9 @@ import org.scantling.problem.Buildable;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Review;
+import org.scantling.reasons.RuleNote;
 import org.scantling.reasons.Thresholds;
+import org.scantling.reasons.ThumbTrial;
 import org.scantling.search.LeastChangeSearch;
 import org.scantling.search.ThresholdSearch;
 import org.scantling.tables.Tables;
@@ -113,8 +116,13 @@ final class Workplace {
   }
 
   Thresholds thresholds(Intake intake, Set<Question> questions) {
-    Engine engine = new Engine(CompiledRules.get(), tables);
-    return new ThresholdSearch(engine, tables).of(intake.site(), intake.defaulted(), questions);
+    return new ThresholdSearch(engine.get(), tables)
+        .of(intake.site(), intake.defaulted(), questions);
+  }
+
+  /** What the rules of thumb say beside the calculation on one site. */
+  List<ThumbTrial> thumbs(Intake intake, Map<Question, List<RuleNote>> thumbs) {
+    return engine.get().thumbs(intake.site(), thumbs);
   }
 
   /** The least changes that lead to another answer, on this engine. */
