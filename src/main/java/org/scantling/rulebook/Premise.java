@@ -24,8 +24,6 @@ record Premise(boolean absent, String bound, String fact, String body) {
   private static final Pattern ID = Pattern.compile("\\bid == \"([^\"]+)\"");
   private static final Pattern QUESTION = Pattern.compile("\\bQuestion\\.([A-Z_]+)");
   private static final Pattern DEMAND = Pattern.compile("\\bDemand\\.([A-Z_]+)");
-  private static final Pattern COMPARES = Pattern.compile("[<>]=?|\\bover\\(");
-  private static final Pattern WORD = Pattern.compile("\"[^\"]*\"");
 
   static List<Premise> in(String when) {
     List<Premise> premises = new ArrayList<>();
@@ -83,11 +81,11 @@ record Premise(boolean absent, String bound, String fact, String body) {
 
   /** True where a number decides. */
   boolean compares() {
-    return COMPARES.matcher(WORD.matcher(body).replaceAll("")).find();
+    return WrittenRule.compares(body);
   }
 
   /** True where the part stands in what is asked or read. */
   boolean names(String part) {
-    return Pattern.compile("\\b" + part + "\\b").matcher(WORD.matcher(body).replaceAll("")).find();
+    return Pattern.compile("\\b" + part + "\\b").matcher(WrittenRule.withoutWords(body)).find();
   }
 }

@@ -1,6 +1,5 @@
 package org.scantling.rulebook;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -16,29 +15,17 @@ import org.scantling.reasons.Question;
  * @param then what it finds, as written
  */
 record RuleText(String place, String id, String name, List<Premise> premises, String then) {
-  private static final Pattern RULE =
-      Pattern.compile(
-          "^rule \"([^\"]*)\"\\s*\\n(.*?)^when\\n(.*?)^then\\n(.*?)^end",
-          Pattern.MULTILINE | Pattern.DOTALL);
-  private static final Pattern ID = Pattern.compile("@id\\(([^)]*)\\)");
   private static final Pattern FINDING = Pattern.compile("Finding\\.(\\w+)\\(");
   private static final Pattern SUBJECT =
       Pattern.compile("Finding\\.\\w+\\(\\s*(\\$\\w+|Question\\.\\w+)");
 
   static List<RuleText> in(RuleFile file) {
-    List<RuleText> rules = new ArrayList<>();
-    Matcher rule = RULE.matcher(file.text());
-    while (rule.find()) {
-      Matcher id = ID.matcher(rule.group(2));
-      rules.add(
-          new RuleText(
-              file.place(),
-              id.find() ? id.group(1) : "",
-              rule.group(1),
-              Premise.in(rule.group(3)),
-              rule.group(4)));
-    }
-    return rules;
+    return WrittenRule.in(file.text()).stream()
+        .map(
+            rule ->
+                new RuleText(
+                    file.place(), rule.id(), rule.name(), Premise.in(rule.when()), rule.then()))
+        .toList();
   }
 
   /** What the rule decides, in the words behind the slash of its name. */

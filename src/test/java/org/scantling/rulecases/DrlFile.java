@@ -4,24 +4,15 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.scantling.reasons.Phase;
+import org.scantling.rulebook.WrittenRule;
 
 /** One file of rules as it is written. */
 record DrlFile(Path path, String text, List<RuleText> rules) {
   private static final Path RULES = Path.of("rules");
-  private static final Pattern RULE =
-      Pattern.compile(
-          "^rule \"([^\"]*)\"\\s*\\n(.*?)^when\\n(.*?)^then\\n(.*?)^end",
-          Pattern.MULTILINE | Pattern.DOTALL);
-  private static final Pattern METADATA = Pattern.compile("@(\\w+)\\((\"[^\"]*\"|[^)]*)\\)");
 
   /** Every file of rules, sorted. */
   static List<DrlFile> all() {
@@ -45,24 +36,7 @@ record DrlFile(Path path, String text, List<RuleText> rules) {
   }
 
   static DrlFile parse(Path path, String text) {
-    List<RuleText> rules = new ArrayList<>();
-    Matcher found = RULE.matcher(text);
-    while (found.find()) {
-      rules.add(
-          new RuleText(found.group(1), metadata(found.group(2)), found.group(3), found.group(4)));
-    }
-    return new DrlFile(path, text, List.copyOf(rules));
-  }
-
-  private static Map<String, List<String>> metadata(String written) {
-    Map<String, List<String>> values = new LinkedHashMap<>();
-    Matcher found = METADATA.matcher(written);
-    while (found.find()) {
-      values
-          .computeIfAbsent(found.group(1), key -> new ArrayList<>())
-          .add(found.group(2).replace("\"", ""));
-    }
-    return values;
+    return new DrlFile(path, text, WrittenRule.in(text).stream().map(RuleText::new).toList());
   }
 
   /** The folder and the file, without its ending: the place people call it by. */

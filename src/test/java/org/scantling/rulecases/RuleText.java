@@ -4,29 +4,38 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.scantling.rulebook.WrittenRule;
 
-/**
- * One rule as it is written.
- *
- * @param name question and outcome
- * @param metadata every value that stands behind a key, in the order written
- */
-record RuleText(String name, Map<String, List<String>> metadata, String when, String then) {
-  private static final Pattern COMPARES = Pattern.compile("[<>]=?|\\bover\\(");
-  private static final Pattern STRING = Pattern.compile("\"[^\"]*\"");
-
+/** One rule as it is written, and what its habits are held against. */
+record RuleText(WrittenRule rule) {
   String id() {
-    return String.join("+", metadata.getOrDefault("id", List.of()));
+    return rule.id();
+  }
+
+  String name() {
+    return rule.name();
+  }
+
+  Map<String, List<String>> metadata() {
+    return rule.metadata();
+  }
+
+  String when() {
+    return rule.when();
+  }
+
+  String then() {
+    return rule.then();
   }
 
   /** True when a number decides whether the rule fires, so that there is a boundary to test. */
   boolean compares() {
-    return COMPARES.matcher(STRING.matcher(when).replaceAll("\"\"")).find();
+    return rule.compares();
   }
 
   /** Everything that runs. */
   String code() {
-    return when + "\n" + then;
+    return when() + "\n" + then();
   }
 
   /** The words that stand directly behind {@code FactType(id == }, for one type of fact. */
