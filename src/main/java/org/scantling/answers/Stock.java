@@ -16,8 +16,8 @@ import org.scantling.tables.SizeRow;
 import org.scantling.tables.Tables;
 
 /**
- * What the yard sells, by the option names the rules use: {@code 4x4}, or {@code 2-2x6} for a pair
- * of boards.
+ * The sizes that a market has, by the option names the rules use: {@code 4x4}, or {@code 2-2x6} for
+ * a pair of boards.
  */
 public final class Stock {
   private static final String PAIR = "2-";
@@ -56,7 +56,7 @@ public final class Stock {
     return option.startsWith(PAIR) ? option.substring(PAIR.length()) : option;
   }
 
-  /** True where this yard sells the size, for whatever role. */
+  /** True where the market has the size, for whatever role. */
   public boolean sells(String option) {
     return row(option).market().equals(market);
   }

@@ -13,6 +13,7 @@ import org.scantling.design.HeaderPiece;
 import org.scantling.design.Splice;
 import org.scantling.design.TopLine;
 import org.scantling.reasons.Candidate;
+import org.scantling.tables.Sold;
 
 /**
  * The ways in which a header can be pieced together: whole, or cut over posts into as few pieces as
@@ -48,7 +49,9 @@ public final class HeaderCuts {
     return here.canBeCut()
         ? here
         : new HeaderCuts(
-            top, context.tables().stockLengths(context.stock().row(size)).lengthsIn(), decided);
+            top,
+            Sold.anywhere(context.stock().row(size).id(), context.tables()).lengthsIn(),
+            decided);
   }
 
   /**

@@ -93,7 +93,7 @@ public final class Attribution {
     if (putBack.isEmpty()) {
       for (Answer before : changed) {
         Answers back = answers.with(before);
-        if (sold(before) && leavesWood(back)) {
+        if (graded(before) && leavesWood(back)) {
           boolean loads = before.question().phase() == Phase.CLIMATE;
           putBack.put(before.question(), loads ? loaded.apply(back) : back);
         }
@@ -103,7 +103,7 @@ public final class Attribution {
   }
 
   /** False for a size that the standard does not grade in this timber. */
-  private boolean sold(Answer before) {
+  private boolean graded(Answer before) {
     return !before.question().attribute().equals("size")
         || problem.context(answers).material(before.question(), before.option()).isPresent();
   }

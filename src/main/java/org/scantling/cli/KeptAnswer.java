@@ -77,7 +77,7 @@ final class KeptAnswer {
                         each.base().orElseThrow()));
   }
 
-  /** False for a size that this yard does not sell. */
+  /** False for a size that the market of the site does not have. */
   private boolean had(Question question, Outcome base) {
     return !(base instanceof Outcome.Word word) || options(question).contains(word.text());
   }

@@ -17,8 +17,8 @@ import org.scantling.reasons.StyleMatch;
 import org.scantling.tables.SizeRow;
 
 /**
- * The sizes a question may be answered with: what this yard sells for the role, and the proven size
- * where it is sold for any other, for what has stood is worth trying first.
+ * The sizes a question may be answered with: what the market has for the role, and the proven size
+ * where it has it for any other, for what has stood is worth trying first.
  */
 public final class Offer {
   private final Stock stock;

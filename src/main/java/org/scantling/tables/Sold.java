@@ -16,7 +16,7 @@ import java.util.function.BinaryOperator;
  */
 public final class Sold {
   /** A metric length written in inches is that much off its millimetre at most. */
-  private static final double HAIR_IN = 0.002;
+  static final double HAIR_IN = 0.002;
 
   private static final double SIXTY_FOURTHS = 64;
 
@@ -45,16 +45,22 @@ public final class Sold {
     return of(size, serving, tables);
   }
 
+  /** What its market has of it, whatever one yard lists. */
+  public static Sold anywhere(String size, Tables tables) {
+    List<Yard.Offer> offers = new ArrayList<>();
+    for (double lengthIn : tables.stockLengths(tables.size(size)).lengthsIn()) {
+      offers.add(new Yard.Offer(size, lengthIn, OptionalLong.empty()));
+    }
+    return new Sold(offers, false);
+  }
+
   private static Sold of(String size, List<Yard.Offer> serving, Tables tables) {
     List<Yard.Offer> listed = new ArrayList<>(oneOfEachLength(serving));
-    boolean byTheYard = !listed.isEmpty();
-    if (!byTheYard) {
-      for (double lengthIn : tables.stockLengths(tables.size(size)).lengthsIn()) {
-        listed.add(new Yard.Offer(size, lengthIn, OptionalLong.empty()));
-      }
+    if (listed.isEmpty()) {
+      return anywhere(size, tables);
     }
     listed.sort(Comparator.comparingDouble(Yard.Offer::lengthIn));
-    return new Sold(listed, byTheYard);
+    return new Sold(listed, true);
   }
 
   /** Of one length the offer whose line says most of it; of equals one with a price, the lowest. */
@@ -95,6 +101,11 @@ public final class Sold {
 
   /** The shortest that holds a length; empty where none does. */
   public Optional<Yard.Offer> holding(double lengthIn) {
-    return offers.stream().filter(each -> each.lengthIn() >= lengthIn - HAIR_IN).findFirst();
+    return offers.stream().filter(each -> holds(each.lengthIn(), lengthIn)).findFirst();
+  }
+
+  /** Whether a piece of some length comes out of a stick. */
+  static boolean holds(double stickIn, double lengthIn) {
+    return stickIn >= lengthIn - HAIR_IN;
   }
 }

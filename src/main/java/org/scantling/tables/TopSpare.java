@@ -10,9 +10,6 @@ import java.util.OptionalDouble;
  * @param leastIn left at least, where that lets the post come out of a shorter stick
  */
 public record TopSpare(double usualIn, double leastIn) {
-  /** A metric length written in inches is that much off its millimetre at most. */
-  private static final double HAIR_IN = 0.002;
-
   /**
    * The stick that is worth leaving less for; empty where the usual spare costs no longer one.
    *
@@ -24,7 +21,7 @@ public record TopSpare(double usualIn, double leastIn) {
     OptionalDouble least = holding(longestIn + leastIn, soldIn);
     boolean shorter =
         least.isPresent()
-            && (usual.isEmpty() || least.getAsDouble() < usual.getAsDouble() - HAIR_IN / 2);
+            && (usual.isEmpty() || least.getAsDouble() < usual.getAsDouble() - Sold.HAIR_IN / 2);
     return shorter ? least : OptionalDouble.empty();
   }
 
@@ -36,7 +33,7 @@ public record TopSpare(double usualIn, double leastIn) {
   private static OptionalDouble holding(double lengthIn, List<Double> soldIn) {
     return soldIn.stream()
         .mapToDouble(Double::doubleValue)
-        .filter(each -> each >= lengthIn - HAIR_IN)
+        .filter(each -> Sold.holds(each, lengthIn))
         .findFirst();
   }
 }
