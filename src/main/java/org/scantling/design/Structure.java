@@ -81,5 +81,10 @@ public record Structure(
    * @param backfill tamped-soil, gravel or concrete
    */
   public record Footings(
-      String kind, double depthIn, double diameterIn, int count, String backfill) {}
+      String kind, double depthIn, double diameterIn, int count, String backfill) {
+    /** A flat stone or pad lies under every post in the ground that no concrete holds. */
+    public boolean padded() {
+      return kind.equals(WayOfBuilding.EMBEDDED) && !backfill.equals(WayOfBuilding.CONCRETE);
+    }
+  }
 }

@@ -138,14 +138,13 @@ final class WhatToBuild {
   }
 
   private Block.Item footings(Footings footings) {
-    boolean filled = footings.backfill().equals(WayOfBuilding.CONCRETE);
     Map<String, String> blanks =
         Map.of(
             "count", Integer.toString(footings.count()),
             "depth", inches(footings.depthIn()),
             "width", inches(footings.diameterIn()),
             "fill", voice.option(Question.FOOTING_BACKFILL, footings.backfill()),
-            "bed", voice.say(voice.bed(filled)));
+            "bed", voice.say(voice.bed(footings)));
     return switch (footings.kind()) {
       case WayOfBuilding.EMBEDDED -> item("holes.lead", SAYINGS.say("holes", blanks));
       case WayOfBuilding.BRACKET -> item("piers.lead", SAYINGS.say("piers.bracket", blanks));

@@ -4,6 +4,7 @@ import org.scantling.design.Geometry;
 import org.scantling.design.Structure;
 import org.scantling.design.TopLine;
 import org.scantling.design.WayOfBuilding;
+import org.scantling.tables.PostBed;
 
 /** What is dug, what goes into the holes and what is left over, in cubic feet. */
 final class Holes {
@@ -25,14 +26,17 @@ final class Holes {
     return !built.inTheGround() || footings.backfill().equals(WayOfBuilding.CONCRETE);
   }
 
-  /** A flat stone or pad lies under every post that no concrete holds. */
   boolean padded() {
-    return built.inTheGround() && !footings.backfill().equals(WayOfBuilding.CONCRETE);
+    return footings.padded();
   }
 
   /** Gravel and pad under the foot. */
   double bedIn() {
-    return built.shop("footing.gravel-bed") + (padded() ? built.shop("footing.pad-thickness") : 0);
+    return bed().depthIn();
+  }
+
+  private PostBed bed() {
+    return PostBed.of(built::shop, padded());
   }
 
   /** How deep a hole is dug below its own ground. */
@@ -80,7 +84,7 @@ final class Holes {
   }
 
   double gravelCuFt() {
-    double bed = overPosts(post -> built.shop("footing.gravel-bed"), areaIn2());
+    double bed = overPosts(post -> bed().gravelIn(), areaIn2());
     boolean filled = built.inTheGround() && footings.backfill().equals(WayOfBuilding.GRAVEL);
     return bed + (filled ? overPosts(this::filledIn, roundPostIn2()) : 0);
   }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.scantling.design.Structure;
 import org.scantling.quantity.Length;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.MeasureText;
@@ -26,7 +27,9 @@ import org.scantling.tables.CalculationRow;
 import org.scantling.tables.CheckNature;
 import org.scantling.tables.CheckRow;
 import org.scantling.tables.JointRow;
+import org.scantling.tables.PostBed;
 import org.scantling.tables.SizeRow;
+import org.scantling.tables.Sold;
 import org.scantling.tables.SymbolRow;
 import org.scantling.tables.TimberUse;
 
@@ -239,7 +242,7 @@ public final class Voice {
 
   /** The longest piece of a size that its market sells, whatever this yard has. */
   public Measure longestAnywhere(String size) {
-    return Measure.inches(words.tables().stockLengths(words.tables().size(size)).longestIn());
+    return Measure.inches(Sold.anywhere(size, words.tables()).longestIn());
   }
 
   /** That nothing longer is sold. */
@@ -254,10 +257,9 @@ public final class Voice {
     return SAYINGS.say("longest", "size", size, "longest", say(longestAnywhere(size)));
   }
 
-  /** What is dug below a post for gravel, and for the pad on it where no concrete holds it. */
-  public Measure bed(boolean concrete) {
-    double gravelIn = allowanceIn("footing.gravel-bed");
-    return Measure.inches(concrete ? gravelIn : gravelIn + allowanceIn("footing.pad-thickness"));
+  /** What is dug below a post for gravel, and for the pad on it where there is one. */
+  public Measure bed(Structure.Footings footings) {
+    return Measure.inches(PostBed.of(this::allowanceIn, footings.padded()).depthIn());
   }
 
   /** As the lists have it. */
