@@ -5,6 +5,7 @@ import static org.scantling.reasons.Question.*;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import org.scantling.design.TopLine;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.reasons.Answer;
 import org.scantling.reasons.Phase;
@@ -79,7 +80,7 @@ public final class Fixed {
     Optional<Answer> fixed = Optional.ofNullable(answers.get(question));
     boolean stepped = soFar.has(TOP_LINE) && soFar.option(TOP_LINE).equals(WayOfBuilding.STEPPED);
     return question == HEADROOM && stepped
-        ? fixed.map(full -> Answer.number(HEADROOM, full.number() - fallIn))
+        ? fixed.map(full -> Answer.number(HEADROOM, TopLine.underStepsIn(full.number(), fallIn)))
         : fixed;
   }
 }

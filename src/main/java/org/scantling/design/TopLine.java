@@ -45,7 +45,12 @@ public record TopLine(Geometry geometry, String kind, double slopeRatio, double 
    * Free height where it is least: a stepped top is a step higher above the lower post of a bay.
    */
   public double headroomIn() {
-    return geometry.headroomIn() - Math.abs(stepIn());
+    return underStepsIn(geometry.headroomIn(), stepIn());
+  }
+
+  /** What steps leave of the headroom that a level top would have. */
+  public static double underStepsIn(double levelIn, double stepIn) {
+    return levelIn - Math.abs(stepIn);
   }
 
   public int posts() {
