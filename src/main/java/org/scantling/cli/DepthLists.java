@@ -3,6 +3,7 @@ package org.scantling.cli;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.scantling.tables.Market;
 import org.scantling.tables.Tables;
 import org.scantling.tables.WrittenSize;
 import picocli.CommandLine.Option;
@@ -45,7 +46,7 @@ final class DepthLists {
                             tables
                                 .sizes()
                                 .find(size)
-                                .filter(row -> row.market().equals("metric"))
+                                .filter(row -> Market.isMetric(row.market()))
                                 .isPresent()))
         .isPresent();
   }

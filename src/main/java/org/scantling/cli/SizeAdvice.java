@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.sayings.Listed;
 import org.scantling.spans.Role;
+import org.scantling.tables.Market;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.Tables;
 
@@ -34,7 +35,7 @@ final class SizeAdvice {
   }
 
   static String market(UnitSystem units) {
-    return units == UnitSystem.METRIC ? "metric" : "north-america";
+    return units == UnitSystem.METRIC ? Market.METRIC : Market.NORTH_AMERICA;
   }
 
   /** The next smaller and the next wider of the same thickness. */

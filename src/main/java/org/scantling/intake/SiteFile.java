@@ -2,6 +2,7 @@ package org.scantling.intake;
 
 import java.util.List;
 import org.scantling.design.WayOfBuilding;
+import org.scantling.tables.Market;
 
 /** The keys of a site file. Key names are the component names with hyphens. */
 record SiteFile(
@@ -45,7 +46,7 @@ record SiteFile(
       @Entry(kind = EntryKind.WORD, table = TableWords.GRADES) String grade,
       @Entry(
               kind = EntryKind.WORD,
-              words = {"north-america", "metric"})
+              words = {Market.NORTH_AMERICA, Market.METRIC})
           String market,
       @Entry(exception = true) MaterialsFile.Role posts,
       @Entry(exception = true) MaterialsFile.Role headers,

@@ -10,19 +10,21 @@ import org.scantling.design.WayOfBuilding;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Question;
+import org.scantling.tables.Market;
+import org.scantling.tables.Tables;
 import org.scantling.words.DepthWords;
 import org.scantling.words.Voice;
 
 /** Everything that a table of hole depths rests on, in words. */
 final class DepthAssumed {
-  private static final String METRIC = "metric";
-
   private final DepthTable table;
   private final BaseDesign design;
   private final Voice voice;
   private final DepthWords words;
+  private final Tables tables;
 
-  DepthAssumed(DepthTable table, Voice voice, DepthWords words) {
+  DepthAssumed(DepthTable table, Voice voice, DepthWords words, Tables tables) {
+    this.tables = tables;
     this.table = table;
     this.design = table.request().designs().get(0);
     this.voice = voice;
@@ -50,8 +52,8 @@ final class DepthAssumed {
 
   /** Depths are rounded as the timber is sold: by the inch, or by metric steps. */
   private String step() {
-    boolean metric = table.request().site().materials().market().filter(METRIC::equals).isPresent();
-    return metric ? "step.metric" : "step.imperial";
+    String market = Market.of(table.request().site().materials().market(), tables);
+    return Market.isMetric(market) ? "step.metric" : "step.imperial";
   }
 
   private Map<String, String> place() {

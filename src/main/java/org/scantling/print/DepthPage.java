@@ -26,6 +26,7 @@ public final class DepthPage {
   private final Voice voice;
   private final DepthWords words;
   private final DepthHere here;
+  private final DepthAssumed assumed;
   private final Map<String, DepthRow> governing = new LinkedHashMap<>();
 
   private DepthPage(DepthTable table, Words words, UnitSystem units) {
@@ -34,6 +35,7 @@ public final class DepthPage {
     this.voice = words.voice(Reader.BUILDER, units);
     this.words = DepthWords.read(units);
     this.here = new DepthHere(table, words.tables(), voice, this.words);
+    this.assumed = new DepthAssumed(table, voice, this.words, words.tables());
     table.rows().forEach(row -> governing.putIfAbsent(word(row), row));
   }
 
@@ -45,7 +47,7 @@ public final class DepthPage {
     Page page = new Page();
     page.title(here.title());
     table.here().ifPresent(each -> here.write(page, each));
-    page.heading(words.say("assumed")).items(new DepthAssumed(table, voice, words).items());
+    page.heading(words.say("assumed")).items(assumed.items());
     request.stands().stream()
         .filter(each -> !table.rows().isEmpty())
         .forEach(each -> add(page, each));

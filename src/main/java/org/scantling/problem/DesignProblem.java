@@ -29,6 +29,7 @@ import org.scantling.reasons.RoleTimber;
 import org.scantling.reasons.ServiceRecord;
 import org.scantling.reasons.TimberRole;
 import org.scantling.reasons.TrackRecord;
+import org.scantling.tables.Market;
 import org.scantling.tables.Tables;
 import org.scantling.tables.VineRow;
 import org.scantling.tables.Yard;
@@ -93,7 +94,7 @@ public final class DesignProblem {
     this.site = site;
     this.tables = tables;
     this.overrides = overrides;
-    this.market = site.materials().market().orElse(tables.defaults().row("market").word());
+    this.market = Market.of(site.materials().market(), tables);
     this.stock = new Stock(tables, market);
     this.base = record(site.base());
     this.offer = new Offer(stock, madeOf(base.facts(), tables));
@@ -411,9 +412,9 @@ public final class DesignProblem {
     return facts;
   }
 
-  /** True where the yard sells metric sizes. */
+  /** True where the timber comes in metric sizes. */
   public boolean metric() {
-    return market.equals("metric");
+    return Market.isMetric(market);
   }
 
   public boolean railed() {

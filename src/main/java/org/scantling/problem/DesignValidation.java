@@ -19,6 +19,7 @@ import org.scantling.reasons.Answer;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.TimberRole;
 import org.scantling.sayings.Sayings;
+import org.scantling.tables.Market;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.Tables;
 
@@ -38,15 +39,9 @@ public final class DesignValidation {
   }
 
   public static List<ValidationError> of(BaseDesign design, Site site, Tables tables) {
-    String market = site.materials().market().orElse(tables.defaults().row("market").word());
-    Stock stock = new Stock(tables, market);
+    Stock stock = new Stock(tables, Market.of(site.materials().market(), tables));
     DesignValidation validation = new DesignValidation(design, stock);
-    double marginIn = tables.thumb("crossbeam.end-margin").amount();
-    validation.crossbeams(new BaseRecord(design, stock, marginIn).geometry());
-    validation.atPosts();
-    validation.square();
-    validation.plan();
-    validation.notches();
+    validation.room(tables);
     validation.sinks(tables);
     validation.sides();
     validation.timber(stated(design, site, tables));
@@ -83,16 +78,21 @@ public final class DesignValidation {
 
   /** What of a base cannot be put together, whatever timber the site has. */
   static List<ValidationError> ofBase(BaseDesign base, Tables tables) {
-    Stock stock = new Stock(tables, tables.defaults().row("market").word());
+    Stock stock = new Stock(tables, Market.of(Optional.empty(), tables));
     DesignValidation validation = new DesignValidation(base, stock);
-    double marginIn = tables.thumb("crossbeam.end-margin").amount();
-    validation.crossbeams(new BaseRecord(base, stock, marginIn).geometry());
-    validation.atPosts();
-    validation.square();
-    validation.plan();
-    validation.notches();
+    validation.room(tables);
     validation.sides();
     return validation.found;
+  }
+
+  /** Whether posts and beams find room beside and in each other, whatever they are made of. */
+  private void room(Tables tables) {
+    double marginIn = tables.thumb("crossbeam.end-margin").amount();
+    crossbeams(new BaseRecord(design, stock, marginIn).geometry());
+    atPosts();
+    square();
+    plan();
+    notches();
   }
 
   private void plan() {

@@ -1,6 +1,7 @@
 package org.scantling.shop;
 
 import org.scantling.quantity.Length;
+import org.scantling.tables.Market;
 
 /** How finely lengths are marked: sixteenths of an inch, or millimetres. */
 enum Tape {
@@ -17,7 +18,7 @@ enum Tape {
   }
 
   static Tape of(String market) {
-    return market.equals("metric") ? MILLIMETRES : SIXTEENTHS;
+    return Market.isMetric(market) ? MILLIMETRES : SIXTEENTHS;
   }
 
   double tickIn() {

@@ -15,7 +15,6 @@ import java.util.regex.Pattern;
  */
 final class MetricSize {
   private static final String MARKET = "market";
-  private static final String METRIC = "metric";
   private static final Pattern NAME = Pattern.compile("(\\d{2,3})x(\\d{2,3})");
   private static final Pattern UNIT = Pattern.compile(".*[mc]m");
   private static final double HAIR_IN = 1e-3;
@@ -38,13 +37,13 @@ final class MetricSize {
 
   private static boolean metric(Row row) {
     String market = row.optional(MARKET);
-    return market.equals(METRIC)
+    return market.equals(Market.METRIC)
         || (market.isEmpty() && UNIT.matcher(row.optional("thickness_in")).matches());
   }
 
   private static Row measured(Row row) {
     Map<String, String> blanks = new LinkedHashMap<>();
-    blanks.put(MARKET, METRIC);
+    blanks.put(MARKET, Market.METRIC);
     Matcher name = NAME.matcher(row.text("id"));
     if (name.matches()) {
       blanks.put("thickness_in", name.group(1) + " mm");
@@ -56,7 +55,7 @@ final class MetricSize {
   private Row like(Row row) {
     Optional<Row> nearest =
         others.stream()
-            .filter(other -> other.optional(MARKET).equals(METRIC))
+            .filter(other -> other.optional(MARKET).equals(Market.METRIC))
             .filter(other -> square(other) == square(row))
             .min(
                 Comparator.<Row>comparingLong(other -> Math.round(apart(other, row) / HAIR_IN))

@@ -53,7 +53,7 @@ public record SizeRow(
     }
     return new SizeRow(
         row.text("id"),
-        row.oneOf("market", "north-america", "metric"),
+        row.oneOf("market", Market.NORTH_AMERICA, Market.METRIC),
         MemberClass.read(row),
         row.positive("thickness_in"),
         row.positive("width_in"),

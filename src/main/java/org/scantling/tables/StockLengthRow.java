@@ -42,7 +42,7 @@ public record StockLengthRow(
     }
     return new StockLengthRow(
         row.text("id"),
-        row.oneOf("market", "north-america", "metric"),
+        row.oneOf("market", Market.NORTH_AMERICA, Market.METRIC),
         row.text("stock_family"),
         lengthsIn,
         row.source(),
