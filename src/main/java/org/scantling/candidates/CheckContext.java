@@ -392,12 +392,7 @@ public final class CheckContext {
         .find(HEADER_JOINT)
         .map(joint -> tables.joints().row(joint.option()))
         .filter(joint -> joint.fits(style))
-        .or(
-            () ->
-                tables.joints().rows().stream()
-                    .filter(joint -> joint.question() == HEADER_JOINT)
-                    .filter(joint -> joint.usual() && joint.fits(style))
-                    .findFirst());
+        .or(() -> tables.usualJoint(HEADER_JOINT, style));
   }
 
   public PostChecks posts() {

@@ -25,7 +25,6 @@ final class RowLinks {
           "housed",
           "screw");
   private static final List<String> THREADED = List.of("lagged", "toe-screwed", "housed");
-  private static final List<String> MARKETS = List.of("north-america", "metric");
   private static final List<String> SERVED =
       List.of("post", "header", "board", "crossbeam", "rail", "brace");
 
@@ -117,12 +116,11 @@ final class RowLinks {
   }
 
   private void usual(Question question, String style) {
-    List<JointRow> ways =
+    boolean any =
         tables.joints().rows().stream()
-            .filter(each -> each.question() == question && each.fits(style))
-            .toList();
+            .anyMatch(each -> each.question() == question && each.fits(style));
     // A joint that one way of laying headers does not have has no usual way there.
-    if (!ways.isEmpty() && ways.stream().noneMatch(JointRow::usual)) {
+    if (any && tables.usualJoint(question, style).isEmpty()) {
       throw lines.refuse(
           TableFile.JOINTS,
           "usual",
@@ -210,7 +208,7 @@ final class RowLinks {
             TableFile.SIZES, size.id(), "roles", "post", RefusalWords.say("sizes.square"));
       }
     }
-    for (String market : MARKETS) {
+    for (String market : Market.ALL) {
       for (String role : SERVED) {
         if (tables.sizes(role, market).isEmpty()) {
           throw lines.refuse(
@@ -230,7 +228,7 @@ final class RowLinks {
     word("species", texts(DesignValueRow::species));
     word("grade", texts(DesignValueRow::grade));
     ranked(texts(DesignValueRow::grade));
-    word("market", MARKETS);
+    word("market", Market.ALL);
     word("backfill", List.of("tamped-soil", "gravel", "concrete"));
     word(
         "blocking.joint",
@@ -242,7 +240,7 @@ final class RowLinks {
     word("brace.temporary-screw", ids(tables.fasteners(), each -> each.type().equals("screw")));
     // A word that every market has its own for is matched like a base's size.
     word("brace", ids(tables.sizes(), each -> each.serves("brace")));
-    for (String market : MARKETS) {
+    for (String market : Market.ALL) {
       word("picket." + market, ids(tables.sizes(), each -> each.market().equals(market)));
       word("brace.temporary." + market, ids(tables.sizes(), each -> each.market().equals(market)));
     }

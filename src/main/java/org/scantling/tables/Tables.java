@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.scantling.reasons.Question;
 
 /**
  * All the numbers of the trade, each read when it is first asked for; safe to share between
@@ -115,6 +116,16 @@ public final class Tables {
   /** What holds each joint. */
   public Table<JointRow> joints() {
     return table(TableFile.JOINTS, JointRow.class);
+  }
+
+  /**
+   * What usually holds a joint beside headers of that style; empty where they have no such joint.
+   */
+  public Optional<JointRow> usualJoint(Question question, String headerStyle) {
+    return joints().rows().stream()
+        .filter(each -> each.question() == question)
+        .filter(each -> each.usual() && each.fits(headerStyle))
+        .findFirst();
   }
 
   /** What people must be told, and when. */
