@@ -48,8 +48,8 @@ final class CheckCommand implements Callable<Integer> {
     Words words = Words.load(workplace.tables());
     PrintOptions how = options.printing(site);
     return switch (format) {
-      case TEXT -> ReviewText.of(review, words, how);
-      case MARKDOWN -> ReviewMarkdown.of(review, words, how);
+      case TEXT -> ReviewText.of(review, words, how) + ChosenBase.text(site, words, how);
+      case MARKDOWN -> ReviewMarkdown.of(review, words, how) + ChosenBase.markdown(site, words);
       case JSON -> ReviewJson.of(review, words);
     };
   }

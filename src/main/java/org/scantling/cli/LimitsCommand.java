@@ -4,6 +4,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.scantling.intake.Intake;
+import org.scantling.print.PrintOptions;
 import org.scantling.print.ThresholdJson;
 import org.scantling.print.ThresholdMarkdown;
 import org.scantling.print.ThresholdText;
@@ -59,10 +60,13 @@ final class LimitsCommand implements Callable<Integer> {
   }
 
   private String written(Thresholds thresholds, Words words, Intake intake) {
+    PrintOptions how = options.printing(intake);
+    boolean about = subject != null;
     return switch (format) {
-      case TEXT -> ThresholdText.of(thresholds, words, subject != null, options.printing(intake));
+      case TEXT ->
+          ThresholdText.of(thresholds, words, about, how) + ChosenBase.text(intake, words, how);
       case MARKDOWN ->
-          ThresholdMarkdown.of(thresholds, words, subject != null, options.printing(intake));
+          ThresholdMarkdown.of(thresholds, words, about, how) + ChosenBase.markdown(intake, words);
       case JSON -> ThresholdJson.of(thresholds, words);
     };
   }

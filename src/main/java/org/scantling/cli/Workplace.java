@@ -11,6 +11,7 @@ import org.scantling.design.BaseDesign;
 import org.scantling.design.Site;
 import org.scantling.design.ValidationError;
 import org.scantling.engine.Engine;
+import org.scantling.engine.NamedBase;
 import org.scantling.intake.DesignIntake;
 import org.scantling.intake.DesignReader;
 import org.scantling.intake.Intake;
@@ -19,6 +20,7 @@ import org.scantling.intake.SiteReader;
 import org.scantling.intake.SourceText;
 import org.scantling.intake.Vocabulary;
 import org.scantling.problem.Buildable;
+import org.scantling.reasons.BaseChoice;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Review;
@@ -60,33 +62,51 @@ final class Workplace {
     return read(options.site(), options.settings());
   }
 
+  /** Over the base that is taken, where the site file names several. */
   Intake read(Path site, List<Setting> settings) {
     CompiledRules.begin();
     SiteReader reader =
         new SiteReader(Vocabulary.of(tables))
             .refusing(base -> Buildable.validationErrors(base, tables));
-    return StandardInput.isMeant(site)
-        ? reader.read(standardInput.text(), settings)
-        : reader.read(site, settings);
+    return chosen(
+        StandardInput.isMeant(site)
+            ? reader.readEach(standardInput.text(), settings)
+            : reader.readEach(site, settings));
+  }
+
+  private Intake chosen(List<Intake> overEachBase) {
+    if (overEachBase.size() == 1) {
+      return overEachBase.get(0);
+    }
+    BaseChoice choice =
+        engine()
+            .choose(
+                overEachBase.stream()
+                    .map(each -> new NamedBase(each.baseFile(), each.site(), each.defaulted()))
+                    .toList());
+    return overEachBase.get(choice.place()).chosen(choice);
   }
 
   /** The same of a site whose text is in memory. */
   Intake read(SourceText site) {
     CompiledRules.begin();
-    return new SiteReader(Vocabulary.of(tables))
-        .refusing(base -> Buildable.validationErrors(base, tables))
-        .read(site, List.of());
+    return chosen(
+        new SiteReader(Vocabulary.of(tables))
+            .refusing(base -> Buildable.validationErrors(base, tables))
+            .readEach(site, List.of()));
   }
 
   Proposal propose(Intake intake) {
-    return engine.get().propose(intake.site(), intake.defaulted());
+    return propose(intake, Optional.empty());
   }
 
   /** The same, for timber from that yard where there is one. */
   Proposal propose(Intake intake, Optional<Yard> yard) {
-    return yard.map(each -> engine.get().buyingFrom(each))
-        .orElseGet(engine)
-        .propose(intake.site(), intake.defaulted());
+    Proposal proposal =
+        yard.map(each -> engine.get().buyingFrom(each))
+            .orElseGet(engine)
+            .propose(intake.site(), intake.defaulted());
+    return intake.choice().map(proposal::choosing).orElse(proposal);
   }
 
   /** A design whose text is in memory, and which can be put together. */

@@ -8,6 +8,7 @@ import java.util.function.Predicate;
 import java.util.function.Supplier;
 import org.scantling.answers.ResultCache;
 import org.scantling.concurrent.BackgroundTask;
+import org.scantling.concurrent.Cores;
 import org.scantling.concurrent.Lazy;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.Site;
@@ -17,6 +18,7 @@ import org.scantling.problem.DesignProblem;
 import org.scantling.problem.DesignValidation;
 import org.scantling.problem.Detail;
 import org.scantling.problem.OwnPlace;
+import org.scantling.reasons.BaseChoice;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.ProvenCheck;
 import org.scantling.reasons.Question;
@@ -107,6 +109,24 @@ public final class Engine {
             : plain;
     WaysOut.Found found = new WaysOut(settling, tables).of(problem, detail);
     return told(found.problem(), found.pass(), assumptions, detail).proposal();
+  }
+
+  /**
+   * Which of several bases a site starts from: the whole structure is answered over each, and the
+   * rules say which gives way.
+   *
+   * @param bases two or more, in the order of the site file
+   */
+  public BaseChoice choose(List<NamedBase> bases) {
+    List<Proposal> proposals =
+        Cores.map(
+            bases,
+            each ->
+                answer(
+                    each.site(),
+                    each.assumptions(),
+                    new ResultCache(ResultCache.Retention.ONE_RUN)));
+    return new BaseChooser(rules, allowed, tables).choose(bases, proposals);
   }
 
   /**

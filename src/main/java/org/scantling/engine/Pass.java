@@ -80,7 +80,7 @@ final class Pass {
   /** Answers every question, as far as there are answers. */
   void run() {
     for (Phase phase : Phase.values()) {
-      if (phase != Phase.CAUTIONS && broken().isEmpty()) {
+      if (phase.answers() && broken().isEmpty()) {
         run(phase);
       }
     }

@@ -14,7 +14,6 @@ import java.util.stream.Stream;
  */
 final class BaseFinder {
   private static final int MOST_NEIGHBOURS = 1000;
-  private static final String FIELD = "base";
   private static final String HOME = "~";
 
   private final SourceText site;
@@ -35,35 +34,42 @@ final class BaseFinder {
   /** A base file as found, and the name by which problems call it. */
   record Found(Path file, String name) {}
 
-  Optional<Found> find(String written, Origin origin) {
+  /**
+   * @param field the key, with its place where it holds a list
+   * @param written the path as the site file has it
+   */
+  Optional<Found> find(String field, String written, Origin origin) {
     if (written.startsWith(HOME) || written.contains("\\")) {
-      return refused(origin, written, ProblemPhrases.say("accepted.base-path", "home", HOME), "");
+      return refused(field, origin, written, ProblemPhrases.say("accepted.base-path", "home", HOME), "");
     }
     try {
       Path file = site.folder().toAbsolutePath().resolve(written).normalize();
       return root.map(file::startsWith).orElse(true)
-          ? existing(file, written, origin)
-          : refused(origin, found("found.base-outside", written), inside(), "");
+          ? existing(field, file, written, origin)
+          : refused(field, origin, found("found.base-outside", written), inside(), "");
     } catch (InvalidPathException unusable) {
-      return refused(origin, written, ProblemPhrases.say("accepted.system-path"), "");
+      return refused(field, origin, written, ProblemPhrases.say("accepted.system-path"), "");
     }
   }
 
-  private Optional<Found> existing(Path file, String written, Origin origin) {
+  private Optional<Found> existing(
+      String field, Path file, String written, Origin origin) {
     if (!Files.isRegularFile(file)) {
       String found = Files.exists(file) ? "found.base-folder" : "found.base-nowhere";
       return refused(
+          field,
           origin,
           found(found, written),
           ProblemPhrases.say("accepted.base"),
           NearMiss.advice(written, besides(file, written)));
     }
     if (!insideRoot(file)) {
-      return refused(origin, found("found.base-link", written), inside(), "");
+      return refused(field, origin, found("found.base-link", written), inside(), "");
     }
     String name = shownName(written);
     if (site.name().equals(name)) {
       return refused(
+          field,
           origin,
           found("found.base-itself", written),
           ProblemPhrases.say("accepted.base-other"),
@@ -72,9 +78,10 @@ final class BaseFinder {
     return Optional.of(new Found(file, name));
   }
 
-  private Optional<Found> refused(Origin origin, String found, String accepted, String advice) {
+  private Optional<Found> refused(
+      String field, Origin origin, String found, String accepted, String advice) {
     problems.add(
-        origin.problem(FIELD, ProblemPhrases.shortened(found), accepted).withAdvice(advice));
+        origin.problem(field, ProblemPhrases.shortened(found), accepted).withAdvice(advice));
     return Optional.empty();
   }
 

@@ -7,6 +7,7 @@ import org.scantling.quantity.QuantityKind;
 /** How the single value of a field is written. */
 enum EntryKind {
   TEXT,
+  PATHS,
   WORD,
   LENGTH(QuantityKind.LENGTH),
   LOAD(QuantityKind.LOAD),

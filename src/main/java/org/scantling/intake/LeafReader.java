@@ -47,7 +47,7 @@ final class LeafReader {
       return;
     }
     switch (key.entry().kind()) {
-      case TEXT -> text(value, path);
+      case TEXT, PATHS -> text(value, path);
       case WORD -> word(key, value, path);
       case COUNT, BAYS, YEAR -> whole(key, value, path);
       case DATE -> date(key, value, path);

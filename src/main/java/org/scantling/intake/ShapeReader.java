@@ -15,6 +15,9 @@ final class ShapeReader {
   /** Of bays told one by one; equal bays may be as many as they like. */
   private static final int MOST_BAYS = 16;
 
+  /** Of files, each of which is worked through from end to end. */
+  private static final int MOST_PATHS = 6;
+
   private static final Pattern GLUED = Pattern.compile("([a-z-]+)[:=].*");
 
   private final Problems problems;
@@ -114,6 +117,8 @@ final class ShapeReader {
         key.entry().kind() == EntryKind.BAYS ? ListedBays.each(node) : Optional.empty();
     if (listed.isPresent()) {
       bays(listed.get(), path);
+    } else if (key.entry().kind() == EntryKind.PATHS && node instanceof Node.Items paths) {
+      paths(key, paths, path);
     } else if (!key.list()) {
       single(key, node, path);
     } else if (entries(node) instanceof Node.Items list && list.items().size() <= MOST_ITEMS) {
@@ -141,6 +146,26 @@ final class ShapeReader {
     readings.putSize(path, count);
     for (int bay = 0; bay < count; bay++) {
       leaves.bay(each.items().get(bay), path + "[" + bay + "]");
+    }
+  }
+
+  /** Files by the path of each; each is tried, so there are few. */
+  private void paths(ShapeKeys.Key key, Node.Items each, String path) {
+    int count = each.items().size();
+    if (count == 0 || count > MOST_PATHS) {
+      problems.add(
+          each.origin()
+              .problem(
+                  path,
+                  count == 0
+                      ? each.words()
+                      : ProblemPhrases.say("found.listed-paths", "count", String.valueOf(count)),
+                  ProblemPhrases.say("accepted.listed-paths", "most", String.valueOf(MOST_PATHS))));
+      return;
+    }
+    readings.putSize(path, count);
+    for (int place = 0; place < count; place++) {
+      leaves.read(key, each.items().get(place), path + "[" + place + "]");
     }
   }
 

@@ -7,7 +7,7 @@ import org.scantling.tables.Market;
 /** The keys of a site file. Key names are the component names with hyphens. */
 record SiteFile(
     @Entry(required = true) String title,
-    @Entry(required = true) String base,
+    @Entry(kind = EntryKind.PATHS, required = true) String base,
     @Entry(required = true) Place site,
     @Entry(required = true) Walk walkway,
     @Entry List<Plant> planting,

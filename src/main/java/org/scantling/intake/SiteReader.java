@@ -11,11 +11,10 @@ import org.scantling.design.BaseDesign;
 import org.scantling.design.ValidationError;
 
 /**
- * Reads a site file and the base design it names.
+ * Reads a site file and the base designs it names.
  *
- * <p>All problems of both files are reported together. The base design is looked up from the site
- * file and may not lie outside the site file's folder, or outside the folder given to {@link
- * #within}.
+ * <p>All problems of all these files are reported together. A base design is looked up from the
+ * site file on and may not lie outside the folder given to {@link #within}.
  */
 public final class SiteReader {
   private static final String PLANTING = "planting";
@@ -55,26 +54,38 @@ public final class SiteReader {
   }
 
   /**
-   * Reads a site file with some of its values overridden.
+   * Reads a site file with some of its values overridden; where it names several bases, over the
+   * first of them.
    *
    * @param file a YAML or JSON file
    * @param settings values that replace those of the file, in this order
    * @return the site and what the files left out
-   * @throws IntakeException with all problems of the site file, the settings and the base file
+   * @throws IntakeException with all problems of the site file, the settings and the base files
    */
   public Intake read(Path file, List<Setting> settings) {
-    return read(SourceFile.read(file, file.toString(), new Problems()), settings);
+    return readEach(file, settings).get(0);
   }
 
   /**
-   * Reads a site from a text that is in memory already, such as one line of a batch.
+   * Reads a site from a text that is in memory already, such as one line of a batch; where it names
+   * several bases, over the first of them.
    *
-   * @param source the text, the name that problems show, and the folder to look up the base from
+   * @param source the text, the name that problems show, and the folder to look up the bases from
    * @param settings values that replace those of the text, in this order
    * @return the site and what was left out
-   * @throws IntakeException with all problems of the text, the settings and the base file
+   * @throws IntakeException with all problems of the text, the settings and the base files
    */
   public Intake read(SourceText source, List<Setting> settings) {
+    return readEach(source, settings).get(0);
+  }
+
+  /** The same site over each of the bases that its file names, in their order. */
+  public List<Intake> readEach(Path file, List<Setting> settings) {
+    return readEach(SourceFile.read(file, file.toString(), new Problems()), settings);
+  }
+
+  /** The same of a text that is in memory already. */
+  public List<Intake> readEach(SourceText source, List<Setting> settings) {
     Problems problems = new Problems();
     ShapeReader shapes = new ShapeReader(vocabulary, problems);
     Node.Group written =
@@ -87,21 +98,20 @@ public final class SiteReader {
     ClimateRule.check(file, said, problems);
     ListedBays.OF_SITE.check(file, said, problems);
     StretchRule.check(file, said, problems);
-    Optional<DesignIntake> base = base(source, file, said, problems);
-    base.ifPresent(read -> RecordRule.check(file, said, read.design(), problems));
+    List<NamedBases.Read> bases = bases(source, file, said, problems);
+    bases.forEach(each -> RecordRule.check(file, said, each.intake().design(), problems));
     problems.throwIfAny();
-    return intake(said, base.orElseThrow());
+    return bases.stream().map(each -> intake(said, each)).toList();
   }
 
-  private Optional<DesignIntake> base(
+  private List<NamedBases.Read> bases(
       SourceText source, Node.Group file, Readings said, Problems problems) {
-    BaseFinder finder = new BaseFinder(source, root, problems);
-    return said.maybeWord("base")
-        .flatMap(written -> finder.find(written, file.originOf("base")))
-        .flatMap(
-            found ->
-                new DesignReader(vocabulary)
-                    .read(found.file(), found.name(), validationErrors, problems));
+    DesignReader reader = new DesignReader(vocabulary);
+    return new NamedBases(new BaseFinder(source, root, problems), problems)
+        .read(
+            file,
+            said,
+            found -> reader.read(found.file(), found.name(), validationErrors, problems));
   }
 
   /** What is said in another way is not left out, and the other way is none that was left out. */
@@ -115,7 +125,8 @@ public final class SiteReader {
     defaulted.removeAll(List.of(HOURLY_PRESSURE, SNOW_AND_RAIN));
   }
 
-  private static Intake intake(Readings said, DesignIntake base) {
+  private static Intake intake(Readings said, NamedBases.Read named) {
+    DesignIntake base = named.intake();
     List<String> defaulted = new ArrayList<>(said.absent());
     if (said.size(PLANTING) == 0 && !defaulted.contains(PLANTING)) {
       // An empty list names no climber either.
@@ -125,6 +136,11 @@ public final class SiteReader {
     base.defaulted().forEach(path -> defaulted.add("base." + path));
     SortedMap<String, String> originals = new TreeMap<>(said.originals());
     base.originalText().forEach((path, text) -> originals.put("base." + path, text));
-    return new Intake(new SiteAssembly(said, base.design()).site(), defaulted, originals);
+    return new Intake(
+        new SiteAssembly(said, base.design()).site(),
+        defaulted,
+        originals,
+        named.written(),
+        Optional.empty());
   }
 }

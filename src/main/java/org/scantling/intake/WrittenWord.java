@@ -24,7 +24,7 @@ final class WrittenWord {
     String plain = answer.strip();
     boolean bare =
         switch (kind) {
-          case TEXT -> !PLAIN.needToQuoteValue(plain) || PATH.matcher(plain).matches();
+          case TEXT, PATHS -> !PLAIN.needToQuoteValue(plain) || PATH.matcher(plain).matches();
           case WORD -> !PLAIN.needToQuoteValue(plain) || plain.equals("yes") || plain.equals("no");
           case COUNT, BAYS, YEAR -> WHOLE.matcher(plain).matches();
           case DATE -> true;

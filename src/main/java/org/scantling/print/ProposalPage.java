@@ -16,6 +16,7 @@ final class ProposalPage {
     if (proposal.result() instanceof Result.Proposed done) {
       List<Compared> lines = new Comparison(told).lines();
       new Opening(told).write(page, done.structure(), lines);
+      TakenBase.write(page, proposal, told.voice());
       new ThenAndNow(lines).write(page);
       new WhatToBuild(told, done.structure()).write(page);
       new WhySection(told).write(page);
@@ -23,6 +24,7 @@ final class ProposalPage {
           .write(page, proposal.baseTitle(), proposal.checks());
     } else {
       new EngineerSection(told).write(page, (Result.NeedsEngineer) proposal.result());
+      TakenBase.write(page, proposal, told.voice());
     }
     Caveats.write(page, told, options);
     return page;

@@ -230,6 +230,15 @@ final class ReasonJson {
     return node;
   }
 
+  /** The rule behind a sentence, and its source. */
+  ObjectNode told(Reason reason, String text) {
+    ObjectNode node = JsonText.object();
+    node.put("rule", reason.note().id());
+    node.put("text", text);
+    node.set("source", source(reason.source()));
+    return node;
+  }
+
   private static ObjectNode contribution(Contribution contribution) {
     ObjectNode node = JsonText.object();
     node.put("question", contribution.question().id());

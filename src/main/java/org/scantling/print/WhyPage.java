@@ -6,6 +6,7 @@ import org.scantling.reasons.Decision;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.LeastChange;
 import org.scantling.reasons.Proposal.Result;
+import org.scantling.reasons.Question;
 import org.scantling.sayings.Sayings;
 import org.scantling.words.Reader;
 import org.scantling.words.Topic;
@@ -22,6 +23,10 @@ final class WhyPage {
             .flatMap(question -> told.proposal().decision(question).stream())
             .toList();
     Page page = new Page();
+    if (topic.questions().get(0) == Question.BASE) {
+      new BaseWhy(told).write(page);
+      return page;
+    }
     Reader reader = told.voice().reader();
     if (told.proposal().result() instanceof Result.NeedsEngineer broken) {
       if (decisions.isEmpty() || reader != Reader.ENGINEER) {

@@ -139,6 +139,11 @@ public sealed interface Finding {
     return new Reject(candidate.question(), candidate.option(), check, 1, Evidence.none());
   }
 
+  /** A base that gives way to another, by the row that tells them apart. */
+  static Reject reject(Question question, BaseGap gap, Cited row) {
+    return new Reject(question, gap.base(), row.id(), 1, gap.evidence().row(row));
+  }
+
   /** An answer that left a later question without one. */
   static Reject reject(DeadEnd end) {
     return new Reject(

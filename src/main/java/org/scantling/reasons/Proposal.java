@@ -1,5 +1,6 @@
 package org.scantling.reasons;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.scantling.design.Structure;
@@ -19,6 +20,7 @@ import org.scantling.design.Structure;
  * @param trace how the loads behind the checks were worked, each step after what it reads; kept as
  *     it is given, since it may be worked out only when it is read
  * @param given what the site file states, in the order of its sections
+ * @param bases how the base was chosen, where the site file names several
  */
 public record Proposal(
     String title,
@@ -30,7 +32,8 @@ public record Proposal(
     List<String> assumptions,
     CheckLimits checkLimits,
     List<CalculationStep> trace,
-    List<Stated> given)
+    List<Stated> given,
+    Optional<BaseChoice> bases)
     implements Reasoned {
 
   public Proposal {
@@ -39,6 +42,50 @@ public record Proposal(
     cautions = List.copyOf(cautions);
     assumptions = List.copyOf(assumptions);
     given = List.copyOf(given);
+  }
+
+  /** Of a site whose file names one base. */
+  public Proposal(
+      String title,
+      String baseTitle,
+      Result result,
+      List<Decision> decisions,
+      List<Checked> checks,
+      List<Reason> cautions,
+      List<String> assumptions,
+      CheckLimits checkLimits,
+      List<CalculationStep> trace,
+      List<Stated> given) {
+    this(
+        title,
+        baseTitle,
+        result,
+        decisions,
+        checks,
+        cautions,
+        assumptions,
+        checkLimits,
+        trace,
+        given,
+        Optional.empty());
+  }
+
+  /** The same, with how its base was chosen among several. */
+  public Proposal choosing(BaseChoice choice) {
+    List<Decision> all = new ArrayList<>(decisions);
+    all.add(choice.decision());
+    return new Proposal(
+        title,
+        baseTitle,
+        result,
+        all,
+        checks,
+        cautions,
+        assumptions,
+        checkLimits,
+        trace,
+        given,
+        Optional.of(choice));
   }
 
   /** A structure, or none. */

@@ -83,7 +83,9 @@ public enum Question {
   BRACE_JOINT(JOINTS, "joint.brace"),
   HEADER_STEP(JOINTS, "joint.step"),
   BASE_JOINT(JOINTS, "joint.base"),
-  HEADER_SPLICE(JOINTS, "joint.splice");
+  HEADER_SPLICE(JOINTS, "joint.splice"),
+
+  BASE(Phase.BASE, "base.design");
 
   private final Phase phase;
   private final String id;

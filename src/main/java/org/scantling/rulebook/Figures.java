@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.scantling.quantity.Measure;
+import org.scantling.tables.BaseChangeRow;
 import org.scantling.tables.CautionRow;
 import org.scantling.tables.CheckRow;
 import org.scantling.tables.DefaultWord;
@@ -34,6 +35,7 @@ final class Figures {
     byFact.put("StockLengthRow", List.of(tables.stockLengths()));
     byFact.put("JointRow", List.of(tables.joints()));
     byFact.put("CautionRow", List.of(tables.cautions()));
+    byFact.put("BaseChangeRow", List.of(tables.baseChanges()));
   }
 
   /** True where the fact is a row of a table. */
@@ -77,6 +79,9 @@ final class Figures {
     }
     if (row instanceof CautionRow caution) {
       return word(file, row, "", caution.text());
+    }
+    if (row instanceof BaseChangeRow counted) {
+      return word(file, row, "", counted.statement());
     }
     return row instanceof JointRow joint
         ? word(file, row, "", joint.fasteners())

@@ -168,6 +168,11 @@ public final class Tables {
     return table(TableFile.DEMANDS, DemandRow.class);
   }
 
+  /** What tells one base from another on a site, what weighs most first. */
+  public Table<BaseChangeRow> baseChanges() {
+    return table(TableFile.BASE_CHANGES, BaseChangeRow.class);
+  }
+
   public Table<CheckRow> checks() {
     return table(TableFile.CHECKS, CheckRow.class);
   }

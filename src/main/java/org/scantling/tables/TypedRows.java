@@ -52,6 +52,8 @@ final class TypedRows {
         return JointRow.read(row);
       case CAUTIONS:
         return CautionRow.read(row);
+      case BASE_CHANGES:
+        return BaseChangeRow.read(row);
       case DEMANDS:
         return DemandRow.read(row);
       case CLIMBERS:

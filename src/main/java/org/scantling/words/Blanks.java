@@ -67,6 +67,7 @@ final class Blanks {
       case "check" -> voice.check(text);
       case "broken" -> voice.label(Question.of(text));
       case "exposure", "vine", "soil" -> voice.word("criteria." + seen.name(), text);
+      case "design", "rival" -> text;
       case "text", "fasteners" -> voice.metric(text);
       default -> voice.word(seen.name(), text);
     };

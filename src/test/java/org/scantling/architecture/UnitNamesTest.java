@@ -40,6 +40,8 @@ class UnitNamesTest {
           entry("quantity.Measure.amount", "its unit stands beside it"),
           entry("quantity.WrittenUnits$Scale.offset", "in the unit it leads to"),
           entry("reasons.Answer.number", "in the unit of the question"),
+          entry("reasons.BaseGap.amount", "its unit stands beside it"),
+          entry("reasons.BaseGap.thanAmount", "its unit stands beside it"),
           entry("reasons.Finding$AtLeast.number", "in the unit of the question"),
           entry("reasons.Finding$AtMost.number", "in the unit of the question"),
           entry("reasons.Finding$PreferNumber.number", "in the unit of the question"),

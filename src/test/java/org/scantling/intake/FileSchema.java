@@ -161,6 +161,7 @@ final class FileSchema {
       case WORD -> node.put("type", "string").put("minLength", 1);
       case COUNT, YEAR -> node.put("type", "integer");
       case BAYS -> bays(node);
+      case PATHS -> paths(node);
       case DATE -> date(node);
       case ZONE -> zone(node);
       case PLACE_ON_HILL ->
@@ -183,6 +184,25 @@ final class FileSchema {
         either.addObject().put("type", "array").put("minItems", 1).put("maxItems", 16);
     list.set("items", quantity(NODES.objectNode(), LENGTH));
     return node;
+  }
+
+  /** One file, or a few. */
+  private static ObjectNode paths(ObjectNode node) {
+    ArrayNode either = node.putArray("anyOf");
+    either.add(path());
+    ObjectNode list =
+        either
+            .addObject()
+            .put("type", "array")
+            .put("minItems", 1)
+            .put("maxItems", 6)
+            .put("uniqueItems", true);
+    list.set("items", path());
+    return node;
+  }
+
+  private static ObjectNode path() {
+    return NODES.objectNode().put("type", "string").put("pattern", "\\S").put("maxLength", 200);
   }
 
   private static ObjectNode date(ObjectNode node) {

@@ -44,7 +44,8 @@ class FileSchemaTest {
         "least.yaml",
         "metric.json",
         "trade-fractions.yaml",
-        "ferry-bluff.yaml"
+        "ferry-bluff.yaml",
+        "two-bases.yaml"
       })
   void good_sites_pass_the_schema(String name) {
     assertThat(siteSchema.validate(tree(Example.good(name)))).isEmpty();
@@ -60,6 +61,7 @@ class FileSchemaTest {
   @ValueSource(
       strings = {
         "bare-number.yaml",
+        "bases-none.yaml",
         "climate-as-text.yaml",
         "climate-without-snow.yaml",
         "empty-values.yaml",
@@ -107,7 +109,8 @@ class FileSchemaTest {
         "least.yaml",
         "metric.json",
         "trade-fractions.yaml",
-        "ferry-bluff.yaml"
+        "ferry-bluff.yaml",
+        "two-bases.yaml"
       })
   void schema_and_reader_agree_on_every_structural_change_of_a_site(String name) {
     SiteReader reader = new SiteReader(Example.VOCABULARY);

@@ -1,6 +1,7 @@
 package org.scantling.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Files;
@@ -43,6 +44,78 @@ class SiteReaderTest {
         .isEqualTo(
             new Site.Preferences(
                 "embedded", "auto", "look", "published", "code", "I", "open", "auto"));
+  }
+
+  @Test
+  void the_same_site_is_read_over_each_of_several_bases_in_their_order() {
+    List<Intake> each =
+        new SiteReader(Example.VOCABULARY).readEach(Example.good("two-bases.yaml"), List.of());
+
+    assertThat(each)
+        .extracting(Intake::baseFile)
+        .containsExactly("base/gate-arbour.yaml", "base/metric-bower.yaml");
+    assertThat(each)
+        .extracting(intake -> intake.site().base().title())
+        .doesNotHaveDuplicates()
+        .first()
+        .isEqualTo("Gate arbour");
+    assertThat(each)
+        .extracting(intake -> intake.site().walkway().lengthIn())
+        .containsOnly(288.0);
+    assertThat(each.get(0).choice()).isEmpty();
+  }
+
+  @Test
+  void one_base_reads_alike_by_itself_and_as_one_of_several() {
+    Setting alone = Setting.parse("base=base/metric-bower.yaml");
+    Intake second =
+        new SiteReader(Example.VOCABULARY)
+            .readEach(Example.good("two-bases.yaml"), List.of())
+            .get(1);
+
+    assertThat(second.site()).isEqualTo(Example.read("two-bases.yaml", alone).site());
+    assertThat(second.defaulted()).isEqualTo(Example.read("two-bases.yaml", alone).defaulted());
+  }
+
+  @Test
+  void a_setting_may_name_one_base_or_several() {
+    SiteReader reader = new SiteReader(Example.VOCABULARY);
+    Setting both = Setting.parse("base=[base/metric-bower.yaml,base/gate-arbour.yaml]");
+    Setting one = Setting.parse("base=base/gate-arbour.yaml");
+
+    assertThat(reader.readEach(Example.good("least.yaml"), List.of(both)))
+        .extracting(Intake::baseFile)
+        .containsExactly("base/metric-bower.yaml", "base/gate-arbour.yaml");
+    assertThat(reader.readEach(Example.good("two-bases.yaml"), List.of(one)))
+        .extracting(Intake::baseFile)
+        .containsExactly("base/gate-arbour.yaml");
+  }
+
+  @Test
+  void a_list_of_one_base_names_one() {
+    Setting listed = Setting.parse("base=[base/gate-arbour.yaml]");
+
+    assertThat(Example.read("least.yaml", listed).site())
+        .isEqualTo(Example.read("least.yaml", Setting.parse("base=base/gate-arbour.yaml")).site());
+  }
+
+  @Test
+  void a_base_is_one_base_whichever_way_leads_to_it() {
+    String folder = Example.good("base/gate-arbour.yaml").toString();
+    Setting twice = Setting.parse("base=[base/gate-arbour.yaml," + folder + "]");
+
+    assertThatThrownBy(() -> Example.read("least.yaml", twice))
+        .isInstanceOf(IntakeException.class)
+        .hasMessageContaining("base[1]")
+        .hasMessageContaining("each base is named once");
+  }
+
+  @Test
+  void more_bases_than_anybody_waits_for_are_refused() {
+    Setting seven = Setting.parse("base=[a.yaml,b.yaml,c.yaml,d.yaml,e.yaml,f.yaml,g.yaml]");
+
+    assertThatThrownBy(() -> Example.read("least.yaml", seven))
+        .hasMessageContaining("7 paths must be a list of 1 to 6 paths");
   }
 
   @Test

@@ -10,11 +10,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.scantling.engine.Engine;
+import org.scantling.engine.NamedBase;
 import org.scantling.intake.Intake;
 import org.scantling.intake.Setting;
 import org.scantling.intake.SiteReader;
 import org.scantling.intake.Vocabulary;
 import org.scantling.reasons.Decision;
+import org.scantling.reasons.BaseChoice;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
 import org.scantling.rulebase.RuleBase;
@@ -134,9 +136,20 @@ final class Demo {
       settings.add(
           new Setting(wish.substring(0, wish.indexOf('=')), wish.substring(wish.indexOf('=') + 1)));
     }
-    Intake intake = new SiteReader(Vocabulary.of(TABLES)).read(file, settings);
+    List<Intake> each = new SiteReader(Vocabulary.of(TABLES)).readEach(file, settings);
+    Intake intake = each.size() == 1 ? each.get(0) : chosen(each);
+    Proposal proposal = ENGINE.propose(intake.site(), intake.defaulted());
     READ.put(name, intake);
-    WORKED.put(name, ENGINE.propose(intake.site(), intake.defaulted()));
+    WORKED.put(name, intake.choice().map(proposal::choosing).orElse(proposal));
+  }
+
+  private static Intake chosen(List<Intake> overEachBase) {
+    BaseChoice choice =
+        ENGINE.choose(
+            overEachBase.stream()
+                .map(each -> new NamedBase(each.baseFile(), each.site(), each.defaulted()))
+                .toList());
+    return overEachBase.get(choice.place()).chosen(choice);
   }
 
   private static List<String> names() {

@@ -8,6 +8,7 @@ import org.scantling.quantity.Check;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Answer;
 import org.scantling.reasons.AtPostsTrial;
+import org.scantling.reasons.BaseGap;
 import org.scantling.reasons.BayTrial;
 import org.scantling.reasons.Candidate;
 import org.scantling.reasons.Checked;
@@ -77,6 +78,7 @@ final class FactReader {
                 question(e, "role-timber"), e.word("word"), e.word("said-by").equals("site")));
     kinds.put("grade-by-role", e -> new GradeByRole(question(e, "grade-by-role"), e.word("size")));
     kinds.put("bay-trial", FactReader::bayTrial);
+    kinds.put("base-gap", FactReader::baseGap);
     kinds.put(
         "at-posts-trial",
         e ->
@@ -229,6 +231,17 @@ final class FactReader {
 
   private static Fact bayTrial(Entry entry) {
     return new BayTrial(entry.word("bay-trial"), entry.number("timber"), entry.count("new-sizes"));
+  }
+
+  private static Fact baseGap(Entry entry) {
+    return new BaseGap(
+        entry.word("base"),
+        entry.word("than"),
+        entry.word("base-gap"),
+        entry.count("place"),
+        entry.number("amount"),
+        entry.number("than-amount"),
+        Unit.COUNT);
   }
 
   private SizeRow stock(String option) {

@@ -33,6 +33,7 @@ final class TableCells {
     byName.put("joints", tables.joints());
     byName.put("defaults", tables.defaults());
     byName.put("cautions", tables.cautions());
+    byName.put("base-changes", tables.baseChanges());
     byName.put("stock-lengths", tables.stockLengths());
   }
 

@@ -49,7 +49,7 @@ class SubjectsTest {
     assertThatThrownBy(() -> subjects.find("psots"))
         .isInstanceOf(UnknownSubject.class)
         .hasMessageContaining("'psots' is nothing that is decided. Maybe post?")
-        .hasMessageContaining("Ask about brace, criteria, crossbeam, footing, header");
+        .hasMessageContaining("Ask about base, brace, criteria, crossbeam, footing, header");
     assertThatThrownBy(() -> subjects.find("post.sise")).hasMessageContaining("Maybe post.size?");
     assertThatThrownBy(() -> subjects.find("chandelier"))
         .hasMessageStartingWith("'chandelier' is nothing that is decided. Ask about");
