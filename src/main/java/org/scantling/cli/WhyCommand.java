@@ -12,6 +12,7 @@ import org.scantling.print.WhyMarkdown;
 import org.scantling.print.WhyText;
 import org.scantling.reasons.LeastChange;
 import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Question;
 import org.scantling.words.Reader;
 import org.scantling.words.Topic;
 import org.scantling.words.Words;
@@ -82,9 +83,17 @@ final class WhyCommand implements Callable<Integer> {
       Proposal proposal, Topic topic, Optional<LeastChange> back, Words words, Intake intake) {
     PrintOptions how = options.printing(intake);
     return switch (format) {
-      case TEXT -> WhyText.of(proposal, words, topic, back, reader, how);
-      case MARKDOWN -> WhyMarkdown.of(proposal, words, topic, back, reader, how);
+      case TEXT ->
+          WhyText.of(proposal, words, topic, back, reader, how)
+              + (ofBase(topic) ? "" : ChosenBase.text(intake, words, how));
+      case MARKDOWN ->
+          WhyMarkdown.of(proposal, words, topic, back, reader, how)
+              + (ofBase(topic) ? "" : ChosenBase.markdown(intake, words));
       case JSON -> WhyJson.of(proposal, words, topic, back, reader);
     };
+  }
+
+  private static boolean ofBase(Topic topic) {
+    return topic.questions().get(0) == Question.BASE;
   }
 }

@@ -39,9 +39,7 @@ final class BasesJson {
       node.put("demand", none.demand());
     }
     ObjectNode counts = node.putObject("counts");
-    for (BaseCount each : base.counts()) {
-      counts.put(each.what(), JsonText.rounded(each.measure().amount()));
-    }
+    base.counts().forEach(each -> count(counts, each));
     ArrayNode changes = node.putArray("changes");
     base.changed().stream()
         .flatMap(each -> base.proposal().decision(each).stream())
@@ -54,6 +52,16 @@ final class BasesJson {
                     new ReasonJson(words, Reader.BUILDER).told(reason, taken.reason(base))),
             () -> node.putObject("reason").put("text", taken.taken()));
     return node;
+  }
+
+  /** The key ends in the unit, as all keys do. */
+  private static void count(ObjectNode counts, BaseCount each) {
+    double amount = each.measure().amount();
+    switch (each.measure().unit()) {
+      case COUNT -> counts.put(each.what(), Math.round(amount));
+      case RATIO -> counts.put(each.what() + "Ratio", JsonText.rounded(amount));
+      default -> counts.put(each.what() + "In", JsonText.rounded(amount));
+    }
   }
 
   private static ObjectNode change(Decision decision) {

@@ -111,6 +111,9 @@ final class ComparisonPage {
       if (!column.settings().isEmpty()) {
         blanks.put("set", String.join(", ", column.settings()));
       }
+      if (column.proposal().bases().isPresent()) {
+        blanks.put("base", column.proposal().baseTitle());
+      }
       if (!column.proposal().proposed()) {
         blanks.put("refused", "");
       }
