@@ -79,7 +79,7 @@ final class Workplace {
       return overEachBase.get(0);
     }
     BaseChoice choice =
-        engine()
+        engine.get()
             .choose(
                 overEachBase.stream()
                     .map(each -> new NamedBase(each.baseFile(), each.site(), each.defaulted()))
