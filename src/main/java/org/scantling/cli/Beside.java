@@ -83,19 +83,33 @@ final class Beside {
   }
 
   private void bringOver() throws IOException {
-    OutManifest before = OutManifest.read(old);
-    for (Path each : list(old)) {
-      String name = each.getFileName().toString();
+    bringOver(OutManifest.read(old), "");
+    remove(old);
+  }
+
+  /**
+   * What is not ours, at its place.
+   *
+   * @param within folder below the old one with a stroke after it, or nothing
+   */
+  private void bringOver(OutManifest before, String within) throws IOException {
+    for (Path each : list(old.resolve(within))) {
+      String name = within + each.getFileName();
       boolean ours =
           name.equals(OutManifest.NAME) || name.startsWith(NEW) || before.holds(old, name);
       Path there = whole.resolve(name);
-      if (!ours && !Files.exists(there, LinkOption.NOFOLLOW_LINKS)) {
+      if (folder(each) && folder(there)) {
+        bringOver(before, name + "/");
+      } else if (!ours && !Files.exists(there, LinkOption.NOFOLLOW_LINKS)) {
         Files.move(each, there, StandardCopyOption.ATOMIC_MOVE);
       } else if (!ours) {
         throw new IOException(CommandWords.say("out.left", "folder", old.toString()));
       }
     }
-    remove(old);
+  }
+
+  private static boolean folder(Path path) {
+    return Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS);
   }
 
   private static List<Path> list(Path folder) throws IOException {

@@ -102,7 +102,9 @@ final class OutFolder {
   private void fill(Path fresh) throws IOException {
     OutManifest manifest = new OutManifest();
     for (Map.Entry<String, String> file : files.entrySet()) {
-      Files.writeString(fresh.resolve(file.getKey()), file.getValue());
+      Path there = fresh.resolve(file.getKey());
+      Files.createDirectories(there.getParent());
+      Files.writeString(there, file.getValue());
       manifest.add(file.getKey(), OutManifest.digest(file.getValue()));
     }
     Files.writeString(fresh.resolve(OutManifest.NAME), manifest.text());
@@ -121,11 +123,28 @@ final class OutFolder {
     for (String name : files.keySet()) {
       boolean there = Files.exists(whole.resolve(name), LinkOption.NOFOLLOW_LINKS);
       if (there && !before.holds(whole, name)) {
-        foreign.add(CommandWords.say("out.foreign", "file", folder.resolve(name).toString()));
+        foreign.add(foreign(name));
       }
     }
+    files.keySet().stream()
+        .filter(name -> name.contains("/"))
+        .map(name -> name.substring(0, name.lastIndexOf('/')))
+        .distinct()
+        .filter(this::taken)
+        .forEach(name -> foreign.add(foreign(name)));
     if (!foreign.isEmpty()) {
       throw new OutException(String.join("\n", foreign));
     }
+  }
+
+  private String foreign(String name) {
+    return CommandWords.say("out.foreign", "file", folder.resolve(name).toString());
+  }
+
+  /** True where something stands that is no folder. */
+  private boolean taken(String name) {
+    Path there = whole.resolve(name);
+    return Files.exists(there, LinkOption.NOFOLLOW_LINKS)
+        && !Files.isDirectory(there, LinkOption.NOFOLLOW_LINKS);
   }
 }

@@ -4,6 +4,11 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.scantling.answers.BaseRecord;
+import org.scantling.answers.Stock;
+import org.scantling.design.Geometry;
+import org.scantling.design.Site;
+import org.scantling.drawing.Drawings;
 import org.scantling.intake.DesignWriter;
 import org.scantling.intake.Intake;
 import org.scantling.print.Caveats;
@@ -19,24 +24,32 @@ import org.scantling.shop.ListJson;
 import org.scantling.shop.ListKind;
 import org.scantling.shop.ListPages;
 import org.scantling.shop.Lists;
+import org.scantling.tables.Tables;
 import org.scantling.tables.Yard;
 import org.scantling.words.Words;
 
 /** The lists of one proposal, written as asked. */
 final class Sheets {
+  private static final String DRAWINGS = "drawings/";
+
   private final Lists lists;
   private final Proposal proposal;
   private final Intake intake;
+  private final Tables tables;
 
-  private Sheets(Lists lists, Proposal proposal, Intake intake) {
+  private Sheets(Lists lists, Proposal proposal, Intake intake, Tables tables) {
     this.lists = lists;
     this.proposal = proposal;
     this.intake = intake;
+    this.tables = tables;
   }
 
   static Sheets of(Proposal proposal, Intake intake, Workplace workplace, Optional<Yard> yard) {
     return new Sheets(
-        Lists.of(proposal, intake.site(), workplace.tables(), yard), proposal, intake);
+        Lists.of(proposal, intake.site(), workplace.tables(), yard),
+        proposal,
+        intake,
+        workplace.tables());
   }
 
   String list(ListKind kind, ProposeCommand.Format format, PrintOptions how) {
@@ -65,7 +78,17 @@ final class Sheets {
     }
     files.put("proposal.json", ProposalJson.of(proposal, words));
     files.put("design.yaml", DesignWriter.yaml(ProposedDesign.of(proposal, intake.site().base())));
+    Drawings.of(lists, proposal, intake.site(), base(), tables, how.units())
+        .forEach((name, drawing) -> files.put(DRAWINGS + name, drawing));
     OutFolder.write(folder, files);
     return files.size();
+  }
+
+  /** Where everything stands in the base. */
+  private Geometry base() {
+    Site site = intake.site();
+    String market = site.materials().market().orElse(tables.defaults().row("market").word());
+    double endMarginIn = tables.thumb("crossbeam.end-margin").amount();
+    return new BaseRecord(site.base(), new Stock(tables, market), endMarginIn).geometry();
   }
 }

@@ -63,7 +63,7 @@ public record SetOut(
       double lengthIn) {}
 
   /** Across each bay in turn, one way. */
-  List<Diagonal> bayDiagonals() {
+  public List<Diagonal> bayDiagonals() {
     int inBays = diagonals.size() == 2 ? 2 : diagonals.size() - 2;
     return IntStream.iterate(0, place -> place < inBays, place -> place + 2)
         .mapToObj(diagonals::get)
@@ -71,7 +71,7 @@ public record SetOut(
   }
 
   /** Across the whole of several bays, one way. */
-  Optional<Diagonal> overallDiagonal() {
+  public Optional<Diagonal> overallDiagonal() {
     return diagonals.size() == 2
         ? Optional.empty()
         : Optional.of(diagonals.get(diagonals.size() - 2));

@@ -137,6 +137,7 @@ class ImportOrderTest {
         "depths",
         "rulebook");
     may("shop", "quantity", "design", "reasons", "sayings", "tables", "cutting", "words", "print");
+    may("drawing", "quantity", "design", "reasons", "sayings", "tables", "shop");
   }
 
   @Test

@@ -42,6 +42,7 @@ class SentencesTest {
         "visit",
         "depths",
         "shop",
+        "drawing",
         "cli",
         "intake",
         "tables",

@@ -115,6 +115,54 @@ class OutFolderTest {
     assertThat(content(folder())).isEmpty();
   }
 
+  private static Map<String, String> drawn(String text) {
+    return Map.of("builder.md", "sheet " + text + "\n", "drawings/side.svg", "lines " + text);
+  }
+
+  @Test
+  void what_lies_in_a_folder_within_is_written_again_beside_what_is_not_ours() throws IOException {
+    OutFolder.write(folder(), drawn("one"));
+    Files.writeString(folder().resolve("drawings/sketch.txt"), "by hand\n");
+
+    OutFolder.write(folder(), drawn("two"));
+
+    assertThat(content(folder()))
+        .containsAllEntriesOf(drawn("two"))
+        .containsEntry("drawings/sketch.txt", "by hand\n")
+        .hasSize(3);
+    assertThat(content(yard)).hasSize(4);
+  }
+
+  @Test
+  void a_drawing_that_was_changed_since_stops_everything() throws IOException {
+    OutFolder.write(folder(), drawn("one"));
+    Files.writeString(folder().resolve("drawings/side.svg"), "my own lines");
+
+    assertThatThrownBy(() -> OutFolder.write(folder(), drawn("two")))
+        .isInstanceOf(OutException.class)
+        .hasMessageContaining("side.svg: was not written by scantling");
+    assertThat(content(folder())).containsEntry("builder.md", "sheet one\n");
+  }
+
+  @Test
+  void a_file_or_a_link_in_the_place_of_a_folder_within_stops_everything() throws IOException {
+    Path elsewhere = Files.createDirectory(yard.resolve("elsewhere"));
+    Files.createDirectory(folder());
+    Files.createSymbolicLink(folder().resolve("drawings"), elsewhere);
+
+    assertThatThrownBy(() -> OutFolder.write(folder(), drawn("one")))
+        .isInstanceOf(OutException.class)
+        .hasMessageContaining("drawings: was not written by scantling");
+    assertThat(elsewhere).isEmptyDirectory();
+
+    Files.delete(folder().resolve("drawings"));
+    Files.writeString(folder().resolve("drawings"), "a file\n");
+
+    assertThatThrownBy(() -> OutFolder.write(folder(), drawn("one")))
+        .hasMessageContaining("drawings: was not written by scantling");
+    assertThat(content(folder())).isEqualTo(Map.of("drawings", "a file\n"));
+  }
+
   @Test
   void a_file_is_no_folder() throws IOException {
     Files.writeString(folder(), "a file\n");
@@ -156,9 +204,9 @@ class OutFolderTest {
     Run run = Run.of("propose", "scenarios/long-walk.yaml", "--out", folder().toString());
 
     assertThat(run.endedWith(ExitStatus.ANSWERED).err())
-        .contains("job: ", "13 files written")
+        .contains("job: ", "18 files written")
         .doesNotContain("Exception");
-    assertThat(content(folder())).hasSize(13);
+    assertThat(content(folder())).hasSize(18);
   }
 
   @Test
@@ -261,7 +309,7 @@ class OutFolderTest {
             folder().toString());
 
     assertThat(run.endedWith(ExitStatus.ANSWERED).err().replaceAll("\\s+", " "))
-        .contains("13 files written", "The list order is shown as well.");
+        .contains("18 files written", "The list order is shown as well.");
     assertThat(run.out()).startsWith("Order of work");
   }
 

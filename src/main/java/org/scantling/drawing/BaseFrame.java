@@ -1,0 +1,46 @@
+package org.scantling.drawing;
+
+import java.util.OptionalDouble;
+import org.scantling.design.BaseDesign;
+import org.scantling.design.Geometry;
+import org.scantling.design.WayOfBuilding;
+import org.scantling.tables.SizeRow;
+import org.scantling.tables.Tables;
+
+/**
+ * The base design as it stands, by its file.
+ *
+ * @param geometry where everything stands in it
+ */
+record BaseFrame(BaseDesign design, Geometry geometry, Tables tables) {
+
+  /** Dressed width of a piece of that nominal size. */
+  double depthIn(String size) {
+    return tables.size(size).widthIn();
+  }
+
+  /** Cross-section of a piece of that nominal size, in square inches. */
+  double sectionIn2(String size) {
+    SizeRow row = tables.size(size);
+    return row.thicknessIn() * row.widthIn();
+  }
+
+  /** Thickness of the pickets that are usual with posts of that market. */
+  double picketIn() {
+    String market = tables.size(design.posts().size()).market();
+    return tables.size(tables.defaults().row("picket." + market).word()).thicknessIn();
+  }
+
+  boolean concrete() {
+    return design.posts().footing().equals(WayOfBuilding.CONCRETE)
+        || design.posts().backfill().filter(WayOfBuilding.CONCRETE::equals).isPresent();
+  }
+
+  boolean inGravel() {
+    return design.posts().backfill().filter(WayOfBuilding.GRAVEL::equals).isPresent();
+  }
+
+  OptionalDouble holeIn() {
+    return design.posts().holeDiameterIn();
+  }
+}

@@ -1,0 +1,201 @@
+package org.scantling.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.scantling.shop.SetOut;
+
+/** The walk from its first post, as one who is about to go through sees it. */
+final class EndScene {
+  private static final double GROUND_PX = 96;
+  private static final double WHEELS = 7;
+  private static final double AXLE_IN = 7;
+  private static final double WHEEL_IN = 18;
+  private static final double BODY_IN = 24;
+  private static final double SEAT_IN = 38;
+
+  private final Subject subject;
+  private final Scene scene = new Scene();
+  private final double pxIn;
+
+  private EndScene(Subject subject, double pxIn) {
+    this.subject = subject;
+    this.pxIn = pxIn;
+  }
+
+  static Scene of(Subject subject, double pxIn) {
+    EndScene end = new EndScene(subject, pxIn);
+    end.ground();
+    end.machine();
+    end.timber();
+    Person.stand(end.scene, end.personIn(), 0);
+    new EndDimensions(subject, end.scene).add();
+    return end.scene;
+  }
+
+  private double tailIn() {
+    return subject.geometry().crossbeamTailIn() + GROUND_PX * pxIn;
+  }
+
+  private double fromIn() {
+    return -subject.rowSpacingIn() - tailIn();
+  }
+
+  /** The first post of each row, row B on the left. */
+  private List<SetOut.PostMark> posts() {
+    return List.of(subject.row(1).get(0), subject.row(0).get(0));
+  }
+
+  private void ground() {
+    GroundScene ground =
+        new GroundScene(
+            subject, scene, posts().stream().map(post -> -post.acrossIn()).toList(), pxIn);
+    ground.line(fromIn(), tailIn(), 0);
+    posts().forEach(post -> ground.hole(post, -post.acrossIn(), 0));
+    subject
+        .frostIn()
+        .ifPresent(
+            depthIn -> {
+              ground.frost(fromIn(), tailIn(), 0, depthIn);
+              ScenePoint middle = new ScenePoint(-subject.rowSpacingIn() / 2, -depthIn);
+              ScenePoint right = new ScenePoint(tailIn(), -depthIn);
+              ScenePoint left = new ScenePoint(fromIn(), -depthIn);
+              scene.add(
+                  FrostWord.note(
+                      subject,
+                      depthIn,
+                      List.of(
+                          new Drawn.Spot(middle, 0, -6, Anchor.MIDDLE),
+                          new Drawn.Spot(middle, 0, 16, Anchor.MIDDLE),
+                          new Drawn.Spot(right, 0, -6, Anchor.END),
+                          new Drawn.Spot(right, 0, 16, Anchor.END),
+                          new Drawn.Spot(left, 0, -6, Anchor.START),
+                          new Drawn.Spot(left, 0, 16, Anchor.START))));
+            });
+  }
+
+  /** In the middle of the way, or beside the walk where a machine fills it. */
+  private double personIn() {
+    double middleIn = -subject.rowSpacingIn() / 2;
+    return subject.machineIn().isEmpty()
+        ? middleIn
+        : -subject.rowSpacingIn() - subject.geometry().crossbeamTailIn() / 2 - GROUND_PX * pxIn / 3;
+  }
+
+  /** The machine by its width; how high it is nobody has said, so its outline is a sign for one. */
+  private void machine() {
+    subject
+        .machineIn()
+        .ifPresent(
+            wideIn -> {
+              double middleIn = -subject.rowSpacingIn() / 2;
+              double wheelIn = wideIn / WHEELS;
+              part(middleIn, wideIn / 5, BODY_IN, SEAT_IN);
+              part(middleIn, wideIn / 2 - wheelIn / 2, AXLE_IN, BODY_IN);
+              part(middleIn - wideIn / 2 + wheelIn / 2, wheelIn / 2, 0, WHEEL_IN);
+              part(middleIn + wideIn / 2 - wheelIn / 2, wheelIn / 2, 0, WHEEL_IN);
+            });
+  }
+
+  private void part(double middleIn, double halfIn, double lowIn, double highIn) {
+    scene.box(
+        new ScenePoint(middleIn - halfIn, lowIn),
+        new ScenePoint(middleIn + halfIn, highIn),
+        Tone.PERSON,
+        LineClass.HIDDEN);
+  }
+
+  /** From the far side to the near. */
+  private void timber() {
+    first("post").forEach(this::onItsSide);
+    braces(false).forEach(this::edgeOn);
+    braces(true).forEach(this::onItsSide);
+    onItsSide(crossbeam());
+    headers().forEach(this::header);
+  }
+
+  /** What stands at the first posts. */
+  private Stream<Subject.Lying> first(String role) {
+    return subject.lying(role).filter(each -> each.alongIn() == 0);
+  }
+
+  private Stream<Subject.Lying> braces(boolean across) {
+    double postIn = subject.geometry().posts().breadthIn();
+    return subject
+        .lying("brace")
+        .filter(each -> each.across() == across)
+        .filter(each -> Math.abs(each.alongIn()) < 2 * postIn);
+  }
+
+  /** The one nearest to the first posts. */
+  private Subject.Lying crossbeam() {
+    return nearest(subject);
+  }
+
+  static Subject.Lying nearest(Subject subject) {
+    return subject
+        .lying("crossbeam")
+        .min(Comparator.comparingDouble(each -> Math.abs(each.alongIn())))
+        .orElseThrow();
+  }
+
+  private void onItsSide(Subject.Lying lying) {
+    scene.add(
+        new Drawn.Outline(
+            PieceOutline.inElevation(Projection.END, lying.shape(), lying.place(), 0),
+            Tone.TIMBER,
+            LineClass.VISIBLE,
+            lying.mark()));
+  }
+
+  /** A brace along the walk, seen along its thickness. */
+  private void edgeOn(Subject.Lying brace) {
+    List<ScenePoint> flat =
+        PieceOutline.inElevation(Projection.SIDE, brace.shape(), brace.place(), 0);
+    double halfIn = brace.shape().breadthIn() / 2;
+    double middleIn = -brace.middleAcrossIn();
+    scene.add(
+        new Drawn.Outline(
+            Scene.corners(
+                new ScenePoint(middleIn - halfIn, Subject.lowOf(flat)),
+                new ScenePoint(middleIn + halfIn, Subject.topOf(flat))),
+            Tone.TIMBER,
+            LineClass.VISIBLE,
+            brace.mark()));
+  }
+
+  private List<Subject.Lying> headers() {
+    List<Subject.Lying> over = new ArrayList<>();
+    subject
+        .lying("header")
+        .filter(each -> leftIn(each) < 0 && rightIn(each) > 0)
+        .forEach(over::add);
+    return over;
+  }
+
+  private static double leftIn(Subject.Lying header) {
+    return Math.min(header.place().first().alongIn(), header.place().last().alongIn());
+  }
+
+  private static double rightIn(Subject.Lying header) {
+    return Math.max(header.place().first().alongIn(), header.place().last().alongIn());
+  }
+
+  /** Cut across over the first post. */
+  private void header(Subject.Lying header) {
+    ScenePoint first = Projection.SIDE.of(header.place().first());
+    ScenePoint last = Projection.SIDE.of(header.place().last());
+    double upIn =
+        first.towards(last, -first.rightIn() / (last.rightIn() - first.rightIn())).upIn();
+    ScenePoint middle = new ScenePoint(-header.middleAcrossIn(), upIn);
+    double broadIn = header.shape().breadthIn() / 2;
+    double deepIn = header.shape().depthIn() / 2 * Math.hypot(1, subject.fallRatio());
+    scene.add(
+        new Drawn.EndGrain(
+            Scene.corners(middle.plus(-broadIn, -deepIn), middle.plus(broadIn, deepIn)),
+            Tone.TIMBER,
+            LineClass.CUT,
+            header.mark()));
+  }
+}

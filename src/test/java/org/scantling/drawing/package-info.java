@@ -1,0 +1,2 @@
+/** Tests of the drawings. */
+package org.scantling.drawing;
