@@ -146,8 +146,7 @@ final class BaseScene {
       for (int towards = -1; towards <= 1; towards += 2) {
         if (post + towards >= 0 && post + towards < posts.size()) {
           ScenePoint foot = new ScenePoint(posts.get(post), headIn - braces.legIn());
-          ScenePoint head =
-              new ScenePoint(posts.get(post) + towards * braces.legIn(), headIn);
+          ScenePoint head = new ScenePoint(posts.get(post) + towards * braces.legIn(), headIn);
           scene.area(
               List.of(
                   foot.plus(-towards * halfIn, halfIn),

@@ -146,8 +146,7 @@ final class CanopyScene {
         new Drawn.Note(
             lying.mark(),
             Lettering.MARK,
-            List.of(
-                new Drawn.Spot(new ScenePoint(lying.alongIn(), acrossIn), 0, downPx, anchor))));
+            List.of(new Drawn.Spot(new ScenePoint(lying.alongIn(), acrossIn), 0, downPx, anchor))));
   }
 
   private static double leftIn(Subject.Lying header) {

@@ -31,7 +31,8 @@ final class CanopySheet {
             Math.max(LEAST_PX_PER_IN, FIGURE_PX / closestIn()),
             MOST_PX_PER_IN);
     Crowd crowd = new Crowd();
-    Draft.of(CanopyScene.of(subject, 1 / windows.scalePxPerIn()), windows, new PaperPoint(0, 0), crowd);
+    Draft.of(
+        CanopyScene.of(subject, 1 / windows.scalePxPerIn()), windows, new PaperPoint(0, 0), crowd);
     return new SheetBuilder(crowd, windows.scalePxPerIn())
         .sheet(
             "canopy",

@@ -14,6 +14,8 @@ final class DimensionLines {
   private static final double FIRST_TIER_PX = 34;
   private static final double TIER_PX = 28;
   private static final double OVER_PX = 5;
+  private static final double OVER_TICKS_PX = 8;
+  private static final double NAMES_PX = 10;
   private static final double BESIDE_PX = 9;
 
   private final Draft draft;
@@ -55,7 +57,7 @@ final class DimensionLines {
     double offPx = FIRST_TIER_PX + tier * TIER_PX;
     return switch (side) {
       case ABOVE -> new PaperPoint(stop.rightPx(), bounds.topPx() - offPx);
-      case BELOW -> new PaperPoint(stop.rightPx(), bounds.bottomPx() + offPx);
+      case BELOW -> new PaperPoint(stop.rightPx(), bounds.bottomPx() + NAMES_PX + offPx);
       case LEFT -> new PaperPoint(bounds.leftPx() - offPx, stop.downPx());
       case RIGHT -> new PaperPoint(bounds.rightPx() + offPx, stop.downPx());
     };
@@ -115,22 +117,18 @@ final class DimensionLines {
   private void past(PaperPoint from, PaperPoint to) {
     double longPx = from.toPx(to);
     if (longPx > 0) {
-      crowd.add(
-          Ink.Path.stroke(to, from.towards(to, (longPx + PAST_PX) / longPx), LineClass.THIN));
+      crowd.add(Ink.Path.stroke(to, from.towards(to, (longPx + PAST_PX) / longPx), LineClass.THIN));
     }
   }
 
   private void figure(Waiting waiting) {
     Ink.Path line = Ink.Path.stroke(waiting.from(), waiting.to(), LineClass.THIN);
     List<Ink.Letters> candidates = candidates(waiting);
-    Ink.Letters letters =
-        crowd
-            .first(candidates)
-            .orElse(candidates.get(0));
+    Ink.Letters letters = crowd.first(candidates).orElse(candidates.get(0));
     crowd.add(new Ink.Measure(waiting.figure().of(), List.of(line), letters));
   }
 
-  /** Over the middle of the line, else past one of its ends, else under it. */
+  /** Over the middle of the line, else under it, else past one of its ends. */
   private static List<Ink.Letters> candidates(Waiting waiting) {
     boolean upright = waiting.side().upright();
     PaperPoint middle = waiting.from().towards(waiting.to(), 0.5);
@@ -140,8 +138,13 @@ final class DimensionLines {
     List<Ink.Letters> candidates = new ArrayList<>();
     for (double[] off :
         new double[][] {
-          {0, -OVER_PX}, {besidePx, -OVER_PX}, {-besidePx, -OVER_PX}, {0, underPx},
-          {besidePx, underPx}, {-besidePx, underPx}
+          {0, -OVER_PX},
+          {0, -OVER_TICKS_PX},
+          {0, underPx},
+          {besidePx, -OVER_PX},
+          {-besidePx, -OVER_PX},
+          {besidePx, underPx},
+          {-besidePx, underPx}
         }) {
       PaperPoint at = upright ? middle.plus(off[1], off[0]) : middle.plus(off[0], off[1]);
       candidates.add(letters(waiting.figure(), at, Anchor.MIDDLE, upright));

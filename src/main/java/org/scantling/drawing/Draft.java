@@ -44,8 +44,7 @@ final class Draft {
   }
 
   PaperPoint at(ScenePoint point) {
-    return origin.plus(
-        windows.rightPx(point.rightIn()), -point.upIn() * windows.scalePxPerIn());
+    return origin.plus(windows.rightPx(point.rightIn()), -point.upIn() * windows.scalePxPerIn());
   }
 
   private void shape(Drawn drawn) {

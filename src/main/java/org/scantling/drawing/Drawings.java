@@ -38,12 +38,7 @@ public final class Drawings {
    * @throws IllegalArgumentException when the proposal holds no structure
    */
   public static Map<String, String> of(
-      Lists lists,
-      Proposal proposal,
-      Site site,
-      Geometry base,
-      Tables tables,
-      UnitSystem units) {
+      Lists lists, Proposal proposal, Site site, Geometry base, Tables tables, UnitSystem units) {
     if (!(proposal.result() instanceof Proposal.Result.Proposed done)) {
       throw new IllegalArgumentException("'" + proposal.title() + "' has nothing to draw");
     }

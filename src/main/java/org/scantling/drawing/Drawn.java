@@ -51,7 +51,8 @@ sealed interface Drawn {
       stops = List.copyOf(stops);
       figures = List.copyOf(figures);
       if (figures.size() != stops.size() - 1) {
-        throw new IllegalArgumentException(figures.size() + " figures at " + stops.size() + " stops");
+        throw new IllegalArgumentException(
+            figures.size() + " figures at " + stops.size() + " stops");
       }
     }
   }
@@ -73,8 +74,7 @@ sealed interface Drawn {
    *
    * @param along shares of its length where the figure may stand, the best first
    */
-  record Measured(
-      ScenePoint from, ScenePoint to, LineClass line, Figure figure, List<Double> along)
+  record Measured(ScenePoint from, ScenePoint to, LineClass line, Figure figure, List<Double> along)
       implements Drawn {
     public Measured {
       along = List.copyOf(along);

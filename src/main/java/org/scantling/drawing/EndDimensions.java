@@ -59,8 +59,7 @@ final class EndDimensions {
 
   /** A figure with a word that says what it is. */
   private Drawn.Figure told(String saying, String of, double lengthIn) {
-    return new Drawn.Figure(
-        SAYINGS.say(saying, "length", lengths.figure(lengthIn)), of, lengthIn);
+    return new Drawn.Figure(SAYINGS.say(saying, "length", lengths.figure(lengthIn)), of, lengthIn);
   }
 
   /** Where the braces across the walk leave their posts. */
@@ -124,8 +123,7 @@ final class EndDimensions {
                 lengths.of(postB.name() + " dig", postB.digIn()),
                 lengths.of(postB.name() + " top", topIn))));
     double headroomIn = subject.top().headroomIn();
-    ScenePoint seat =
-        new ScenePoint(subject.geometry().seatBreadthIn() / 2, headroomIn);
+    ScenePoint seat = new ScenePoint(subject.geometry().seatBreadthIn() / 2, headroomIn);
     scene.add(
         new Drawn.Dimension(
             Side.RIGHT,
@@ -164,8 +162,7 @@ final class EndDimensions {
         new Drawn.Dimension(
             Side.ABOVE,
             0,
-            List.of(
-                new ScenePoint(leftIn(beam), highIn), new ScenePoint(rightIn(beam), highIn)),
+            List.of(new ScenePoint(leftIn(beam), highIn), new ScenePoint(rightIn(beam), highIn)),
             List.of(
                 new Drawn.Figure(
                     lying.mark() + "  " + lengths.figure(lengthIn),
@@ -189,12 +186,6 @@ final class EndDimensions {
   }
 
   private void name(SetOut.PostMark post) {
-    ScenePoint under = new ScenePoint(-post.acrossIn(), subject.bottomIn(post));
-    scene.add(
-        new Drawn.Note(
-            post.name(), Lettering.MARK, List.of(new Drawn.Spot(under, -6, 18, Anchor.END))));
-    scene.add(
-        new Drawn.Note(
-            post.mark(), Lettering.NOTE, List.of(new Drawn.Spot(under, 6, 18, Anchor.START))));
+    PostName.add(scene, post, new ScenePoint(-post.acrossIn(), subject.bottomIn(post)));
   }
 }

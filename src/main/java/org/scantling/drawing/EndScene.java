@@ -186,8 +186,7 @@ final class EndScene {
   private void header(Subject.Lying header) {
     ScenePoint first = Projection.SIDE.of(header.place().first());
     ScenePoint last = Projection.SIDE.of(header.place().last());
-    double upIn =
-        first.towards(last, -first.rightIn() / (last.rightIn() - first.rightIn())).upIn();
+    double upIn = first.towards(last, -first.rightIn() / (last.rightIn() - first.rightIn())).upIn();
     ScenePoint middle = new ScenePoint(-header.middleAcrossIn(), upIn);
     double broadIn = header.shape().breadthIn() / 2;
     double deepIn = header.shape().depthIn() / 2 * Math.hypot(1, subject.fallRatio());

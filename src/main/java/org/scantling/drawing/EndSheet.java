@@ -20,18 +20,12 @@ final class EndSheet {
   }
 
   Sheet sheet() {
-    double scale =
-        Math.min(MOST_PX_PER_IN, ROOM_PX / subject.geometry().crossbeamLengthIn());
+    double scale = Math.min(MOST_PX_PER_IN, ROOM_PX / subject.geometry().crossbeamLengthIn());
     Crowd crowd = new Crowd();
-    Draft.of(
-        EndScene.of(subject, 1 / scale), Windows.whole(scale), new PaperPoint(0, 0), crowd);
+    Draft.of(EndScene.of(subject, 1 / scale), Windows.whole(scale), new PaperPoint(0, 0), crowd);
     return new SheetBuilder(crowd, scale)
         .sheet(
-            "end",
-            subject.title(),
-            SAYINGS.say("end.view"),
-            notes(),
-            subject.lengths().metric());
+            "end", subject.title(), SAYINGS.say("end.view"), notes(), subject.lengths().metric());
   }
 
   private List<String> notes() {
@@ -45,8 +39,7 @@ final class EndSheet {
     notes.add(SAYINGS.say("end.notes", blanks));
     subject
         .machineIn()
-        .ifPresent(
-            wideIn -> notes.add(SAYINGS.say("end.machine", "width", lengths.said(wideIn))));
+        .ifPresent(wideIn -> notes.add(SAYINGS.say("end.machine", "width", lengths.said(wideIn))));
     return notes;
   }
 }

@@ -83,8 +83,7 @@ sealed interface Ink {
    * @param at where its anchor stands, on the line that letters stand on
    * @param turned true where it is read from the right
    */
-  record Letters(
-      String words, Lettering lettering, PaperPoint at, Anchor anchor, boolean turned)
+  record Letters(String words, Lettering lettering, PaperPoint at, Anchor anchor, boolean turned)
       implements Ink {
 
     /** The room that it takes, rather too much than too little. */
@@ -104,8 +103,7 @@ sealed interface Ink {
     public List<PaperPoint> reach() {
       PaperBox box = box();
       return List.of(
-          new PaperPoint(box.leftPx(), box.topPx()),
-          new PaperPoint(box.rightPx(), box.bottomPx()));
+          new PaperPoint(box.leftPx(), box.topPx()), new PaperPoint(box.rightPx(), box.bottomPx()));
     }
 
     @Override

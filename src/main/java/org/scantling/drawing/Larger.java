@@ -33,7 +33,9 @@ final class Larger {
     before(now.role())
         .ifPresent(
             before -> {
-              double nowIn2 = now.plies() * now.breadthIn() * now.depthIn();
+              // Two crossbeams at a post are more of them, no larger ones.
+              int plies = now.role().equals("header") ? now.plies() : 1;
+              double nowIn2 = plies * now.breadthIn() * now.depthIn();
               double beforeIn2 = before.plies() * base.sectionIn2(before.size());
               if (nowIn2 > beforeIn2 + 1e-6) {
                 byRole.put(
@@ -43,7 +45,7 @@ final class Larger {
                         "role",
                         SAYINGS.say("role." + now.role()),
                         "now",
-                        size(now.size(), now.plies()),
+                        size(now.size(), plies),
                         "before",
                         size(before.size(), before.plies())));
               }

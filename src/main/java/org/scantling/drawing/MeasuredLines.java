@@ -37,8 +37,7 @@ final class MeasuredLines {
 
   private Ink.Letters letters(Drawn.Measured measured, double share) {
     PaperPoint at = at(measured, share).plus(0, Lettering.FIGURE.sizePx() * 0.36);
-    return new Ink.Letters(
-        measured.figure().words(), Lettering.FIGURE, at, Anchor.MIDDLE, false);
+    return new Ink.Letters(measured.figure().words(), Lettering.FIGURE, at, Anchor.MIDDLE, false);
   }
 
   private boolean crosses(Drawn.Measured other, Ink.Letters letters) {
@@ -50,7 +49,8 @@ final class MeasuredLines {
     PaperBox room = letters.box().grown(ROOM_PX);
     List<Double> within = new ArrayList<>();
     for (int step = 0; step <= STEPS; step++) {
-      if (room.meets(PaperBox.around(List.of(at(measured, (double) step / STEPS))).grown(HAIR_PX))) {
+      if (room.meets(
+          PaperBox.around(List.of(at(measured, (double) step / STEPS))).grown(HAIR_PX))) {
         within.add((double) step / STEPS);
       }
     }

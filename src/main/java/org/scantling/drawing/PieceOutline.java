@@ -42,11 +42,9 @@ final class PieceOutline {
   }
 
   /** In an elevation, with its ends and notches. */
-  static List<ScenePoint> inElevation(
-      Projection from, Shape shape, Place place, double fallRatio) {
+  static List<ScenePoint> inElevation(Projection from, Shape shape, Place place, double fallRatio) {
     double seenIn = shape.role().equals("picket") ? shape.breadthIn() : shape.depthIn();
-    return new PieceOutline(
-            shape, from.of(place.first()), from.of(place.last()), seenIn, fallRatio)
+    return new PieceOutline(shape, from.of(place.first()), from.of(place.last()), seenIn, fallRatio)
         .outline();
   }
 
@@ -72,8 +70,7 @@ final class PieceOutline {
 
   private ScenePoint at(double alongIn, double overIn) {
     return first.plus(
-        alongIn * alongRightIn + overIn * normalRightIn,
-        alongIn * alongUpIn + overIn * normalUpIn);
+        alongIn * alongRightIn + overIn * normalRightIn, alongIn * alongUpIn + overIn * normalUpIn);
   }
 
   private List<ScenePoint> outline() {

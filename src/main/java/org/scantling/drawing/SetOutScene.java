@@ -83,8 +83,7 @@ final class SetOutScene {
   private void holes() {
     for (SetOut.PostMark post : setOut.posts()) {
       scene.add(
-          new Drawn.Round(
-              at(post), setOut.ground().holeIn() / 2, Tone.SOIL, LineClass.VISIBLE));
+          new Drawn.Round(at(post), setOut.ground().holeIn() / 2, Tone.SOIL, LineClass.VISIBLE));
     }
   }
 
@@ -169,8 +168,7 @@ final class SetOutScene {
     List<ScenePoint> stops = row.stream().map(this::underHole).toList();
     scene.add(SideDimensions.bays(subject, stops));
     List<Drawn.Figure> running = new ArrayList<>();
-    row.forEach(
-        post -> running.add(lengths.of("A1 " + post.name() + " running", post.alongIn())));
+    row.forEach(post -> running.add(lengths.of("A1 " + post.name() + " running", post.alongIn())));
     scene.add(new Drawn.Running(Side.BELOW, 1, stops, running));
     double holeIn = setOut.ground().holeIn() / 2;
     SetOut.PostMark acrossFirst = subject.row(1).get(0);
@@ -179,8 +177,7 @@ final class SetOutScene {
             Side.LEFT,
             0,
             List.of(new ScenePoint(-holeIn, 0), new ScenePoint(-holeIn, acrossFirst.acrossIn())),
-            List.of(
-                lengths.of("A1 " + acrossFirst.name(), acrossFirst.acrossIn()))));
+            List.of(lengths.of("A1 " + acrossFirst.name(), acrossFirst.acrossIn()))));
   }
 
   private ScenePoint underHole(SetOut.PostMark post) {
@@ -208,8 +205,7 @@ final class SetOutScene {
           new Drawn.Note(
               SAYINGS.say("set-out.dig-each", "dig", lengths.figure(post.digIn())),
               Lettering.FIGURE,
-              List.of(
-                  new Drawn.Spot(at, 6, downPx + (rowA ? 16 : -16), Anchor.START))));
+              List.of(new Drawn.Spot(at, 6, downPx + (rowA ? 16 : -16), Anchor.START))));
     }
   }
 

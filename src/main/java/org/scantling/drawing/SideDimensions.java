@@ -28,7 +28,7 @@ final class SideDimensions {
     left();
     right();
     headers();
-    row.forEach(this::name);
+    row.forEach(post -> PostName.add(scene, post, bottom(post)));
   }
 
   /** From post to post, as the stakes stand, so that the bays add up to the whole. */
@@ -39,9 +39,7 @@ final class SideDimensions {
       SetOut.PostMark from = row.get(i);
       SetOut.PostMark to = row.get(i + 1);
       figures.add(
-          subject
-              .lengths()
-              .of(from.name() + " " + to.name(), to.alongIn() - from.alongIn()));
+          subject.lengths().of(from.name() + " " + to.name(), to.alongIn() - from.alongIn()));
     }
     return new Drawn.Dimension(Side.BELOW, 0, stops, figures);
   }
@@ -53,8 +51,7 @@ final class SideDimensions {
         Side.BELOW,
         1,
         List.of(bottom(first), bottom(last)),
-        List.of(
-            lengths.of(first.name() + " " + last.name(), last.alongIn() - first.alongIn())));
+        List.of(lengths.of(first.name() + " " + last.name(), last.alongIn() - first.alongIn())));
   }
 
   private ScenePoint bottom(SetOut.PostMark post) {
@@ -108,11 +105,9 @@ final class SideDimensions {
         Side.RIGHT,
         0,
         List.of(
-            new ScenePoint(
-                last.alongIn() + subject.setOut().ground().holeIn() / 2, groundIn),
+            new ScenePoint(last.alongIn() + subject.setOut().ground().holeIn() / 2, groundIn),
             highest),
-        List.of(
-            subject.lengths().of(last.name() + " over-all", highest.upIn() - groundIn)));
+        List.of(subject.lengths().of(last.name() + " over-all", highest.upIn() - groundIn)));
   }
 
   /** The upper edge of the last crossbeam. */
@@ -154,11 +149,7 @@ final class SideDimensions {
   }
 
   private double outermostIn() {
-    return subject
-            .lying("header")
-            .mapToDouble(Subject.Lying::middleAcrossIn)
-            .min()
-            .orElseThrow()
+    return subject.lying("header").mapToDouble(Subject.Lying::middleAcrossIn).min().orElseThrow()
         + 1e-6;
   }
 
@@ -174,16 +165,5 @@ final class SideDimensions {
     return header.place().first().upIn() == header.place().last().upIn()
         && header.shape().first() instanceof EndCut.Square
         && header.shape().last() instanceof EndCut.Square;
-  }
-
-  /** The stake on one side of its middle line, the mark of the post on the other. */
-  private void name(SetOut.PostMark post) {
-    ScenePoint under = bottom(post);
-    scene.add(
-        new Drawn.Note(
-            post.name(), Lettering.MARK, List.of(new Drawn.Spot(under, -6, 18, Anchor.END))));
-    scene.add(
-        new Drawn.Note(
-            post.mark(), Lettering.NOTE, List.of(new Drawn.Spot(under, 6, 18, Anchor.START))));
   }
 }

@@ -7,7 +7,9 @@ import java.util.stream.Stream;
 import org.scantling.shop.Bore;
 import org.scantling.shop.SetOut;
 
-/** The walk from its side, from outside row A: what stands in that row, and the ground cut there. */
+/**
+ * The walk from its side, from outside row A: what stands in that row, and the ground cut there.
+ */
 final class SideScene {
   private static final double GROUND_PX = 96;
   private static final double BOLT_PX = 1.6;
@@ -28,7 +30,7 @@ final class SideScene {
   /** With its dimensions and marks. */
   static Scene of(Subject subject, double pxIn) {
     SideScene side = new SideScene(subject, Growth.none(), pxIn, GROUND_PX);
-    side.ground();
+    side.ground(side.fromIn());
     side.timber();
     new SideDimensions(subject, side.scene).add();
     side.frostWord();
@@ -36,13 +38,13 @@ final class SideScene {
   }
 
   /**
-   * Without dimensions, what has grown drawn heavier.
+   * Without dimensions, what has grown drawn heavier; the ground begins at the first post.
    *
-   * @param beforePx ground before the first header
+   * @param beforePx frost line before the first header
    */
   static Scene beside(Subject subject, Growth growth, double pxIn, double beforePx) {
     SideScene side = new SideScene(subject, growth, pxIn, beforePx);
-    side.ground();
+    side.ground(0);
     side.timber();
     side.frostWord();
     return side.scene;
@@ -56,13 +58,15 @@ final class SideScene {
     return subject.geometry().lengthIn() + subject.geometry().headerTailIn() + GROUND_PX * pxIn;
   }
 
-  private void ground() {
+  /**
+   * @param startsIn where the line of the ground begins
+   */
+  private void ground(double startsIn) {
     double slope = subject.top().slopeRatio();
     List<SetOut.PostMark> row = subject.row(0);
     GroundScene ground =
-        new GroundScene(
-            subject, scene, row.stream().map(SetOut.PostMark::alongIn).toList(), pxIn);
-    ground.line(fromIn(), toIn(), slope);
+        new GroundScene(subject, scene, row.stream().map(SetOut.PostMark::alongIn).toList(), pxIn);
+    ground.line(startsIn, toIn(), slope);
     row.forEach(post -> ground.hole(post, post.alongIn(), slope));
     subject.frostIn().ifPresent(depthIn -> ground.frost(fromIn(), toIn(), slope, depthIn));
   }
@@ -118,11 +122,7 @@ final class SideScene {
   }
 
   private double outermostIn() {
-    return subject
-            .lying("header")
-            .mapToDouble(Subject.Lying::middleAcrossIn)
-            .min()
-            .orElseThrow()
+    return subject.lying("header").mapToDouble(Subject.Lying::middleAcrossIn).min().orElseThrow()
         + 1e-6;
   }
 
@@ -163,8 +163,7 @@ final class SideScene {
       double besideIn = corner[0] * broadIn;
       double overIn = corner[1] * deepIn;
       corners.add(
-          middle.plus(
-              besideIn * cosine - overIn * sine, besideIn * sine + overIn * cosine));
+          middle.plus(besideIn * cosine - overIn * sine, besideIn * sine + overIn * cosine));
     }
     draw(crossbeam, corners);
   }

@@ -15,17 +15,17 @@ final class SvgStyle {
 
   private static List<Token> all() {
     return List.of(
-            new Token("paper", "#fdfcfa", "#171614"),
-            new Token("ink", "#1c1b19", "#ece8e1"),
-            new Token("muted", "#5f5a52", "#aaa398"),
-            new Token("timber", "#f2e2c4", "#4a3f2d"),
-            new Token("grown", "#dcb878", "#8a6a34"),
-            new Token("metal", "#d5d8da", "#4b5054"),
-            new Token("soil", "#ece6da", "#29261f"),
-            new Token("gravel", "#d9d2c4", "#3d382f"),
-            new Token("concrete", "#e2e1de", "#34353a"),
-            new Token("person", "#c9c3b8", "#4b4741"),
-            new Token("frost", "#1f5f86", "#8cc4e6"));
+        new Token("paper", "#fdfcfa", "#171614"),
+        new Token("ink", "#1c1b19", "#ece8e1"),
+        new Token("muted", "#5f5a52", "#aaa398"),
+        new Token("timber", "#f2e2c4", "#4a3f2d"),
+        new Token("grown", "#dcb878", "#8a6a34"),
+        new Token("metal", "#d5d8da", "#4b5054"),
+        new Token("soil", "#ece6da", "#29261f"),
+        new Token("gravel", "#d9d2c4", "#3d382f"),
+        new Token("concrete", "#e2e1de", "#34353a"),
+        new Token("person", "#c9c3b8", "#4b4741"),
+        new Token("frost", "#1f5f86", "#8cc4e6"));
   }
 
   private static String text() {
@@ -84,8 +84,7 @@ final class SvgStyle {
   }
 
   private static String edge(String word, String token, String widthPx) {
-    String stroke =
-        widthPx.equals("0") ? "none" : "var(--" + token + ");stroke-width:" + widthPx;
+    String stroke = widthPx.equals("0") ? "none" : "var(--" + token + ");stroke-width:" + widthPx;
     return ".scantling ." + word + "{stroke:" + stroke + "}";
   }
 

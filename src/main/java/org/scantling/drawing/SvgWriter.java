@@ -34,7 +34,8 @@ final class SvgWriter {
         .append(attribute("height", number(highPx)))
         .append(attribute("role", "img"))
         .append(attribute("aria-labelledby", title + " " + says))
-        .append(attribute("data-px-per-inch", String.format(Locale.ROOT, "%.5f", sheet.scalePxPerIn())))
+        .append(
+            attribute("data-px-per-inch", String.format(Locale.ROOT, "%.5f", sheet.scalePxPerIn())))
         .append(">\n");
     element("title", title, sheet.title());
     element("desc", says, sheet.says());

@@ -39,14 +39,11 @@ final class ThenAndNowSheet {
     Layout layout = layout();
     double pxIn = 1 / layout.scalePxPerIn();
     Geometry stood = base.geometry();
-    double atPx =
-        layout.then().rightPx(stood.lengthIn() + stood.headerTailIn())
-            + BETWEEN_PX
-            + NEAR_PX
-            + subject.geometry().headerTailIn() * layout.scalePxPerIn();
-    Scene then = BaseScene.of(base, pxIn, OUTER_PX, BETWEEN_PX);
-    Person.stand(
-        then, stood.lengthIn() + stood.headerTailIn() + BETWEEN_PX / 2 * pxIn, 0);
+    double toFirstPostPx =
+        BETWEEN_PX + NEAR_PX + subject.geometry().headerTailIn() * layout.scalePxPerIn();
+    double atPx = layout.then().rightPx(stood.lengthIn() + stood.headerTailIn()) + toFirstPostPx;
+    Scene then = BaseScene.of(base, pxIn, OUTER_PX, toFirstPostPx);
+    Person.stand(then, stood.lengthIn() + stood.headerTailIn() + BETWEEN_PX / 2 * pxIn, 0);
     measureBase(then);
     label(then, stood, labelOfBase());
     Draft.of(then, layout.then(), new PaperPoint(0, 0), crowd);
@@ -91,14 +88,12 @@ final class ThenAndNowSheet {
     List<Double> stood = BaseScene.posts(base.geometry());
     double inches = 2 * base.geometry().headerTailIn() + 2 * subject.geometry().headerTailIn();
     double roomPx = ROOM_PX - 2 * OUTER_PX - BETWEEN_PX - NEAR_PX;
-    for (Windows each :
-        List.of(windows(stood, breakBase, 1), windows(posts(), breakProposal, 1))) {
+    for (Windows each : List.of(windows(stood, breakBase, 1), windows(posts(), breakProposal, 1))) {
       roomPx -= each.isBroken() ? Windows.GAP_PX : 0;
     }
     inches += keptIn(stood, breakBase) + keptIn(posts(), breakProposal);
     double scale = Math.min(MOST_PX_PER_IN, roomPx / inches);
-    return new Layout(
-        windows(stood, breakBase, scale), windows(posts(), breakProposal, scale));
+    return new Layout(windows(stood, breakBase, scale), windows(posts(), breakProposal, scale));
   }
 
   private static Windows windows(List<Double> posts, boolean broken, double scalePxPerIn) {
@@ -119,10 +114,8 @@ final class ThenAndNowSheet {
         new Drawn.Dimension(
             Side.LEFT,
             0,
-            List.of(
-                new ScenePoint(leftIn, 0), new ScenePoint(leftIn, stood.overallHeightIn())),
-            List.of(
-                subject.lengths().of("base over-all", stood.overallHeightIn()))));
+            List.of(new ScenePoint(leftIn, 0), new ScenePoint(leftIn, stood.overallHeightIn())),
+            List.of(subject.lengths().of("base over-all", stood.overallHeightIn()))));
     scene.add(
         new Drawn.Dimension(
             Side.BELOW,
@@ -142,8 +135,7 @@ final class ThenAndNowSheet {
             List.of(
                 new ScenePoint(0, subject.bottomIn(first)),
                 new ScenePoint(last.alongIn(), subject.bottomIn(last))),
-            List.of(
-                subject.lengths().of(first.name() + " " + last.name(), last.alongIn()))));
+            List.of(subject.lengths().of(first.name() + " " + last.name(), last.alongIn()))));
     scene.add(SideDimensions.overAll(subject));
   }
 
@@ -192,10 +184,26 @@ final class ThenAndNowSheet {
             "person",
             subject.lengths().said(Person.HEIGHT_IN)));
     notes.add(larger.sentence());
+    notes.addAll(deeper());
     notes.addAll(SideSheet.slope(subject));
     if (layout.then().isBroken() || layout.now().isBroken()) {
       notes.add(SAYINGS.say("broken"));
     }
     return notes;
+  }
+
+  /** How deep the posts stand, where that is more than it was. */
+  private List<String> deeper() {
+    double beforeIn = base.design().posts().embedmentIn();
+    double nowIn = subject.structure().footings().depthIn();
+    return !subject.onPiers() && nowIn > beforeIn && beforeIn > 0
+        ? List.of(
+            SAYINGS.say(
+                "then.deeper",
+                "now",
+                subject.lengths().said(nowIn),
+                "before",
+                subject.lengths().said(beforeIn)))
+        : List.of();
   }
 }

@@ -43,11 +43,7 @@ record Windows(double scalePxPerIn, List<Stretch> stretches) {
    * @param mostPxPerIn largest that is wanted
    */
   static Windows fitting(
-      List<Double> alongIn,
-      double tailIn,
-      double roomPx,
-      double leastPxPerIn,
-      double mostPxPerIn) {
+      List<Double> alongIn, double tailIn, double roomPx, double leastPxPerIn, double mostPxPerIn) {
     int bays = alongIn.size() - 1;
     double wholeIn = alongIn.get(bays) + 2 * tailIn;
     double scale = Math.min(mostPxPerIn, roomPx / wholeIn);
@@ -67,7 +63,9 @@ record Windows(double scalePxPerIn, List<Stretch> stretches) {
 
   private static double keptIn(List<Double> alongIn, int keep) {
     int bays = alongIn.size() - 1;
-    return breakIn(alongIn, keep, BREAK_RATIO) + alongIn.get(bays) - breakIn(alongIn, bays - 1 - keep, 1 - BREAK_RATIO);
+    return breakIn(alongIn, keep, BREAK_RATIO)
+        + alongIn.get(bays)
+        - breakIn(alongIn, bays - 1 - keep, 1 - BREAK_RATIO);
   }
 
   private static double breakIn(List<Double> alongIn, int bay, double shareRatio) {
@@ -87,8 +85,7 @@ record Windows(double scalePxPerIn, List<Stretch> stretches) {
 
   static Windows whole(double scalePxPerIn) {
     return new Windows(
-        scalePxPerIn,
-        List.of(new Stretch(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, 0)));
+        scalePxPerIn, List.of(new Stretch(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, 0)));
   }
 
   /** With what lies between two places left out. */

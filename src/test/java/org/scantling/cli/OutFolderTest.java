@@ -130,7 +130,7 @@ class OutFolderTest {
         .containsAllEntriesOf(drawn("two"))
         .containsEntry("drawings/sketch.txt", "by hand\n")
         .hasSize(3);
-    assertThat(content(yard)).hasSize(4);
+    assertThat(content(yard)).hasSize(3);
   }
 
   @Test

@@ -149,9 +149,10 @@ class DimensionsTest {
         case "top" -> topIn(mark(part[0]));
         case "running" -> mark(part[1]).alongIn();
         case "diagonal" -> diagonalIn(part[0], part[1]);
-        default -> part[0].equals("crossbeam") && part[1].equals("mark")
-            ? setOut().running().get(2).atIn().get(Integer.parseInt(part[2]) - 1)
-            : named(of, part[0]);
+        default ->
+            part[0].equals("crossbeam") && part[1].equals("mark")
+                ? setOut().running().get(2).atIn().get(Integer.parseInt(part[2]) - 1)
+                : named(of, part[0]);
       };
     }
 
@@ -166,9 +167,10 @@ class DimensionsTest {
         case "base over-all" -> job.base().overallHeightIn();
         case "base length" -> job.base().lengthIn();
         case "crossbeam length" -> geometry.crossbeamLengthIn();
-        default -> of.endsWith("over-all")
-            ? highestIn(false) - top().groundIn(geometry.plan().bays())
-            : piece(first).shape().lengthIn();
+        default ->
+            of.endsWith("over-all")
+                ? highestIn(false) - top().groundIn(geometry.plan().bays())
+                : piece(first).shape().lengthIn();
       };
     }
 
@@ -193,8 +195,7 @@ class DimensionsTest {
     private double machineIn() {
       return job.site().walkway().users().stream()
           .filter(Site.User.Machine.class::isInstance)
-          .mapToDouble(
-              user -> ((Site.User.Machine) user).machineWidthIn())
+          .mapToDouble(user -> ((Site.User.Machine) user).machineWidthIn())
           .max()
           .orElseThrow();
     }

@@ -26,8 +26,7 @@ class DrawingsTest {
 
     assertThat(pictures)
         .extracting(Picture::name)
-        .containsExactly(
-            "set-out.svg", "side.svg", "end.svg", "canopy.svg", "then-and-now.svg");
+        .containsExactly("set-out.svg", "side.svg", "end.svg", "canopy.svg", "then-and-now.svg");
     for (Picture each : pictures) {
       assertThat(each.elements("title").get(0).getTextContent())
           .startsWith(Job.of(job).proposal().title() + ": ");
@@ -79,9 +78,20 @@ class DrawingsTest {
     Set<String> named = new TreeSet<>(setOut.words());
     long stakes =
         drawn.lists().setOut().posts().stream().filter(post -> named.contains(post.name())).count();
-    assertThat(stakes)
-        .isEqualTo(setOut.elements("circle").size())
-        .isGreaterThanOrEqualTo(4);
+    assertThat(stakes).isEqualTo(setOut.elements("circle").size()).isGreaterThanOrEqualTo(4);
+  }
+
+  @ParameterizedTest
+  @MethodSource("jobs")
+  void every_post_that_is_drawn_from_the_side_has_its_name_and_its_mark(String job) {
+    Picture side = Job.of(job).picture("side.svg", UnitSystem.IMPERIAL);
+    long posts =
+        side.elements("path").stream()
+            .filter(path -> path.getAttribute("data-mark").startsWith("P"))
+            .count();
+
+    assertThat(side.words().stream().filter(word -> word.matches("A\\d+"))).hasSize((int) posts);
+    assertThat(side.words().stream().filter(word -> word.matches("P\\d+"))).hasSize((int) posts);
   }
 
   private static long drawnAs(Picture picture, String mark) {
@@ -99,6 +109,9 @@ class DrawingsTest {
     assertThat(grown.says()).contains("posts, 6x6 where the base has 4x4");
     assertThat(grown.words()).contains("larger: posts, headers, crossbeams");
     assertThat(heavier(same)).isEmpty();
+    assertThat(grown.says()).doesNotContain("The posts stand");
+    assertThat(Job.of("deep-frost").picture("then-and-now.svg", UnitSystem.IMPERIAL).says())
+        .contains("No timber is larger", "The posts stand 5'-0\" in the ground");
     assertThat(same.says()).contains("No timber is larger than that of the base.");
   }
 

@@ -24,10 +24,7 @@ import org.scantling.shop.Lists;
 
 /** A proposal with its lists, worked out once for all who draw it. */
 record Job(
-    Proposal proposal,
-    Site site,
-    Lists lists,
-    Map<UnitSystem, Map<String, String>> finished) {
+    Proposal proposal, Site site, Lists lists, Map<UnitSystem, Map<String, String>> finished) {
   private static final Map<List<String>, Job> WORKED = new ConcurrentHashMap<>();
 
   /** What is built in each of the ways that can be built, and every scenario of the demo. */
@@ -75,7 +72,11 @@ record Job(
             .read(file, settings.stream().map(Setting::parse).toList())
             .site();
     Proposal proposal = House.propose(site);
-    return new Job(proposal, site, Lists.of(proposal, site, House.TABLES, Optional.empty()), new EnumMap<>(UnitSystem.class));
+    return new Job(
+        proposal,
+        site,
+        Lists.of(proposal, site, House.TABLES, Optional.empty()),
+        new EnumMap<>(UnitSystem.class));
   }
 
   Structure structure() {
@@ -83,8 +84,7 @@ record Job(
   }
 
   Geometry base() {
-    String market =
-        site.materials().market().orElse(House.TABLES.defaults().row("market").word());
+    String market = site.materials().market().orElse(House.TABLES.defaults().row("market").word());
     double endMarginIn = House.TABLES.thumb("crossbeam.end-margin").amount();
     return new BaseRecord(site.base(), new Stock(House.TABLES, market), endMarginIn).geometry();
   }
