@@ -1,6 +1,7 @@
 package org.scantling.drawing;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.Geometry;
 
@@ -41,7 +42,7 @@ final class BaseScene {
     base.holeIn()
         .ifPresent(
             holeIn ->
-                geometryPosts()
+                posts(geometry)
                     .forEach(
                         alongIn ->
                             scene.box(
@@ -62,13 +63,9 @@ final class BaseScene {
     return base.design().posts().embedmentIn();
   }
 
-  private List<Double> geometryPosts() {
-    return posts(geometry);
-  }
-
   /** Middles of the posts of a row. */
   static List<Double> posts(Geometry geometry) {
-    return java.util.stream.IntStream.rangeClosed(0, geometry.plan().bays())
+    return IntStream.rangeClosed(0, geometry.plan().bays())
         .mapToObj(post -> geometry.plan().along().alongIn(post))
         .toList();
   }
@@ -79,7 +76,7 @@ final class BaseScene {
 
   private void posts() {
     double halfIn = geometry.posts().breadthIn() / 2;
-    for (double alongIn : geometryPosts()) {
+    for (double alongIn : posts(geometry)) {
       timber(
           new ScenePoint(alongIn - halfIn, -embeddedIn()),
           new ScenePoint(alongIn + halfIn, geometry.posts().heightIn()));
@@ -100,7 +97,7 @@ final class BaseScene {
     double lowIn = geometry.crossbeamUndersideIn();
     double highIn = lowIn + geometry.crossbeams().depthIn();
     for (double alongIn : geometry.crossbeamsAtIn()) {
-      boolean atPost = geometryPosts().stream().anyMatch(post -> Math.abs(post - alongIn) < 1e-6);
+      boolean atPost = posts(geometry).stream().anyMatch(post -> Math.abs(post - alongIn) < 1e-6);
       double halfIn =
           (atPost ? geometry.crossbeams().breadthAtPostsIn() : geometry.crossbeams().breadthIn())
               / 2;
@@ -116,7 +113,7 @@ final class BaseScene {
     double halfRailIn = base.depthIn(panels.rail()) / 2;
     double halfPostIn = geometry.posts().breadthIn() / 2;
     double halfIn = base.picketIn() / 2;
-    List<Double> posts = geometryPosts();
+    List<Double> posts = posts(geometry);
     for (int bay = 0; bay + 1 < posts.size(); bay++) {
       double fromIn = posts.get(bay);
       double bayIn = posts.get(bay + 1) - fromIn;
@@ -141,7 +138,7 @@ final class BaseScene {
   private void braces(BaseDesign.Braces braces) {
     double halfIn = base.depthIn(braces.size()) / 2 * Math.sqrt(0.5);
     double headIn = (headerLowIn() + geometry.headerTopIn()) / 2;
-    List<Double> posts = geometryPosts();
+    List<Double> posts = posts(geometry);
     for (int post = 0; post < posts.size(); post++) {
       for (int towards = -1; towards <= 1; towards += 2) {
         if (post + towards >= 0 && post + towards < posts.size()) {

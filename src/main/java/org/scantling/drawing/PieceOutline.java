@@ -13,6 +13,8 @@ import org.scantling.shop.Shape;
  * the notches.
  */
 final class PieceOutline {
+  private static final String UNDERSIDE = "underside";
+
   private final Shape shape;
   private final ScenePoint first;
   private final double lengthIn;
@@ -142,6 +144,4 @@ final class PieceOutline {
     }
     return corners;
   }
-
-  private static final String UNDERSIDE = "underside";
 }

@@ -38,7 +38,7 @@ final class SheetBuilder {
    * @param notes sentences under the drawing, which also say what it shows to those who do not see
    */
   Sheet sheet(String name, String title, String view, List<String> notes, boolean metric) {
-    head(List.of(title), view);
+    head(title, view);
     double downPx = edges.bottomPx() + GAP_PX;
     List<String> lines = new ArrayList<>(notes);
     lines.add(SAYINGS.say(metric ? "figures.metric" : "figures.imperial"));
@@ -57,9 +57,8 @@ final class SheetBuilder {
         crowd.inks());
   }
 
-  private void head(List<String> titles, String view) {
-    List<String> lines = new ArrayList<>();
-    titles.forEach(each -> lines.addAll(wrapped(each, Lettering.HEAD)));
+  private void head(String title, String view) {
+    List<String> lines = wrapped(title, Lettering.HEAD);
     double upPx = edges.topPx() - GAP_PX;
     write(view, Lettering.NOTE, upPx);
     upPx -= HEAD_PX;

@@ -1,6 +1,5 @@
 package org.scantling.drawing;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
@@ -103,7 +102,7 @@ final class SvgWriter {
   }
 
   private static String classes(Tone tone, LineClass line) {
-    return List.of(tone.word(), line.word()).stream().collect(Collectors.joining(" "));
+    return tone.word() + " " + line.word();
   }
 
   private String point(PaperPoint point) {

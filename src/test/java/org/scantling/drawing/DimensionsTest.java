@@ -72,11 +72,11 @@ class DimensionsTest {
     List<String> end = names(drawn, "end.svg");
     SetOut lists = drawn.lists().setOut();
     boolean broken = drawn.picture("set-out.svg", UnitSystem.IMPERIAL).says().contains("left out");
-    long bays = lists.posts().size() / 2 - 1;
+    int bays = lists.posts().size() / 2 - 1;
 
     assertThat(setOut).contains("A1 B1", "A1 A2");
     if (!broken) {
-      assertThat(setOut.stream().filter(each -> each.endsWith("running"))).hasSize((int) bays + 1);
+      assertThat(setOut.stream().filter(each -> each.endsWith("running"))).hasSize(bays + 1);
       List<Double> different =
           lists.bayDiagonals().stream().map(SetOut.Diagonal::lengthIn).distinct().toList();
       assertThat(setOut.stream().filter(each -> each.endsWith("diagonal")).count())

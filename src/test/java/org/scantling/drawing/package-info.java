@@ -1,2 +1,0 @@
-/** Tests of the drawings. */
-package org.scantling.drawing;
