@@ -71,8 +71,7 @@ final class WhyCommand implements Callable<Integer> {
   private String written(LeastChange least, Words words, Intake intake) {
     PrintOptions how = options.printing(intake);
     return switch (format) {
-      case TEXT ->
-          KeepText.text(least, words, reader, how) + ChosenBase.text(intake, words, how);
+      case TEXT -> KeepText.text(least, words, reader, how) + ChosenBase.text(intake, words, how);
       case MARKDOWN ->
           KeepText.markdown(least, words, reader, how) + ChosenBase.markdown(intake, words);
       case JSON -> KeepJson.of(least, words, reader);

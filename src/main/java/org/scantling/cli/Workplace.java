@@ -79,7 +79,8 @@ final class Workplace {
       return overEachBase.get(0);
     }
     BaseChoice choice =
-        engine.get()
+        engine
+            .get()
             .choose(
                 overEachBase.stream()
                     .map(each -> new NamedBase(each.baseFile(), each.site(), each.defaulted()))

@@ -96,14 +96,12 @@ final class BaseChooser {
   }
 
   /** The same base with what it gives way to the taken one by. */
-  private static TriedBase beside(
-      TriedBase base, String taken, Map<String, List<Reason>> against) {
+  private static TriedBase beside(TriedBase base, String taken, Map<String, List<Reason>> against) {
     Reason reason =
         against.getOrDefault(base.name(), List.of()).stream()
             .filter(each -> other(each).equals(taken))
             .findFirst()
-            .orElseThrow(
-                () -> new RuleBaseFault(base.name() + " does not give way to " + taken));
+            .orElseThrow(() -> new RuleBaseFault(base.name() + " does not give way to " + taken));
     return new TriedBase(
         base.file(),
         base.name(),

@@ -74,8 +74,7 @@ final class BaseCounts {
   }
 
   private int noted(BaseChangeRow row, java.util.function.Predicate<Decision> counted) {
-    List<Question> here =
-        decisions(row).stream().filter(counted).map(Decision::question).toList();
+    List<Question> here = decisions(row).stream().filter(counted).map(Decision::question).toList();
     changed.addAll(here);
     return here.size();
   }
@@ -100,7 +99,10 @@ final class BaseCounts {
     double all = 0;
     for (Decision decision : decisions(row)) {
       double apart =
-          decision.base().map(base -> Math.abs(amount(decision.proposed()) - amount(base))).orElse(0.0);
+          decision
+              .base()
+              .map(base -> Math.abs(amount(decision.proposed()) - amount(base)))
+              .orElse(0.0);
       all += row.stepIn().isPresent() ? wholeSteps(apart, row.stepIn().getAsDouble()) : apart;
     }
     return new Measure(all, row.stepIn().isPresent() ? Unit.INCH : Unit.COUNT);

@@ -40,7 +40,8 @@ final class BaseFinder {
    */
   Optional<Found> find(String field, String written, Origin origin) {
     if (written.startsWith(HOME) || written.contains("\\")) {
-      return refused(field, origin, written, ProblemPhrases.say("accepted.base-path", "home", HOME), "");
+      return refused(
+          field, origin, written, ProblemPhrases.say("accepted.base-path", "home", HOME), "");
     }
     try {
       Path file = site.folder().toAbsolutePath().resolve(written).normalize();
@@ -52,8 +53,7 @@ final class BaseFinder {
     }
   }
 
-  private Optional<Found> existing(
-      String field, Path file, String written, Origin origin) {
+  private Optional<Found> existing(String field, Path file, String written, Origin origin) {
     if (!Files.isRegularFile(file)) {
       String found = Files.exists(file) ? "found.base-folder" : "found.base-nowhere";
       return refused(

@@ -39,9 +39,7 @@ final class NamedBases {
    * @param reader of a base file that was found
    */
   List<Read> read(
-      Node.Group file,
-      Readings said,
-      Function<BaseFinder.Found, Optional<DesignIntake>> reader) {
+      Node.Group file, Readings said, Function<BaseFinder.Found, Optional<DesignIntake>> reader) {
     List<Read> all = new ArrayList<>();
     Set<Path> before = new HashSet<>();
     for (Named named : named(file, said)) {
@@ -57,12 +55,14 @@ final class NamedBases {
   private static List<Named> named(Node.Group file, Readings said) {
     List<Named> all = new ArrayList<>();
     if (said.maybeWord(FIELD).isPresent()) {
-      all.add(new Named(FIELD, said.word(FIELD), file.members().get(FIELD).value().origin()));
+      all.add(new Named(FIELD, said.word(FIELD), file.originOf(FIELD)));
     }
     for (int place = 0; place < said.size(FIELD); place++) {
       String field = FIELD + "[" + place + "]";
-      Node.Items each = (Node.Items) file.members().get(FIELD).value();
-      Origin origin = each.items().get(place).origin();
+      Origin origin =
+          file.at(FIELD) instanceof Node.Items each
+              ? each.items().get(place).origin()
+              : file.originOf(FIELD);
       said.maybeWord(field).ifPresent(path -> all.add(new Named(field, path, origin)));
     }
     return all;

@@ -37,16 +37,14 @@ final class StretchRule {
       Node.Group file,
       Readings said,
       Problems problems) {
-    Node.Group walkway = (Node.Group) file.members().get("walkway").value();
+    Origin where =
+        file.at("walkway") instanceof Node.Group walkway
+            ? walkway.originOf("no-post")
+            : file.origin();
     problems.add(
-        walkway
-            .members()
-            .get("no-post")
-            .value()
-            .origin()
-            .problem(
-                field,
-                said.originals().get(field),
-                ProblemPhrases.say(accepted, "length", Length.feetAndInches(lengthIn))));
+        where.problem(
+            field,
+            said.original(field),
+            ProblemPhrases.say(accepted, "length", Length.feetAndInches(lengthIn))));
   }
 }

@@ -18,8 +18,7 @@ public final class BaseNote {
   }
 
   private static Page page(BaseChoice choice, Words words) {
-    TakenBase taken =
-        new TakenBase(choice, words.voice(Reader.BUILDER, UnitSystem.IMPERIAL));
+    TakenBase taken = new TakenBase(choice, words.voice(Reader.BUILDER, UnitSystem.IMPERIAL));
     return new Page().paragraph(TakenBase.SAYINGS.say("note", taken.blanks()));
   }
 }

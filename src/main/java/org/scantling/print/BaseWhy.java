@@ -31,9 +31,7 @@ final class BaseWhy {
     page.title(Sentence.capital(voice.label(Question.BASE)));
     told.proposal()
         .bases()
-        .ifPresentOrElse(
-            choice -> write(page, choice),
-            () -> page.paragraph(one()));
+        .ifPresentOrElse(choice -> write(page, choice), () -> page.paragraph(one()));
   }
 
   private String one() {
@@ -54,8 +52,7 @@ final class BaseWhy {
       page.paragraph(changes(choice.taken()));
     }
     page.heading(SAYINGS.say("why.others"));
-    page.items(
-        choice.others().stream().map(each -> item(each, taken, more(each))).toList());
+    page.items(choice.others().stream().map(each -> item(each, taken, more(each))).toList());
     page.heading(SAYINGS.say("why.order")).add(Block.Items.of(order()));
     if (voice.reader() == Reader.ENGINEER) {
       page.heading(SAYINGS.say("why.counts")).add(counts(choice));
@@ -83,8 +80,7 @@ final class BaseWhy {
     List<String> changed = changed(taken);
     return changed.isEmpty()
         ? SAYINGS.say("why.taken.none", "taken", taken.name())
-        : SAYINGS.say(
-            "why.taken", "taken", taken.name(), "changes", String.join("; ", changed));
+        : SAYINGS.say("why.taken", "taken", taken.name(), "changes", String.join("; ", changed));
   }
 
   private List<String> changed(TriedBase base) {
@@ -97,9 +93,7 @@ final class BaseWhy {
     Map<String, String> blanks = new HashMap<>();
     blanks.put("name", voice.label(decision.question()));
     blanks.put("now", voice.proposed(decision));
-    decision
-        .base()
-        .ifPresent(base -> blanks.put("was", voice.say(decision.question(), base)));
+    decision.base().ifPresent(base -> blanks.put("was", voice.say(decision.question(), base)));
     return SAYINGS.say("why.change", blanks);
   }
 

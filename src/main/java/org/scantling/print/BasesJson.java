@@ -70,8 +70,7 @@ final class BasesJson {
     node.put("attribute", decision.question().attribute());
     decision
         .base()
-        .ifPresentOrElse(
-            base -> ReasonJson.put(node, "base", base), () -> node.putNull("base"));
+        .ifPresentOrElse(base -> ReasonJson.put(node, "base", base), () -> node.putNull("base"));
     ReasonJson.put(node, "proposed", decision.proposed());
     return node;
   }

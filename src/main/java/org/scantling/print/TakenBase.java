@@ -29,9 +29,7 @@ final class TakenBase {
 
   /** A paragraph, where the site file names several bases. */
   static void write(Page page, Proposal proposal, Voice voice) {
-    proposal
-        .bases()
-        .ifPresent(choice -> page.paragraph(new TakenBase(choice, voice).paragraph()));
+    proposal.bases().ifPresent(choice -> page.paragraph(new TakenBase(choice, voice).paragraph()));
   }
 
   private String paragraph() {
@@ -64,8 +62,7 @@ final class TakenBase {
   }
 
   Map<String, String> blanks() {
-    return Map.of(
-        "taken", choice.taken().name(), "count", Integer.toString(choice.tried().size()));
+    return Map.of("taken", choice.taken().name(), "count", Integer.toString(choice.tried().size()));
   }
 
   private String other(TriedBase base) {
@@ -82,9 +79,7 @@ final class TakenBase {
 
   /** Of a base that leads to nothing, the demand that is behind it. */
   Map<String, String> ruledOut(TriedBase base) {
-    return broken(base)
-        .map(none -> Map.of("demand", voice.path(none.demand())))
-        .orElse(Map.of());
+    return broken(base).map(none -> Map.of("demand", voice.path(none.demand()))).orElse(Map.of());
   }
 
   private static Optional<NeedsEngineer> broken(TriedBase base) {

@@ -22,9 +22,7 @@ public record BaseGap(
   Evidence evidence() {
     Evidence both =
         Evidence.saw("design", base).and("rival", than).and("more", new Measure(amount, unit));
-    return thanAmount > 0
-        ? both.and("less", new Measure(thanAmount, unit))
-        : both.and("none", "");
+    return thanAmount > 0 ? both.and("less", new Measure(thanAmount, unit)) : both.and("none", "");
   }
 
   @Override

@@ -102,7 +102,8 @@ enum TableFile {
   SYNONYMS("synonyms.csv", SynonymRow.class, true, "id,list,written,means,says"),
   EDGES("edges.csv", EdgeRow.class, true, "id,keys,words,title,because,whose"),
   SYMBOLS("symbols.csv", SymbolRow.class, false, "id,symbol,scope,part,means,unit"),
-  BASE_CHANGES("base-changes.csv", BaseChangeRow.class, false, "id,counts,questions,step_in,statement"),
+  BASE_CHANGES(
+      "base-changes.csv", BaseChangeRow.class, false, "id,counts,questions,step_in,statement"),
   DEMANDS(
       "demands.csv",
       DemandRow.class,

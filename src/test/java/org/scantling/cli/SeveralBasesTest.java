@@ -28,10 +28,8 @@ class SeveralBasesTest {
   @Test
   void the_proposal_is_that_of_the_taken_base_named_alone_to_the_last_number() {
     JsonMapper mapper = new JsonMapper();
-    ObjectNode several =
-        (ObjectNode) mapper.readTree(out("propose", SITE, "--format", "json"));
-    JsonNode alone =
-        mapper.readTree(out("propose", SITE, "--set", ALONE, "--format", "json"));
+    ObjectNode several = (ObjectNode) mapper.readTree(out("propose", SITE, "--format", "json"));
+    JsonNode alone = mapper.readTree(out("propose", SITE, "--set", ALONE, "--format", "json"));
 
     assertThat(several.remove("bases")).hasSize(3);
     ArrayNode decisions = (ArrayNode) several.get("decisions");

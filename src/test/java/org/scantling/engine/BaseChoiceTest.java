@@ -123,8 +123,7 @@ class BaseChoiceTest {
   }
 
   @Test
-  void lengths_count_in_whole_steps_which_a_house_may_set(@TempDir Path house)
-      throws IOException {
+  void lengths_count_in_whole_steps_which_a_house_may_set(@TempDir Path house) throws IOException {
     // The bays of the walk shrink from 90 in to 72 in: 18 in; the gate grows wider by 6 to 8 in.
     assertThat(count(choice(), "Hop walk", "rhythm")).isEqualTo(18);
     assertThat(count(choice(), "Rose gate", "room")).isEqualTo(6);

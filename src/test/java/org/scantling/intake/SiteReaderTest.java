@@ -59,9 +59,7 @@ class SiteReaderTest {
         .doesNotHaveDuplicates()
         .first()
         .isEqualTo("Gate arbour");
-    assertThat(each)
-        .extracting(intake -> intake.site().walkway().lengthIn())
-        .containsOnly(288.0);
+    assertThat(each).extracting(intake -> intake.site().walkway().lengthIn()).containsOnly(288.0);
     assertThat(each.get(0).choice()).isEmpty();
   }
 
