@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -43,6 +44,19 @@ class DepthsCommandTest {
     assertThat(here.at("/diameterIn").asDouble())
         .isEqualTo(proposal.at("/footings/diameterIn").asDouble());
     assertThat(rows(told)).contains(here);
+  }
+
+  @Test
+  void depths_are_rounded_as_the_timber_of_the_house_is_sold(@TempDir Path house)
+      throws IOException {
+    Files.writeString(house.resolve("defaults.csv"), "id,word\nmarket,metric\n");
+    String said =
+        Run.of("depths", "scenarios/mower-lane.yaml", "--house-rules", house.toString())
+            .endedWith(ExitStatus.ANSWERED)
+            .out()
+            .replaceAll("\\s+", " ");
+
+    assertThat(said).contains("rounded up to 25 mm").doesNotContain("rounded up to the inch");
   }
 
   @Test
