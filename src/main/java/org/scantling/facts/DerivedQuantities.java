@@ -78,7 +78,7 @@ public final class DerivedQuantities {
                 .and("span", Measure.inches(spanIn))));
     StockOverhangs stock = new StockOverhangs(problem, answers, geometry());
     stock.crossbeam(wantedIn).ifPresent(facts::add);
-    stock.header().ifPresent(facts::add);
+    facts.addAll(stock.header());
     return facts;
   }
 

@@ -2,6 +2,7 @@ package org.scantling.facts;
 
 import static org.scantling.reasons.Question.*;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -49,33 +50,45 @@ final class StockOverhangs {
 
   /**
    * The overhang below the proven one at which a whole header ends on the next length sold below
-   * it. None where that would leave fewer crossbeams on the tails, or where every bay has a header
-   * of its own.
+   * it, and how many crossbeams each tail would lose by that. None where every bay has a header of
+   * its own.
    */
-  Optional<Worked> header() {
+  List<Worked> header() {
     if (isTop(WayOfBuilding.STEPPED)) {
-      return Optional.empty();
+      return List.of();
     }
     double wantedIn = problem.base().geometry().headers().overhangIn();
-    int crossbeamsWanted = geometry.crossbeamsOnTail(wantedIn);
     double slopeRatio =
         isTop(WayOfBuilding.FOLLOWS_GROUND) ? problem.site().ground().slopePercent() / 100 : 0;
     double fixedIn =
         problem.site().walkway().lengthIn() * Math.hypot(1, slopeRatio)
             + geometry.posts().breadthIn();
     List<Double> soldIn = problem.context(answers).soldIn(HEADER_SIZE);
-    return soldIn.stream()
+    List<Worked> trimmed = new ArrayList<>();
+    soldIn.stream()
         .map(length -> (length - fixedIn) / 2)
         .filter(overhang -> overhang > 0 && overhang < wantedIn - LAST_BITS)
         .max(Comparator.naturalOrder())
-        .filter(overhang -> geometry.crossbeamsOnTail(overhang) == crossbeamsWanted)
-        .map(
-            overhang ->
-                DerivedQuantities.geometry(
-                    "header.overhang.stock",
-                    HEADER_OVERHANG,
-                    overhang,
-                    seen(wantedIn, overhang, fixedIn, soldIn)));
+        .ifPresent(
+            overhang -> {
+              trimmed.add(
+                  DerivedQuantities.geometry(
+                      "header.overhang.stock",
+                      HEADER_OVERHANG,
+                      overhang,
+                      seen(wantedIn, overhang, fixedIn, soldIn)));
+              lost(wantedIn, overhang).ifPresent(trimmed::add);
+            });
+    return trimmed;
+  }
+
+  private Optional<Worked> lost(double wantedIn, double overhangIn) {
+    int lost = geometry.crossbeamsOnTail(wantedIn) - geometry.crossbeamsOnTail(overhangIn);
+    return lost > 0
+        ? Optional.of(
+            DerivedQuantities.geometry(
+                "header.overhang.crossbeams-lost", HEADER_OVERHANG, lost, Evidence.none()))
+        : Optional.empty();
   }
 
   private boolean isTop(String kind) {
