@@ -24,6 +24,7 @@ import org.scantling.shop.ListJson;
 import org.scantling.shop.ListKind;
 import org.scantling.shop.ListPages;
 import org.scantling.shop.Lists;
+import org.scantling.tables.Market;
 import org.scantling.tables.Tables;
 import org.scantling.tables.Yard;
 import org.scantling.words.Words;
@@ -87,7 +88,7 @@ final class Sheets {
   /** Where everything stands in the base. */
   private Geometry base() {
     Site site = intake.site();
-    String market = site.materials().market().orElse(tables.defaults().row("market").word());
+    String market = Market.of(site.materials().market(), tables);
     double endMarginIn = tables.thumb("crossbeam.end-margin").amount();
     return new BaseRecord(site.base(), new Stock(tables, market), endMarginIn).geometry();
   }
