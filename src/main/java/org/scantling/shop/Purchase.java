@@ -103,7 +103,7 @@ final class Purchase {
         (wire, inches) -> {
           String use = SAYINGS.say("wire.use", "climbers", String.join(", ", vines.get(wire)));
           int feet = (int) Math.ceil(inches / FOOT);
-          climbing(new Fixing(item("wire", wireIn.keySet(), wire), wire, feet, use), "ft");
+          climbing(new Fixing("wire", wire, feet, use), "ft");
         });
     int tensioners = climbers.runs().stream().mapToInt(Climbers.WireRun::times).sum();
     if (tensioners > 0) {
@@ -114,17 +114,11 @@ final class Purchase {
     String use = SAYINGS.say("eye.use");
     eyes.forEach(
         (eye, count) ->
-            climbing(new Fixing(item("eye", eyes.keySet(), eye), eye, count, use), "pieces"));
+            climbing(new Fixing("eye", eye, count, use), "pieces"));
   }
 
   private void climbing(Fixing fixing, String unit) {
     lines.add(counted.line("climbers", fixing, unit));
-  }
-
-  /** The first kind has the plain name, any other its number. */
-  private static String item(String plain, Set<String> kinds, String kind) {
-    int place = new ArrayList<>(kinds).indexOf(kind);
-    return place == 0 ? plain : plain + "-" + (place + 1);
   }
 
   private Buying.Totals totals(List<TimberPlan> timber, double bagsLb) {

@@ -92,6 +92,17 @@ class WiresTest {
     assertThat(boughtFt).isCloseTo(climbers.wireIn() / 12, within(2.0));
   }
 
+  /** The row of the packs says: of either kind. */
+  @Test
+  void a_second_kind_of_wire_or_eye_is_bought_in_packs_like_the_first() {
+    Built built = Jobs.planted("long-walk", "wisteria", "clematis");
+    assertThat(Lists.of(built).buying().lines())
+        .filteredOn(each -> each.section().equals("climbers"))
+        .filteredOn(each -> !each.item().contains("tensioner"))
+        .extracting(BuyingLine::unit)
+        .containsExactly("100 ft coil", "100 ft coil", "bag of 25", "bag of 25");
+  }
+
   /** Bays under the level runs of one kind, counted from their length. */
   private static int bays(Climbers.WireRun run, Built built) {
     double lengthIn = run.lengthIn() - 2 * built.shop("wire.tail");
