@@ -15,7 +15,7 @@ final class Commands {
   private static final Map<String, Supplier<Object>> BY_NAME = new LinkedHashMap<>();
 
   private static final Set<String> ASK_RULES =
-      Set.of("propose", "why", "check", "compare", "limits", "depths");
+      Set.of("propose", "why", "check", "compare", "limits", "depths", "prices");
 
   static {
     BY_NAME.put("start", StartCommand::new);
@@ -29,6 +29,7 @@ final class Commands {
     BY_NAME.put("rules", RulesCommand::new);
     BY_NAME.put("limits", LimitsCommand::new);
     BY_NAME.put("choices", ChoicesCommand::new);
+    BY_NAME.put("prices", PricesCommand::new);
   }
 
   private Commands() {}

@@ -4,7 +4,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.scantling.intake.Intake;
 import org.scantling.intake.Setting;
 import org.scantling.print.ComparedSite;
@@ -12,6 +14,8 @@ import org.scantling.print.ComparisonJson;
 import org.scantling.print.ComparisonText;
 import org.scantling.print.PrintOptions;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.reasons.Proposal;
+import org.scantling.tables.PriceFile;
 import org.scantling.words.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -40,6 +44,9 @@ final class CompareCommand implements Callable<Integer> {
   @Option(names = "--set", paramLabel = "PATH=VALUE[; PATH=VALUE]")
   private final List<String> settings = new ArrayList<>();
 
+  @Option(names = "--prices", paramLabel = "FILE")
+  private @Nullable Path prices;
+
   @Option(names = "--format", paramLabel = "text|json|markdown")
   private Format format = Format.TEXT;
 
@@ -54,12 +61,23 @@ final class CompareCommand implements Callable<Integer> {
       List<Setting> parsed = column.settings().stream().map(Setting::parse).toList();
       intakes.add(workplace.read(column.site(), parsed));
     }
+    Costs costs =
+        new Costs(
+            workplace.tables(),
+            Optional.empty(),
+            Optional.ofNullable(prices)
+                .map(file -> PriceFile.read(file, workplace.tables(), Optional.empty())));
     List<ComparedSite> compared = new ArrayList<>();
     for (int i = 0; i < columns.size(); i++) {
       Column column = columns.get(i);
       Intake intake = intakes.get(i);
+      Proposal proposal = workplace.propose(intake);
       compared.add(
-          new ComparedSite(column.site().toString(), column.settings(), workplace.propose(intake)));
+          new ComparedSite(
+              column.site().toString(),
+              column.settings(),
+              proposal,
+              costs.figures(proposal, intake)));
     }
     spec.commandLine().getOut().print(written(compared, workplace, intakes.get(0)));
     boolean any = compared.stream().anyMatch(each -> each.proposal().proposed());

@@ -3,6 +3,7 @@ package org.scantling.cli;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.scantling.shop.EstimateFor;
 import org.scantling.shop.ListKind;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
@@ -29,6 +30,26 @@ final class ListOptions {
   @Option(names = "--out", paramLabel = "DIR")
   private @Nullable Path out;
 
+  @Option(names = "--prices", paramLabel = "FILE")
+  private @Nullable Path prices;
+
+  @Option(names = "--estimate", paramLabel = "client|builder")
+  private @Nullable EstimateFor estimate;
+
+  Optional<Path> prices() {
+    return Optional.ofNullable(prices);
+  }
+
+  /** For whom an estimate is shown. */
+  Optional<EstimateFor> estimate() {
+    return Optional.ofNullable(estimate);
+  }
+
+  /** Where one is written beside the lists: for the client, if nobody else is named. */
+  EstimateFor estimateFor() {
+    return estimate().orElse(EstimateFor.CLIENT);
+  }
+
   Optional<ListKind> list() {
     return Optional.ofNullable(list);
   }
@@ -43,6 +64,11 @@ final class ListOptions {
 
   /** True where something is asked for that goes beyond the proposal. */
   boolean asked() {
-    return list != null || out != null;
+    return list != null || out != null || estimate != null;
+  }
+
+  /** True where something is bought, so that a yard counts. */
+  boolean buys() {
+    return asked() || prices != null;
   }
 }

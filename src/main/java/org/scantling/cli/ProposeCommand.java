@@ -13,6 +13,7 @@ import org.scantling.print.ProposalText;
 import org.scantling.print.ProposedDesign;
 import org.scantling.reasons.Proposal;
 import org.scantling.shop.ListKind;
+import org.scantling.tables.PriceFile;
 import org.scantling.tables.Yard;
 import org.scantling.tables.YardFile;
 import org.scantling.words.Words;
@@ -47,26 +48,35 @@ final class ProposeCommand implements Callable<Integer> {
     Workplace workplace = Workplace.of(options);
     Intake intake = workplace.read(options);
     Optional<Yard> yard = asked(lists.yard()).map(file -> YardFile.read(file, workplace.tables()));
+    Costs costs =
+        new Costs(
+            workplace.tables(),
+            yard,
+            lists.prices().map(file -> PriceFile.read(file, workplace.tables(), yard)));
     Proposal proposal = workplace.propose(intake, yard);
-    spec.commandLine().getOut().print(answer(proposal, intake, workplace, yard));
+    spec.commandLine().getOut().print(answer(proposal, intake, costs));
     return proposal.proposed() ? ExitStatus.ANSWERED : ExitStatus.NEEDS_ENGINEER;
   }
 
   private void refuseWhatDoesNotGoTogether() {
-    if (lists.list().isEmpty() && format == Format.CSV) {
+    boolean shown = lists.list().isPresent() || lists.estimate().isPresent();
+    if (lists.list().isPresent() && lists.estimate().isPresent()) {
+      throw wrong("propose.estimate");
+    }
+    if (!shown && format == Format.CSV) {
       throw wrong("propose.csv");
     }
-    if (lists.list().isPresent() && format == Format.YAML) {
+    if (shown && format == Format.YAML) {
       throw wrong("propose.yaml");
     }
-    if (spec.commandLine().getParseResult().hasMatchedOption("--yard") && !lists.asked()) {
+    if (spec.commandLine().getParseResult().hasMatchedOption("--yard") && !lists.buys()) {
       throw wrong("propose.yard");
     }
   }
 
   /** The yard that somebody always buys from counts where something is bought. */
   private Optional<Path> asked(Optional<Path> yard) {
-    return lists.asked() ? yard : Optional.empty();
+    return lists.buys() ? yard : Optional.empty();
   }
 
   private ParameterException wrong(String saying) {
@@ -74,28 +84,28 @@ final class ProposeCommand implements Callable<Integer> {
   }
 
   /** The list that is asked for, or the proposal; the folder is written before anything is said. */
-  private String answer(
-      Proposal proposal, Intake intake, Workplace workplace, Optional<Yard> yard) {
-    Words words = Words.load(workplace.tables()).at(yard);
+  private String answer(Proposal proposal, Intake intake, Costs costs) {
+    Words words = Words.load(costs.tables()).at(costs.yard());
     if (!lists.asked()) {
-      return written(proposal, intake, words);
+      return written(proposal, intake, words, costs);
     }
     if (!proposal.proposed()) {
       lists.out().filter(OutFolder::holdsOurs).ifPresent(this::sayOfOthers);
-      return lists.list().isPresent()
+      return lists.list().isPresent() || lists.estimate().isPresent()
           ? refused(proposal, intake, words)
-          : written(proposal, intake, words);
+          : written(proposal, intake, words, costs);
     }
-    Sheets sheets = Sheets.of(proposal, intake, workplace, yard);
+    Sheets sheets = new Sheets(proposal, intake, costs);
     PrintOptions how = options.printing(intake);
     lists
         .out()
-        .map(out -> written(out, sheets.write(out, words, how)))
+        .map(out -> written(out, sheets.write(out, words, how, lists.estimateFor())))
         .ifPresent(written -> spec.commandLine().getErr().println(ErrorText.of(written)));
     return lists
         .list()
         .map(kind -> sheets.list(kind, format, how))
-        .orElseGet(() -> written(proposal, intake, words));
+        .or(() -> lists.estimate().map(whom -> sheets.estimate(whom, format, how)))
+        .orElseGet(() -> written(proposal, intake, words, costs));
   }
 
   /** The folder holds every list in any case; the one that is named is shown besides. */
@@ -122,12 +132,12 @@ final class ProposeCommand implements Callable<Integer> {
     return "";
   }
 
-  private String written(Proposal proposal, Intake intake, Words words) {
+  private String written(Proposal proposal, Intake intake, Words words, Costs costs) {
     PrintOptions how = options.printing(intake);
     return switch (format) {
-      case TEXT -> ProposalText.of(proposal, words, how);
-      case MARKDOWN -> ProposalMarkdown.of(proposal, words, how);
-      case JSON -> ProposalJson.of(proposal, words);
+      case TEXT -> ProposalText.of(proposal, words, how, costs.block(proposal, intake));
+      case MARKDOWN -> ProposalMarkdown.of(proposal, words, how, costs.block(proposal, intake));
+      case JSON -> ProposalJson.of(proposal, words, costs.json(proposal, intake));
       case YAML -> design(proposal, intake, words);
       case CSV -> throw new IllegalStateException("csv is for lists");
     };

@@ -3,7 +3,6 @@ package org.scantling.cli;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import org.scantling.answers.BaseRecord;
 import org.scantling.answers.Stock;
 import org.scantling.design.Geometry;
@@ -19,6 +18,8 @@ import org.scantling.print.ProposalJson;
 import org.scantling.print.ProposedDesign;
 import org.scantling.print.TextPage;
 import org.scantling.reasons.Proposal;
+import org.scantling.shop.Estimate;
+import org.scantling.shop.EstimateFor;
 import org.scantling.shop.ListCsv;
 import org.scantling.shop.ListJson;
 import org.scantling.shop.ListKind;
@@ -26,7 +27,6 @@ import org.scantling.shop.ListPages;
 import org.scantling.shop.Lists;
 import org.scantling.tables.Market;
 import org.scantling.tables.Tables;
-import org.scantling.tables.Yard;
 import org.scantling.words.Words;
 
 /** The lists of one proposal, written as asked. */
@@ -36,21 +36,13 @@ final class Sheets {
   private final Lists lists;
   private final Proposal proposal;
   private final Intake intake;
-  private final Tables tables;
+  private final Costs costs;
 
-  private Sheets(Lists lists, Proposal proposal, Intake intake, Tables tables) {
-    this.lists = lists;
+  Sheets(Proposal proposal, Intake intake, Costs costs) {
+    this.lists = costs.lists(proposal, intake);
     this.proposal = proposal;
     this.intake = intake;
-    this.tables = tables;
-  }
-
-  static Sheets of(Proposal proposal, Intake intake, Workplace workplace, Optional<Yard> yard) {
-    return new Sheets(
-        Lists.of(proposal, intake.site(), workplace.tables(), yard),
-        proposal,
-        intake,
-        workplace.tables());
+    this.costs = costs;
   }
 
   String list(ListKind kind, ProposeCommand.Format format, PrintOptions how) {
@@ -62,12 +54,23 @@ final class Sheets {
     };
   }
 
+  String estimate(EstimateFor whom, ProposeCommand.Format format, PrintOptions how) {
+    Estimate estimate = lists.estimate();
+    return switch (format) {
+      case MARKDOWN -> MarkdownPage.print(whom.page(estimate, how.units()));
+      case JSON -> whom.json(estimate);
+      case CSV -> whom.csv(estimate);
+      default -> TextPage.print(whom.page(estimate, how.units()), how);
+    };
+  }
+
   /**
-   * Everything into a folder, under the names that people and programs rely on.
+   * Everything into a folder, under the names that people and programs rely on; an estimate where
+   * there are prices.
    *
    * @return how many files were written
    */
-  int write(Path folder, Words words, PrintOptions how) {
+  int write(Path folder, Words words, PrintOptions how, EstimateFor whom) {
     Map<String, String> files = new LinkedHashMap<>();
     Page builder = ListPages.builder(lists, how.units());
     builder.title(CommandWords.say("out.caveats"));
@@ -77,9 +80,14 @@ final class Sheets {
       files.put(kind.word() + ".csv", ListCsv.of(lists, kind, how.units()));
       files.put(kind.word() + ".json", ListJson.of(lists, kind, how.units()));
     }
-    files.put("proposal.json", ProposalJson.of(proposal, words));
+    if (costs.prices().isPresent()) {
+      files.put("estimate.md", estimate(whom, ProposeCommand.Format.MARKDOWN, how));
+      files.put("estimate.csv", estimate(whom, ProposeCommand.Format.CSV, how));
+    }
+    files.put(
+        "proposal.json", ProposalJson.of(proposal, words, costs.json(proposal, intake)));
     files.put("design.yaml", DesignWriter.yaml(ProposedDesign.of(proposal, intake.site().base())));
-    Drawings.of(lists, proposal, intake.site(), base(), tables, how.units())
+    Drawings.of(lists, proposal, intake.site(), base(), costs.tables(), how.units())
         .forEach((name, drawing) -> files.put(DRAWINGS + name, drawing));
     OutFolder.write(folder, files);
     return files.size();
@@ -88,6 +96,7 @@ final class Sheets {
   /** Where everything stands in the base. */
   private Geometry base() {
     Site site = intake.site();
+    Tables tables = costs.tables();
     String market = Market.of(site.materials().market(), tables);
     double endMarginIn = tables.thumb("crossbeam.end-margin").amount();
     return new BaseRecord(site.base(), new Stock(tables, market), endMarginIn).geometry();

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.IntFunction;
+import org.scantling.print.ComparedSite.Figures;
 import org.scantling.reasons.Outcome;
 import org.scantling.sayings.Sayings;
 import org.scantling.words.SubjectRow;
@@ -44,6 +46,30 @@ final class ComparisonGrid {
         page.add(new Block.Grid(grid(different, from, to)));
       }
     }
+  }
+
+  /** Money and time, where prices were given. */
+  void writeFigures(Page page) {
+    if (comparison.columns().stream().anyMatch(each -> each.figures().isPresent())) {
+      List<List<String>> grid = new ArrayList<>();
+      grid.add(figures("", SideBySide::letter));
+      grid.add(figures(SAYINGS.say("figures.cost"), column -> figure(column, Figures::cost)));
+      grid.add(figures(SAYINGS.say("figures.left-out"), column -> figure(column, Figures::leftOut)));
+      grid.add(figures(SAYINGS.say("figures.hours"), column -> figure(column, Figures::hours)));
+      page.heading(SAYINGS.say("figures")).add(new Block.Grid(grid));
+    }
+  }
+
+  private List<String> figures(String name, IntFunction<String> cell) {
+    List<String> line = new ArrayList<>(List.of(name));
+    for (int column = 0; column < comparison.columns().size(); column++) {
+      line.add(cell.apply(column));
+    }
+    return line;
+  }
+
+  private String figure(int column, Function<Figures, String> which) {
+    return comparison.columns().get(column).figures().map(which).orElse(NOTHING);
   }
 
   private List<SubjectRow> rows(String line) {

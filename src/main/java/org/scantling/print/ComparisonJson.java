@@ -57,6 +57,7 @@ public final class ComparisonJson {
     node.put("title", column.proposal().title());
     node.put("base", column.proposal().baseTitle());
     node.put("status", column.proposal().proposed() ? "proposed" : "needs-engineer");
+    column.figures().ifPresent(figures -> figures.json().accept(node));
     if (column.proposal().result() instanceof Result.NeedsEngineer none) {
       node.put("demand", none.demand());
       none.broken().map(Question::id).ifPresent(id -> node.put("question", id));

@@ -39,6 +39,7 @@ final class ComparisonPage {
     page.paragraph(summary());
     page.items(key());
     new ComparisonGrid(comparison, voice).writeDifferent(page);
+    new ComparisonGrid(comparison, voice).writeFigures(page);
     why();
     refused();
     new ComparisonGrid(comparison, voice).writeSame(page);

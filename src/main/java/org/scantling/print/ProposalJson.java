@@ -1,5 +1,6 @@
 package org.scantling.print;
 
+import java.util.function.Consumer;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Proposal.Result;
 import org.scantling.words.Reader;
@@ -13,7 +14,18 @@ public final class ProposalJson {
   private ProposalJson() {}
 
   public static String of(Proposal proposal, Words words) {
-    return JsonText.print(node(proposal, words));
+    return of(proposal, words, root -> {});
+  }
+
+  /**
+   * The same.
+   *
+   * @param more adds what others work out of the proposal
+   */
+  public static String of(Proposal proposal, Words words, Consumer<ObjectNode> more) {
+    ObjectNode root = node(proposal, words);
+    more.accept(root);
+    return JsonText.print(root);
   }
 
   /** The same on one line, for a batch. */

@@ -8,6 +8,15 @@ public final class ProposalMarkdown {
   private ProposalMarkdown() {}
 
   public static String of(Proposal proposal, Words words, PrintOptions options) {
-    return MarkdownPage.print(ProposalPage.of(proposal, words, options));
+    return of(proposal, words, options, new Page());
+  }
+
+  /**
+   * The same.
+   *
+   * @param more what stands before the cautions
+   */
+  public static String of(Proposal proposal, Words words, PrintOptions options, Page more) {
+    return MarkdownPage.print(ProposalPage.of(proposal, words, options, more));
   }
 }

@@ -10,7 +10,7 @@ import org.scantling.words.Words;
 final class ProposalPage {
   private ProposalPage() {}
 
-  static Page of(Proposal proposal, Words words, PrintOptions options) {
+  static Page of(Proposal proposal, Words words, PrintOptions options, Page more) {
     Told told = Told.to(Reader.BUILDER, proposal, words, options.units());
     Page page = new Page().title(proposal.title());
     if (proposal.result() instanceof Result.Proposed done) {
@@ -26,6 +26,7 @@ final class ProposalPage {
       new EngineerSection(told).write(page, (Result.NeedsEngineer) proposal.result());
       TakenBase.write(page, proposal, told.voice());
     }
+    more.blocks().forEach(page::add);
     Caveats.write(page, told, options);
     return page;
   }

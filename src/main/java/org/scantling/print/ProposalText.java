@@ -9,6 +9,15 @@ public final class ProposalText {
 
   /** The text, no line wider than the options say. */
   public static String of(Proposal proposal, Words words, PrintOptions options) {
-    return TextPage.print(ProposalPage.of(proposal, words, options), options);
+    return of(proposal, words, options, new Page());
+  }
+
+  /**
+   * The same.
+   *
+   * @param more what stands before the cautions
+   */
+  public static String of(Proposal proposal, Words words, PrintOptions options, Page more) {
+    return TextPage.print(ProposalPage.of(proposal, words, options, more), options);
   }
 }

@@ -159,6 +159,10 @@ final class Built {
     return structure.top().kind();
   }
 
+  String soil() {
+    return word(Question.SOIL).orElse("");
+  }
+
   String vine() {
     return word(Question.VINE).orElse("none");
   }

@@ -33,6 +33,20 @@ public record Buying(
     savings = List.copyOf(savings);
   }
 
+  /** The same with other lines. */
+  Buying with(List<BuyingLine> others) {
+    return new Buying(
+        others,
+        timber,
+        forOthersOnly,
+        savings,
+        totals,
+        aboveGround,
+        lasting,
+        metricYard,
+        metricBolts);
+  }
+
   /** How much of the timber is of species that last untreated. */
   public enum Lasting {
     ALL,

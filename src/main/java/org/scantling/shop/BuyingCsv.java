@@ -1,34 +1,46 @@
 package org.scantling.shop;
 
+import java.util.stream.Stream;
 import org.scantling.sayings.Sayings;
 
 /** The buying list as comma-separated text: what to buy, what is spared, how sticks are sawn. */
 final class BuyingCsv {
   private static final Sayings SAYINGS = Sayings.of("buying");
 
+  private static final String[] COLUMNS = {
+    "section",
+    "item",
+    "buy",
+    "unit",
+    "needed",
+    "spare",
+    "quantity_unit",
+    "for",
+    "cost",
+    "treatment",
+    "timber",
+    "finish",
+    "rated_lift_lb",
+    "rated_side_lb",
+    "rated_down_lb"
+  };
+  private static final String KEY = "key";
+  private static final String[] PRICED =
+      Stream.concat(Stream.of(COLUMNS), Stream.of(KEY)).toArray(String[]::new);
+
   private final Buying buying;
   private final Said said;
-  private final CsvTable table =
-      new CsvTable(
-          "section",
-          "item",
-          "buy",
-          "unit",
-          "needed",
-          "spare",
-          "quantity_unit",
-          "for",
-          "cost",
-          "treatment",
-          "timber",
-          "finish",
-          "rated_lift_lb",
-          "rated_side_lb",
-          "rated_down_lb");
+  private final boolean priced;
+  private final CsvTable table;
 
-  BuyingCsv(Buying buying, Said said) {
+  /**
+   * @param priced whether a list says what things cost, by the names of its items
+   */
+  BuyingCsv(Buying buying, boolean priced, Said said) {
     this.buying = buying;
+    this.priced = priced;
     this.said = said;
+    this.table = new CsvTable(priced ? PRICED : COLUMNS);
   }
 
   String text() {
@@ -61,6 +73,9 @@ final class BuyingCsv {
                     .set("rated_side_lb", rating.sideLb())
                     .set("rated_down_lb", rating.downLb()));
     line.cents().ifPresent(cents -> row.set("cost", said.money(cents)));
+    if (priced) {
+      row.set(KEY, line.key().text());
+    }
   }
 
   private void spared(Saving saving) {

@@ -8,7 +8,10 @@ import tools.jackson.databind.node.ObjectNode;
 final class BuyingJson {
   private BuyingJson() {}
 
-  static void write(Buying buying, ObjectNode root) {
+  /**
+   * @param priced whether a list says what things cost, by the names of its items
+   */
+  static void write(Buying buying, boolean priced, ObjectNode root) {
     ObjectNode totals = root.putObject("totals");
     totals.put("pieces", buying.totals().pieces()).put("sticks", buying.totals().sticks());
     ListJson.number(totals, "wasteRatio", buying.totals().wasteRatio());
@@ -16,7 +19,13 @@ final class BuyingJson {
     ListJson.number(totals, "deliveryLb", buying.totals().deliveryLb());
     money(totals, "timberCost", buying.totals().timberCents());
     ArrayNode lines = root.putArray("lines");
-    buying.lines().forEach(each -> line(each, lines.addObject()));
+    for (BuyingLine each : buying.lines()) {
+      ObjectNode node = lines.addObject();
+      if (priced) {
+        node.put("key", each.key().text());
+      }
+      line(each, node);
+    }
     ArrayNode savings = root.putArray("savings");
     for (Saving each : buying.savings()) {
       ObjectNode node = savings.addObject().put("what", each.what()).put("size", each.size());

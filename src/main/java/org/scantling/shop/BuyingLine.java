@@ -2,10 +2,12 @@ package org.scantling.shop;
 
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.scantling.tables.ItemKey;
 
 /**
  * A line of the buying list.
  *
+ * @param key by which a price list names it
  * @param section timber, fixings, ground, work or climbers
  * @param item what to ask for
  * @param needed what the structure takes
@@ -17,6 +19,7 @@ import java.util.OptionalLong;
  * @param kind what it must be made of, and hold
  */
 public record BuyingLine(
+    ItemKey key,
     String section,
     String item,
     Quantity needed,
@@ -28,6 +31,7 @@ public record BuyingLine(
     Kind kind) {
 
   BuyingLine(
+      ItemKey key,
       String section,
       String item,
       Quantity needed,
@@ -36,12 +40,17 @@ public record BuyingLine(
       String unit,
       String use,
       OptionalLong cents) {
-    this(section, item, needed, spare, bought, unit, use, cents, Kind.ANY);
+    this(key, section, item, needed, spare, bought, unit, use, cents, Kind.ANY);
   }
 
   /** The same, of that kind. */
   BuyingLine of(Kind asked) {
-    return new BuyingLine(section, item, needed, spare, bought, unit, use, cents, asked);
+    return new BuyingLine(key, section, item, needed, spare, bought, unit, use, cents, asked);
+  }
+
+  /** The same at that price. */
+  BuyingLine costing(OptionalLong priced) {
+    return new BuyingLine(key, section, item, needed, spare, bought, unit, use, priced, kind);
   }
 
   /**

@@ -15,17 +15,22 @@ final class BuyingPage {
   private static final Sayings SAYINGS = Sayings.of("buying");
 
   private final Buying buying;
+  private final boolean priced;
   private final Said said;
   private final Page page;
 
-  private BuyingPage(Buying buying, Said said, Page page) {
+  private BuyingPage(Buying buying, boolean priced, Said said, Page page) {
     this.buying = buying;
+    this.priced = priced;
     this.said = said;
     this.page = page;
   }
 
-  static void write(Buying buying, Said said, Page page) {
-    BuyingPage list = new BuyingPage(buying, said, page);
+  /**
+   * @param priced whether a list says what things cost
+   */
+  static void write(Buying buying, boolean priced, Said said, Page page) {
+    BuyingPage list = new BuyingPage(buying, priced, said, page);
     list.totals();
     list.section("timber");
     list.ofOtherKind();
@@ -56,12 +61,27 @@ final class BuyingPage {
   }
 
   private String cost() {
+    if (priced) {
+      return listed();
+    }
     if (buying.totals().timberCents().isPresent()) {
       long cents = buying.totals().timberCents().getAsLong();
       return SAYINGS.say("cost.priced", "money", said.money(cents));
     }
     boolean some = buying.timber().stream().anyMatch(each -> each.result().cents().isPresent());
     return SAYINGS.say(some ? "cost.some-prices" : "cost.no-prices");
+  }
+
+  /** The sum of what has a price, and how many lines have none. */
+  private String listed() {
+    List<BuyingLine> lines = buying.lines();
+    long cents = lines.stream().mapToLong(each -> each.cents().orElse(0)).sum();
+    long without = lines.stream().filter(each -> each.cents().isEmpty()).count();
+    Map<String, String> blanks = new HashMap<>(Map.of("money", said.money(cents)));
+    if (without > 0) {
+      blanks.put("without", Long.toString(without));
+    }
+    return SAYINGS.say("cost.listed", blanks);
   }
 
   private void ofOtherKind() {
@@ -114,7 +134,12 @@ final class BuyingPage {
 
   private void section(String section) {
     List<List<String>> rows = new ArrayList<>();
-    rows.add(ColumnHeads.of(SAYINGS, "buy", "what", "needed", "spare", "for"));
+    List<String> heads =
+        new ArrayList<>(ColumnHeads.of(SAYINGS, "buy", "what", "needed", "spare", "for"));
+    if (priced) {
+      heads.add(SAYINGS.say("column.cost"));
+    }
+    rows.add(heads);
     for (BuyingLine line : buying.lines()) {
       if (line.section().equals(section)) {
         rows.add(row(line));
@@ -126,15 +151,24 @@ final class BuyingPage {
   }
 
   private List<String> row(BuyingLine line) {
-    return List.of(
-        line.bought() > 0 ? bought(line) : "-",
-        asked(line),
-        said.quantity(line.needed()),
-        line.spare().amount() > 0 ? said.quantity(line.spare()) : "",
-        line.cents().isPresent()
-            ? SAYINGS.say(
-                "priced", "use", line.use(), "money", said.money(line.cents().getAsLong()))
-            : line.use());
+    List<String> row =
+        new ArrayList<>(
+            List.of(
+                line.bought() > 0 ? bought(line) : "-",
+                asked(line),
+                said.quantity(line.needed()),
+                line.spare().amount() > 0 ? said.quantity(line.spare()) : ""));
+    String money = line.cents().isPresent() ? said.money(line.cents().getAsLong()) : "";
+    if (priced) {
+      row.add(line.use());
+      row.add(money.isEmpty() ? SAYINGS.say("unpriced") : money);
+    } else {
+      row.add(
+          money.isEmpty()
+              ? line.use()
+              : SAYINGS.say("priced", "use", line.use(), "money", money));
+    }
+    return row;
   }
 
   private static String bought(BuyingLine line) {

@@ -2,6 +2,7 @@ package org.scantling.shop;
 
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.scantling.tables.ItemKey;
 import org.scantling.tables.PackRow;
 
 /** What is counted and sold in packs: fasteners, wires, cans. */
@@ -21,6 +22,7 @@ final class CountedLines {
     boolean metric = built.tape() == Tape.MILLIMETRES;
     int inAPack = pack.map(metric ? PackRow::metricCount : PackRow::count).orElse(1);
     return new BuyingLine(
+        ItemKey.of(fixing.key()),
         section,
         fixing.name(),
         new BuyingLine.Quantity(fixing.count(), unit),

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.scantling.quantity.Length;
 import org.scantling.reasons.Question;
 import org.scantling.sayings.Sayings;
 import org.scantling.tables.FastenerRow;
@@ -161,13 +162,18 @@ final class Fixings {
 
   /** What is screwed on to stand and lift by, and taken off again. */
   private void temporary() {
-    Sundries sundries = new Sundries(built, pieces);
     FastenerRow screw =
         built.tables().fastener(built.tables().defaults().row("brace.temporary-screw").word());
-    int braces = whole("brace.temporary-screws") * sundries.braces();
-    add(screw, braces, "temporary-brace");
-    int blocks = whole("block.temporary-screws") * sundries.blocks();
-    add(screw, blocks, "temporary-block");
+    add(screw, braceScrews(built, pieces), "temporary-brace");
+    add(screw, blockScrews(built, pieces), "temporary-block");
+  }
+
+  static int braceScrews(Built built, Pieces pieces) {
+    return (int) built.shop("brace.temporary-screws") * new Sundries(built, pieces).braces();
+  }
+
+  static int blockScrews(Built built, Pieces pieces) {
+    return (int) built.shop("block.temporary-screws") * new Sundries(built, pieces).blocks();
   }
 
   /** The shortest bolt of that diameter that goes through with its nut and washers. */
@@ -188,7 +194,7 @@ final class Fixings {
       String name =
           SAYINGS.say(
               "rod", "size", sizes.told(named.diameterIn()), "length", sizes.told(neededIn));
-      add(new Fixing("rod " + neededIn, name, count, use(use)));
+      add(new Fixing("rod." + plain(named.diameterIn()) + "." + plain(neededIn), name, count, use(use)));
       nuts(named, 2 * count);
     } else {
       add(bolt, count, use);
@@ -199,12 +205,17 @@ final class Fixings {
 
   private void nuts(FastenerRow bolt, int count) {
     String name = SAYINGS.say("nut", "size", sizes.told(bolt.diameterIn()));
-    add(new Fixing("nut " + bolt.diameterIn(), name, count, use("nuts")));
+    add(new Fixing("nut." + plain(bolt.diameterIn()), name, count, use("nuts")));
   }
 
   private void washers(FastenerRow bolt, int count, String use) {
     String name = SAYINGS.say("washer", "size", sizes.told(bolt.diameterIn()));
-    add(new Fixing("washer " + bolt.diameterIn(), name, count, use(use)));
+    add(new Fixing("washer." + plain(bolt.diameterIn()), name, count, use(use)));
+  }
+
+  /** An inch size as the ids of fasteners have it: {@code 1-2} of 1/2 in. */
+  private static String plain(double inches) {
+    return Length.inches(inches).replace(" in", "").replaceAll("[ /]", "-");
   }
 
   /** Where something goes, as the list says it. */
@@ -225,7 +236,8 @@ final class Fixings {
 
   private static Fixing together(Fixing one, Fixing other) {
     String use = one.use().contains(other.use()) ? one.use() : one.use() + "; " + other.use();
-    return new Fixing(one.id(), one.name(), one.count() + other.count(), use, one.rating());
+    return new Fixing(
+        one.id(), one.key(), one.name(), one.count() + other.count(), use, one.rating());
   }
 
   private int whole(String row) {

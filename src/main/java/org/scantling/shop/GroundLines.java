@@ -7,6 +7,8 @@ import org.scantling.design.WayOfBuilding;
 import org.scantling.quantity.Length;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.sayings.Sayings;
+import org.scantling.tables.ItemKey;
+import org.scantling.tables.PricedItem;
 
 /** What goes into the holes, and what is left over from them. */
 final class GroundLines {
@@ -24,8 +26,8 @@ final class GroundLines {
     this.built = built;
     this.holes = new Holes(built);
     pads();
-    bags("gravel", holes.gravelCuFt(), "stock.gravel-bag", gravelUse());
-    bags("concrete", holes.concreteCuFt(), "stock.concrete-bag", "concrete.use");
+    bags(PricedItem.GRAVEL, holes.gravelCuFt(), "stock.gravel-bag", gravelUse());
+    bags(PricedItem.CONCRETE, holes.concreteCuFt(), "stock.concrete-bag", "concrete.use");
     soil();
   }
 
@@ -45,6 +47,7 @@ final class GroundLines {
       String width = metric() ? Length.millimetres(holeIn) : Length.feetAndInches(holeIn);
       lines.add(
           new BuyingLine(
+              ItemKey.of(PricedItem.PAD),
               GROUND,
               SAYINGS.say("pad", "width", width),
               new BuyingLine.Quantity(posts, "pieces"),
@@ -66,7 +69,7 @@ final class GroundLines {
     return filled ? "gravel.fill" : "gravel.bed";
   }
 
-  private void bags(String what, double cuFt, String bag, String use) {
+  private void bags(PricedItem what, double cuFt, String bag, String use) {
     if (!(cuFt > 0)) {
       return;
     }
@@ -76,8 +79,9 @@ final class GroundLines {
     bagsLb += bags * built.shop(row + ".weight");
     lines.add(
         new BuyingLine(
+            ItemKey.of(what),
             GROUND,
-            SAYINGS.say(what),
+            SAYINGS.say(what.word()),
             new BuyingLine.Quantity(cuFt, CU_FT),
             new BuyingLine.Quantity(moreCuFt, CU_FT),
             bags,
@@ -100,6 +104,7 @@ final class GroundLines {
   private void soil() {
     lines.add(
         new BuyingLine(
+            ItemKey.of(PricedItem.DISPOSAL),
             GROUND,
             SAYINGS.say("soil"),
             new BuyingLine.Quantity(holes.toRemoveCuFt(), CU_FT),

@@ -83,10 +83,20 @@ final class Holes {
     return overPosts(this::digIn, areaIn2());
   }
 
+  /** What of it lies deeper than a shovel reaches. */
+  double dugDeepCuFt() {
+    double reachIn = built.shop("digging.from-above");
+    return overPosts(post -> Math.max(0, digIn(post) - reachIn), areaIn2());
+  }
+
   double gravelCuFt() {
-    double bed = overPosts(post -> bed().gravelIn(), areaIn2());
+    return overPosts(post -> bed().gravelIn(), areaIn2()) + gravelFillCuFt();
+  }
+
+  /** Gravel round the posts, above the bed. */
+  double gravelFillCuFt() {
     boolean filled = built.inTheGround() && footings.backfill().equals(WayOfBuilding.GRAVEL);
-    return bed + (filled ? overPosts(this::filledIn, roundPostIn2()) : 0);
+    return filled ? overPosts(this::filledIn, roundPostIn2()) : 0;
   }
 
   /** The crown counts as half a disc of its height. */

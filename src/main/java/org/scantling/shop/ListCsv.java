@@ -25,7 +25,7 @@ public final class ListCsv {
     ListCsv csv = new ListCsv(lists, units);
     return switch (kind) {
       case CUT_LIST -> csv.cutList();
-      case BUYING -> new BuyingCsv(lists.buying(), csv.said).text();
+      case BUYING -> new BuyingCsv(lists.buying(), lists.priced(), csv.said).text();
       case SET_OUT -> csv.setOut();
       case ORDER -> csv.order();
       case CLIMBERS -> csv.climbers();

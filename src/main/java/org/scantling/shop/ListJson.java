@@ -25,7 +25,7 @@ public final class ListJson {
     root.put("title", lists.title());
     switch (kind) {
       case CUT_LIST -> CutListJson.write(lists, root);
-      case BUYING -> BuyingJson.write(lists.buying(), root);
+      case BUYING -> BuyingJson.write(lists.buying(), lists.priced(), root);
       case SET_OUT -> SetOutJson.write(lists.setOut(), root);
       case ORDER -> order(lists.order(units), root);
       case CLIMBERS -> climbers(lists.climbers(), root);

@@ -39,7 +39,7 @@ public final class ListPages {
     }
     switch (kind) {
       case CUT_LIST -> CutListPage.write(lists, said, page);
-      case BUYING -> BuyingPage.write(lists.buying(), said, page);
+      case BUYING -> BuyingPage.write(lists.buying(), lists.priced(), said, page);
       case SET_OUT -> SetOutPage.write(lists.setOut(), said, page);
       case ORDER -> OrderPage.write(lists.order(said.units()), said, page);
       case CLIMBERS -> ClimbersPage.write(lists.climbers(), said, page);

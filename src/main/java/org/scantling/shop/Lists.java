@@ -1,5 +1,6 @@
 package org.scantling.shop;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -8,6 +9,7 @@ import org.scantling.design.Site;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Proposal;
 import org.scantling.tables.DefaultWord;
+import org.scantling.tables.Prices;
 import org.scantling.tables.Tables;
 import org.scantling.tables.Yard;
 
@@ -15,12 +17,14 @@ import org.scantling.tables.Yard;
 public final class Lists {
   private final Built built;
   private final Pieces pieces;
+  private final Optional<Prices> prices;
   private @Nullable Climbers climbers;
   private @Nullable List<TimberPlan> timber;
   private @Nullable Buying buying;
 
-  private Lists(Built built) {
+  private Lists(Built built, Optional<Prices> prices) {
     this.built = built;
+    this.prices = prices;
     this.pieces = Pieces.of(built);
   }
 
@@ -32,11 +36,21 @@ public final class Lists {
    * @throws IllegalArgumentException when the proposal holds no structure
    */
   public static Lists of(Proposal proposal, Site site, Tables tables, Optional<Yard> yard) {
-    return new Lists(new Built(proposal, site, tables, yard));
+    return new Lists(new Built(proposal, site, tables, yard), Optional.empty());
   }
 
   static Lists of(Built built) {
-    return new Lists(built);
+    return new Lists(built, Optional.empty());
+  }
+
+  /** The same with what things cost. */
+  public Lists priced(Optional<Prices> list) {
+    return new Lists(built, list);
+  }
+
+  /** True where a list says what things cost. */
+  boolean priced() {
+    return prices.isPresent();
   }
 
   public String title() {
@@ -153,9 +167,44 @@ public final class Lists {
 
   public Buying buying() {
     if (buying == null) {
-      buying = new Purchase(built, pieces, climbers()).buying(timber());
+      Buying unpriced = new Purchase(built, pieces, climbers()).buying(timber());
+      buying =
+          prices
+              .map(list -> unpriced.with(new LinePrices(list, built).priced(unpriced.lines())))
+              .orElse(unpriced);
     }
     return buying;
+  }
+
+  /** How long it takes. */
+  public WorkHours work() {
+    return WorkHours.of(built, pieces, climbers());
+  }
+
+  /**
+   * What it costs and how long it takes; without a list of prices nothing is priced but the timber
+   * of a yard that has prices.
+   *
+   * @throws org.scantling.tables.YardException where a price is for a unit that nothing is bought by
+   */
+  public Estimate estimate() {
+    Buying bought = new Purchase(built, pieces, climbers()).buying(timber());
+    Prices list = prices.orElse(new Prices("", "", List.of()));
+    WorkHours work = work();
+    return new Estimate(
+        title(),
+        list.name(),
+        Costing.of(built, bought, climbers(), work, list),
+        work,
+        new Estimate.Outline(
+            built.geometry().lengthIn(),
+            built.geometry().clearWidthIn(),
+            built.geometry().headroomIn(),
+            built.geometry().postCount(),
+            climbers().plants().size()),
+        new Estimate.Rounding(
+            BigDecimal.valueOf(built.shop("hours.step")),
+            BigDecimal.valueOf(built.shop("price.volume-step"))));
   }
 
   public SetOut setOut() {

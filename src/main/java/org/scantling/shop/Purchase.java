@@ -8,10 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.scantling.reasons.Question;
 import org.scantling.sayings.Sayings;
+import org.scantling.tables.ClimberRow;
 import org.scantling.tables.FastenerRow;
+import org.scantling.tables.PricedItems;
 
 /** Writes the buying list. */
 final class Purchase {
@@ -103,7 +106,8 @@ final class Purchase {
         (wire, inches) -> {
           String use = SAYINGS.say("wire.use", "climbers", String.join(", ", vines.get(wire)));
           int feet = (int) Math.ceil(inches / FOOT);
-          climbing(new Fixing("wire", wire, feet, use), "ft");
+          Fixing bought = new Fixing("wire", wire, feet, use);
+          climbing(bought.named(PricedItems.wire(first(ClimberRow::wire, wire))), "ft");
         });
     int tensioners = climbers.runs().stream().mapToInt(Climbers.WireRun::times).sum();
     if (tensioners > 0) {
@@ -114,7 +118,19 @@ final class Purchase {
     String use = SAYINGS.say("eye.use");
     eyes.forEach(
         (eye, count) ->
-            climbing(new Fixing("eye", eye, count, use), "pieces"));
+            climbing(
+                new Fixing("eye", eye, count, use)
+                    .named(PricedItems.eye(first(ClimberRow::eye, eye))),
+                "pieces"));
+  }
+
+  /** The first way of climbing that asks for it. */
+  private String first(Function<ClimberRow, String> part, String kind) {
+    return built.tables().climbers().rows().stream()
+        .filter(row -> part.apply(row).equals(kind))
+        .findFirst()
+        .orElseThrow()
+        .id();
   }
 
   private void climbing(Fixing fixing, String unit) {

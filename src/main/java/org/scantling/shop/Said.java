@@ -56,6 +56,11 @@ final class Said {
         : decimals(cuFt * CU_M_IN_A_CU_FT, 2) + " m³";
   }
 
+  /** What there is to a cubic foot, to a cubic metre. */
+  static String aCubicMetre(double perCuFt) {
+    return decimals(perCuFt / CU_M_IN_A_CU_FT, 0);
+  }
+
   String percent(double ratio) {
     return decimals(100 * ratio, 1) + " %";
   }

@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.OptionalLong;
 import org.scantling.quantity.Length;
 import org.scantling.sayings.Sayings;
+import org.scantling.tables.ItemKey;
+import org.scantling.tables.PricedItem;
 
 /** What the order of work uses up or borrows: braces, stakes, boards, string, preservative. */
 final class Sundries {
@@ -53,6 +55,7 @@ final class Sundries {
     int fromAStick = (int) Math.floor(stickIn / blockIn + LAST_BITS);
     int forBlocks = (blocks() + fromAStick - 1) / fromAStick;
     line(
+        PricedItem.TEMPORARY_BRACE,
         SAYINGS.say("bracing", "size", size, "length", length(stickIn)),
         braces() + forBlocks,
         SAYINGS.say(
@@ -75,6 +78,7 @@ final class Sundries {
     int posts = built.geometry().postCount();
     int corners = CORNERS * whole("setout.stakes-corner");
     line(
+        PricedItem.STAKE,
         SAYINGS.say("stake", "length", length(built.shop("setout.stake-length"))),
         posts + corners + braces(),
         SAYINGS.say(
@@ -87,6 +91,7 @@ final class Sundries {
             Integer.toString(braces())));
     int boards = whole("setout.boards-corner");
     line(
+        PricedItem.BATTER_BOARD,
         SAYINGS.say("board", "length", length(built.shop("setout.board-length"))),
         CORNERS * boards,
         SAYINGS.say("board.use", "count", Integer.toString(boards)));
@@ -97,6 +102,7 @@ final class Sundries {
     double gapIn = Braces.packingIn(built);
     if (gapIn > 0) {
       line(
+          PricedItem.PACKING,
           SAYINGS.say("packing", "gap", length(built.tape().nearest(gapIn))),
           CORNERS * built.geometry().plan().bays(),
           SAYINGS.say("packing.use"));
@@ -106,7 +112,7 @@ final class Sundries {
   /** Posts between two boards end in the open. */
   private void tops() {
     if (built.paired()) {
-      line(word("post.cap"), built.geometry().postCount(), SAYINGS.say("cap.use"));
+      line(PricedItem.POST_CAP, word("post.cap"), built.geometry().postCount(), SAYINGS.say("cap.use"));
     }
   }
 
@@ -114,6 +120,7 @@ final class Sundries {
     Holes holes = new Holes(built);
     if (holes.fromAbove()) {
       line(
+          PricedItem.AUGER_RENTAL,
           SAYINGS.say("auger"),
           1,
           SAYINGS.say("auger.use", "depth", length(built.tape().nearest(holes.deepestIn()))));
@@ -145,7 +152,7 @@ final class Sundries {
   }
 
   /** Both ends of every piece, and whatever is cut into it. */
-  private int cuts() {
+  int cuts() {
     return pieces.all().stream()
         .mapToInt(
             each ->
@@ -175,9 +182,10 @@ final class Sundries {
         : Length.feetAndInches(lengthIn);
   }
 
-  private void line(String item, int count, String use) {
+  private void line(PricedItem key, String item, int count, String use) {
     lines.add(
         new BuyingLine(
+            ItemKey.of(key),
             "work",
             item,
             new BuyingLine.Quantity(count, "pieces"),

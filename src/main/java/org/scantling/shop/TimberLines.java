@@ -5,11 +5,14 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.scantling.quantity.Length;
 import org.scantling.sayings.Sayings;
+import org.scantling.tables.ItemKey;
+import org.scantling.tables.Yard;
 
 /** The timber of one stock as it is asked for at the yard. */
 final class TimberLines {
@@ -42,6 +45,7 @@ final class TimberLines {
   private BuyingLine sticks(double lengthIn, int count, int needed) {
     OptionalLong price = built.sold(plan.stock()).holding(lengthIn).orElseThrow().cents();
     return new BuyingLine(
+            key(lengthIn),
             TIMBER,
             item(lengthIn),
             new BuyingLine.Quantity(needed, STICKS),
@@ -66,6 +70,7 @@ final class TimberLines {
     int count = ordered.stream().mapToInt(TimberPlan.Special::count).sum();
     String marks = ordered.stream().map(TimberPlan.Special::mark).collect(Collectors.joining(", "));
     return new BuyingLine(
+            key(ordered.get(0).lengthIn()),
             TIMBER,
             item,
             new BuyingLine.Quantity(count, STICKS),
@@ -75,6 +80,15 @@ final class TimberLines {
             SAYINGS.say("stick.special", "marks", marks),
             OptionalLong.empty())
         .of(kind());
+  }
+
+  private ItemKey key(double lengthIn) {
+    PieceTimber timber = plan.stock().timber();
+    return ItemKey.stick(
+        built.tables().size(plan.stock().size()),
+        lengthIn,
+        new Yard.Made(
+            Optional.of(treatment()), Optional.of(timber.species()), Optional.of(timber.grade())));
   }
 
   /** What to ask for: the same size for the ground and above it are two different things. */

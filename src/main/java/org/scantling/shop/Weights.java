@@ -20,6 +20,14 @@ final class Weights {
     return shape.breadthIn() * shape.depthIn() * shape.cutIn() * pcf / CU_IN;
   }
 
+  /** How many people lift it: 1, 2, or 3 for more than two. */
+  static int hands(Built built, double weightLb) {
+    if (weightLb <= built.tables().thumb("lift.one-person").amount()) {
+      return 1;
+    }
+    return weightLb <= built.shop("lift.two-person") ? 2 : 3;
+  }
+
   /** The heaviest piece of a role; 0 where there is none. */
   static double heaviest(Built built, Pieces pieces, String role) {
     return pieces.of(role).stream().mapToDouble(each -> of(built, each)).max().orElse(0);

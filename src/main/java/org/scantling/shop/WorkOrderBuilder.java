@@ -43,16 +43,9 @@ final class WorkOrderBuilder {
               piece.mark(),
               SAYINGS.say("lift", "role", piece.shape().role(), "size", piece.shape().size()),
               weightLb,
-              hands(weightLb)));
+              Weights.hands(built, weightLb)));
     }
     lifts.sort(Comparator.comparingDouble(WorkOrder.Lift::weightLb).reversed());
     return lifts;
-  }
-
-  private int hands(double weightLb) {
-    if (weightLb <= built.tables().thumb("lift.one-person").amount()) {
-      return 1;
-    }
-    return weightLb <= built.shop("lift.two-person") ? 2 : 3;
   }
 }

@@ -8,6 +8,7 @@ import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.exc.StreamReadException;
 import tools.jackson.dataformat.csv.CsvFactory;
+import tools.jackson.dataformat.csv.CsvReadFeature;
 
 /**
  * The cells of a CSV file as they stand, with line numbers; the first line is the heading.
@@ -16,6 +17,8 @@ import tools.jackson.dataformat.csv.CsvFactory;
  */
 final class CsvFile {
   private static final CsvFactory CSV = new CsvFactory();
+  private static final CsvFactory COMMENTED =
+      CsvFactory.builder().enable(CsvReadFeature.ALLOW_COMMENTS).build();
 
   private final String name;
   private final Line heading;
@@ -41,9 +44,18 @@ final class CsvFile {
    * @throws TableException where it is no UTF-8, holds signs that drive a terminal, or no CSV
    */
   static CsvFile theirs(String name, byte[] bytes) {
+    return theirs(CSV, name, bytes);
+  }
+
+  /** The same, in which lines that begin with # are remarks. */
+  static CsvFile commented(String name, byte[] bytes) {
+    return theirs(COMMENTED, name, bytes);
+  }
+
+  private static CsvFile theirs(CsvFactory format, String name, byte[] bytes) {
     try {
       String text = Utf8.text(bytes);
-      CsvFile file = read(name, CSV.createParser(ObjectReadContext.empty(), text));
+      CsvFile file = read(name, format.createParser(ObjectReadContext.empty(), text));
       file.refuseControls();
       return file;
     } catch (Utf8.NotUtf8 place) {

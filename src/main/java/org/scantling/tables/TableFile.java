@@ -98,6 +98,7 @@ enum TableFile {
       "id,run,apart_in,eyes_apart_in,lowest_in,wire,eye,words"),
   PACKS("packs.csv", PackRow.class, true, "id,count,words,metric_count,metric_words"),
   STEPS("steps.csv", StepRow.class, true, "id,occasion,part,text"),
+  WORK("work.csv", WorkRow.class, false, "id,minutes,unit,hands,statement"),
   WORKINGS("workings.csv", CalculationRow.class, false, "id,roles,part,statement,formula,metric"),
   SYNONYMS("synonyms.csv", SynonymRow.class, true, "id,list,written,means,says"),
   EDGES("edges.csv", EdgeRow.class, true, "id,keys,words,title,because,whose"),

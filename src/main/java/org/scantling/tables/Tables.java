@@ -153,6 +153,11 @@ public final class Tables {
     return table(TableFile.STEPS, StepRow.class);
   }
 
+  /** How long each piece of work takes. */
+  public Table<WorkRow> work() {
+    return table(TableFile.WORK, WorkRow.class);
+  }
+
   /** How loads and stresses are worked, step by step. */
   public Table<CalculationRow> workings() {
     return table(TableFile.WORKINGS, CalculationRow.class);

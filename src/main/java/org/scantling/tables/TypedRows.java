@@ -66,6 +66,8 @@ final class TypedRows {
         return SymbolRow.read(row);
       case STEPS:
         return StepRow.read(row);
+      case WORK:
+        return WorkRow.read(row);
       case SYNONYMS:
         return SynonymRow.read(row);
       case EDGES:

@@ -3,7 +3,7 @@ package org.scantling.tables;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** A yard's list that cannot be used; carries everything that is wrong with it. */
+/** A yard's list, or one of prices, that cannot be used; carries everything wrong with it. */
 public final class YardException extends RuntimeException {
   private static final long serialVersionUID = 1L;
   private static final int MOST_SHOWN = 50;

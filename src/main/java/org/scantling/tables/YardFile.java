@@ -1,8 +1,6 @@
 package org.scantling.tables;
 
-import java.io.IOException;
 import java.math.BigDecimal;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -12,7 +10,6 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.scantling.quantity.Length;
 import org.scantling.quantity.QuantityException;
 
@@ -33,7 +30,6 @@ public final class YardFile {
   private static final BigDecimal DEAREST = BigDecimal.valueOf(100_000);
   private static final double SHORTEST_IN = 12;
   private static final double LONGEST_IN = 720;
-  private static final long LARGEST_BYTES = 1 << 20;
 
   private final String name;
   private final Tables tables;
@@ -55,7 +51,7 @@ public final class YardFile {
   private Yard read(Path file) {
     List<Yard.Offer> offers = new ArrayList<>();
     try {
-      CsvFile csv = opened(file);
+      CsvFile csv = TheirFile.opened(name, file);
       int[] places = csv.places(COLUMNS, false);
       if (places[1] < 0) {
         throw csv.without("length");
@@ -77,24 +73,6 @@ public final class YardFile {
     return new Yard(Shown.of(name), offers);
   }
 
-  private CsvFile opened(Path file) {
-    if (!Files.isRegularFile(file)) {
-      String found = Files.exists(file) ? "found.device" : "found.no-file";
-      throw new TableException(
-          name, 0, "", RefusalWords.say(found), RefusalWords.say("yard.readable"));
-    }
-    try {
-      if (Files.size(file) > LARGEST_BYTES) {
-        throw new TableException(
-            name, 0, "", RefusalWords.say("found.large"), RefusalWords.say("yard.size"));
-      }
-      return CsvFile.theirs(name, Files.readAllBytes(file));
-    } catch (IOException e) {
-      throw new TableException(
-          name, 0, "", FileTrouble.words(e), RefusalWords.say("yard.encoding"));
-    }
-  }
-
   private void read(CsvFile csv, CsvFile.Line line, int[] places, List<Yard.Offer> offers) {
     int before = problems.size();
     try {
@@ -102,7 +80,11 @@ public final class YardFile {
       String size = size(line, cells[0]);
       double lengthIn = length(line, cells[1]);
       OptionalLong cents = price(line, cells[2]);
-      Yard.Made made = made(line, cells[3], cells[4], cells[5]);
+      Yard.Made made =
+          new Yard.Made(
+              oneOf(line, "treatment", cells[3]),
+              oneOf(line, "species", cells[4]),
+              oneOf(line, "grade", cells[5]));
       if (problems.size() == before && once(line, size, lengthIn, made)) {
         offers.add(new Yard.Offer(size, lengthIn, cents, made));
       }
@@ -161,23 +143,10 @@ public final class YardFile {
     return comma.matches() ? comma.group(1) + "." + comma.group(2) : "";
   }
 
-  private Yard.Made made(CsvFile.Line line, String treatment, String species, String grade) {
-    Stream<String> treatments =
-        tables.defaults().rows().stream()
-            .filter(row -> row.id().matches("(treatment|lasting)\\..*"))
-            .map(DefaultWord::word);
-    List<DesignValueRow> timbers = tables.designValues().rows();
-    return new Yard.Made(
-        oneOf(line, "treatment", treatment, treatments),
-        oneOf(line, "species", species, timbers.stream().map(DesignValueRow::species)),
-        oneOf(line, "grade", grade, timbers.stream().map(DesignValueRow::grade)));
-  }
-
   /** Empty where the list leaves it open. */
-  private Optional<String> oneOf(
-      CsvFile.Line line, String column, String cell, Stream<String> words) {
-    List<String> known = words.distinct().toList();
-    Optional<String> meant = meant(column, cell, known);
+  private Optional<String> oneOf(CsvFile.Line line, String column, String cell) {
+    MadeWords words = new MadeWords(tables);
+    Optional<String> meant = cell.isEmpty() ? Optional.empty() : words.meant(column, cell);
     if (!cell.isEmpty() && meant.isEmpty()) {
       wrong(
           line,
@@ -186,27 +155,11 @@ public final class YardFile {
           RefusalWords.say(
               "yard.made",
               "words",
-              String.join(", ", known),
+              String.join(", ", words.known(column)),
               "why",
               OtherGrades.why(cell).orElse("")));
     }
     return meant;
-  }
-
-  /** The word itself, the same in other letters, or the one that people also call so. */
-  private Optional<String> meant(String column, String cell, List<String> known) {
-    return known.stream()
-        .filter(word -> WordForm.same(word, cell))
-        .findFirst()
-        .or(
-            () ->
-                tables.synonyms().rows().stream()
-                    .filter(row -> row.list().equals(column))
-                    .filter(
-                        row -> row.written().stream().anyMatch(word -> WordForm.same(word, cell)))
-                    .flatMap(row -> row.means().stream())
-                    .filter(known::contains)
-                    .findFirst());
   }
 
   private boolean once(CsvFile.Line line, String size, double lengthIn, Yard.Made made) {
