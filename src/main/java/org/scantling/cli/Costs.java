@@ -10,7 +10,7 @@ import org.scantling.shop.CostBlock;
 import org.scantling.shop.Estimate;
 import org.scantling.shop.EstimateJson;
 import org.scantling.shop.Lists;
-import org.scantling.tables.Prices;
+import org.scantling.tables.PriceList;
 import org.scantling.tables.Tables;
 import org.scantling.tables.Yard;
 import tools.jackson.databind.node.ObjectNode;
@@ -20,7 +20,7 @@ import tools.jackson.databind.node.ObjectNode;
  *
  * @param prices what things cost, where somebody says it
  */
-record Costs(Tables tables, Optional<Yard> yard, Optional<Prices> prices) {
+record Costs(Tables tables, Optional<Yard> yard, Optional<PriceList> prices) {
   Lists lists(Proposal proposal, Intake intake) {
     return Lists.of(proposal, intake.site(), tables, yard).priced(prices);
   }
@@ -33,9 +33,7 @@ record Costs(Tables tables, Optional<Yard> yard, Optional<Prices> prices) {
 
   /** A few lines of a proposal; nothing where there are no prices. */
   Page block(Proposal proposal, Intake intake) {
-    return estimate(proposal, intake)
-        .map(each -> new CostBlock(each).page())
-        .orElseGet(Page::new);
+    return estimate(proposal, intake).map(each -> new CostBlock(each).page()).orElseGet(Page::new);
   }
 
   /** The hours for programs, and the cost where there are prices. */

@@ -54,8 +54,7 @@ final class PricesCommand implements Callable<Integer> {
       Words words = Words.load(workplace.tables()).at(list);
       spec.commandLine()
           .getErr()
-          .print(
-              ProposalText.of(proposal, words, general.printing(SiteOptions.written(intake))));
+          .print(ProposalText.of(proposal, words, general.printing(SiteOptions.written(intake))));
       return ExitStatus.NEEDS_ENGINEER;
     }
     Costs costs = new Costs(workplace.tables(), list, Optional.empty());

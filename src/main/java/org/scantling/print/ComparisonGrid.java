@@ -54,7 +54,8 @@ final class ComparisonGrid {
       List<List<String>> grid = new ArrayList<>();
       grid.add(figures("", SideBySide::letter));
       grid.add(figures(SAYINGS.say("figures.cost"), column -> figure(column, Figures::cost)));
-      grid.add(figures(SAYINGS.say("figures.left-out"), column -> figure(column, Figures::leftOut)));
+      grid.add(
+          figures(SAYINGS.say("figures.left-out"), column -> figure(column, Figures::leftOut)));
       grid.add(figures(SAYINGS.say("figures.hours"), column -> figure(column, Figures::hours)));
       page.heading(SAYINGS.say("figures")).add(new Block.Grid(grid));
     }

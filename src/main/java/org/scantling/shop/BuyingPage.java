@@ -164,9 +164,7 @@ final class BuyingPage {
       row.add(money.isEmpty() ? SAYINGS.say("unpriced") : money);
     } else {
       row.add(
-          money.isEmpty()
-              ? line.use()
-              : SAYINGS.say("priced", "use", line.use(), "money", money));
+          money.isEmpty() ? line.use() : SAYINGS.say("priced", "use", line.use(), "money", money));
     }
     return row;
   }

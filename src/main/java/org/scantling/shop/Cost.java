@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.scantling.tables.Price;
+import org.scantling.tables.PriceList;
 import org.scantling.tables.PricedItem;
-import org.scantling.tables.Prices;
 
 /**
- * What a job costs, as far as it is priced. Every line is rounded to the cent, a half up, and so are
- * the taxes and the markup; the sums are of what is rounded.
+ * What a job costs, as far as it is priced. Every line is rounded to the cent, a half up, and so
+ * are the taxes and the markup; the sums are of what is rounded.
  *
  * @param currency by its three letters; empty where the prices name none
  * @param lines in the order of the buying list, then plants, labor and delivery
@@ -30,7 +30,7 @@ public record Cost(
     lines = List.copyOf(lines);
   }
 
-  static Cost of(List<CostLine> lines, Prices prices) {
+  static Cost of(List<CostLine> lines, PriceList prices) {
     return new Cost(
         prices.currency(),
         lines,
@@ -39,7 +39,7 @@ public record Cost(
         percent(prices, PricedItem.TAX));
   }
 
-  private static Optional<BigDecimal> percent(Prices prices, PricedItem item) {
+  private static Optional<BigDecimal> percent(PriceList prices, PricedItem item) {
     return prices.of(item.word()).map(Price::amount);
   }
 

@@ -9,9 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.scantling.sayings.Sayings;
 import org.scantling.tables.Price;
+import org.scantling.tables.PriceList;
 import org.scantling.tables.PricedItem;
 import org.scantling.tables.PricedItems;
-import org.scantling.tables.Prices;
 
 /** Adds up what a job costs: what is bought, the plants, the labor, the delivery. */
 final class Costing {
@@ -19,16 +19,16 @@ final class Costing {
   private static final BigDecimal POUND_KG = new BigDecimal("0.45359237");
   private static final String AROUND = "around";
 
-  private final Prices prices;
+  private final PriceList prices;
   private final LinePrices lines;
   private final List<CostLine> found = new ArrayList<>();
 
-  private Costing(Prices prices, Built built) {
+  private Costing(PriceList prices, Built built) {
     this.prices = prices;
     this.lines = new LinePrices(prices, built);
   }
 
-  static Cost of(Built built, Buying buying, Climbers climbers, WorkHours work, Prices prices) {
+  static Cost of(Built built, Buying buying, Climbers climbers, WorkHours work, PriceList prices) {
     Costing costing = new Costing(prices, built);
     buying.lines().forEach(line -> costing.found.add(costing.lines.of(line)));
     costing.plants(climbers);

@@ -73,7 +73,8 @@ final class EstimateCsv {
 
   private void sum(String item, BigDecimal amount, Optional<BigDecimal> percent) {
     CsvTable.Row row = table.row().set("part", "sum").set("item", item);
-    percent.ifPresent(each -> row.set("quantity", EstimateWords.quantity(each)).set("unit", "percent"));
+    percent.ifPresent(
+        each -> row.set("quantity", EstimateWords.quantity(each)).set("unit", "percent"));
     money(row, amount);
   }
 

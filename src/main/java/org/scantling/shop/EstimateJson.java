@@ -39,7 +39,9 @@ public final class EstimateJson {
     ArrayNode lines = root.putArray("lines");
     for (CostLine line : estimate.cost().lines()) {
       ObjectNode node = lines.addObject().put("item", line.key()).put("part", line.part());
-      node.put("what", line.what()).put("quantity", line.quantity().doubleValue()).put("unit", line.unit());
+      node.put("what", line.what())
+          .put("quantity", line.quantity().doubleValue())
+          .put("unit", line.unit());
       put(node, "price", line.price());
       put(node, "cost", line.amount());
     }
@@ -66,7 +68,9 @@ public final class EstimateJson {
   }
 
   private static void task(Task task, ObjectNode node) {
-    node.put("task", task.id()).put("hours", task.hours().doubleValue()).put("people", task.hands());
+    node.put("task", task.id())
+        .put("hours", task.hours().doubleValue())
+        .put("people", task.hands());
     ArrayNode parts = node.putArray("from");
     for (Task.Part part : task.parts()) {
       ObjectNode one = parts.addObject().put("row", part.row().id());

@@ -103,8 +103,7 @@ final class EstimatePage {
               task.parts().stream().map(this::from).collect(Collectors.joining("; "))));
     }
     rows.add(
-        List.of(
-            SAYINGS.say("together"), EstimateWords.hours(estimate.work().hours()), "", ""));
+        List.of(SAYINGS.say("together"), EstimateWords.hours(estimate.work().hours()), "", ""));
     page.heading(SAYINGS.say("work")).add(new Block.Grid(rows));
     page.paragraph(SAYINGS.say("work.source"));
   }

@@ -12,8 +12,7 @@ import java.util.Optional;
  * @param use where they go
  * @param rating what it must be rated for, where it is a part of a maker's
  */
-record Fixing(
-    String id, String key, String name, int count, String use, Optional<Rating> rating) {
+record Fixing(String id, String key, String name, int count, String use, Optional<Rating> rating) {
   Fixing(String id, String name, int count, String use) {
     this(id, id, name, count, use, Optional.empty());
   }

@@ -194,7 +194,9 @@ final class Fixings {
       String name =
           SAYINGS.say(
               "rod", "size", sizes.told(named.diameterIn()), "length", sizes.told(neededIn));
-      add(new Fixing("rod." + plain(named.diameterIn()) + "." + plain(neededIn), name, count, use(use)));
+      add(
+          new Fixing(
+              "rod." + plain(named.diameterIn()) + "." + plain(neededIn), name, count, use(use)));
       nuts(named, 2 * count);
     } else {
       add(bolt, count, use);

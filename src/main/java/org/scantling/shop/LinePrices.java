@@ -8,9 +8,9 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.scantling.tables.ItemKey;
 import org.scantling.tables.Price;
+import org.scantling.tables.PriceList;
 import org.scantling.tables.PricedItem;
 import org.scantling.tables.PricedItems;
-import org.scantling.tables.Prices;
 
 /** What the lines of a buying list cost by a list of prices; nothing else is priced. */
 final class LinePrices {
@@ -19,11 +19,11 @@ final class LinePrices {
   private static final BigDecimal CU_M_IN_A_CU_FT = new BigDecimal("0.028316846592");
   private static final int PLACES = 9;
 
-  private final Prices prices;
+  private final PriceList prices;
   private final BigDecimal volumeStep;
   private final String volume;
 
-  LinePrices(Prices prices, Built built) {
+  LinePrices(PriceList prices, Built built) {
     this.prices = prices;
     this.volumeStep = BigDecimal.valueOf(built.shop("price.volume-step"));
     this.volume = built.tape() == Tape.MILLIMETRES ? "m3" : "cu yd";

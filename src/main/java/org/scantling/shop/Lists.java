@@ -9,7 +9,7 @@ import org.scantling.design.Site;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Proposal;
 import org.scantling.tables.DefaultWord;
-import org.scantling.tables.Prices;
+import org.scantling.tables.PriceList;
 import org.scantling.tables.Tables;
 import org.scantling.tables.Yard;
 
@@ -17,12 +17,12 @@ import org.scantling.tables.Yard;
 public final class Lists {
   private final Built built;
   private final Pieces pieces;
-  private final Optional<Prices> prices;
+  private final Optional<PriceList> prices;
   private @Nullable Climbers climbers;
   private @Nullable List<TimberPlan> timber;
   private @Nullable Buying buying;
 
-  private Lists(Built built, Optional<Prices> prices) {
+  private Lists(Built built, Optional<PriceList> prices) {
     this.built = built;
     this.prices = prices;
     this.pieces = Pieces.of(built);
@@ -44,7 +44,7 @@ public final class Lists {
   }
 
   /** The same with what things cost. */
-  public Lists priced(Optional<Prices> list) {
+  public Lists priced(Optional<PriceList> list) {
     return new Lists(built, list);
   }
 
@@ -185,11 +185,12 @@ public final class Lists {
    * What it costs and how long it takes; without a list of prices nothing is priced but the timber
    * of a yard that has prices.
    *
-   * @throws org.scantling.tables.YardException where a price is for a unit that nothing is bought by
+   * @throws org.scantling.tables.YardException where a price is for a unit that nothing is bought
+   *     by
    */
   public Estimate estimate() {
     Buying bought = new Purchase(built, pieces, climbers()).buying(timber());
-    Prices list = prices.orElse(new Prices("", "", List.of()));
+    PriceList list = prices.orElse(new PriceList("", "", List.of()));
     WorkHours work = work();
     return new Estimate(
         title(),

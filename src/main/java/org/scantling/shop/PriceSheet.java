@@ -55,8 +55,7 @@ public final class PriceSheet {
   }
 
   private String under(String head) {
-    String remarks =
-        head + "\n" + SAYINGS.say("sheet.how") + "\n" + SAYINGS.say("sheet.kinds");
+    String remarks = head + "\n" + SAYINGS.say("sheet.how") + "\n" + SAYINGS.say("sheet.kinds");
     return remarks.lines().map(line -> "# " + line + "\n").reduce("", String::concat)
         + table.in(UnitSystem.IMPERIAL).text();
   }

@@ -112,7 +112,11 @@ final class Sundries {
   /** Posts between two boards end in the open. */
   private void tops() {
     if (built.paired()) {
-      line(PricedItem.POST_CAP, word("post.cap"), built.geometry().postCount(), SAYINGS.say("cap.use"));
+      line(
+          PricedItem.POST_CAP,
+          word("post.cap"),
+          built.geometry().postCount(),
+          SAYINGS.say("cap.use"));
     }
   }
 

@@ -13,9 +13,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Reads a list of prices: a CSV file with the columns item, unit, price, currency and note, in which
- * lines that begin with # are remarks. A line without a price prices nothing. Everything wrong with
- * it is told at once.
+ * Reads a list of prices: a CSV file with the columns item, unit, price, currency and note, in
+ * which lines that begin with # are remarks. A line without a price prices nothing. Everything
+ * wrong with it is told at once.
  */
 public final class PriceFile {
   private static final String[] COLUMNS = {"item", "unit", "price", "currency", "note"};
@@ -48,11 +48,11 @@ public final class PriceFile {
    * @param yard whose list may have a price for timber already, which is then not given twice
    * @throws YardException with every line that cannot be used
    */
-  public static Prices read(Path file, Tables tables, Optional<Yard> yard) {
+  public static PriceList read(Path file, Tables tables, Optional<Yard> yard) {
     return new PriceFile(file.toString(), tables, yard).read(file);
   }
 
-  private Prices read(Path file) {
+  private PriceList read(Path file) {
     try {
       CsvFile csv = TheirFile.commented(name, file);
       int[] places = csv.places(COLUMNS, false);
@@ -69,7 +69,7 @@ public final class PriceFile {
     if (!problems.isEmpty()) {
       throw new YardException(problems);
     }
-    return new Prices(Shown.of(name), currency, prices);
+    return new PriceList(Shown.of(name), currency, prices);
   }
 
   private void read(CsvFile csv, CsvFile.Line line, int[] places) {
@@ -154,11 +154,7 @@ public final class PriceFile {
           "currency",
           cell,
           RefusalWords.say(
-              "prices.one-currency",
-              "currency",
-              currency,
-              "line",
-              String.valueOf(currencyLine)));
+              "prices.one-currency", "currency", currency, "line", String.valueOf(currencyLine)));
     }
   }
 
@@ -172,22 +168,14 @@ public final class PriceFile {
               each ->
                   problems.add(
                       new TableException(
-                          name,
-                          each.line(),
-                          "currency",
-                          "",
-                          RefusalWords.say("prices.currency"))));
+                          name, each.line(), "currency", "", RefusalWords.say("prices.currency"))));
     }
   }
 
   private boolean once(CsvFile.Line line, ItemKey item, String cell) {
     Integer earlier = lines.putIfAbsent(item, line.number());
     if (earlier != null) {
-      wrong(
-          line,
-          "item",
-          cell,
-          RefusalWords.say("prices.once", "line", String.valueOf(earlier)));
+      wrong(line, "item", cell, RefusalWords.say("prices.once", "line", String.valueOf(earlier)));
     }
     return earlier == null;
   }
@@ -197,9 +185,7 @@ public final class PriceFile {
     boolean priced =
         yard.map(Yard::offers).orElse(List.of()).stream()
             .filter(offer -> offer.cents().isPresent())
-            .map(
-                offer ->
-                    ItemKey.stick(tables.size(offer.size()), offer.lengthIn(), offer.made()))
+            .map(offer -> ItemKey.stick(tables.size(offer.size()), offer.lengthIn(), offer.made()))
             .anyMatch(price.item()::meets);
     if (priced) {
       String yardName = yard.orElseThrow().name();

@@ -1,9 +1,11 @@
 package org.scantling.tables;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /** What may be priced beside timber, fasteners, wires and plants. */
+@SuppressWarnings("ImmutableEnumChecker") // the list is filled by the constructor alone
 public enum PricedItem {
   PAD("pad", Unit.EACH),
   GRAVEL("gravel", Unit.BAG, Unit.VOLUME),
@@ -39,11 +41,11 @@ public enum PricedItem {
   }
 
   private final String word;
-  private final Unit[] units;
+  private final List<Unit> units;
 
   PricedItem(String word, Unit... units) {
     this.word = word;
-    this.units = units;
+    this.units = List.of(units);
   }
 
   /** The name that a price list has. */
@@ -51,8 +53,8 @@ public enum PricedItem {
     return word;
   }
 
-  Iterable<Unit> units() {
-    return Arrays.asList(units);
+  List<Unit> units() {
+    return units;
   }
 
   static Optional<PricedItem> find(String word) {

@@ -2,8 +2,11 @@ package org.scantling.tables;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -25,6 +28,9 @@ public final class PricedItems {
 
   /** Cut or chosen by what they hold, so that their sizes are not known beforehand. */
   private static final Pattern BY_THE_BOLT = Pattern.compile("(?:nut|washer|rod)\\.[0-9]+[0-9.-]*");
+
+  /** The climber of a walk that nothing grows on. */
+  private static final String NOTHING = "none";
 
   private final Tables tables;
 
@@ -74,8 +80,7 @@ public final class PricedItems {
     return tables.sizes().rows().stream()
         .map(
             size ->
-                ItemKey.stick(
-                        size, tables.stockLengths(size).lengthsIn().get(0), Yard.Made.ANY)
+                ItemKey.stick(size, tables.stockLengths(size).lengthsIn().get(0), Yard.Made.ANY)
                     .item())
         .toList();
   }
@@ -92,11 +97,24 @@ public final class PricedItems {
             tables.joints().rows().stream()
                 .filter(row -> row.fastener().isEmpty())
                 .map(JointRow::id),
-            tables.climbers().rows().stream()
-                .filter(row -> !row.wire().isEmpty())
-                .flatMap(row -> Stream.of(wire(row.id()), eye(row.id()))),
-            tables.vines().rows().stream().map(row -> plant(row.id())))
+            firstOfEach(ClimberRow::wire).map(PricedItems::wire),
+            firstOfEach(ClimberRow::eye).map(PricedItems::eye),
+            tables.vines().rows().stream()
+                .map(VineRow::id)
+                .filter(vine -> !vine.equals(NOTHING))
+                .map(PricedItems::plant))
         .flatMap(each -> each);
+  }
+
+  /** Of ways of climbing that ask for the same, the first. */
+  private Stream<String> firstOfEach(Function<ClimberRow, String> kind) {
+    Map<String, String> first = new LinkedHashMap<>();
+    for (ClimberRow row : tables.climbers().rows()) {
+      if (!kind.apply(row).isEmpty()) {
+        first.putIfAbsent(kind.apply(row), row.id());
+      }
+    }
+    return first.values().stream();
   }
 
   private List<String> units(PricedItem item) {

@@ -49,6 +49,7 @@ class UnitNamesTest {
           entry("reasons.Proven.number", "in the unit of the question"),
           entry("reasons.Worked.number", "in the unit of the question"),
           entry("shop.BuyingLine$Quantity.amount", "its unit stands beside it"),
+          entry("shop.Task$Part.amount", "its unit stands in its row"),
           entry("timber.Factor.value", "the factor itself"),
           entry("timber.GroupAction.m", "the symbol of NDS 11.3.6"),
           entry("timber.GroupAction.u", "the symbol of NDS 11.3.6"),

@@ -25,6 +25,7 @@ import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Proposal;
 import org.scantling.rulebase.RuleBase;
 import org.scantling.search.DemandTries;
+import org.scantling.shop.EstimateFor;
 import org.scantling.shop.ListCsv;
 import org.scantling.shop.ListKind;
 import org.scantling.shop.ListPages;
@@ -201,7 +202,7 @@ final class Watches {
       return "";
     }
     Lists lists = Lists.of(proposal.get(), site.site(), changed, Optional.empty());
-    StringBuilder text = new StringBuilder();
+    StringBuilder text = new StringBuilder(EstimateFor.BUILDER.json(lists.estimate()));
     for (ListKind kind : ListKind.values()) {
       for (UnitSystem units : UnitSystem.values()) {
         text.append(ListCsv.of(lists, kind, units));

@@ -3,23 +3,28 @@ package org.scantling.shop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
+import org.scantling.design.Site;
+import org.scantling.intake.SiteReader;
+import org.scantling.intake.Vocabulary;
 import org.scantling.property.House;
 import org.scantling.tables.ItemKey;
 import org.scantling.tables.Price;
+import org.scantling.tables.PriceList;
 import org.scantling.tables.PricedItem;
 import org.scantling.tables.PricedItems;
-import org.scantling.tables.Prices;
 import org.scantling.tables.WorkRow;
 
 /** What holds for the estimate of any job, whatever is priced. */
@@ -42,14 +47,14 @@ class EstimatePropertyTest {
   private static Cost cost(Built job, List<Price> prices) {
     Lists lists = lists(job);
     return Costing.of(
-        job, lists.buying(), lists.climbers(), lists.work(), new Prices("p", "USD", prices));
+        job, lists.buying(), lists.climbers(), lists.work(), new PriceList("p", "USD", prices));
   }
 
   /** Everything that the job pays for, at prices that a seed draws. */
   private static List<Price> all(Built job, Random random) {
     List<Price> prices = new ArrayList<>();
     for (BuyingLine line : lists(job).buying().lines()) {
-      String unit = new LinePrices(new Prices("", "", List.of()), job).unit(line);
+      String unit = new LinePrices(new PriceList("", "", List.of()), job).unit(line);
       prices.add(new Price(0, line.key(), unit, drawn(random)));
     }
     for (Climbers.Plant plant : lists(job).climbers().plants()) {
@@ -134,12 +139,20 @@ class EstimatePropertyTest {
         .containsExactlyInAnyOrder("dig.bedrock", "dig.foliated-rock", "dig.other");
   }
 
+  private static Built read(String file) {
+    Site site = new SiteReader(Vocabulary.of(House.TABLES)).read(Path.of(file)).site();
+    return new Built(House.propose(site), site, House.TABLES, Optional.empty());
+  }
+
   private static List<Built> jobsOfAllKinds() {
     List<Built> jobs = new ArrayList<>();
     for (int place = 0; place < NAMES.size(); place++) {
       jobs.add(job(place));
     }
     jobs.add(Jobs.scenario("heavy-snow"));
+    jobs.add(Jobs.scenario("past-the-pipe"));
+    jobs.add(read("src/test/resources/rulecases/sites/steep-ramp.yaml"));
+    jobs.add(read("src/test/resources/rulecases/sites/deep-crossbeams.yaml"));
     jobs.add(Jobs.scenario("deep-frost"));
     jobs.add(Jobs.wish("step-free", "preferences.header=on-top"));
     return jobs;
@@ -154,7 +167,7 @@ class EstimatePropertyTest {
 
     assertThat(lines).extracting(BuyingLine::key).doesNotHaveDuplicates();
     for (BuyingLine line : lines) {
-      String unit = new LinePrices(new Prices("", "", List.of()), job(place)).unit(line);
+      String unit = new LinePrices(new PriceList("", "", List.of()), job(place)).unit(line);
       assertThat(items.units(line.key().item())).as(line.key().text()).contains(unit);
     }
   }

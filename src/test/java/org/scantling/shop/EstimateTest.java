@@ -16,7 +16,7 @@ import org.scantling.print.TextPage;
 import org.scantling.property.House;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.tables.PriceFile;
-import org.scantling.tables.Prices;
+import org.scantling.tables.PriceList;
 
 /**
  * The estimate of scenarios/bean-row.yaml worked with pencil and paper, from the first hole to the
@@ -65,7 +65,7 @@ class EstimateTest {
 
   private Estimate estimate(String prices) throws IOException {
     Path file = Files.writeString(folder.resolve("prices.csv"), prices);
-    Prices list = PriceFile.read(file, House.TABLES, Optional.empty());
+    PriceList list = PriceFile.read(file, House.TABLES, Optional.empty());
     return Lists.of(BEAN_ROW).priced(Optional.of(list)).estimate();
   }
 
@@ -129,15 +129,16 @@ class EstimateTest {
 
   /**
    * Timber: 9 x 48.75 + 3 x 96.40 + 11 x 14.85 + 8.90 + 3 x 13.35 + 5.45 + 6 x 11.20 = 438.75 +
-   * 289.20 + 163.35 + 8.90 + 40.05 + 5.45 + 67.20 = 1012.90. Fixings: 31.50 + 18 x 3.85 + 18 x 0.385
-   * + 3 x 14.25 = 31.50 + 69.30 + 6.93 + 42.75 = 150.48. Ground: 8 x 6.50, and 90.57 / 27 = 3.354
-   * cubic yards, 3.4 x 62: 52 + 210.80 = 262.80. Work: 17 x 4.10 + 36 x 1.15 + 8 x 2.20 + 9.95 + 2 x
-   * 24.60 + 18 x 0.35 = 69.70 + 41.40 + 17.60 + 9.95 + 49.20 + 6.30 = 194.15. Wires: 2 x 18.40 + 7 x
-   * 4.75 + 2 x 22.75 = 36.80 + 33.25 + 45.50 = 115.55. Plants: 8 x 12.50 = 100. Together 1835.88.
+   * 289.20 + 163.35 + 8.90 + 40.05 + 5.45 + 67.20 = 1012.90. Fixings: 31.50 + 18 x 3.85 + 18 x
+   * 0.385 + 3 x 14.25 = 31.50 + 69.30 + 6.93 + 42.75 = 150.48. Ground: 8 x 6.50, and 90.57 / 27 =
+   * 3.354 cubic yards, 3.4 x 62: 52 + 210.80 = 262.80. Work: 17 x 4.10 + 36 x 1.15 + 8 x 2.20 +
+   * 9.95 + 2 x 24.60 + 18 x 0.35 = 69.70 + 41.40 + 17.60 + 9.95 + 49.20 + 6.30 = 194.15. Wires: 2 x
+   * 18.40 + 7 x 4.75 + 2 x 22.75 = 36.80 + 33.25 + 45.50 = 115.55. Plants: 8 x 12.50 = 100.
+   * Together 1835.88.
    *
    * <p>Tax on it: 6.5 percent, 119.3322, 119.33. Labor: 80.5 x 45 = 3622.50. Soil: 116.355 / 27 =
-   * 4.309, 4.4 x 28.50 = 125.40; auger 85; 3044 lb of timber and 182 bags of 50 lb, 12144 x 0.0125 =
-   * 151.80: 362.20. So far 1835.88 + 119.33 + 3622.50 + 362.20 = 5939.91; markup 12.5 percent,
+   * 4.309, 4.4 x 28.50 = 125.40; auger 85; 3044 lb of timber and 182 bags of 50 lb, 12144 x 0.0125
+   * = 151.80: 362.20. So far 1835.88 + 119.33 + 3622.50 + 362.20 = 5939.91; markup 12.5 percent,
    * 742.48875, 742.49; 6682.40. Tax 3 percent, 200.472, 200.47: 6882.87.
    */
   @Test

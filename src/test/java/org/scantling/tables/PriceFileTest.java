@@ -26,19 +26,18 @@ class PriceFileTest {
     return Files.writeString(folder.resolve("prices.csv"), text);
   }
 
-  private Prices read(String text) throws IOException {
+  private PriceList read(String text) throws IOException {
     return PriceFile.read(file(text), TABLES, Optional.empty());
   }
 
   private static ItemKey post(String treatment, String species, String grade) {
     return new ItemKey(
-        "6x6x14",
-        new Yard.Made(Optional.of(treatment), Optional.of(species), Optional.of(grade)));
+        "6x6x14", new Yard.Made(Optional.of(treatment), Optional.of(species), Optional.of(grade)));
   }
 
   @Test
   void prices_are_read_exactly_remarks_and_empty_prices_left_out() throws IOException {
-    Prices prices =
+    PriceList prices =
         read(
             "# ours\n"
                 + HEADING
@@ -62,7 +61,7 @@ class PriceFileTest {
 
   @Test
   void of_two_prices_that_serve_a_stick_the_one_that_says_more_of_it_is_taken() throws IOException {
-    Prices prices =
+    PriceList prices =
         read(
             HEADING
                 + "6x6x14,each,40,CAD,\n6x6x14 UC4B,each,44,,\n6x6x14 uc4b doug fir,each,48,,\n"
@@ -134,8 +133,7 @@ class PriceFileTest {
   @Test
   void an_item_priced_twice_is_refused_also_where_its_words_are_turned_round() {
     assertThatThrownBy(
-            () ->
-                read(HEADING + "4x4x10 UC4B No.2,each,9,USD,\n4x4x10 no2 uc4b,each,9,USD,\n"))
+            () -> read(HEADING + "4x4x10 UC4B No.2,each,9,USD,\n4x4x10 no2 uc4b,each,9,USD,\n"))
         .hasMessageEndingWith(
             "prices.csv:3: item: found '4x4x10 no2 uc4b', accepted is each item once; line 2 has"
                 + " it");
@@ -145,7 +143,8 @@ class PriceFileTest {
   void a_stick_that_the_yard_has_a_price_for_gets_no_second_one() throws IOException {
     Yard yard =
         new Yard(
-            "yard.csv", java.util.List.of(new Yard.Offer("4x4", 120, java.util.OptionalLong.of(900))));
+            "yard.csv",
+            java.util.List.of(new Yard.Offer("4x4", 120, java.util.OptionalLong.of(900))));
     Path file = file(HEADING + "4x4x10,each,9,USD,\n4x4x12,each,11,USD,\n");
 
     assertThatThrownBy(() -> PriceFile.read(file, TABLES, Optional.of(yard)))

@@ -11,8 +11,8 @@ import java.util.Optional;
  * @param currency by its three letters; empty where nothing has a price
  * @param list in the order of the file, without lines that leave the price empty
  */
-public record Prices(String name, String currency, List<Price> list) {
-  public Prices {
+public record PriceList(String name, String currency, List<Price> list) {
+  public PriceList {
     list = List.copyOf(list);
   }
 
