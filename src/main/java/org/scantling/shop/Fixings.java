@@ -169,11 +169,13 @@ final class Fixings {
   }
 
   static int braceScrews(Built built, Pieces pieces) {
-    return (int) built.shop("brace.temporary-screws") * new Sundries(built, pieces).braces();
+    int each = (int) built.shop("brace.temporary-screws");
+    return each * new Sundries(built, pieces).braces();
   }
 
   static int blockScrews(Built built, Pieces pieces) {
-    return (int) built.shop("block.temporary-screws") * new Sundries(built, pieces).blocks();
+    int each = (int) built.shop("block.temporary-screws");
+    return each * new Sundries(built, pieces).blocks();
   }
 
   /** The shortest bolt of that diameter that goes through with its nut and washers. */

@@ -65,11 +65,10 @@ final class WorkAmounts {
   private void cuts() {
     for (Piece piece : pieces.all()) {
       Shape shape = piece.shape();
-      long shaped =
-          List.of(shape.first(), shape.last()).stream()
-              .filter(EndCut.Shaped.class::isInstance)
-              .count();
-      long later = shape.spareIn() > 0 ? 1 : 0;
+      int shaped =
+          (shape.first() instanceof EndCut.Shaped ? 1 : 0)
+              + (shape.last() instanceof EndCut.Shaped ? 1 : 0);
+      int later = shape.spareIn() > 0 ? 1 : 0;
       add("cut.shaped", piece.count() * shaped);
       add("cut.end", piece.count() * (ENDS - shaped - later));
       add("notch.cut", piece.count() * shape.recesses().size());
