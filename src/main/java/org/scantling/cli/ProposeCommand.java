@@ -116,6 +116,8 @@ final class ProposeCommand implements Callable<Integer> {
         folder.toString(),
         "files",
         String.valueOf(files),
+        "estimate",
+        lists.prices().isPresent() ? CommandWords.say("out.estimate") : "",
         "list",
         lists.list().map(ListKind::word).orElse(""));
   }
