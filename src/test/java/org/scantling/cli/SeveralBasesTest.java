@@ -67,7 +67,11 @@ class SeveralBasesTest {
                 "--set",
                 "site.climate.wind-speed=138 mph",
                 "--set",
-                "site.climate.exposure=C"))
+                "site.climate.exposure=D",
+                "--set",
+                "site.soil=clay",
+                "--set",
+                "walkway.clear-width=9 ft"))
         .contains("From the Kiwi court nothing can be built here. What rules it out is ");
   }
 

@@ -84,7 +84,9 @@ class BaseChoiceTest {
         choice(
             "base=[base/kiwi-court.yaml,base/hop-walk.yaml]",
             "site.climate.wind-speed=138 mph",
-            "site.climate.exposure=C");
+            "site.climate.exposure=D",
+            "site.soil=clay",
+            "walkway.clear-width=9 ft");
 
     assertThat(choice.taken().name()).isEqualTo("Hop walk");
     assertThat(against(choice)).isEqualTo(Map.of("Kiwi court", "base.choice.refused"));
@@ -128,7 +130,7 @@ class BaseChoiceTest {
     assertThat(count(choice(), "Hop walk", "rhythm")).isEqualTo(18);
     assertThat(count(choice(), "Rose gate", "room")).isEqualTo(6);
 
-    Files.writeString(house.resolve("base-changes.csv"), "id,step_in\nrhythm,10\nroom,9\n");
+    Files.writeString(house.resolve("base-changes.csv"), "id,step_in\nrhythm,10\nroom,12\n");
     BaseChoice coarser = choice(Tables.load(house));
     assertThat(count(coarser, "Hop walk", "rhythm")).isEqualTo(10);
     assertThat(count(coarser, "Rose gate", "room")).isZero();
