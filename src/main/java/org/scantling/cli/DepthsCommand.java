@@ -71,9 +71,20 @@ final class DepthsCommand implements Callable<Integer> {
     Intake intake = workplace.read(site, set);
     Proposal proposal = workplace.propose(intake);
     UnitSystem units = SiteOptions.written(intake);
-    return proposal.proposed()
-        ? answered(ask(workplace, units).at(intake, proposal), words, units)
-        : refused(proposal, words, units);
+    if (!proposal.proposed()) {
+      return refused(proposal, words, units);
+    }
+    int status = answered(ask(workplace, units).at(intake, proposal), words, units);
+    spec.commandLine().getOut().print(chosenBase(intake, words, general.printing(units)));
+    return status;
+  }
+
+  private String chosenBase(Intake intake, Words words, PrintOptions how) {
+    return switch (format) {
+      case TEXT -> ChosenBase.text(intake, words, how);
+      case MARKDOWN -> ChosenBase.markdown(intake, words);
+      case JSON -> "";
+    };
   }
 
   private DepthAsk ask(Workplace workplace, UnitSystem units) {

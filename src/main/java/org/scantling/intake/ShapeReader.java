@@ -133,40 +133,34 @@ final class ShapeReader {
 
   /** Bays by the length of each. */
   private void bays(Node.Items each, String path) {
-    int count = each.items().size();
-    if (count == 0 || count > MOST_BAYS) {
-      problems.add(
-          each.origin()
-              .problem(
-                  path,
-                  ProblemPhrases.say("found.listed-bays", "count", String.valueOf(count)),
-                  ProblemPhrases.say("accepted.listed-bays", "most", String.valueOf(MOST_BAYS))));
-      return;
-    }
-    readings.putSize(path, count);
+    int count = few(each, path, "listed-bays", MOST_BAYS);
     for (int bay = 0; bay < count; bay++) {
       leaves.bay(each.items().get(bay), path + "[" + bay + "]");
     }
   }
 
-  /** Files by the path of each; each is tried, so there are few. */
+  /** Files by the path of each. */
   private void paths(ShapeKeys.Key key, Node.Items each, String path) {
-    int count = each.items().size();
-    if (count == 0 || count > MOST_PATHS) {
-      problems.add(
-          each.origin()
-              .problem(
-                  path,
-                  count == 0
-                      ? each.words()
-                      : ProblemPhrases.say("found.listed-paths", "count", String.valueOf(count)),
-                  ProblemPhrases.say("accepted.listed-paths", "most", String.valueOf(MOST_PATHS))));
-      return;
-    }
-    readings.putSize(path, count);
+    int count = few(each, path, "listed-paths", MOST_PATHS);
     for (int place = 0; place < count; place++) {
       leaves.read(key, each.items().get(place), path + "[" + place + "]");
     }
+  }
+
+  /** How many there are; none where they are refused. */
+  private int few(Node.Items each, String path, String what, int most) {
+    int count = each.items().size();
+    if (count > 0 && count <= most) {
+      readings.putSize(path, count);
+      return count;
+    }
+    problems.add(
+        each.origin()
+            .problem(
+                path,
+                ProblemPhrases.say("found." + what, "count", String.valueOf(count)),
+                ProblemPhrases.say("accepted." + what, "most", String.valueOf(most))));
+    return 0;
   }
 
   /** One entry without brackets is a list of one, and words with commas are several. */

@@ -110,6 +110,7 @@ class SeveralBasesTest {
         List.of(
             List.of("why", SITE, "posts"),
             List.of("why", SITE, "posts", "--keep", "4x4"),
+            List.of("depths", SITE),
             List.of("check", SITE, "--design", design))) {
       assertThat(flat(command.toArray(String[]::new))).as("%s", command).contains(TAKEN);
     }
@@ -119,6 +120,8 @@ class SeveralBasesTest {
   @Test
   void a_comparison_starts_each_column_from_the_base_taken_there() {
     assertThat(flat("compare", SITE, "--set", "walkway.length=34 in"))
-        .contains("Walk through the orchard gap");
+        .contains(
+            "A: Walk through the orchard gap (scenarios/orchard-gap.yaml), from the Hop walk",
+            "with walkway.length=34 in, from the Rose gate");
   }
 }
