@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** PriceList from the sheet that is printed to the estimate that is written. */
+/** Prices from the sheet that is printed to the estimate that is written. */
 class PricesTest {
   private static final String SITE = "scenarios/bean-row.yaml";
 
@@ -34,7 +34,7 @@ class PricesTest {
     String sheet = answered("prices", SITE);
 
     assertThat(sheet)
-        .startsWith("# PriceList for: Bean row behind the stable\n")
+        .startsWith("# Prices for: Bean row behind the stable\n")
         .contains("\nitem,unit,price,currency,note\n")
         .contains("\n6x6x14 UC4B southern-pine No.2,each,,,")
         .contains("\nlabor-hour,hour,,,labor\n", "\nplant-hops,each,,,", "\ntax,percent,,,");
