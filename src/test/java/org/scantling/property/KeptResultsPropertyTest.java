@@ -40,7 +40,7 @@ class KeptResultsPropertyTest {
   }
 
   @Tag("slow")
-  @Property(tries = 60, seed = "20110611", edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 45, seed = "20110611", edgeCases = EdgeCasesMode.NONE)
   void what_is_kept_changes_nothing_on_many_sites(
       @ForAll("wishes") Wish wish, @ForAll("demands") MoreAsked demand) {
     changesNothing(wish, demand);

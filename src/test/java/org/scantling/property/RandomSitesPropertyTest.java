@@ -39,7 +39,7 @@ class RandomSitesPropertyTest {
   }
 
   @Tag("slow")
-  @Property(tries = 160, seed = "20120517", edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 110, seed = "20120517", edgeCases = EdgeCasesMode.NONE)
   void more_of_one_demand_never_gives_less_on_many_sites(
       @ForAll("wishes") Wish wish, @ForAll("shares") double share, @ForAll("bases") String base) {
     neverLess(wish, share, base);
