@@ -1,7 +1,7 @@
 package org.scantling.design;
 
-import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +20,7 @@ final class PostPlaces {
   private final int bays;
   private final double lengthIn;
   private final List<FreeStretch> free;
+  private Optional<List<Double>> best = Optional.empty();
 
   private PostPlaces(int bays, double lengthIn, List<FreeStretch> free) {
     this.bays = bays;
@@ -43,10 +44,8 @@ final class PostPlaces {
       return even;
     }
     PostPlaces places = new PostPlaces(bays, lengthIn, free);
-    return places
-        .within(0, new int[places.free.size()])
-        .map(alongIn -> Bays.of(lengths(alongIn)))
-        .orElse(even);
+    places.lay(new int[0], even.lengthsIn());
+    return places.best.map(Bays::of).orElse(even);
   }
 
   /** True where no post between the first and the last stands in one of them. */
@@ -56,53 +55,61 @@ final class PostPlaces {
         .allMatch(at -> free.stream().allMatch(stretch -> stretch.insideIn(at) <= SAME_IN));
   }
 
-  private static List<Double> lengths(double[] alongIn) {
-    return IntStream.range(1, alongIn.length)
-        .mapToObj(post -> alongIn[post] - alongIn[post - 1])
-        .toList();
+  /**
+   * Lays the stretches from the next one on within bays, in every way that may still be evener than
+   * the best so far: a string between fewer bounds is never less even, so that most ways need not
+   * be followed to their end.
+   *
+   * @param bayOf the bay of every stretch before it
+   * @param lengthsIn the evenest bays that keep those free
+   */
+  private void lay(int[] bayOf, List<Double> lengthsIn) {
+    if (best.filter(found -> !evener(lengthsIn, found)).isPresent()) {
+      return;
+    }
+    if (bayOf.length == free.size()) {
+      best = Optional.of(lengthsIn);
+      return;
+    }
+    FreeStretch next = free.get(bayOf.length);
+    double middleIn = (next.fromIn() + next.toIn()) / 2;
+    int first = bayOf.length == 0 ? 0 : bayOf[bayOf.length - 1];
+    IntStream.range(first, bays)
+        .boxed()
+        .sorted(Comparator.comparingDouble(bay -> Math.abs(bay + 0.5 - bays * middleIn / lengthIn)))
+        .forEach(
+            bay -> {
+              if (longer(next, bay)) {
+                return;
+              }
+              int[] more = Arrays.copyOf(bayOf, bayOf.length + 1);
+              more[bayOf.length] = bay;
+              tight(more).ifPresent(found -> lay(more, found));
+            });
   }
 
   /**
-   * The evenest places of all ways to lay the stretches from that one on within bays.
-   *
-   * @param bayOf the bay of every stretch before it
+   * True where the bays up to the far end of a stretch, or from its near end on, would have to be
+   * longer than those of the best so far.
    */
-  private Optional<double[]> within(int stretch, int[] bayOf) {
-    if (stretch == free.size()) {
-      return tight(bayOf);
-    }
-    FreeStretch now = free.get(stretch);
-    int least = (int) Math.floor(bays * Math.max(0, now.fromIn()) / lengthIn);
-    int most = (int) Math.ceil(bays * Math.min(lengthIn, now.toIn()) / lengthIn) - 1;
-    int first = stretch == 0 ? least : Math.max(least, bayOf[stretch - 1]);
-    List<double[]> found = new ArrayList<>();
-    for (int bay = first; bay <= Math.min(most, bays - 1); bay++) {
-      int[] next = bayOf.clone();
-      next[stretch] = bay;
-      within(stretch + 1, next).ifPresent(found::add);
-    }
-    return found.stream().min(PostPlaces::evener);
+  private boolean longer(FreeStretch stretch, int bay) {
+    double leastIn =
+        Math.max(stretch.toIn() / (bay + 1), (lengthIn - stretch.fromIn()) / (bays - bay));
+    return best.filter(found -> leastIn > Collections.max(found) + SAME_IN).isPresent();
   }
 
-  private static int evener(double[] one, double[] other) {
-    double longerIn = longestIn(one) - longestIn(other);
-    if (Math.abs(longerIn) > SAME_IN) {
-      return longerIn < 0 ? -1 : 1;
-    }
-    double squares = squares(one) - squares(other);
-    return Math.abs(squares) <= SAME_IN * squares(other) ? 0 : Double.compare(squares, 0);
+  private static boolean evener(List<Double> one, List<Double> other) {
+    double longerIn = Collections.max(one) - Collections.max(other);
+    return longerIn < -SAME_IN
+        || longerIn <= SAME_IN && squares(one) < squares(other) * (1 - SAME_IN);
   }
 
-  private static double longestIn(double[] alongIn) {
-    return lengths(alongIn).stream().mapToDouble(Double::doubleValue).max().orElseThrow();
-  }
-
-  private static double squares(double[] alongIn) {
-    return lengths(alongIn).stream().mapToDouble(each -> each * each).sum();
+  private static double squares(List<Double> lengthsIn) {
+    return lengthsIn.stream().mapToDouble(each -> each * each).sum();
   }
 
   /** The tight string; none where the posts have no room in that order. */
-  private Optional<double[]> tight(int[] bayOf) {
+  private Optional<List<Double>> tight(int[] bayOf) {
     double[] leastIn = new double[bays + 1];
     double[] mostIn = new double[bays + 1];
     Arrays.fill(mostIn, lengthIn);
@@ -118,7 +125,13 @@ final class PostPlaces {
     mostIn[0] = 0;
     leastIn[bays] = lengthIn;
     boolean room = IntStream.rangeClosed(0, bays).allMatch(post -> leastIn[post] <= mostIn[post]);
-    return room ? Optional.of(drawn(leastIn, mostIn)) : Optional.empty();
+    return room ? Optional.of(lengths(drawn(leastIn, mostIn))) : Optional.empty();
+  }
+
+  private static List<Double> lengths(double[] alongIn) {
+    return IntStream.range(1, alongIn.length)
+        .mapToObj(post -> alongIn[post] - alongIn[post - 1])
+        .toList();
   }
 
   /** From bound to bound, each time to the first bound that a straight line on would leave. */
