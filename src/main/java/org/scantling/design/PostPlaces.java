@@ -101,7 +101,7 @@ final class PostPlaces {
   private static boolean evener(List<Double> one, List<Double> other) {
     double longerIn = Collections.max(one) - Collections.max(other);
     return longerIn < -SAME_IN
-        || longerIn <= SAME_IN && squares(one) < squares(other) * (1 - SAME_IN);
+        || (longerIn <= SAME_IN && squares(one) < squares(other) * (1 - SAME_IN));
   }
 
   private static double squares(List<Double> lengthsIn) {

@@ -121,7 +121,7 @@ public final class ChangedTables {
 
   private static boolean whole(Row row, Cell cell, double today) {
     boolean counted =
-        Set.of("rank", "count", "metric_count", "coldest_zone").contains(cell.column())
+        Set.of("rank", "count", "hands", "metric_count", "coldest_zone").contains(cell.column())
             || cell.column().startsWith("nominal_")
             || cell.column().matches("width_(from|to)_in")
             || (cell.table().equals("demands.csv") && !cell.column().equals("weight"))
