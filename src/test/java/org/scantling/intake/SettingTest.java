@@ -75,7 +75,7 @@ class SettingTest {
       quoteCharacter = '`',
       value = {
         "walkway.lenght=32ft | --set walkway.lenght: walkway.lenght: key lenght (unknown) must be"
-            + " one of length, bays, clear-width, users or headroom. Maybe length?",
+            + " one of length, bays, clear-width, users, headroom or no-post. Maybe length?",
         "walkwy.length=32ft | --set walkwy.length: walkwy: key walkwy (unknown) must be one of"
             + " title, base, site, walkway, planting, materials or preferences. Maybe walkway?",
         "walkway.length=32 | --set walkway.length: walkway.length: 32 (no unit) must be a length"

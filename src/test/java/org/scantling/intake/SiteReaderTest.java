@@ -193,6 +193,7 @@ class SiteReaderTest {
             "walkway.clear-width",
             "walkway.users",
             "walkway.headroom",
+            "walkway.no-post",
             "planting",
             "materials.species",
             "materials.grade",
