@@ -54,7 +54,7 @@ final class ProposeCommand implements Callable<Integer> {
             yard,
             lists.prices().map(file -> PriceFile.read(file, workplace.tables(), yard)));
     Proposal proposal = workplace.propose(intake, yard);
-    spec.commandLine().getOut().print(answer(proposal, intake, costs));
+    spec.commandLine().getOut().print(answer(costs.of(proposal, intake)));
     return proposal.proposed() ? ExitStatus.ANSWERED : ExitStatus.NEEDS_ENGINEER;
   }
 
@@ -84,18 +84,20 @@ final class ProposeCommand implements Callable<Integer> {
   }
 
   /** The list that is asked for, or the proposal; the folder is written before anything is said. */
-  private String answer(Proposal proposal, Intake intake, Costs costs) {
-    Words words = Words.load(costs.tables()).at(costs.yard());
+  private String answer(CostedProposal costed) {
+    Proposal proposal = costed.proposal();
+    Intake intake = costed.intake();
+    Words words = Words.load(costed.by().tables()).at(costed.by().yard());
     if (!lists.asked()) {
-      return written(proposal, intake, words, costs);
+      return written(costed, words);
     }
     if (!proposal.proposed()) {
       lists.out().filter(OutFolder::holdsOurs).ifPresent(this::sayOfOthers);
       return lists.list().isPresent() || lists.estimate().isPresent()
           ? refused(proposal, intake, words)
-          : written(proposal, intake, words, costs);
+          : written(costed, words);
     }
-    Sheets sheets = new Sheets(proposal, intake, costs);
+    Sheets sheets = new Sheets(costed);
     PrintOptions how = options.printing(intake);
     lists
         .out()
@@ -105,7 +107,7 @@ final class ProposeCommand implements Callable<Integer> {
         .list()
         .map(kind -> sheets.list(kind, format, how))
         .or(() -> lists.estimate().map(whom -> sheets.estimate(whom, format, how)))
-        .orElseGet(() -> written(proposal, intake, words, costs));
+        .orElseGet(() -> written(costed, words));
   }
 
   /** The folder holds every list in any case; the one that is named is shown besides. */
@@ -134,12 +136,14 @@ final class ProposeCommand implements Callable<Integer> {
     return "";
   }
 
-  private String written(Proposal proposal, Intake intake, Words words, Costs costs) {
+  private String written(CostedProposal costed, Words words) {
+    Proposal proposal = costed.proposal();
+    Intake intake = costed.intake();
     PrintOptions how = options.printing(intake);
     return switch (format) {
-      case TEXT -> ProposalText.of(proposal, words, how, costs.block(proposal, intake));
-      case MARKDOWN -> ProposalMarkdown.of(proposal, words, how, costs.block(proposal, intake));
-      case JSON -> ProposalJson.of(proposal, words, costs.json(proposal, intake));
+      case TEXT -> ProposalText.of(proposal, words, how, costed.block());
+      case MARKDOWN -> ProposalMarkdown.of(proposal, words, how, costed.block());
+      case JSON -> ProposalJson.of(proposal, words, costed.json());
       case YAML -> design(proposal, intake, words);
       case CSV -> throw new IllegalStateException("csv is for lists");
     };

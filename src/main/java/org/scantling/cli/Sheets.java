@@ -36,13 +36,13 @@ final class Sheets {
   private final Lists lists;
   private final Proposal proposal;
   private final Intake intake;
-  private final Costs costs;
+  private final CostedProposal costed;
 
-  Sheets(Proposal proposal, Intake intake, Costs costs) {
-    this.lists = costs.lists(proposal, intake);
-    this.proposal = proposal;
-    this.intake = intake;
-    this.costs = costs;
+  Sheets(CostedProposal costed) {
+    this.lists = costed.lists();
+    this.proposal = costed.proposal();
+    this.intake = costed.intake();
+    this.costed = costed;
   }
 
   String list(ListKind kind, ProposeCommand.Format format, PrintOptions how) {
@@ -80,13 +80,13 @@ final class Sheets {
       files.put(kind.word() + ".csv", ListCsv.of(lists, kind, how.units()));
       files.put(kind.word() + ".json", ListJson.of(lists, kind, how.units()));
     }
-    if (costs.prices().isPresent()) {
+    if (costed.by().prices().isPresent()) {
       files.put("estimate.md", estimate(whom, ProposeCommand.Format.MARKDOWN, how));
       files.put("estimate.csv", estimate(whom, ProposeCommand.Format.CSV, how));
     }
-    files.put("proposal.json", ProposalJson.of(proposal, words, costs.json(proposal, intake)));
+    files.put("proposal.json", ProposalJson.of(proposal, words, costed.json()));
     files.put("design.yaml", DesignWriter.yaml(ProposedDesign.of(proposal, intake.site().base())));
-    Drawings.of(lists, proposal, intake.site(), base(), costs.tables(), how.units())
+    Drawings.of(lists, proposal, intake.site(), base(), costed.by().tables(), how.units())
         .forEach((name, drawing) -> files.put(DRAWINGS + name, drawing));
     OutFolder.write(folder, files);
     return files.size();
@@ -95,7 +95,7 @@ final class Sheets {
   /** Where everything stands in the base. */
   private Geometry base() {
     Site site = intake.site();
-    Tables tables = costs.tables();
+    Tables tables = costed.by().tables();
     String market = Market.of(site.materials().market(), tables);
     double endMarginIn = tables.thumb("crossbeam.end-margin").amount();
     return new BaseRecord(site.base(), new Stock(tables, market), endMarginIn).geometry();

@@ -11,7 +11,9 @@ import org.scantling.shop.SetOut;
  * The walk from its side, from outside row A: what stands in that row, and the ground cut there.
  */
 final class SideScene {
-  private static final double GROUND_PX = 96;
+  /** Ground that is drawn past the tips of the headers. */
+  static final double GROUND_PX = 96;
+
   private static final double BOLT_PX = 1.6;
 
   private final Subject subject;

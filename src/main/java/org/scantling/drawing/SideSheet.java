@@ -11,7 +11,6 @@ import org.scantling.shop.SetOut;
 final class SideSheet {
   private static final Sayings SAYINGS = Sayings.of("drawing");
   private static final double ROOM_PX = 800;
-  private static final double GROUND_PX = 96;
   private static final double LEAST_PX_PER_IN = 1.7;
   private static final double MOST_PX_PER_IN = 3;
 
@@ -26,7 +25,7 @@ final class SideSheet {
         Windows.fitting(
             subject.row(0).stream().map(SetOut.PostMark::alongIn).toList(),
             subject.geometry().headerTailIn(),
-            ROOM_PX - 2 * GROUND_PX,
+            ROOM_PX - 2 * SideScene.GROUND_PX,
             LEAST_PX_PER_IN,
             MOST_PX_PER_IN);
     double scale = windows.scalePxPerIn();

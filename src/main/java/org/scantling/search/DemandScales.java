@@ -24,10 +24,14 @@ final class DemandScales {
 
   /**
    * Empty where nobody knows today's value: the site has no such thing, or was refused before it
-   * was decided.
+   * was decided. So for the length of a bay where posts keep stretches free: bays that go around
+   * what stays where it is do not grow with the walk.
    */
   Optional<DemandScale> of(DemandRow row, Site site, Proposal today) {
     Demand demand = Demand.of(row.id());
+    if (demand == Demand.BAY && !site.walkway().free().isEmpty()) {
+      return Optional.empty();
+    }
     Optional<Outcome> now = new SiteDemand(demand).stated(site).or(() -> decided(demand, today));
     return now.map(
         value ->

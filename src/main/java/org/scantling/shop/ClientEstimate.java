@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.scantling.print.Block;
 import org.scantling.print.Page;
 import org.scantling.sayings.Sayings;
@@ -12,6 +11,9 @@ import org.scantling.sayings.Sayings;
 /** The estimate for the client: the price, what is in it and what is not, without the insides. */
 final class ClientEstimate {
   private static final Sayings SAYINGS = EstimateWords.SAYINGS;
+
+  /** Lines that are each a part of their own, such as the delivery. */
+  private static final String AROUND = "around";
 
   private final Estimate estimate;
   private final Cost cost;
@@ -83,20 +85,20 @@ final class ClientEstimate {
     return new Block.Item(SAYINGS.say(saying), words.money(amount));
   }
 
-  /** A part of the job is in it where anything of it has a price. */
+  /** Each part of the job of which anything has a price; it is said where not all of it has. */
   private List<String> included() {
-    List<String> parts = new ArrayList<>();
-    cost.lines().stream()
+    return cost.lines().stream()
         .filter(line -> line.price().isPresent())
-        .map(line -> line.part().equals("around") ? Optional.of(line.what()) : in(line.part()))
-        .flatMap(Optional::stream)
+        .map(line -> line.part().equals(AROUND) ? line.what() : in(line.part()))
         .map(Said::capital)
         .distinct()
-        .forEach(parts::add);
-    return parts;
+        .toList();
   }
 
-  private static Optional<String> in(String part) {
-    return Optional.of(SAYINGS.say("client.in." + part));
+  private String in(String part) {
+    String all = SAYINGS.say("client.in." + part);
+    boolean some =
+        cost.lines().stream().anyMatch(line -> line.part().equals(part) && line.price().isEmpty());
+    return some ? SAYINGS.say("client.in-part", "part", all) : all;
   }
 }

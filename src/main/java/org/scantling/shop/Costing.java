@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.scantling.quantity.Unit;
 import org.scantling.sayings.Sayings;
 import org.scantling.tables.Price;
 import org.scantling.tables.PriceList;
@@ -16,7 +17,7 @@ import org.scantling.tables.PricedItems;
 /** Adds up what a job costs: what is bought, the plants, the labor, the delivery. */
 final class Costing {
   private static final Sayings SAYINGS = Sayings.of("estimate");
-  private static final BigDecimal POUND_KG = new BigDecimal("0.45359237");
+  private static final BigDecimal POUND_KG = BigDecimal.valueOf(Unit.POUND_WEIGHT.toMetric(1));
   private static final String AROUND = "around";
 
   private final PriceList prices;

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import org.scantling.quantity.Inches;
+import org.scantling.quantity.Unit;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -25,7 +26,7 @@ final class MetricKeys {
 
   static final double CU_M_IN_A_CU_FT = 0.028316847;
   static final double M_IN_A_FT = 0.3048;
-  private static final double KG_IN_A_LB = 0.45359237;
+  private static final double KG_IN_A_LB = Unit.POUND_WEIGHT.toMetric(1);
   private static final double N_IN_A_LB = 4.4482216;
 
   /** What a maker rates is a force, all else in pounds a weight. */

@@ -51,7 +51,7 @@ class SeveralBasesTest {
     assertThat(flat("propose", SITE))
         .contains(
             "Of the 3 bases named, this starts from the Hop walk, which comes nearest to what is"
-                + " asked here. The Rose gate would be put together another way in 1 respect, the"
+                + " asked here. The Rose gate would have to be built differently in 1 way, the"
                 + " Hop walk in none. What would change: header style, post size, header size and"
                 + " crossbeam joint.");
   }

@@ -13,6 +13,7 @@ import org.scantling.design.Site;
 import org.scantling.intake.Setting;
 import org.scantling.intake.SiteReader;
 import org.scantling.intake.Vocabulary;
+import org.scantling.property.House;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
 import org.scantling.reasons.Demand;
@@ -46,6 +47,19 @@ class SiteDemandTest {
       assertThat(changed.with(site, value)).isEqualTo(READER.read(file, List.of(setting)).site());
       assertThat(changed.stated(changed.with(site, value))).contains(value);
     }
+  }
+
+  /**
+   * Bays of one length would put a post where none may stand, or be told of a walk that has none.
+   */
+  @Test
+  void no_longer_bay_is_sought_where_posts_keep_a_stretch_free() {
+    Site site = READER.read(Path.of("scenarios", "over-the-root.yaml")).site();
+    DemandRow bay = TABLES.demands().row(Demand.BAY.path());
+    Site open = site.with(site.walkway().keepingFree(List.of()));
+
+    assertThat(new DemandScales(TABLES).of(bay, site, House.propose(site))).isEmpty();
+    assertThat(new DemandScales(TABLES).of(bay, open, House.propose(open))).isPresent();
   }
 
   @Test

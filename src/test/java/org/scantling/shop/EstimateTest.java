@@ -206,7 +206,8 @@ class EstimateTest {
         .doesNotContain("pad", "markup");
     assertThat(page(EstimateFor.CLIENT, estimate))
         .contains("What is named under 'Not included' below is not in this price.")
-        .contains("- Labor", "- Tax");
+        .contains("- Labor", "- Tax")
+        .contains("- What goes into the holes, except what is named below");
   }
 
   @Test
