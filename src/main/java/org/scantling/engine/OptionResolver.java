@@ -55,6 +55,16 @@ final class OptionResolver {
     return this;
   }
 
+  /**
+   * True where a reason is what stopped an option in the run before. Not asked by identity: what is
+   * kept between runs may hand out the same finding again when it is found anew.
+   */
+  boolean tellsEarlier(Reason reason) {
+    return reason.finding() instanceof Finding.Reject reject
+        && earlier.containsKey(reject.option())
+        && (reject.calculated() || !worst.containsKey(reject.option()));
+  }
+
   Resolution resolve() {
     if (findings.isEmpty()) {
       throw new RuleBaseFault("no rule has anything to say about " + question.id());

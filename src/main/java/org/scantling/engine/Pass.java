@@ -289,7 +289,6 @@ final class Pass {
     if (resolution instanceof Resolution.Answered answered) {
       resolutions.put(question, answered);
       asked.put(question, answers);
-      noteStopped(question, answered.reasons().get(0));
       answers = answers.with(answered.answer());
     } else if (problem.fixed().any()) {
       // A given design is not tried otherwise: what comes closest shows by how much it fails.
@@ -300,21 +299,27 @@ final class Pass {
   }
 
   /** What was told in the run before was found among the answers of that time. */
-  private void noteStopped(Question question, Reason governing) {
-    if (left(question).stream().anyMatch(each -> each.finding() == governing.finding())) {
-      before
-          .map(last -> last.stopped.getOrDefault(question, last.asked.get(question)))
-          .ifPresent(then -> stopped.put(question, then));
-    }
+  private void noteStopped(Question question) {
+    before
+        .map(last -> last.stopped.getOrDefault(question, last.asked.get(question)))
+        .ifPresent(then -> stopped.put(question, then));
   }
 
   private Resolution resolve(Question question, PhaseFacts phaseFacts, List<Fired> findings) {
-    return question.numeric()
-        ? new NumberResolver(question, Rounding.of(question, problem.metric()), findings).resolve()
-        : new OptionResolver(
+    if (question.numeric()) {
+      return new NumberResolver(question, Rounding.of(question, problem.metric()), findings)
+          .resolve();
+    }
+    OptionResolver resolver =
+        new OptionResolver(
                 question, phaseFacts.options(question), findings, floor(question, phaseFacts))
-            .keeping(left(question))
-            .resolve();
+            .keeping(left(question));
+    Resolution resolution = resolver.resolve();
+    if (resolution instanceof Resolution.Answered answered
+        && resolver.tellsEarlier(answered.reasons().get(0))) {
+      noteStopped(question);
+    }
+    return resolution;
   }
 
   private void hold(Answer answer, List<Fired> findings) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.scantling.reasons.Question.POST_SIZE;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.scantling.reasons.Priority;
@@ -153,6 +154,31 @@ class OptionResolverTest {
   @Test
   void a_stop_of_look_is_told_among_the_timbers_that_lie_there_now() {
     assertThat(toldOf("4x4", reject("was", "4x4", 1.4))).isEqualTo("now");
+  }
+
+  /**
+   * What is kept between runs hands out the same finding again where a rule finds it anew: then it
+   * is told of now, as it is where every finding is a new one.
+   */
+  @Test
+  void a_finding_is_told_of_the_run_before_only_where_it_was_kept_from_it() {
+    Fired look = reject("look", "4x4", 1.4);
+    Fired check = SampleFindings.fails(POST_SIZE, "check", "4x4", 1.4);
+
+    assertThat(tellsEarlier(look, 1, look)).isFalse();
+    assertThat(tellsEarlier(check, 0, check)).isFalse();
+    assertThat(tellsEarlier(check, 1, check)).isTrue();
+    assertThat(tellsEarlier(look, 1)).isTrue();
+  }
+
+  /** Whether what governs is told of the run before, where that stopped a size then. */
+  private static boolean tellsEarlier(Fired before, int floor, Fired... now) {
+    List<Fired> found = new ArrayList<>(List.of(now));
+    found.add(SampleFindings.reject(POST_SIZE, "not sold", "8x8", 1.1));
+    OptionResolver resolver =
+        new OptionResolver(POST_SIZE, SIZES, found, floor)
+            .keeping(answered(resolve(0, KEPT, before)).rejected());
+    return resolver.tellsEarlier(answered(resolver.resolve()).reasons().get(0));
   }
 
   /** The rule that is told to have stopped a size, where another stops it now. */
