@@ -15,7 +15,7 @@ final class Commands {
   private static final Map<String, Supplier<Object>> BY_NAME = new LinkedHashMap<>();
 
   private static final Set<String> ASK_RULES =
-      Set.of("propose", "why", "check", "compare", "limits", "depths", "prices");
+      Set.of("propose", "why", "check", "compare", "limits", "depths", "prices", "options");
 
   static {
     BY_NAME.put("start", StartCommand::new);
@@ -24,6 +24,7 @@ final class Commands {
     BY_NAME.put("why", WhyCommand::new);
     BY_NAME.put("check", CheckCommand::new);
     BY_NAME.put("compare", CompareCommand::new);
+    BY_NAME.put("options", OptionsCommand::new);
     BY_NAME.put("spans", SpansCommand::new);
     BY_NAME.put("depths", DepthsCommand::new);
     BY_NAME.put("rules", RulesCommand::new);

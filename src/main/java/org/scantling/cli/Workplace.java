@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.scantling.concurrent.Lazy;
 import org.scantling.depths.DepthTables;
 import org.scantling.design.BaseDesign;
@@ -19,6 +20,7 @@ import org.scantling.intake.Setting;
 import org.scantling.intake.SiteReader;
 import org.scantling.intake.SourceText;
 import org.scantling.intake.Vocabulary;
+import org.scantling.options.OptionSearch;
 import org.scantling.problem.Buildable;
 import org.scantling.reasons.BaseChoice;
 import org.scantling.reasons.Proposal;
@@ -29,6 +31,7 @@ import org.scantling.reasons.Thresholds;
 import org.scantling.reasons.ThumbTrial;
 import org.scantling.search.LeastChangeSearch;
 import org.scantling.search.ThresholdSearch;
+import org.scantling.tables.PriceList;
 import org.scantling.tables.Tables;
 import org.scantling.tables.Yard;
 
@@ -144,6 +147,15 @@ final class Workplace {
   /** What the rules of thumb say beside the calculation on one site. */
   List<ThumbTrial> thumbs(Intake intake, Map<Question, List<RuleNote>> thumbs) {
     return engine.get().thumbs(intake.site(), thumbs);
+  }
+
+  /**
+   * Whole structures to choose from, on this engine.
+   *
+   * @param site the site file read with some of its values set
+   */
+  OptionSearch options(Function<List<String>, Intake> site, Optional<PriceList> prices) {
+    return new OptionSearch(engine.get(), tables, site, prices);
   }
 
   /** The least changes that lead to another answer, on this engine. */

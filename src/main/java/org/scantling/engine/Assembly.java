@@ -50,7 +50,8 @@ final class Assembly {
 
   Proposal proposal() {
     boolean done = pass.broken().isEmpty();
-    boolean worked = done && detail == Detail.FULL;
+    boolean worked = done && detail != Detail.ANSWERS;
+    boolean traced = done && detail == Detail.FULL;
     return new Proposal(
         problem.site().title(),
         problem.site().base().title(),
@@ -60,7 +61,7 @@ final class Assembly {
         cautions(),
         assumptions,
         pass.checkLimits(),
-        worked ? new LazyList<>(this::trace) : List.of(),
+        traced ? new LazyList<>(this::trace) : List.of(),
         StatedFacts.of(problem.facts(), assumptions));
   }
 

@@ -101,13 +101,19 @@ public final class Engine {
     return propose(site, assumptions, cache, Detail.ANSWERS);
   }
 
+  /** The same with every check, for whole structures that are compared. */
+  public Proposal checked(Site site, List<String> assumptions, ResultCache cache) {
+    return propose(site, assumptions, cache, Detail.CHECKS);
+  }
+
   private Proposal propose(Site site, List<String> assumptions, ResultCache cache, Detail detail) {
     DesignProblem plain = new DesignProblem(site, tables, cache).withYard(yard);
     DesignProblem problem =
         detail == Detail.FULL || plain.readsRecord()
             ? plain.withRecord(recordMeanwhile(site, cache))
             : plain;
-    WaysOut.Found found = new WaysOut(settling, tables).of(problem, detail);
+    Detail read = detail == Detail.FULL ? Detail.FULL : Detail.ANSWERS;
+    WaysOut.Found found = new WaysOut(settling, tables).of(problem, read);
     return told(found.problem(), found.pass(), assumptions, detail).proposal();
   }
 

@@ -8,8 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.IntFunction;
+import java.util.function.Predicate;
 import org.scantling.print.ComparedSite.Figures;
 import org.scantling.reasons.Outcome;
+import org.scantling.reasons.Question;
 import org.scantling.sayings.Sayings;
 import org.scantling.words.SubjectRow;
 import org.scantling.words.Voice;
@@ -35,9 +37,19 @@ final class ComparisonGrid {
   }
 
   void writeDifferent(Page page) {
+    writeDifferent(page, row -> true);
+  }
+
+  /** Only the lines of what a headline names, and of how the walk is divided. */
+  void writeLeading(Page page) {
+    writeDifferent(page, row -> (row.lead() && !row.usual()) || row.question() == Question.BAYS);
+  }
+
+  private void writeDifferent(Page page, Predicate<SubjectRow> which) {
     List<String> different =
         lines.keySet().stream()
             .filter(line -> rows(line).stream().anyMatch(comparison::differs))
+            .filter(line -> rows(line).stream().anyMatch(which))
             .toList();
     if (!different.isEmpty()) {
       page.heading(SAYINGS.say("different"));

@@ -102,7 +102,7 @@ final class WayWords {
       Optional<Outcome> before = answer(today, question);
       Optional<Outcome> then = answer(way.then(), question);
       if (!before.equals(then)) {
-        beside.add(beside(question, before, then));
+        beside.add(beside(voice, question, before, then));
       }
     }
     return beside;
@@ -124,7 +124,9 @@ final class WayWords {
     return proposal.decision(question).map(Decision::proposed);
   }
 
-  private String beside(Question question, Optional<Outcome> before, Optional<Outcome> then) {
+  /** One choice then beside what it is now; there is one of the two at least. */
+  static String beside(
+      Voice voice, Question question, Optional<Outcome> before, Optional<Outcome> then) {
     if (then.isEmpty()) {
       return voice.phrase("beside.gone", Map.of("before", voice.member(question, before.get())));
     }

@@ -25,7 +25,7 @@ public final class SiteDemand {
   }
 
   /** What the file states; empty where a rule decides. */
-  Optional<Outcome> stated(Site site) {
+  public Optional<Outcome> stated(Site site) {
     return switch (demand) {
       case WALK_LENGTH -> number(OptionalDouble.of(site.walkway().lengthIn()));
       case BAYS -> number(site.walkway().bays().stream().asDoubleStream().findFirst());

@@ -176,6 +176,11 @@ public final class Lists {
     return buying;
   }
 
+  /** How much of it there is to buy, dig and lift. */
+  public JobSize size() {
+    return JobSize.of(built, pieces);
+  }
+
   /** How long it takes. */
   public WorkHours work() {
     return WorkHours.of(built, pieces, climbers());

@@ -44,6 +44,12 @@ public record BaseChangeRow(
     /** The place in the site file. */
     NAMED;
 
+    /** False for a word where amounts are compared. */
+    boolean counts(Question question) {
+      boolean amount = question.numeric() || question.counted();
+      return amount || (this != HARSHER && this != APART);
+    }
+
     String word() {
       return name().toLowerCase(java.util.Locale.ROOT);
     }
@@ -56,12 +62,15 @@ public record BaseChangeRow(
   static BaseChangeRow read(Row row) {
     String word =
         row.oneOf("counts", Stream.of(Counts.values()).map(Counts::word).toArray(String[]::new));
+    Counts counts = Counts.valueOf(word.toUpperCase(java.util.Locale.ROOT));
     return new BaseChangeRow(
         row.text("id"),
-        Counts.valueOf(word.toUpperCase(java.util.Locale.ROOT)),
+        counts,
         row.optional("questions").isEmpty()
             ? List.of()
-            : row.list("questions").stream().map(Question::of).toList(),
+            : row.list("questions").stream()
+                .map(each -> row.question("questions", each, counts::counts))
+                .toList(),
         row.optionalNumber("step_in"),
         row.text("statement"),
         row.source(),

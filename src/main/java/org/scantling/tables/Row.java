@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import org.scantling.quantity.Length;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
+import org.scantling.reasons.Question;
 import org.scantling.reasons.Source;
 
 /** The cells of one row by the name of their column, refused where they do not fit. */
@@ -92,6 +94,20 @@ final class Row {
       }
     }
     throw refuse(column, String.join(", ", words));
+  }
+
+  /** The question that a cell names, among those that may stand there. */
+  Question question(String column, String id, Predicate<Question> may) {
+    List<String> known = new ArrayList<>();
+    for (Question question : Question.values()) {
+      if (may.test(question)) {
+        if (question.id().equals(id)) {
+          return question;
+        }
+        known.add(question.id());
+      }
+    }
+    throw refuse(column, Near.list(id, known));
   }
 
   boolean yes(String column) {

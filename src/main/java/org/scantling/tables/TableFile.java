@@ -105,6 +105,17 @@ enum TableFile {
   SYMBOLS("symbols.csv", SymbolRow.class, false, "id,symbol,scope,part,means,unit"),
   BASE_CHANGES(
       "base-changes.csv", BaseChangeRow.class, false, "id,counts,questions,step_in,statement"),
+  OPTION_AXES(
+      "option-axes.csv",
+      OptionAxisRow.class,
+      false,
+      "id,toward,most,crossed,alone,over_stated,statement"),
+  OPTION_COUNTS(
+      "option-counts.csv",
+      OptionCountRow.class,
+      false,
+      "id,step,names,worth,worth_share,statement"),
+  LOOK("look.csv", LookRow.class, false, "id,of,dimension,to,statement"),
   DEMANDS(
       "demands.csv",
       DemandRow.class,

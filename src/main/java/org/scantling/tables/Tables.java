@@ -158,6 +158,21 @@ public final class Tables {
     return table(TableFile.WORK, WorkRow.class);
   }
 
+  /** What is tried otherwise when whole structures are compared. */
+  public Table<OptionAxisRow> optionAxes() {
+    return table(TableFile.OPTION_AXES, OptionAxisRow.class);
+  }
+
+  /** By what whole structures are compared, first what is asked first. */
+  public Table<OptionCountRow> optionCounts() {
+    return table(TableFile.OPTION_COUNTS, OptionCountRow.class);
+  }
+
+  /** The proportions by which a structure is seen to be of the family of its base. */
+  public Table<LookRow> look() {
+    return table(TableFile.LOOK, LookRow.class);
+  }
+
   /** How loads and stresses are worked, step by step. */
   public Table<CalculationRow> workings() {
     return table(TableFile.WORKINGS, CalculationRow.class);

@@ -54,6 +54,12 @@ final class TypedRows {
         return CautionRow.read(row);
       case BASE_CHANGES:
         return BaseChangeRow.read(row);
+      case OPTION_AXES:
+        return OptionAxisRow.read(row);
+      case OPTION_COUNTS:
+        return OptionCountRow.read(row);
+      case LOOK:
+        return LookRow.read(row);
       case DEMANDS:
         return DemandRow.read(row);
       case CLIMBERS:

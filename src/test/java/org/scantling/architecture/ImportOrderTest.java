@@ -137,6 +137,19 @@ class ImportOrderTest {
         "depths",
         "rulebook");
     may("shop", "quantity", "design", "reasons", "sayings", "tables", "cutting", "words", "print");
+    may(
+        "options",
+        "quantity",
+        "design",
+        "reasons",
+        "tables",
+        "concurrent",
+        "intake",
+        "answers",
+        "engine",
+        "search",
+        "words",
+        "shop");
     may("drawing", "quantity", "design", "reasons", "sayings", "tables", "shop");
   }
 

@@ -41,6 +41,7 @@ class SentencesTest {
       strings = {
         "visit",
         "depths",
+        "options",
         "shop",
         "drawing",
         "cli",

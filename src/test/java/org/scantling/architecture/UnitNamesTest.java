@@ -48,6 +48,8 @@ class UnitNamesTest {
           entry("reasons.Given.number", "in the unit of the demand"),
           entry("reasons.Proven.number", "in the unit of the question"),
           entry("reasons.Worked.number", "in the unit of the question"),
+          entry("tables.OptionCountRow.step", "in the unit of what its row counts"),
+          entry("tables.OptionCountRow.worth", "in the unit of what its row counts"),
           entry("shop.BuyingLine$Quantity.amount", "its unit stands beside it"),
           entry("shop.Task$Part.amount", "its unit stands in its row"),
           entry("timber.Factor.value", "the factor itself"),

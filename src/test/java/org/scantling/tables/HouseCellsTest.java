@@ -11,6 +11,8 @@ import java.util.Collection;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A house that changes one cell of a row is refused for what it wrote, and for nothing else. */
 class HouseCellsTest {
@@ -60,6 +62,26 @@ class HouseCellsTest {
     assertThat(house("joints.csv", "id,count\nheader-paired,4\n").joints().row("header-paired"))
         .extracting(JointRow::count)
         .isEqualTo(4);
+  }
+
+  /** Only amounts can be apart, and only what is asked in inches can be asked less by the inch. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "base-changes.csv | id,questions | sizes,post.girth | questions: found 'post.girth'",
+        "base-changes.csv | id,questions | rhythm,header.style | questions: found 'header.style'",
+        "look.csv | id,of | bay-to-height,post.size | of: found 'post.size'",
+        "option-axes.csv | id,toward | preferences.header,less | accepted is words",
+        "option-axes.csv | id,toward | base,words | accepted is each",
+        "option-counts.csv | id,worth_share | timber,1.5 | worth_share: found '1.5'"
+      })
+  void a_row_that_names_what_it_cannot_count_is_refused(
+      String file, String heading, String row, String refusal) {
+    assertThatThrownBy(() -> house(file, heading + "\n" + row + "\n"))
+        .isInstanceOf(TableException.class)
+        .hasMessageContaining(file + ":2: ")
+        .hasMessageContaining(refusal);
   }
 
   /** A rod thicker than an inch is no dowel to the standard (NDS 12.1.3), so nothing works it. */

@@ -1,0 +1,76 @@
+package org.scantling.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.scantling.intake.Intake;
+import org.scantling.intake.Setting;
+import org.scantling.print.OptionsJson;
+import org.scantling.print.OptionsText;
+import org.scantling.print.PrintOptions;
+import org.scantling.reasons.WholeOptions;
+import org.scantling.tables.PriceFile;
+import org.scantling.tables.PriceList;
+import org.scantling.words.Reader;
+import org.scantling.words.Words;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Whole structures that could be built instead of the proposed one. */
+@Command(name = "options", mixinStandardHelpOptions = true)
+final class OptionsCommand implements Callable<Integer> {
+  enum Format {
+    TEXT,
+    JSON,
+    MARKDOWN
+  }
+
+  @Spec private CommandSpec spec;
+  @Mixin private SiteOptions options;
+
+  @Option(names = "--prices", paramLabel = "FILE")
+  private @Nullable Path prices;
+
+  @Option(names = "--for", paramLabel = "client|builder|engineer")
+  private Reader whom = Reader.BUILDER;
+
+  @Option(names = "--format", paramLabel = "text|json|markdown")
+  private Format format = Format.TEXT;
+
+  @Override
+  public Integer call() {
+    Workplace workplace = Workplace.of(options);
+    Intake intake = workplace.read(options);
+    Optional<PriceList> list =
+        Optional.ofNullable(prices)
+            .map(file -> PriceFile.read(file, workplace.tables(), Optional.empty()));
+    WholeOptions found =
+        workplace
+            .options(set -> workplace.read(options.site(), with(set)), list)
+            .of(intake, workplace.propose(intake));
+    spec.commandLine().getOut().print(written(found, Words.load(workplace.tables()), intake));
+    return found.shown().isEmpty() ? ExitStatus.NEEDS_ENGINEER : ExitStatus.ANSWERED;
+  }
+
+  /** What one of the ways sets comes after what the command line sets for all. */
+  private List<Setting> with(List<String> set) {
+    List<Setting> all = new ArrayList<>(options.settings());
+    set.stream().map(Setting::parse).forEach(all::add);
+    return all;
+  }
+
+  private String written(WholeOptions found, Words words, Intake intake) {
+    PrintOptions how = options.printing(intake);
+    return switch (format) {
+      case TEXT -> OptionsText.text(found, words, whom, how);
+      case MARKDOWN -> OptionsText.markdown(found, words, whom, how);
+      case JSON -> OptionsJson.of(found, words);
+    };
+  }
+}

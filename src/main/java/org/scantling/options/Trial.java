@@ -1,0 +1,46 @@
+package org.scantling.options;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.scantling.reasons.OptionMeasure;
+import org.scantling.reasons.Proposal;
+import org.scantling.reasons.WholeOption;
+import org.scantling.tables.OptionCountRow;
+
+/**
+ * A structure that was tried and passes every check.
+ *
+ * @param measures as they are
+ * @param hands people whom its heaviest piece takes
+ */
+record Trial(
+    Attempt attempt,
+    Proposal proposal,
+    Map<OptionMeasure, Double> measures,
+    int hands,
+    Optional<WholeOption.Cost> cost) {
+  Trial {
+    measures = Collections.unmodifiableMap(new EnumMap<>(measures));
+  }
+
+  /** True of what is proposed without setting anything. */
+  boolean asProposed() {
+    return attempt.equals(Attempt.NOTHING);
+  }
+
+  /** How many whole steps of a row: what has as many is alike. */
+  long steps(OptionCountRow row) {
+    return Math.round(measure(row.measure()) / row.step());
+  }
+
+  double measure(OptionMeasure measure) {
+    return measures.getOrDefault(measure, 0.0);
+  }
+
+  WholeOption bestAt(List<OptionMeasure> best) {
+    return new WholeOption(attempt.settings(), proposal, measures, hands, best, cost);
+  }
+}

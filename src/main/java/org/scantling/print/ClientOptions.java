@@ -1,0 +1,83 @@
+package org.scantling.print;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.scantling.quantity.UnitSystem;
+import org.scantling.reasons.OptionMeasure;
+import org.scantling.reasons.WholeOption;
+import org.scantling.reasons.WholeOptions;
+import org.scantling.sayings.Sayings;
+import org.scantling.words.Reader;
+import org.scantling.words.Voice;
+import org.scantling.words.Words;
+
+/** Whole structures for the client to choose from, in plain words. */
+final class ClientOptions {
+  private static final Sayings SAYINGS = Sayings.of("client-options");
+
+  private final WholeOptions options;
+  private final OptionFigures figures;
+  private final OptionWays ways;
+  private final Page page = new Page();
+
+  private ClientOptions(WholeOptions options, Words words, UnitSystem units) {
+    this.options = options;
+    Voice voice = words.voice(Reader.CLIENT, units);
+    this.figures = new OptionFigures(voice, units);
+    this.ways = new OptionWays(options, words, voice, figures, SAYINGS);
+  }
+
+  static Page of(WholeOptions options, Words words, UnitSystem units) {
+    ClientOptions page = new ClientOptions(options, words, units);
+    page.write();
+    return page.page;
+  }
+
+  private void write() {
+    page.title(SAYINGS.say("title", "title", options.today().title()));
+    page.paragraph(summary());
+    for (int i = 0; i < options.shown().size(); i++) {
+      WholeOption option = options.shown().get(i);
+      page.heading(SAYINGS.say("heading", "letter", SideBySide.letter(i), "name", name(option)));
+      page.paragraph(String.join(" ", sentences(option)));
+    }
+  }
+
+  private String summary() {
+    String tried = Integer.toString(options.tried());
+    return switch (options.shown().size()) {
+      case 0 -> SAYINGS.say("summary.none", "tried", tried);
+      case 1 -> SAYINGS.say("summary.alone", "tried", tried);
+      default -> SAYINGS.say("summary", "count", Integer.toString(options.shown().size()));
+    };
+  }
+
+  private String name(WholeOption option) {
+    if (option.asProposed()) {
+      return SAYINGS.say("name.proposed");
+    }
+    List<String> best = ways.best(option);
+    return best.isEmpty() ? SAYINGS.say("name.next") : best.get(0);
+  }
+
+  private List<String> sentences(WholeOption option) {
+    List<String> said = new ArrayList<>();
+    Map<String, String> blanks = new HashMap<>();
+    blanks.put("posts", figures.cell(OptionMeasure.HOLES, option));
+    blanks.put("hours", OptionFigures.decimals(option.measure(OptionMeasure.HOURS), 0));
+    option.cost().ifPresent(cost -> blanks.put("cost", OptionFigures.money(cost)));
+    said.add(SAYINGS.say("look", blanks));
+    say(said, "changes", "changes", ways.changes(option));
+    say(said, "saves", "saves", ways.saves(option));
+    say(said, "gives", "gives", ways.givesUp(option));
+    return said;
+  }
+
+  private static void say(List<String> said, String saying, String blank, List<String> parts) {
+    if (!parts.isEmpty()) {
+      said.add(SAYINGS.say(saying, blank, Sentence.phrases(parts)));
+    }
+  }
+}

@@ -1,0 +1,175 @@
+package org.scantling.print;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.scantling.reasons.Decision;
+import org.scantling.reasons.OptionMeasure;
+import org.scantling.reasons.Outcome;
+import org.scantling.reasons.Question;
+import org.scantling.reasons.WholeOption;
+import org.scantling.reasons.WholeOptions;
+import org.scantling.sayings.Sayings;
+import org.scantling.tables.OptionCountRow;
+import org.scantling.words.Choices;
+import org.scantling.words.Reader;
+import org.scantling.words.Voice;
+import org.scantling.words.Words;
+
+/** What each whole structure is called, and what it saves and gives up beside the proposed one. */
+final class OptionWays {
+  static final Sayings SAYINGS = Sayings.of("whole-options");
+
+  /** What a client has nothing from, where it is better and where it is worse. */
+  private static final Map<String, Set<OptionMeasure>> UNTOLD =
+      Map.of(
+          "saves.",
+          Set.of(
+              OptionMeasure.LOOK,
+              OptionMeasure.SPARE,
+              OptionMeasure.CONCEDED,
+              OptionMeasure.OTHER_TIMBER),
+          "gives.",
+          Set.of(OptionMeasure.SPARE));
+
+  private final WholeOptions options;
+  private final Words words;
+  private final Voice voice;
+  private final OptionFigures figures;
+  private final Sayings sayings;
+
+  /**
+   * @param sayings of the reader
+   */
+  OptionWays(
+      WholeOptions options, Words words, Voice voice, OptionFigures figures, Sayings sayings) {
+    this.options = options;
+    this.words = words;
+    this.voice = voice;
+    this.figures = figures;
+    this.sayings = sayings;
+  }
+
+  /** The rows that count here, in their order: the cost where all have one, else the timber. */
+  List<OptionCountRow> rows() {
+    boolean priced = counted(OptionMeasure.COST);
+    return words.tables().optionCounts().rows().stream()
+        .filter(row -> row.measure() != OptionMeasure.COST || priced)
+        .toList();
+  }
+
+  boolean counted(OptionMeasure measure) {
+    return options.shown().stream().anyMatch(each -> each.measures().containsKey(measure));
+  }
+
+  Optional<WholeOption> proposed() {
+    return options.shown().stream().filter(WholeOption::asProposed).findFirst();
+  }
+
+  /** {@code fewest holes and least digging}; empty where it is the best at nothing. */
+  List<String> best(WholeOption option) {
+    return option.bestAt().stream().map(measure -> sayings.say("best." + measure.id())).toList();
+  }
+
+  /** What it is better at than the proposed one, in the order in which it counts. */
+  List<String> saves(WholeOption option) {
+    return beside(option, "saves.", 1);
+  }
+
+  /** What it is worse at. */
+  List<String> givesUp(WholeOption option) {
+    return beside(option, "gives.", -1);
+  }
+
+  private List<String> beside(WholeOption option, String saying, int way) {
+    List<String> said = new ArrayList<>();
+    if (proposed().isPresent() && !option.asProposed()) {
+      for (OptionCountRow row : rows()) {
+        OptionMeasure measure = row.measure();
+        double here = option.measure(measure);
+        double there = proposed().get().measure(measure);
+        int better = measure.better(Math.round(here / row.step()), Math.round(there / row.step()));
+        if (Integer.signum(better) == way && told(saying, measure)) {
+          said.add(apart(saying + measure.id(), measure, Math.abs(here - there)));
+        }
+      }
+    }
+    return said;
+  }
+
+  private boolean told(String saying, OptionMeasure measure) {
+    return voice.reader() != Reader.CLIENT
+        || !UNTOLD.getOrDefault(saying, Set.of()).contains(measure);
+  }
+
+  private String apart(String saying, OptionMeasure measure, double amount) {
+    if (Double.isInfinite(amount)) {
+      return sayings.say("unknown." + saying.replace('.', '-'));
+    }
+    boolean counted = measure == OptionMeasure.HOLES || measure == OptionMeasure.HOURS;
+    String by = figures.apart(measure, amount);
+    return counted && by.equals("1")
+        ? sayings.say("one." + saying.replace('.', '-'))
+        : sayings.say(saying, "by", by);
+  }
+
+  /** The chief choices that are made otherwise than in the proposed one. */
+  List<String> changes(WholeOption option) {
+    List<String> said = new ArrayList<>();
+    if (proposed().isPresent() && !option.asProposed()) {
+      for (Question question : chief()) {
+        Optional<Outcome> before = answer(proposed().get(), question);
+        Optional<Outcome> then = answer(option, question);
+        if (then.isPresent() && !before.equals(then)) {
+          said.add(WayWords.beside(voice, question, before, then));
+        }
+      }
+    }
+    return said;
+  }
+
+  /** The choices that are told without being asked for, the fill of the holes and the timber. */
+  private Set<Question> chief() {
+    Choices choices = words.choices();
+    Set<Question> chief =
+        new LinkedHashSet<>(List.of(Question.SPECIES, Question.GRADE, Question.FOOTING_BACKFILL));
+    for (Question question : choices.questions()) {
+      if (choices.find(question).orElseThrow().chief()) {
+        chief.add(question);
+      }
+    }
+    return chief;
+  }
+
+  static Optional<Outcome> answer(WholeOption option, Question question) {
+    return option.proposal().decision(question).map(Decision::proposed);
+  }
+
+  /** As it is typed, one option a line, each but the last with what makes a shell read on. */
+  static List<String> lines(String letter, WholeOption option) {
+    List<String> typed = typed(option);
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < typed.size(); i++) {
+      String set = typed.get(i) + (i < typed.size() - 1 ? " \\" : "");
+      lines.add((i == 0 ? letter : " ") + "  " + set);
+    }
+    return lines;
+  }
+
+  static String set(WholeOption option) {
+    return String.join(" ", typed(option));
+  }
+
+  /** What has a blank in it, in quotation marks. */
+  private static List<String> typed(WholeOption option) {
+    return option.settings().stream()
+        .map(
+            setting ->
+                SAYINGS.say(
+                    setting.matches("[\\w.=/-]+") ? "set" : "set.quoted", "setting", setting))
+        .toList();
+  }
+}
