@@ -223,9 +223,9 @@ public final class Engine {
    * @param thumbs the rules of thumb that bound each question from below
    */
   public List<ThumbTrial> thumbs(Site site, Map<Question, List<RuleNote>> thumbs) {
-    Pass pass =
-        settling.settle(
-            new DesignProblem(site, tables, new ResultCache(ResultCache.Retention.ONE_RUN)));
+    DesignProblem problem =
+        new DesignProblem(site, tables, new ResultCache(ResultCache.Retention.ONE_RUN));
+    Pass pass = new WaysOut(settling, tables).of(problem, Detail.FULL).pass();
     return pass.broken().isPresent()
         ? List.of()
         : new ThumbTrials(tables, thumbs, pass.collected()).list();

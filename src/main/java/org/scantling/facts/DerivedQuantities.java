@@ -41,7 +41,7 @@ public final class DerivedQuantities {
     return switch (phase) {
       case CLIMATE -> new DerivedClimate(problem).facts();
       case LOADS -> new DerivedLoads(problem, answers, geometry()).facts();
-      case LAYOUT -> new FreeStretches(problem).ends();
+      case LAYOUT -> layout();
       case CLEARANCE -> List.of(problem.tables().vine(answers.option(VINE)));
       case RHYTHM -> rhythm();
       case CROSSBEAMS -> crossbeams();
@@ -53,6 +53,12 @@ public final class DerivedQuantities {
       case CAUTIONS -> cautions();
       default -> List.of();
     };
+  }
+
+  private List<Fact> layout() {
+    List<Fact> facts = new ArrayList<>(new FreeStretches(problem).ends());
+    new Rhythm(problem, answers).grown().ifPresent(facts::add);
+    return facts;
   }
 
   private List<Fact> rhythm() {

@@ -22,7 +22,7 @@ final class Divisions {
 
   /** The walk divided by every number of bays, or a given design as it is divided. */
   List<Candidate.Parts> bays() {
-    double provenIn = problem.site().base().posts().bayIn();
+    double rhythmIn = new Rhythm(problem, answers).bayIn();
     List<Candidate.Parts> parts = new ArrayList<>();
     for (int count : problem.bayCounts()) {
       double bayIn = bayIn(count);
@@ -33,7 +33,7 @@ final class Divisions {
               count,
               bayIn,
               Math.min(bayIn, problem.bays(count).shortestIn()),
-              bayIn / provenIn));
+              bayIn / rhythmIn));
     }
     return parts;
   }

@@ -48,7 +48,7 @@ class FirstTryTest {
             typed(text, "compare", "-", "--set", "walkway.length=44ft")
                 .endedWith(ExitStatus.ANSWERED)
                 .out())
-        .contains("44'");
+        .contains("with walkway.length=44ft", "12 of 3'-8\"");
   }
 
   @Test

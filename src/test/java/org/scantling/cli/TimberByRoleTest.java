@@ -86,7 +86,7 @@ class TimberByRoleTest {
 
   @Test
   void the_lists_say_the_timber_of_every_piece_and_weigh_it_by_its_own() {
-    String[] all = {"--set", PINE};
+    String[] all = {"--set", PINE, "--set", "walkway.bays=5"};
     String[] cedar = with(all, "--set", "materials.crossbeams.species=western-cedars");
     JsonNode list = json(with(cedar, "propose", LANE, "--list", "cut-list"));
     for (JsonNode piece : list.get("pieces")) {

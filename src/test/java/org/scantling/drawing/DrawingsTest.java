@@ -109,7 +109,8 @@ class DrawingsTest {
     assertThat(grown.says()).contains("posts, 6x6 where the base has 4x4");
     assertThat(grown.words()).contains("larger: posts, headers, crossbeams");
     assertThat(heavier(same)).isEmpty();
-    assertThat(grown.says()).doesNotContain("The posts stand");
+    assertThat(grown.says()).contains("The posts stand 3'-6\" in the ground");
+    assertThat(same.says()).doesNotContain("The posts stand");
     assertThat(Job.of("deep-frost").picture("then-and-now.svg", UnitSystem.IMPERIAL).says())
         .contains("No timber is larger", "The posts stand 5'-0\" in the ground");
     assertThat(same.says()).contains("No timber is larger than that of the base.");

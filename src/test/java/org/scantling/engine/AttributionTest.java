@@ -90,7 +90,7 @@ class AttributionTest {
     String lane = "Mower lane through the orchard hedge";
     assertThat(decision(lane, HEADER_STYLE).changed()).isTrue();
     assertThat(decision(lane, POST_HEIGHT).changed()).isTrue();
-    assertThat(contributions(lane, POST_SIZE)).containsExactly(BAYS);
+    assertThat(contributions(lane, POST_SIZE)).containsExactly(BAYS, BAY);
   }
 
   private static Decision decision(String title, Question question) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.scantling.answers.ResultCache;
 import org.scantling.engine.Scenarios;
 import org.scantling.intake.Intake;
 import org.scantling.reasons.Choice;
@@ -101,10 +102,16 @@ class ThresholdsPropertyTest {
       }
     }
 
+    /** Anew, with nothing that the search kept; its choices and why, which is all that is read. */
     private Proposal at(String demand, Outcome value) {
       return run.computeIfAbsent(
           List.of(demand, value),
-          key -> House.propose(DemandedSite.with(site.site(), today, demand, value)));
+          key ->
+              House.engine()
+                  .answer(
+                      DemandedSite.with(site.site(), today, demand, value),
+                      List.of(),
+                      new ResultCache(ResultCache.Retention.ONE_RUN)));
     }
   }
 }

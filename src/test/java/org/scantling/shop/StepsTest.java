@@ -50,7 +50,7 @@ class StepsTest {
         assertThat(told(built, role)).as(role).isEqualTo(pieces.count(role));
         assertThat(toldIn(built, role)).as(role).isCloseTo(listedIn(pieces, role), within(1.0));
       }
-      assertThat(told(built, "header")).isEqualTo(style.equals("paired") ? 20 : 10);
+      assertThat(told(built, "header")).isEqualTo(style.equals("paired") ? 20 : 8);
       assertThat(pieces.open()).isEmpty();
     }
   }

@@ -67,9 +67,9 @@ class YardSheetTest {
                 PrintOptions.plain(UnitSystem.IMPERIAL))
             .replaceAll("\\s+", " ");
     assertThat(page)
-        .contains("14 6x6 x 12'-0\", heartwood, 12 sticks 2 sticks posts, for use in the")
-        .contains("western cedars No.2 ground (heartwood) 16 2x8 x 12'-0\"")
-        .contains("cedars No.2, heartwood 6 2x8");
+        .contains("11 6x6 x 12'-0\", heartwood, 10 sticks 1 stick posts, for use in the")
+        .contains("western cedars No.2 ground (heartwood) 17 2x8 x 12'-0\"")
+        .contains("cedars No.2, heartwood 7 2x8");
   }
 
   @Test
@@ -118,8 +118,9 @@ class YardSheetTest {
   @Test
   void braces_stakes_boards_blocks_and_string_are_bought() {
     Built built = Jobs.scenario("mower-lane");
-    assertThat(line(built, "2x4 x 8'-0\", any grade").bought()).isEqualTo(24 + 3);
-    assertThat(line(built, "stake").bought()).isEqualTo(48);
+    assertThat(line(built, "2x4 x 8'-0\", any grade").bought()).isEqualTo(20 + 3);
+    // One a hole, three a corner and one a brace.
+    assertThat(line(built, "stake").bought()).isEqualTo(10 + 12 + 20);
     assertThat(line(built, "board, ").bought()).isEqualTo(8);
     assertThat(line(built, "mason's line").needed().amount())
         .isEqualTo(Math.ceil((3 * (170 + 72) + 2 * (87.5 + 72)) / 12));
