@@ -29,6 +29,7 @@ public final class ListCsv {
       case SET_OUT -> csv.setOut();
       case ORDER -> csv.order();
       case CLIMBERS -> csv.climbers();
+      case UPKEEP -> csv.upkeep();
     };
   }
 
@@ -197,6 +198,18 @@ public final class ListCsv {
           .set("part", step.part())
           .set("text", step.text())
           .set("source", Said.source(step.source()));
+    }
+    return table.in(said.units()).text();
+  }
+
+  private String upkeep() {
+    CsvTable table = new CsvTable("season", "text", "source");
+    for (Upkeep.Care care : lists.upkeep(said.units()).care()) {
+      table
+          .row()
+          .set("season", care.season())
+          .set("text", care.text())
+          .set("source", Said.source(care.source()));
     }
     return table.in(said.units()).text();
   }

@@ -29,6 +29,7 @@ public final class ListJson {
       case SET_OUT -> SetOutJson.write(lists.setOut(), root);
       case ORDER -> order(lists.order(units), root);
       case CLIMBERS -> climbers(lists.climbers(), root);
+      case UPKEEP -> upkeep(lists.upkeep(units), root);
     }
     if (units == UnitSystem.METRIC) {
       MetricKeys.add(root);
@@ -64,6 +65,16 @@ public final class ListJson {
       ObjectNode node = lifts.addObject().put("mark", lift.mark()).put("piece", lift.what());
       number(node, "weightLb", lift.weightLb());
       node.put("hands", lift.hands());
+    }
+  }
+
+  private static void upkeep(Upkeep upkeep, ObjectNode root) {
+    ArrayNode care = root.putArray("care");
+    for (Upkeep.Care each : upkeep.care()) {
+      care.addObject()
+          .put("season", each.season())
+          .put("text", each.text())
+          .put("source", Said.source(each.source()));
     }
   }
 

@@ -6,7 +6,8 @@ public enum ListKind {
   BUYING("buying"),
   SET_OUT("set-out"),
   ORDER("order"),
-  CLIMBERS("climbers");
+  CLIMBERS("climbers"),
+  UPKEEP("upkeep");
 
   private final String word;
 

@@ -43,6 +43,7 @@ public final class ListPages {
       case SET_OUT -> SetOutPage.write(lists.setOut(), said, page);
       case ORDER -> OrderPage.write(lists.order(said.units()), said, page);
       case CLIMBERS -> ClimbersPage.write(lists.climbers(), said, page);
+      case UPKEEP -> UpkeepPage.write(lists.upkeep(said.units()), page);
     }
   }
 }

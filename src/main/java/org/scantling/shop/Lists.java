@@ -223,6 +223,12 @@ public final class Lists {
         .order(new StepWords(built, pieces, climbers(), units));
   }
 
+  /** What keeps it standing, its numbers in those units. */
+  public Upkeep upkeep(UnitSystem units) {
+    return new WorkOrderBuilder(built, pieces, climbers())
+        .upkeep(new StepWords(built, pieces, climbers(), units));
+  }
+
   public Climbers climbers() {
     if (climbers == null) {
       climbers = new Planting(built).climbers();

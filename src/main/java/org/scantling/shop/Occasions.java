@@ -40,6 +40,10 @@ final class Occasions {
           "wires=bored",
           "wires=plain",
           "plants",
+          "woody",
+          "bolts",
+          "timber=treated",
+          "timber=lasting",
           "middle-posts",
           "heavy",
           "post=light",
@@ -72,6 +76,8 @@ final class Occasions {
     occasions.when(wired && climbers.holes() > 0, "wires=bored");
     occasions.when(wired && climbers.holes() == 0, "wires=plain");
     occasions.when(!climbers.plants().isEmpty(), "plants");
+    occasions.when(
+        !climbers.plants().isEmpty() && built.tables().vine(built.vine()).woody(), "woody");
     return occasions.here;
   }
 
@@ -95,6 +101,8 @@ final class Occasions {
     when(built.railsFromLine(), built.railsLevel() ? "rails=from-line" : "rails=by-the-post");
     when(pieces.count("picket") > 0, "pickets");
     when(built.has("brace"), "braces");
+    when(built.paired() || lagged || built.has("brace"), "bolts");
+    here.add(lasting() ? "timber=lasting" : "timber=treated");
     when(built.geometry().plan().bays() > 1, "middle-posts");
     double mostLb = built.tables().thumb("lift.one-person").amount();
     when(pieces.all().stream().anyMatch(each -> Weights.of(built, each) > mostLb), "heavy");
@@ -106,6 +114,13 @@ final class Occasions {
     here.add(doubled ? "crossbeam=pairs" : "crossbeam=one-each");
     boolean nailed = new Plies(built).nail().isPresent();
     when(doubled, nailed ? "crossbeam=nailed-pairs" : "crossbeam=bolted-pairs");
+  }
+
+  /** True where all of it is of heartwood that lasts untreated. */
+  private boolean lasting() {
+    return built.members().stream()
+        .map(PieceTimber::of)
+        .allMatch(each -> built.tables().defaults().find("lasting." + each.species()).isPresent());
   }
 
   /** A post is walked up and a header raised end by end, so one pair of hands holds half of it. */

@@ -93,6 +93,7 @@ final class StepWords {
     row("diagonal-within", "setout.diagonal-within");
     row("post-within", "setout.post-within");
     row("plumb-within", "setout.plumb-within");
+    row("lean-within", "upkeep.lean-within");
     row("plumb-over", "setout.plumb-over");
     row("depth-within", "setout.depth-within");
     row("level-within", "setout.level-within");
@@ -227,5 +228,11 @@ final class StepWords {
     words.put("eyes", Integer.toString(climbers.eyes()));
     words.put("wire-holes", Integer.toString(climbers.holes()));
     row("planting-distance", "planting.from-post");
+    load("climber-load", Question.VINE_LOAD);
+    load("ground-snow", Question.GROUND_SNOW);
+  }
+
+  private void load(String name, Question question) {
+    words.put(name, MeasureText.print(new Measure(built.number(question), Unit.PSF), units));
   }
 }

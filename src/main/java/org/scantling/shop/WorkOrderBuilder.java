@@ -26,12 +26,26 @@ final class WorkOrderBuilder {
     List<WorkOrder.Step> steps = new ArrayList<>();
     int number = 0;
     for (StepRow row : built.tables().steps().rows()) {
-      if (here.containsAll(row.occasions())) {
+      if (!row.upkeep() && here.containsAll(row.occasions())) {
         number += row.part().equals("step") ? 1 : 0;
         steps.add(new WorkOrder.Step(number, row.part(), words.fill(row), row.source()));
       }
     }
     return new WorkOrder(steps, lifts());
+  }
+
+  /** What is done once it stands, by the season. */
+  Upkeep upkeep(StepWords words) {
+    Set<String> here = Occasions.of(built, pieces, climbers);
+    List<Upkeep.Care> care = new ArrayList<>();
+    for (String season : StepRow.UPKEEP) {
+      for (StepRow row : built.tables().steps().rows()) {
+        if (row.part().equals(season) && here.containsAll(row.occasions())) {
+          care.add(new Upkeep.Care(season, words.fill(row), row.source()));
+        }
+      }
+    }
+    return new Upkeep(care);
   }
 
   private List<WorkOrder.Lift> lifts() {

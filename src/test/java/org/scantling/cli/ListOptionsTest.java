@@ -25,7 +25,8 @@ class ListOptionsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"cut-list", "CUT-LIST", "buying", "set-out", "order", "climbers"})
+  @ValueSource(
+      strings = {"cut-list", "CUT-LIST", "buying", "set-out", "order", "climbers", "upkeep"})
   void a_list_goes_by_its_name(String name) {
     assertThat(Run.of("propose", SITE, "--list", name).endedWith(ExitStatus.ANSWERED).out())
         .contains(": A second gate in the same wall\n");
@@ -34,7 +35,7 @@ class ListOptionsTest {
   @Test
   void an_unknown_list_is_told_with_those_that_there_are() {
     assertThat(wrong("propose", SITE, "--list", "shopping"))
-        .contains("cut-list, buying, set-out, order or", "climbers", "shopping");
+        .contains("cut-list, buying, set-out, order", "climbers or upkeep", "shopping");
   }
 
   @Test
@@ -102,7 +103,7 @@ class ListOptionsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"cut-list", "buying", "set-out", "order", "climbers"})
+  @ValueSource(strings = {"cut-list", "buying", "set-out", "order", "climbers", "upkeep"})
   void one_list_alone_says_that_cautions_go_with_it(String list) {
     assertThat(Run.of("propose", SITE, "--list", list).endedWith(ExitStatus.ANSWERED).out())
         .contains("the cautions and assumptions");

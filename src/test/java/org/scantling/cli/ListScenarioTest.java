@@ -69,7 +69,7 @@ class ListScenarioTest {
     Run.of("propose", site(scenario), "--out", folder.toString()).endedWith(ExitStatus.ANSWERED);
 
     Golden.compare("lists/" + scenario + "/out.txt", names(folder));
-    for (String list : List.of("cut-list", "buying", "set-out", "order", "climbers")) {
+    for (String list : List.of("cut-list", "buying", "set-out", "order", "climbers", "upkeep")) {
       assertThat(folder.resolve(list + ".csv")).hasContent(list(scenario, list, "csv"));
       assertThat(folder.resolve(list + ".json")).hasContent(list(scenario, list, "json"));
     }

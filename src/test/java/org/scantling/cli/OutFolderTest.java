@@ -204,7 +204,7 @@ class OutFolderTest {
     Run run = Run.of("propose", "scenarios/long-walk.yaml", "--out", folder().toString());
 
     assertThat(run.endedWith(ExitStatus.ANSWERED).err())
-        .contains("job: ", "18 files written")
+        .contains("job: ", "20 files written")
         .doesNotContain("Exception");
     assertThat(content(folder())).hasSize(18);
   }
@@ -309,7 +309,7 @@ class OutFolderTest {
             folder().toString());
 
     assertThat(run.endedWith(ExitStatus.ANSWERED).err().replaceAll("\\s+", " "))
-        .contains("18 files written", "The list order is shown as well.");
+        .contains("20 files written", "The list order is shown as well.");
     assertThat(run.out()).startsWith("Order of work");
   }
 

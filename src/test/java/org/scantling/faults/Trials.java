@@ -37,7 +37,7 @@ final class Trials {
           "stone-terrace",
           "wisteria-court");
   private static final List<String> LISTS =
-      List.of("cut-list", "buying", "set-out", "order", "climbers");
+      List.of("cut-list", "buying", "set-out", "order", "climbers", "upkeep");
 
   private final Kind kind;
   private final long seed;

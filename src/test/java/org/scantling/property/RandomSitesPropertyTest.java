@@ -95,7 +95,9 @@ class RandomSitesPropertyTest {
     TALLY.keep("pairs.txt");
     int compared = TALLY.startingWith("compared");
     assertThat(compared).isGreaterThan(TALLY.of("sites asked more of") * 5 / 2);
-    assertThat(TALLY.startingWith("skipped")).isLessThanOrEqualTo(compared / 8);
+    // Bays that grow with the way lead nowhere a little more often, and then another number is
+    // taken.
+    assertThat(TALLY.startingWith("skipped")).isLessThanOrEqualTo(compared / 7);
     assertThat(ENGINE.most()).isBetween(2, MOST_PASSES / 2);
   }
 
