@@ -206,7 +206,7 @@ class OutFolderTest {
     assertThat(run.endedWith(ExitStatus.ANSWERED).err())
         .contains("job: ", "20 files written")
         .doesNotContain("Exception");
-    assertThat(content(folder())).hasSize(18);
+    assertThat(content(folder())).hasSize(20);
   }
 
   @Test
