@@ -64,7 +64,7 @@ class WrongInputTest {
         "propose | --format | poem | text, json, markdown, yaml or csv",
         "propose | --units | metrik | imperial or metric. Maybe metric?",
         "propose | --color | red | auto, always or never",
-        "propose | --list | cuts | cut-list, buying, set-out, order or climbers",
+        "propose | --list | cuts | cut-list, buying, set-out, order, climbers or upkeep",
         "why | --for | wrongword | client, builder or engineer",
         "why | --for | '' | client, builder or engineer",
         "limits | --format | poem | text, json or markdown"
