@@ -79,14 +79,22 @@ final class DimensionLines {
     past(last, first);
     past(first, last);
     for (int i = 0; i < chain.figures().size(); i++) {
-      boolean drawn =
-          draft.windows().shows(chain.stops().get(i).rightIn())
-              || draft.windows().shows(chain.stops().get(i + 1).rightIn());
-      if (drawn && line.get(i).toPx(line.get(i + 1)) > 0) {
+      if (told(chain, i, line.get(i).toPx(line.get(i + 1)))) {
         waiting.add(
             new Waiting(chain.figures().get(i), chain.side(), line.get(i), line.get(i + 1)));
       }
     }
+  }
+
+  /**
+   * True of a length whose ends both are drawn; of one that runs into what is left out, where its
+   * figure has room over its own line: beside it, it would be read of the next.
+   */
+  private boolean told(Drawn.Dimension chain, int i, double longPx) {
+    boolean from = draft.windows().shows(chain.stops().get(i).rightIn());
+    boolean to = draft.windows().shows(chain.stops().get(i + 1).rightIn());
+    double wordsPx = LetterWidths.widthPx(chain.figures().get(i).words(), Lettering.FIGURE);
+    return longPx > 0 && ((from && to) || ((from || to) && wordsPx <= longPx));
   }
 
   private void inner(Drawn.Inner inner, List<Waiting> waiting) {

@@ -116,6 +116,17 @@ class DrawingsTest {
     assertThat(same.says()).contains("No timber is larger than that of the base.");
   }
 
+  /**
+   * The middle piece begins and ends where nothing is drawn; its length would be read of the last.
+   */
+  @Test
+  void a_length_that_has_no_room_on_its_own_line_is_not_written_over_the_next() {
+    String side =
+        Job.of("everything-at-once").picture("side.svg", UnitSystem.IMPERIAL).words().toString();
+
+    assertThat(side).contains("H1  16'-1 3/4\"", "H3  11'-3 1/16\"").doesNotContain("H2");
+  }
+
   private static Set<String> heavier(Picture picture) {
     return picture.elements("path").stream()
         .filter(path -> path.getAttribute("class").equals("grown-timber grown"))
