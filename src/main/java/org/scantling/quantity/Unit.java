@@ -5,6 +5,7 @@ public enum Unit {
   INCH("in", "mm", Inches.IN_MILLIMETRES),
   FOOT("ft", "m", 0.3048),
   SQUARE_FOOT("sq ft", "m²", 0.09290304),
+  CUBIC_FOOT("cu ft", "m³", 0.028316847),
   POUND("lb", "kN", 0.0044482216),
   /** What a piece weighs in the hand, which metric readers want in kilograms. */
   POUND_WEIGHT("lb", "kg", 0.45359237),

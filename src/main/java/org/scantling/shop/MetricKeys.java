@@ -24,7 +24,7 @@ final class MetricKeys {
     }
   }
 
-  static final double CU_M_IN_A_CU_FT = 0.028316847;
+  static final double CU_M_IN_A_CU_FT = Unit.CUBIC_FOOT.toMetric(1);
   static final double M_IN_A_FT = 0.3048;
   private static final double KG_IN_A_LB = Unit.POUND_WEIGHT.toMetric(1);
   private static final double N_IN_A_LB = 4.4482216;

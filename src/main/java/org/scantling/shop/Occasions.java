@@ -39,6 +39,7 @@ final class Occasions {
           "braces",
           "wires=bored",
           "wires=plain",
+          "wires",
           "plants",
           "woody",
           "bolts",
@@ -73,6 +74,7 @@ final class Occasions {
     occasions.frame();
     occasions.ground();
     boolean wired = !climbers.runs().isEmpty();
+    occasions.when(wired, "wires");
     occasions.when(wired && climbers.holes() > 0, "wires=bored");
     occasions.when(wired && climbers.holes() == 0, "wires=plain");
     occasions.when(!climbers.plants().isEmpty(), "plants");
@@ -119,8 +121,7 @@ final class Occasions {
   /** True where all of it is of heartwood that lasts untreated. */
   private boolean lasting() {
     return built.members().stream()
-        .map(PieceTimber::of)
-        .allMatch(each -> built.tables().defaults().find("lasting." + each.species()).isPresent());
+        .allMatch(each -> PieceTimber.of(each).use(false).lasts(built.tables()));
   }
 
   /** A post is walked up and a header raised end by end, so one pair of hands holds half of it. */

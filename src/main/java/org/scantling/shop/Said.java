@@ -19,8 +19,6 @@ import org.scantling.sayings.Sayings;
 final class Said {
   private static final Sayings SAYINGS = Sayings.of("lists");
 
-  private static final double CU_M_IN_A_CU_FT = 0.028316847;
-
   private final UnitSystem units;
 
   Said(UnitSystem units) {
@@ -53,12 +51,12 @@ final class Said {
   String volume(double cuFt) {
     return units == UnitSystem.IMPERIAL
         ? decimals(cuFt, 1) + " cu ft"
-        : decimals(cuFt * CU_M_IN_A_CU_FT, 2) + " m³";
+        : decimals(Unit.CUBIC_FOOT.toMetric(cuFt), 2) + " m³";
   }
 
   /** What there is to a cubic foot, to a cubic metre. */
   static String aCubicMetre(double perCuFt) {
-    return decimals(perCuFt / CU_M_IN_A_CU_FT, 0);
+    return decimals(perCuFt / Unit.CUBIC_FOOT.toMetric(1), 0);
   }
 
   String percent(double ratio) {

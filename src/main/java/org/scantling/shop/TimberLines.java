@@ -124,7 +124,7 @@ final class TimberLines {
 
   /** True for a species that lasts untreated. */
   boolean lasts() {
-    return built.tables().defaults().find("lasting." + plan.stock().timber().species()).isPresent();
+    return plan.stock().use().lasts(built.tables());
   }
 
   BuyingLine.Kind kind() {

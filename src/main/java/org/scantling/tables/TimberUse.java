@@ -11,6 +11,13 @@ import org.scantling.tables.Yard.Made;
  * @param inTheGround true of posts that stand in soil
  */
 public record TimberUse(String species, String grade, boolean inTheGround) {
+  private static final String LASTING = "lasting.";
+
+  /** True for a species whose heartwood lasts untreated. */
+  public boolean lasts(Tables tables) {
+    return tables.defaults().find(LASTING + species).isPresent();
+  }
+
   /**
    * What it must be treated for: the use category where it stands, or for a species that lasts
    * untreated what is taken of it.
@@ -19,7 +26,7 @@ public record TimberUse(String species, String grade, boolean inTheGround) {
     String where = inTheGround ? "treatment.in-ground" : "treatment.above-ground";
     return tables
         .defaults()
-        .find("lasting." + species)
+        .find(LASTING + species)
         .orElseGet(() -> tables.defaults().row(where))
         .word();
   }
