@@ -60,13 +60,11 @@ final class Rhythm {
   }
 
   private Evidence evidence() {
-    Evidence seen = Evidence.by(share).row(from).and("proven", Measure.inches(provenIn()));
-    if (widthRatio > 1) {
-      seen = seen.and("wider", Measure.ratio(widthRatio - 1));
-    }
-    if (heightRatio > 1) {
-      seen = seen.and(widthRatio > 1 ? "andHigher" : "higher", Measure.ratio(heightRatio - 1));
-    }
-    return seen;
+    return Evidence.by(share)
+        .row(from)
+        .and("proven", Measure.inches(provenIn()))
+        .and("growth", Measure.ratio(growthRatio() - 1))
+        .and("wider", Measure.ratio(widthRatio - 1))
+        .and("higher", Measure.ratio(heightRatio - 1));
   }
 }

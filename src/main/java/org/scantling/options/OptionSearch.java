@@ -62,15 +62,8 @@ public final class OptionSearch {
                 .flatMap(Optional::stream)
                 .toList());
     List<OptionCountRow> rows = rows(sound);
-    Rivals rivals = new Rivals(rows);
-    List<WholeOption> shown = new Showing(tables, rows, rivals).of(sound);
-    Optional<WholeOption> beaten =
-        sound.stream()
-            .filter(Trial::asProposed)
-            .findFirst()
-            .flatMap(each -> rivals.beaten(each, Showing.without(each, sound)))
-            .map(each -> each.bestAt(List.of()));
-    return new WholeOptions(today, shown, all.size(), sound.size(), beaten);
+    Showing.Shown shown = new Showing(tables, rows, new Rivals(rows)).of(sound);
+    return new WholeOptions(today, shown.options(), all.size(), sound.size(), shown.better());
   }
 
   /** By the cost in place of the timber where there is one to go by. */

@@ -2,14 +2,14 @@ package org.scantling.options;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.scantling.tables.OptionCountRow;
 
 /** Which of two structures is the better one, by the rows of option-counts.csv. */
 final class Rivals {
-  /** By what is set, the least first. */
+  /** By what is set and what room is given up, the least first. */
   static final Comparator<Trial> SETS_LEAST =
       Comparator.comparingInt((Trial each) -> each.attempt().settings().size())
+          .thenComparingDouble(each -> each.attempt().concededIn())
           .thenComparing(each -> String.join(" ", each.attempt().settings()));
 
   private final List<OptionCountRow> rows;
@@ -36,12 +36,12 @@ final class Rivals {
 
   /** Those that no other beats, in their order. */
   List<Trial> unbeaten(List<Trial> trials) {
-    return trials.stream().filter(each -> beaten(each, trials).isEmpty()).toList();
+    return trials.stream().filter(each -> beating(each, trials).isEmpty()).toList();
   }
 
-  /** The first that beats it. */
-  Optional<Trial> beaten(Trial trial, List<Trial> trials) {
-    return trials.stream().filter(each -> beats(each, trial)).findFirst();
+  /** Those that beat it. */
+  List<Trial> beating(Trial trial, List<Trial> trials) {
+    return trials.stream().filter(each -> beats(each, trial)).toList();
   }
 
   /**
@@ -58,6 +58,6 @@ final class Rivals {
 
   /** Above 0 where the first is better, 0 where they are alike. */
   static int compared(OptionCountRow row, Trial one, Trial other) {
-    return row.measure().better(one.steps(row), other.steps(row));
+    return row.better(one.measure(row.measure()), other.measure(row.measure()));
   }
 }

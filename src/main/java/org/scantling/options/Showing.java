@@ -34,20 +34,22 @@ final class Showing {
     this.least = (int) tables.shop("options.least").amount();
   }
 
-  static List<Trial> without(Trial trial, List<Trial> trials) {
-    return trials.stream().filter(each -> each != trial).toList();
-  }
+  /**
+   * @param better the one of them that beats what is proposed, where one does
+   */
+  record Shown(List<WholeOption> options, Optional<WholeOption> better) {}
 
-  List<WholeOption> of(List<Trial> sound) {
+  Shown of(List<Trial> sound) {
     Optional<Trial> proposed = sound.stream().filter(Trial::asProposed).findFirst();
     proposed.ifPresent(each -> shown.put(each, new ArrayList<>()));
     List<Trial> unbeaten =
         new ArrayList<>(rivals.unbeaten(worthConceding(distinct(sound), proposed)));
     proposed.filter(each -> !unbeaten.contains(each)).ifPresent(unbeaten::add);
-    proposed
-        .flatMap(each -> bestOf(beating(each, unbeaten)))
-        .ifPresent(each -> shown.put(each, new ArrayList<>()));
-    concession(unbeaten).ifPresent(each -> shown.put(each, new ArrayList<>()));
+    Optional<Trial> better =
+        proposed.flatMap(
+            each -> rivals.beating(each, unbeaten).stream().min(rivals.bestFirst(rows.get(0))));
+    better.ifPresent(each -> shown.put(each, new ArrayList<>()));
+    concession(unbeaten).ifPresent(each -> shown.putIfAbsent(each, new ArrayList<>()));
     for (OptionCountRow row : rows) {
       if (row.names()) {
         best(row, unbeaten);
@@ -56,15 +58,7 @@ final class Showing {
     more(unbeaten);
     List<WholeOption> options = new ArrayList<>();
     shown.forEach((trial, best) -> options.add(trial.bestAt(best)));
-    return options;
-  }
-
-  private List<Trial> beating(Trial proposed, List<Trial> unbeaten) {
-    return unbeaten.stream().filter(each -> rivals.beats(each, proposed)).toList();
-  }
-
-  private Optional<Trial> bestOf(List<Trial> trials) {
-    return trials.stream().min(rivals.bestFirst(rows.get(0)));
+    return new Shown(options, better.map(each -> each.bestAt(shown.getOrDefault(each, List.of()))));
   }
 
   private void best(OptionCountRow row, List<Trial> unbeaten) {
@@ -122,7 +116,9 @@ final class Showing {
   }
 
   private static Optional<Trial> concession(List<Trial> unbeaten) {
-    return unbeaten.stream().filter(each -> each.attempt().conceded().isPresent()).findFirst();
+    return unbeaten.stream()
+        .filter(each -> each.attempt().conceded().isPresent())
+        .min(Rivals.SETS_LEAST);
   }
 
   /** Room is given up for a smaller timber and not an inch more than that takes. */

@@ -8,7 +8,6 @@ import java.util.Optional;
 import org.scantling.reasons.OptionMeasure;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.WholeOption;
-import org.scantling.tables.OptionCountRow;
 
 /**
  * A structure that was tried and passes every check.
@@ -29,11 +28,6 @@ record Trial(
   /** True of what is proposed without setting anything. */
   boolean asProposed() {
     return attempt.equals(Attempt.NOTHING);
-  }
-
-  /** How many whole steps of a row: what has as many is alike. */
-  long steps(OptionCountRow row) {
-    return Math.round(measure(row.measure()) / row.step());
   }
 
   double measure(OptionMeasure measure) {

@@ -43,6 +43,9 @@ final class ClientOptions {
       page.heading(SAYINGS.say("heading", "letter", SideBySide.letter(i), "name", name(option)));
       page.paragraph(String.join(" ", sentences(option)));
     }
+    if (!options.shown().isEmpty()) {
+      page.paragraph(SAYINGS.say("cautions"));
+    }
   }
 
   private String summary() {
@@ -67,12 +70,21 @@ final class ClientOptions {
     Map<String, String> blanks = new HashMap<>();
     blanks.put("posts", figures.cell(OptionMeasure.HOLES, option));
     blanks.put("hours", OptionFigures.decimals(option.measure(OptionMeasure.HOURS), 0));
-    option.cost().ifPresent(cost -> blanks.put("cost", OptionFigures.money(cost)));
     said.add(SAYINGS.say("look", blanks));
+    option.cost().ifPresent(cost -> said.add(price(option, cost)));
     say(said, "changes", "changes", ways.changes(option));
     say(said, "saves", "saves", ways.saves(option));
     say(said, "gives", "gives", ways.givesUp(option));
     return said;
+  }
+
+  /** Never part of a price as if it were all of it. */
+  private static String price(WholeOption option, WholeOption.Cost cost) {
+    if (cost.amount().isEmpty() || Double.isInfinite(option.measure(OptionMeasure.COST))) {
+      return SAYINGS.say("price.unknown");
+    }
+    return SAYINGS.say(
+        cost.without().isEmpty() ? "price" : "price.part", "cost", OptionFigures.money(cost));
   }
 
   private static void say(List<String> said, String saying, String blank, List<String> parts) {

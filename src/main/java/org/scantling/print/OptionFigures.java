@@ -13,7 +13,6 @@ import org.scantling.words.Voice;
 /** The figures by which whole structures are compared, as people read them. */
 final class OptionFigures {
   private static final Sayings SAYINGS = Sayings.of("whole-options");
-  private static final double CU_M_IN_A_CU_FT = 0.028316847;
 
   private final Voice voice;
   private final UnitSystem units;
@@ -42,8 +41,12 @@ final class OptionFigures {
     };
   }
 
-  /** In a sentence, how far apart two are. */
-  String apart(OptionMeasure measure, double amount) {
+  /** In a sentence, how far apart two are; of what is shown in whole numbers, as it is shown. */
+  String apart(OptionMeasure measure, double one, double other) {
+    double amount =
+        measure == OptionMeasure.HOURS
+            ? Math.abs(Math.round(one) - Math.round(other))
+            : Math.abs(one - other);
     return switch (measure) {
       case COST -> decimals(amount, 0);
       case TIMBER, SOIL -> volume(amount) + " " + unit(measure);
@@ -57,13 +60,16 @@ final class OptionFigures {
   }
 
   String unit(OptionMeasure measure) {
-    boolean imperial = units == UnitSystem.IMPERIAL;
     return switch (measure) {
-      case TIMBER, SOIL -> imperial ? "cu ft" : "m³";
-      case LIFT -> imperial ? "lb" : "kg";
-      case CONCEDED -> imperial ? "in" : "mm";
+      case TIMBER, SOIL -> symbol(Unit.CUBIC_FOOT);
+      case LIFT -> symbol(Unit.POUND_WEIGHT);
+      case CONCEDED -> symbol(Unit.INCH);
       default -> "";
     };
+  }
+
+  private String symbol(Unit unit) {
+    return units == UnitSystem.IMPERIAL ? unit.imperialSymbol() : unit.metricSymbol();
   }
 
   static String money(WholeOption.Cost cost) {
@@ -80,7 +86,9 @@ final class OptionFigures {
   }
 
   private String volume(double cuFt) {
-    return units == UnitSystem.IMPERIAL ? decimals(cuFt, 1) : decimals(cuFt * CU_M_IN_A_CU_FT, 2);
+    return units == UnitSystem.IMPERIAL
+        ? decimals(cuFt, 1)
+        : decimals(Unit.CUBIC_FOOT.toMetric(cuFt), 2);
   }
 
   private double length(double inches) {

@@ -53,7 +53,7 @@ final class OptionWays {
     this.sayings = sayings;
   }
 
-  /** The rows that count here, in their order: the cost where all have one, else the timber. */
+  /** The rows that are told here, in their order: the cost only where there are prices. */
   List<OptionCountRow> rows() {
     boolean priced = counted(OptionMeasure.COST);
     return words.tables().optionCounts().rows().stream()
@@ -91,9 +91,8 @@ final class OptionWays {
         OptionMeasure measure = row.measure();
         double here = option.measure(measure);
         double there = proposed().get().measure(measure);
-        int better = measure.better(Math.round(here / row.step()), Math.round(there / row.step()));
-        if (Integer.signum(better) == way && told(saying, measure)) {
-          said.add(apart(saying + measure.id(), measure, Math.abs(here - there)));
+        if (Integer.signum(row.better(here, there)) == way && told(saying, measure)) {
+          said.add(apart(saying + measure.id(), measure, here, there));
         }
       }
     }
@@ -105,12 +104,12 @@ final class OptionWays {
         || !UNTOLD.getOrDefault(saying, Set.of()).contains(measure);
   }
 
-  private String apart(String saying, OptionMeasure measure, double amount) {
-    if (Double.isInfinite(amount)) {
+  private String apart(String saying, OptionMeasure measure, double here, double there) {
+    if (Double.isInfinite(here) || Double.isInfinite(there)) {
       return sayings.say("unknown." + saying.replace('.', '-'));
     }
     boolean counted = measure == OptionMeasure.HOLES || measure == OptionMeasure.HOURS;
-    String by = figures.apart(measure, amount);
+    String by = figures.apart(measure, here, there);
     return counted && by.equals("1")
         ? sayings.say("one." + saying.replace('.', '-'))
         : sayings.say(saying, "by", by);
@@ -157,10 +156,6 @@ final class OptionWays {
       lines.add((i == 0 ? letter : " ") + "  " + set);
     }
     return lines;
-  }
-
-  static String set(WholeOption option) {
-    return String.join(" ", typed(option));
   }
 
   /** What has a blank in it, in quotation marks. */

@@ -177,7 +177,14 @@ final class OptionsPage {
     }
     options
         .beaten()
-        .ifPresent(by -> page.paragraph(SAYINGS.say("beaten", "set", OptionWays.set(by))));
+        .map(WholeOption::settings)
+        .ifPresent(by -> page.paragraph(SAYINGS.say("beaten", "letter", letter(by))));
+    page.paragraph(SAYINGS.say("cautions"));
+  }
+
+  private String letter(List<String> settings) {
+    return SideBySide.letter(
+        options.shown().stream().map(WholeOption::settings).toList().indexOf(settings));
   }
 
   /**

@@ -9,8 +9,9 @@ import java.util.Optional;
  * @param today what is proposed, or why nothing is
  * @param shown what is proposed first, where it is, then the others
  * @param tried how many were worked out
- * @param sound how many of them pass every check
- * @param beaten by which of the others what is proposed is beaten, where it is
+ * @param sound how many of them come out as they were asked for and pass every check
+ * @param beaten which of those shown is worse at nothing than what is proposed and better at
+ *     something, where one is
  */
 public record WholeOptions(
     Proposal today, List<WholeOption> shown, int tried, int sound, Optional<WholeOption> beaten) {

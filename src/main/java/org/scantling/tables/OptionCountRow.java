@@ -41,6 +41,11 @@ public record OptionCountRow(
         row.optional("note"));
   }
 
+  /** Above 0 where the first is the better one; 0 where both come to as many whole steps. */
+  public int better(double one, double other) {
+    return measure().better(Math.round(one / step), Math.round(other / step));
+  }
+
   /** True where one differs from the other by enough to be shown for it. */
   public boolean worthIt(double one, double proposed) {
     double apart = Math.abs(one - proposed);

@@ -97,6 +97,27 @@ class OptionsCommandTest {
         .contains("a cost that is not known", "A cost with a + is not all of it");
     assertThat(out("options", SITE, "--prices", prices.toString(), "--format", "json"))
         .contains("\"cost\"", "\"currency\" : \"USD\"", "\"without\"");
+    assertThat(flat(out("options", SITE, "--prices", prices.toString(), "--for", "client")))
+        .contains("It costs about", "We do not know its price yet.");
+  }
+
+  @Test
+  void where_nothing_has_a_price_a_client_is_told_none() throws IOException {
+    Path empty = Files.writeString(folder.resolve("empty.csv"), out("prices", SITE));
+
+    assertThat(flat(out("options", SITE, "--prices", empty.toString(), "--for", "client")))
+        .contains("We do not know its price yet.")
+        .doesNotContain("It costs");
+  }
+
+  @Test
+  void what_is_no_worse_than_the_proposed_one_at_anything_is_shown_and_named_by_its_letter() {
+    String text = flat(out("options", "scenarios/mower-lane.yaml", "--set", "walkway.bays=5"));
+
+    assertThat(text)
+        .contains("B is no worse than A at anything that is counted here")
+        .contains("B --set walkway.bays=4")
+        .contains("cautions and assumptions of each come with propose");
   }
 
   @Test

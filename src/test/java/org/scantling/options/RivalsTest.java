@@ -47,24 +47,31 @@ class RivalsTest {
 
   /** Answers of its own, so that no two are the same structure. */
   private static Proposal proposal(int bays) {
-    Decision answer =
-        new Decision(
-            Question.BAYS,
-            Optional.empty(),
-            new Outcome.Amount(Measure.count(bays)),
-            false,
-            List.of(ANY.decisions().get(0).governing()),
-            List.of(),
-            List.of());
+    Outcome count = new Outcome.Amount(Measure.count(bays));
+    return answering(Question.BAYS, count, count);
+  }
+
+  private static Proposal answering(Question question, Outcome answer, Outcome width) {
     return new Proposal(
         "by hand",
         "by hand",
         ANY.result(),
-        List.of(answer),
+        List.of(decision(question, answer), decision(Question.CLEAR_WIDTH, width)),
         List.of(),
         List.of(),
         List.of(),
         ANY.checkLimits(),
+        List.of(),
+        List.of());
+  }
+
+  private static Decision decision(Question question, Outcome answer) {
+    return new Decision(
+        question,
+        Optional.empty(),
+        answer,
+        false,
+        List.of(ANY.decisions().get(0).governing()),
         List.of(),
         List.of());
   }
@@ -135,7 +142,32 @@ class RivalsTest {
         .hasSizeLessThanOrEqualTo(6);
   }
 
+  /** An inch is asked for where an inch does, though three would bring the same timber. */
+  @Test
+  void no_more_room_is_given_up_than_brings_the_smaller_timber() {
+    assertThat(showing(PLAIN, narrower(57), narrower(58), narrower(59)))
+        .extracting(WholeOption::settings)
+        .containsExactly(List.of(), List.of("walkway.clear-width=59 in"));
+  }
+
+  /** Five feet less some inches: less timber, in other sizes than those of the plain one. */
+  private static Trial narrower(double widthIn) {
+    Outcome from = new Outcome.Amount(Measure.inches(60));
+    Outcome to = new Outcome.Amount(Measure.inches(widthIn));
+    Attempt attempt =
+        Attempt.of(new Change(Demand.CLEAR_WIDTH, "walkway.clear-width", from, to, 0, true), true);
+    Map<OptionMeasure, Double> measures = new EnumMap<>(PLAIN.measures());
+    measures.put(OptionMeasure.TIMBER, 30.0);
+    measures.put(OptionMeasure.CONCEDED, attempt.concededIn());
+    return new Trial(
+        attempt,
+        answering(Question.POST_SIZE, new Outcome.Word("4x4"), to),
+        measures,
+        1,
+        Optional.empty());
+  }
+
   private static List<WholeOption> showing(Trial... trials) {
-    return new Showing(House.TABLES, ROWS, RIVALS).of(List.of(trials));
+    return new Showing(House.TABLES, ROWS, RIVALS).of(List.of(trials)).options();
   }
 }
