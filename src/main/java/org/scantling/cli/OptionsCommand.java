@@ -1,13 +1,10 @@
 package org.scantling.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.scantling.intake.Intake;
-import org.scantling.intake.Setting;
 import org.scantling.print.OptionsJson;
 import org.scantling.print.OptionsText;
 import org.scantling.print.PrintOptions;
@@ -52,17 +49,10 @@ final class OptionsCommand implements Callable<Integer> {
             .map(file -> PriceFile.read(file, workplace.tables(), Optional.empty()));
     WholeOptions found =
         workplace
-            .options(set -> workplace.read(options.site(), with(set)), list)
+            .options(set -> workplace.read(options.site(), options.with(set)), list)
             .of(intake, workplace.propose(intake));
     spec.commandLine().getOut().print(written(found, Words.load(workplace.tables()), intake));
     return found.shown().isEmpty() ? ExitStatus.NEEDS_ENGINEER : ExitStatus.ANSWERED;
-  }
-
-  /** What one of the ways sets comes after what the command line sets for all. */
-  private List<Setting> with(List<String> set) {
-    List<Setting> all = new ArrayList<>(options.settings());
-    set.stream().map(Setting::parse).forEach(all::add);
-    return all;
   }
 
   private String written(WholeOptions found, Words words, Intake intake) {

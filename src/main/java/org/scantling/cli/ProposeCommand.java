@@ -54,7 +54,17 @@ final class ProposeCommand implements Callable<Integer> {
             yard,
             lists.prices().map(file -> PriceFile.read(file, workplace.tables(), yard)));
     Proposal proposal = workplace.propose(intake, yard);
-    spec.commandLine().getOut().print(answer(costs.of(proposal, intake)));
+    CostedProposal costed =
+        costs
+            .of(proposal, intake)
+            .beside(
+                () ->
+                    workplace.nearMisses(
+                        intake,
+                        proposal,
+                        yard,
+                        set -> workplace.read(options.site(), options.with(set))));
+    spec.commandLine().getOut().print(answer(costed));
     return proposal.proposed() ? ExitStatus.ANSWERED : ExitStatus.NEEDS_ENGINEER;
   }
 
@@ -141,9 +151,9 @@ final class ProposeCommand implements Callable<Integer> {
     Intake intake = costed.intake();
     PrintOptions how = options.printing(intake);
     return switch (format) {
-      case TEXT -> ProposalText.of(proposal, words, how, costed.block());
-      case MARKDOWN -> ProposalMarkdown.of(proposal, words, how, costed.block());
-      case JSON -> ProposalJson.of(proposal, words, costed.json());
+      case TEXT -> ProposalText.of(proposal, words, how, costed.more(words, how));
+      case MARKDOWN -> ProposalMarkdown.of(proposal, words, how, costed.more(words, how));
+      case JSON -> ProposalJson.of(proposal, words, costed.json(words));
       case YAML -> design(proposal, intake, words);
       case CSV -> throw new IllegalStateException("csv is for lists");
     };

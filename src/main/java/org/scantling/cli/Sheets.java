@@ -84,7 +84,7 @@ final class Sheets {
       files.put("estimate.md", estimate(whom, ProposeCommand.Format.MARKDOWN, how));
       files.put("estimate.csv", estimate(whom, ProposeCommand.Format.CSV, how));
     }
-    files.put("proposal.json", ProposalJson.of(proposal, words, costed.json()));
+    files.put("proposal.json", ProposalJson.of(proposal, words, costed.json(words)));
     files.put("design.yaml", DesignWriter.yaml(ProposedDesign.of(proposal, intake.site().base())));
     Drawings.of(lists, proposal, intake.site(), base(), costed.by().tables(), how.units())
         .forEach((name, drawing) -> files.put(DRAWINGS + name, drawing));

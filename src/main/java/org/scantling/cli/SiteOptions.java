@@ -43,6 +43,13 @@ final class SiteOptions {
     return settings.stream().map(Setting::parse).toList();
   }
 
+  /** What is set besides comes after what the command line sets for all. */
+  List<Setting> with(List<String> set) {
+    List<Setting> all = new ArrayList<>(settings());
+    set.stream().map(Setting::parse).forEach(all::add);
+    return all;
+  }
+
   /** What was asked for, else the units in which the site file gives the length of the walk. */
   UnitSystem units(Intake intake) {
     return general.units(written(intake));

@@ -20,9 +20,11 @@ import org.scantling.intake.Setting;
 import org.scantling.intake.SiteReader;
 import org.scantling.intake.SourceText;
 import org.scantling.intake.Vocabulary;
+import org.scantling.options.NearMisses;
 import org.scantling.options.OptionSearch;
 import org.scantling.problem.Buildable;
 import org.scantling.reasons.BaseChoice;
+import org.scantling.reasons.NearMiss;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Review;
@@ -156,6 +158,18 @@ final class Workplace {
    */
   OptionSearch options(Function<List<String>, Intake> site, Optional<PriceList> prices) {
     return new OptionSearch(engine.get(), tables, site, prices);
+  }
+
+  /**
+   * Small changes that somebody who builds would mention beside a proposal.
+   *
+   * @param yard of which the proposal is cut, where there is one
+   * @param site the site file read with some of its values set
+   */
+  List<NearMiss> nearMisses(
+      Intake intake, Proposal today, Optional<Yard> yard, Function<List<String>, Intake> site) {
+    Engine same = yard.map(each -> engine.get().buyingFrom(each)).orElseGet(engine);
+    return new NearMisses(same, tables, site).of(intake, today);
   }
 
   /** The least changes that lead to another answer, on this engine. */

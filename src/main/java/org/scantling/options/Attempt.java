@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.scantling.design.WayOfBuilding;
+import org.scantling.intake.Intake;
 import org.scantling.reasons.Change;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Demand;
@@ -52,6 +53,11 @@ record Attempt(List<Change> changes, Optional<String> base, Optional<Demand> con
   /** The same over that base. */
   Attempt from(String file) {
     return new Attempt(changes, Optional.of(file), conceded);
+  }
+
+  /** Set beside a file that names several bases, anything might make another one the nearest. */
+  Attempt overBaseOf(Intake intake) {
+    return base.isPresent() || intake.choice().isEmpty() ? this : from(intake.baseFile());
   }
 
   Attempt with(Attempt other) {

@@ -39,14 +39,7 @@ final class OptionAxes {
     }
     crossed.remove(Attempt.NOTHING);
     crossed.addAll(alone);
-    return crossed.stream().map(this::overTheSameBase).toList();
-  }
-
-  /** Set beside a file that names several bases, anything might make another one the nearest. */
-  private Attempt overTheSameBase(Attempt attempt) {
-    return attempt.base().isPresent() || intake.choice().isEmpty()
-        ? attempt
-        : attempt.from(intake.baseFile());
+    return crossed.stream().map(each -> each.overBaseOf(intake)).toList();
   }
 
   private List<Attempt> values(OptionAxisRow row) {

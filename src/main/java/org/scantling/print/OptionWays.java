@@ -1,7 +1,6 @@
 package org.scantling.print;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,7 +13,6 @@ import org.scantling.reasons.WholeOption;
 import org.scantling.reasons.WholeOptions;
 import org.scantling.sayings.Sayings;
 import org.scantling.tables.OptionCountRow;
-import org.scantling.words.Choices;
 import org.scantling.words.Reader;
 import org.scantling.words.Voice;
 import org.scantling.words.Words;
@@ -119,7 +117,7 @@ final class OptionWays {
   List<String> changes(WholeOption option) {
     List<String> said = new ArrayList<>();
     if (proposed().isPresent() && !option.asProposed()) {
-      for (Question question : chief()) {
+      for (Question question : ChiefChoices.of(words)) {
         Optional<Outcome> before = answer(proposed().get(), question);
         Optional<Outcome> then = answer(option, question);
         if (then.isPresent() && !before.equals(then)) {
@@ -130,41 +128,18 @@ final class OptionWays {
     return said;
   }
 
-  /** The choices that are told without being asked for, the fill of the holes and the timber. */
-  private Set<Question> chief() {
-    Choices choices = words.choices();
-    Set<Question> chief =
-        new LinkedHashSet<>(List.of(Question.SPECIES, Question.GRADE, Question.FOOTING_BACKFILL));
-    for (Question question : choices.questions()) {
-      if (choices.find(question).orElseThrow().chief()) {
-        chief.add(question);
-      }
-    }
-    return chief;
-  }
-
   static Optional<Outcome> answer(WholeOption option, Question question) {
     return option.proposal().decision(question).map(Decision::proposed);
   }
 
   /** As it is typed, one option a line, each but the last with what makes a shell read on. */
   static List<String> lines(String letter, WholeOption option) {
-    List<String> typed = typed(option);
+    List<String> typed = TypedSettings.of(option.settings());
     List<String> lines = new ArrayList<>();
     for (int i = 0; i < typed.size(); i++) {
       String set = typed.get(i) + (i < typed.size() - 1 ? " \\" : "");
       lines.add((i == 0 ? letter : " ") + "  " + set);
     }
     return lines;
-  }
-
-  /** What has a blank in it, in quotation marks. */
-  private static List<String> typed(WholeOption option) {
-    return option.settings().stream()
-        .map(
-            setting ->
-                SAYINGS.say(
-                    setting.matches("[\\w.=/-]+") ? "set" : "set.quoted", "setting", setting))
-        .toList();
   }
 }

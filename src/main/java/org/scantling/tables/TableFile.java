@@ -115,6 +115,11 @@ enum TableFile {
       OptionCountRow.class,
       false,
       "id,step,names,worth,worth_share,statement"),
+  NEAR_MISSES(
+      "near-misses.csv",
+      NearMissRow.class,
+      false,
+      "id,demand,value,most,over_stated,gains,from,gain,pick,timber_more,deeper_in,statement"),
   LOOK("look.csv", LookRow.class, false, "id,of,dimension,to,statement"),
   DEMANDS(
       "demands.csv",

@@ -168,6 +168,11 @@ public final class Tables {
     return table(TableFile.OPTION_COUNTS, OptionCountRow.class);
   }
 
+  /** What is tried beside every proposal, the first one first. */
+  public Table<NearMissRow> nearMisses() {
+    return table(TableFile.NEAR_MISSES, NearMissRow.class);
+  }
+
   /** The proportions by which a structure is seen to be of the family of its base. */
   public Table<LookRow> look() {
     return table(TableFile.LOOK, LookRow.class);

@@ -58,6 +58,8 @@ final class TypedRows {
         return OptionAxisRow.read(row);
       case OPTION_COUNTS:
         return OptionCountRow.read(row);
+      case NEAR_MISSES:
+        return NearMissRow.read(row);
       case LOOK:
         return LookRow.read(row);
       case DEMANDS:

@@ -49,6 +49,8 @@ class UnitNamesTest {
           entry("reasons.Proven.number", "in the unit of the question"),
           entry("reasons.Worked.number", "in the unit of the question"),
           entry("tables.OptionCountRow.step", "in the unit of what its row counts"),
+          entry("tables.NearMissRow.from", "in the unit of what its row gains"),
+          entry("tables.NearMissRow.gain", "in the unit of what its row gains"),
           entry("tables.OptionCountRow.worth", "in the unit of what its row counts"),
           entry("shop.BuyingLine$Quantity.amount", "its unit stands beside it"),
           entry("shop.Task$Part.amount", "its unit stands in its row"),

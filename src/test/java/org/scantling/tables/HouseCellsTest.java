@@ -74,6 +74,9 @@ class HouseCellsTest {
         "look.csv | id,of | bay-to-height,post.size | of: found 'post.size'",
         "option-axes.csv | id,toward | preferences.header,less | accepted is words",
         "option-axes.csv | id,toward | base,words | accepted is each",
+        "near-misses.csv | id,demand | less-width,site.climate.frost-depth | accepted is preferences",
+        "near-misses.csv | id,value | in-concrete,tamped-soil | accepted is concrete",
+        "near-misses.csv | id,gains | fewer-bays,money | accepted is size",
         "option-counts.csv | id,worth_share | timber,1.5 | worth_share: found '1.5'"
       })
   void a_row_that_names_what_it_cannot_count_is_refused(

@@ -1,0 +1,40 @@
+package org.scantling.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.scantling.quantity.UnitSystem;
+import org.scantling.reasons.NearMiss;
+import org.scantling.reasons.Proposal;
+import org.scantling.words.Reader;
+import org.scantling.words.Words;
+
+/** Small changes that would spare something, for the builder. */
+public final class NearMissPage {
+  private NearMissPage() {}
+
+  /** Nothing where there are none. */
+  public static Page of(List<NearMiss> near, Proposal today, Words words, UnitSystem units) {
+    Page page = new Page();
+    if (!near.isEmpty()) {
+      page.heading(NearMissWords.SAYINGS.say("heading"));
+      page.paragraph(NearMissWords.SAYINGS.say("intro"));
+      NearMissWords said = new NearMissWords(today, words, words.voice(Reader.BUILDER, units));
+      List<Block.Item> items = new ArrayList<>();
+      List<String> typed = new ArrayList<>();
+      for (NearMiss each : near) {
+        String number = Integer.toString(items.size() + 1);
+        items.add(new Block.Item(number, said.sentence(each)));
+        typed.add(
+            NearMissWords.SAYINGS.say(
+                "typed",
+                "number",
+                number,
+                "settings",
+                String.join(" ", TypedSettings.of(each.settings()))));
+      }
+      page.items(items).paragraph(NearMissWords.SAYINGS.say("how"));
+      page.add(new Block.Picture(typed));
+    }
+    return page;
+  }
+}
