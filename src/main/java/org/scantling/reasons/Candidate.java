@@ -41,6 +41,15 @@ public sealed interface Candidate extends Fact {
     public static Parts alike(Question question, int count, double pitchIn, double stretchRatio) {
       return new Parts(question, Integer.toString(count), count, pitchIn, pitchIn, stretchRatio);
     }
+
+    /**
+     * True of parts that are longer than the proven ones by no more than that, or nearer to them in
+     * proportion than one more part would make them: between n and n + 1 parts the proven pitch
+     * lies nearer to the longer ones up to a stretch of √((n + 1) / n).
+     */
+    public boolean keepsRhythm(double mostRatio) {
+      return stretchRatio <= mostRatio || stretchRatio <= Math.sqrt((count + 1.0) / count);
+    }
   }
 
   /**
