@@ -69,7 +69,8 @@ final class CostedProposal {
     return lists.get();
   }
 
-  private Optional<Estimate> estimate() {
+  /** Where there are prices to go by. */
+  Optional<Estimate> estimate() {
     return costs.prices().isPresent() && proposal.proposed()
         ? Optional.of(lists().estimate())
         : Optional.empty();

@@ -3,6 +3,7 @@ package org.scantling.cli;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.scantling.sheets.SheetKind;
 import org.scantling.shop.EstimateFor;
 import org.scantling.shop.ListKind;
 import picocli.CommandLine.ITypeConverter;
@@ -30,6 +31,9 @@ final class ListOptions {
   @Option(names = "--out", paramLabel = "DIR")
   private @Nullable Path out;
 
+  @Option(names = "--only", paramLabel = "client|builder|engineer")
+  private @Nullable SheetKind only;
+
   @Option(names = "--prices", paramLabel = "FILE")
   private @Nullable Path prices;
 
@@ -56,6 +60,11 @@ final class ListOptions {
 
   Optional<Path> yard() {
     return Optional.ofNullable(yard);
+  }
+
+  /** The one sheet that is written, where not all are. */
+  Optional<SheetKind> only() {
+    return Optional.ofNullable(only);
   }
 
   Optional<Path> out() {

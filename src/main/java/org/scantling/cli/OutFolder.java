@@ -1,6 +1,7 @@
 package org.scantling.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -8,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.scantling.tables.FileTrouble;
@@ -26,20 +28,27 @@ final class OutFolder {
   private final Path folder;
   private final Path whole;
   private final Beside beside;
-  private final Map<String, String> files;
+  private final Map<String, byte[]> files;
 
-  private OutFolder(Path folder, Beside beside, Map<String, String> files) {
+  private OutFolder(Path folder, Beside beside, Map<String, byte[]> files) {
     this.folder = folder;
     this.whole = beside.whole();
     this.beside = beside;
     this.files = files;
   }
 
+  /** Files of text as they are written. */
+  static Map<String, byte[]> texts(Map<String, String> files) {
+    Map<String, byte[]> bytes = new LinkedHashMap<>();
+    files.forEach((name, text) -> bytes.put(name, text.getBytes(StandardCharsets.UTF_8)));
+    return bytes;
+  }
+
   /**
-   * @param files text by name
+   * @param files what each holds, by name
    * @throws OutException when the folder cannot be used; nothing is changed then
    */
-  static void write(Path folder, Map<String, String> files) {
+  static void write(Path folder, Map<String, byte[]> files) {
     try {
       new OutFolder(folder, place(folder), files).write();
     } catch (FileAlreadyExistsException | java.nio.file.DirectoryNotEmptyException taken) {
@@ -101,10 +110,10 @@ final class OutFolder {
 
   private void fill(Path fresh) throws IOException {
     OutManifest manifest = new OutManifest();
-    for (Map.Entry<String, String> file : files.entrySet()) {
+    for (Map.Entry<String, byte[]> file : files.entrySet()) {
       Path there = fresh.resolve(file.getKey());
       Files.createDirectories(there.getParent());
-      Files.writeString(there, file.getValue());
+      Files.write(there, file.getValue());
       manifest.add(file.getKey(), OutManifest.digest(file.getValue()));
     }
     Files.writeString(fresh.resolve(OutManifest.NAME), manifest.text());

@@ -58,7 +58,7 @@ final class OutManifest {
     return digest(text.getBytes(StandardCharsets.UTF_8));
   }
 
-  private static String digest(byte[] bytes) {
+  static String digest(byte[] bytes) {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
     } catch (NoSuchAlgorithmException never) {

@@ -76,6 +76,9 @@ final class ProposeCommand implements Callable<Integer> {
     if (!shown && format == Format.CSV) {
       throw wrong("propose.csv");
     }
+    if (lists.only().isPresent() && lists.out().isEmpty()) {
+      throw wrong("propose.only");
+    }
     if (shown && format == Format.YAML) {
       throw wrong("propose.yaml");
     }
@@ -107,11 +110,11 @@ final class ProposeCommand implements Callable<Integer> {
           ? refused(proposal, intake, words)
           : written(costed, words);
     }
-    Sheets sheets = new Sheets(costed);
+    ShownLists sheets = new ShownLists(costed);
     PrintOptions how = options.printing(intake);
     lists
         .out()
-        .map(out -> written(out, sheets.write(out, words, how, lists.estimateFor())))
+        .map(out -> written(out, new SheetFolder(sheets, costed, words, how, lists, this::making)))
         .ifPresent(written -> spec.commandLine().getErr().println(ErrorText.of(written)));
     return lists
         .list()
@@ -120,10 +123,15 @@ final class ProposeCommand implements Callable<Integer> {
         .orElseGet(() -> written(costed, words));
   }
 
+  private void making(String file) {
+    spec.commandLine().getErr().println(CommandWords.say("out.making", "file", file));
+  }
+
   /** The folder holds every list in any case; the one that is named is shown besides. */
-  private String written(Path folder, int files) {
+  private String written(Path folder, SheetFolder sheets) {
+    int files = sheets.write(folder);
     return CommandWords.say(
-        "out.written",
+        lists.only().isPresent() ? "out.written-only" : "out.written",
         "folder",
         folder.toString(),
         "files",

@@ -2,6 +2,7 @@ package org.scantling.cli;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.Properties;
 import picocli.CommandLine.IVersionProvider;
 
@@ -11,10 +12,17 @@ final class Version implements IVersionProvider {
 
   @Override
   public String[] getVersion() throws IOException {
+    return new String[] {"scantling " + number()};
+  }
+
+  /** Such as {@code 0.1.0}. */
+  static String number() {
     Properties properties = new Properties();
     try (InputStream in = Version.class.getResourceAsStream(FILE)) {
       properties.load(in);
+    } catch (IOException cannot) {
+      throw new UncheckedIOException(cannot);
     }
-    return new String[] {"scantling " + properties.getProperty("version")};
+    return properties.getProperty("version", "");
   }
 }

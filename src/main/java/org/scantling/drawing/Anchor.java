@@ -1,7 +1,7 @@
 package org.scantling.drawing;
 
 /** Which point of a text lies on its place. */
-enum Anchor {
+public enum Anchor {
   START("start"),
   MIDDLE("middle"),
   END("end");
@@ -18,7 +18,7 @@ enum Anchor {
   }
 
   /** How much of the text lies before its place. */
-  double beforeRatio() {
+  public double beforeRatio() {
     return ordinal() / 2.0;
   }
 }

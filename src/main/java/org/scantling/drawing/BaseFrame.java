@@ -1,5 +1,6 @@
 package org.scantling.drawing;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.Geometry;
@@ -29,6 +30,30 @@ record BaseFrame(BaseDesign design, Geometry geometry, Tables tables) {
   double picketIn() {
     String market = tables.size(design.posts().size()).market();
     return tables.size(tables.defaults().row("picket." + market).word()).thicknessIn();
+  }
+
+  /**
+   * Some timber of the base.
+   *
+   * @param size nominal
+   * @param plies side by side
+   */
+  record Before(String size, int plies) {}
+
+  /** The timber of a role; empty where the base has none. */
+  Optional<Before> before(String role) {
+    return switch (role) {
+      case "post" -> Optional.of(new Before(design.posts().size(), 1));
+      case "header" -> Optional.of(new Before(design.headers().size(), headerPlies()));
+      case "crossbeam" -> Optional.of(new Before(design.crossbeams().size(), 1));
+      case "rail" -> design.sidePanels().map(panels -> new Before(panels.rail(), 1));
+      case "brace" -> design.braces().map(braces -> new Before(braces.size(), 1));
+      default -> Optional.empty();
+    };
+  }
+
+  private int headerPlies() {
+    return design.headers().style().equals(WayOfBuilding.PAIRED) ? 2 : 1;
   }
 
   boolean concrete() {

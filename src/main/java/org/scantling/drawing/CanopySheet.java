@@ -11,15 +11,16 @@ import org.scantling.shop.SetOut;
 /** The top from above, on a sheet. */
 final class CanopySheet {
   private static final Sayings SAYINGS = Sayings.of("drawing");
-  private static final double ROOM_PX = 800;
   private static final double FIGURE_PX = 17;
   private static final double LEAST_PX_PER_IN = 1;
   private static final double MOST_PX_PER_IN = 3;
 
   private final Subject subject;
+  private final Room room;
 
-  CanopySheet(Subject subject) {
+  CanopySheet(Subject subject, Room room) {
     this.subject = subject;
+    this.room = room;
   }
 
   Sheet sheet() {
@@ -27,7 +28,7 @@ final class CanopySheet {
         Windows.fitting(
             subject.row(0).stream().map(SetOut.PostMark::alongIn).toList(),
             subject.geometry().headerTailIn(),
-            ROOM_PX,
+            room.widePx(),
             Math.max(LEAST_PX_PER_IN, FIGURE_PX / closestIn()),
             MOST_PX_PER_IN);
     Crowd crowd = new Crowd();

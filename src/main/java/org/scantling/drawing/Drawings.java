@@ -1,11 +1,11 @@
 package org.scantling.drawing;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import org.scantling.design.Geometry;
 import org.scantling.design.Site;
 import org.scantling.quantity.UnitSystem;
@@ -14,12 +14,16 @@ import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
 import org.scantling.shop.Lists;
+import org.scantling.shop.Piece;
 import org.scantling.tables.Tables;
 
-/** Every drawing of a proposal, as files. */
+/** Every drawing of a proposal, as files and as parts of a page. */
 public final class Drawings {
   private final Subject subject;
   private final BaseFrame base;
+  private final Map<Layout, Sheet> laidOut = new ConcurrentHashMap<>();
+
+  private record Layout(View view, Room room) {}
 
   private Drawings(Subject subject, BaseFrame base) {
     this.subject = subject;
@@ -34,10 +38,9 @@ public final class Drawings {
    * @param base where everything stands in the base design
    * @param tables the sizes that the base is made of
    * @param units feet and inches, or millimeters
-   * @return text by the name of its file, each a picture that works by itself
    * @throws IllegalArgumentException when the proposal holds no structure
    */
-  public static Map<String, String> of(
+  public static Drawings of(
       Lists lists, Proposal proposal, Site site, Geometry base, Tables tables, UnitSystem units) {
     if (!(proposal.result() instanceof Proposal.Result.Proposed done)) {
       throw new IllegalArgumentException("'" + proposal.title() + "' has nothing to draw");
@@ -51,19 +54,55 @@ public final class Drawings {
             number(proposal, Question.FROST_DEPTH),
             machine(site),
             new DrawnLengths(units));
-    return new Drawings(subject, new BaseFrame(site.base(), base, tables)).files();
+    return new Drawings(subject, new BaseFrame(site.base(), base, tables));
   }
 
-  private Map<String, String> files() {
-    List<Sheet> sheets = new ArrayList<>();
-    sheets.add(new SetOutSheet(subject).sheet());
-    sheets.add(new SideSheet(subject).sheet());
-    sheets.add(new EndSheet(subject).sheet());
-    sheets.add(new CanopySheet(subject).sheet());
-    sheets.add(new ThenAndNowSheet(subject, base).sheet());
+  /**
+   * The drawings as files.
+   *
+   * @return text by the name of its file, each a picture that works by itself
+   */
+  public Map<String, String> files() {
     Map<String, String> files = new LinkedHashMap<>();
-    sheets.forEach(each -> files.put(each.name() + ".svg", SvgWriter.write(each)));
+    for (View view : View.values()) {
+      files.put(view.word() + ".svg", SvgWriter.write(sheet(view, Room.WIDE)));
+    }
     return files;
+  }
+
+  /** One of the drawings, laid out for some room. */
+  public Sheet sheet(View view, Room room) {
+    return laidOut.computeIfAbsent(new Layout(view, room), key -> laidOut(view, room));
+  }
+
+  /**
+   * The cross-sections of the timbers of a role, the base's beside those of the proposal.
+   *
+   * @param role post, header or crossbeam
+   * @return empty where the base has none of them
+   */
+  public Optional<Sheet> sections(String role) {
+    return new SectionPair(subject, base).of(role);
+  }
+
+  /** The kinds of pieces to which more is done than to saw them square. */
+  public List<Piece> worked() {
+    return subject.pieces().all().stream().filter(PieceSheet::shows).toList();
+  }
+
+  /** One of them lying on the sawhorse, with the marks on the tape. */
+  public Sheet piece(Piece piece, Room room) {
+    return new PieceSheet(subject, piece, room).sheet();
+  }
+
+  private Sheet laidOut(View view, Room room) {
+    return switch (view) {
+      case SET_OUT -> new SetOutSheet(subject, room).sheet();
+      case SIDE -> new SideSheet(subject, room).sheet();
+      case END -> new EndSheet(subject, room).sheet();
+      case CANOPY -> new CanopySheet(subject, room).sheet();
+      case THEN_AND_NOW -> new ThenAndNowSheet(subject, base, room).sheet();
+    };
   }
 
   private static OptionalDouble machine(Site site) {

@@ -8,7 +8,6 @@ import org.scantling.shop.SetOut;
 
 /** The walk from its first post, as one who is about to go through sees it. */
 final class EndScene {
-  private static final double GROUND_PX = 96;
   private static final double WHEELS = 7;
   private static final double AXLE_IN = 7;
   private static final double WHEEL_IN = 18;
@@ -18,14 +17,16 @@ final class EndScene {
   private final Subject subject;
   private final Scene scene = new Scene();
   private final double pxIn;
+  private final double groundPx;
 
-  private EndScene(Subject subject, double pxIn) {
+  private EndScene(Subject subject, double pxIn, Room room) {
     this.subject = subject;
     this.pxIn = pxIn;
+    this.groundPx = room.groundPx();
   }
 
-  static Scene of(Subject subject, double pxIn) {
-    EndScene end = new EndScene(subject, pxIn);
+  static Scene of(Subject subject, double pxIn, Room room) {
+    EndScene end = new EndScene(subject, pxIn, room);
     end.ground();
     end.machine();
     end.timber();
@@ -35,7 +36,7 @@ final class EndScene {
   }
 
   private double tailIn() {
-    return subject.geometry().crossbeamTailIn() + GROUND_PX * pxIn;
+    return subject.geometry().crossbeamTailIn() + groundPx * pxIn;
   }
 
   private double fromIn() {
@@ -80,7 +81,7 @@ final class EndScene {
     double middleIn = -subject.rowSpacingIn() / 2;
     return subject.machineIn().isEmpty()
         ? middleIn
-        : -subject.rowSpacingIn() - subject.geometry().crossbeamTailIn() / 2 - GROUND_PX * pxIn / 3;
+        : -subject.rowSpacingIn() - subject.geometry().crossbeamTailIn() / 2 - groundPx * pxIn / 3;
   }
 
   /** The machine by its width; how high it is nobody has said, so its outline is a sign for one. */

@@ -10,19 +10,22 @@ import org.scantling.shop.SetOut;
 /** The walk from its end, on a sheet. */
 final class EndSheet {
   private static final Sayings SAYINGS = Sayings.of("drawing");
-  private static final double ROOM_PX = 540;
   private static final double MOST_PX_PER_IN = 3.2;
 
   private final Subject subject;
+  private final Room room;
 
-  EndSheet(Subject subject) {
+  EndSheet(Subject subject, Room room) {
     this.subject = subject;
+    this.room = room;
   }
 
   Sheet sheet() {
-    double scale = Math.min(MOST_PX_PER_IN, ROOM_PX / subject.geometry().crossbeamLengthIn());
+    double scale =
+        Math.min(MOST_PX_PER_IN, room.acrossPx() / subject.geometry().crossbeamLengthIn());
     Crowd crowd = new Crowd();
-    Draft.of(EndScene.of(subject, 1 / scale), Windows.whole(scale), new PaperPoint(0, 0), crowd);
+    Draft.of(
+        EndScene.of(subject, 1 / scale, room), Windows.whole(scale), new PaperPoint(0, 0), crowd);
     return new SheetBuilder(crowd, scale)
         .sheet(
             "end", subject.title(), SAYINGS.say("end.view"), notes(), subject.lengths().metric());

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** One thing on the sheet, in its place. */
-sealed interface Ink {
+public sealed interface Ink {
 
   /** Every point that it reaches to. */
   List<PaperPoint> reach();

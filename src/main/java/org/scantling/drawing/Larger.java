@@ -4,9 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.scantling.design.BaseDesign;
 import org.scantling.design.Structure;
-import org.scantling.design.WayOfBuilding;
 import org.scantling.sayings.Sayings;
 
 /** Which timber has a larger cross-section than that of the base, and what that is in words. */
@@ -15,9 +13,6 @@ final class Larger {
 
   private final Map<String, String> byRole = new LinkedHashMap<>();
   private final BaseFrame base;
-
-  /** Some timber of the base: so many side by side. */
-  private record Before(String size, int plies) {}
 
   private Larger(BaseFrame base) {
     this.base = base;
@@ -30,7 +25,7 @@ final class Larger {
   }
 
   private void compare(Structure.Member now) {
-    before(now.role())
+    base.before(now.role())
         .ifPresent(
             before -> {
               // Two crossbeams at a post are more of them, no larger ones.
@@ -52,24 +47,8 @@ final class Larger {
             });
   }
 
-  private static String size(String size, int plies) {
+  static String size(String size, int plies) {
     return plies > 1 ? SAYINGS.say("larger.pair", "size", size) : size;
-  }
-
-  private Optional<Before> before(String role) {
-    BaseDesign design = base.design();
-    return switch (role) {
-      case "post" -> Optional.of(new Before(design.posts().size(), 1));
-      case "header" -> Optional.of(new Before(design.headers().size(), headerPlies()));
-      case "crossbeam" -> Optional.of(new Before(design.crossbeams().size(), 1));
-      case "rail" -> design.sidePanels().map(panels -> new Before(panels.rail(), 1));
-      case "brace" -> design.braces().map(braces -> new Before(braces.size(), 1));
-      default -> Optional.empty();
-    };
-  }
-
-  private int headerPlies() {
-    return base.design().headers().style().equals(WayOfBuilding.PAIRED) ? 2 : 1;
   }
 
   Growth growth() {

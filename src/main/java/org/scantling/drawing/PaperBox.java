@@ -3,7 +3,7 @@ package org.scantling.drawing;
 import java.util.List;
 
 /** A box on the sheet. */
-record PaperBox(double leftPx, double topPx, double rightPx, double bottomPx) {
+public record PaperBox(double leftPx, double topPx, double rightPx, double bottomPx) {
 
   static PaperBox around(List<PaperPoint> points) {
     return new PaperBox(

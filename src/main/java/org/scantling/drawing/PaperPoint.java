@@ -1,7 +1,7 @@
 package org.scantling.drawing;
 
 /** A place on the sheet. */
-record PaperPoint(double rightPx, double downPx) {
+public record PaperPoint(double rightPx, double downPx) {
   PaperPoint plus(double moreRightPx, double moreDownPx) {
     return new PaperPoint(rightPx + moreRightPx, downPx + moreDownPx);
   }

@@ -13,7 +13,7 @@ import org.scantling.shop.Shape;
  * the notches.
  */
 final class PieceOutline {
-  private static final String UNDERSIDE = "underside";
+  static final String UNDERSIDE = "underside";
 
   private final Shape shape;
   private final ScenePoint first;
@@ -45,9 +45,30 @@ final class PieceOutline {
 
   /** In an elevation, with its ends and notches. */
   static List<ScenePoint> inElevation(Projection from, Shape shape, Place place, double fallRatio) {
-    double seenIn = shape.role().equals("picket") ? shape.breadthIn() : shape.depthIn();
-    return new PieceOutline(shape, from.of(place.first()), from.of(place.last()), seenIn, fallRatio)
-        .outline();
+    return seen(from, shape, place, fallRatio).outline();
+  }
+
+  /** How broad it looks there. */
+  static double seenIn(Shape shape) {
+    return shape.role().equals("picket") ? shape.breadthIn() : shape.depthIn();
+  }
+
+  /** The same laid down, its first end at the left, the middle of it at the height 0. */
+  static List<ScenePoint> laidFlat(Projection from, Shape shape, Place place, double fallRatio) {
+    PieceOutline piece = seen(from, shape, place, fallRatio);
+    return piece.outline().stream().map(piece::flat).toList();
+  }
+
+  private static PieceOutline seen(Projection from, Shape shape, Place place, double fallRatio) {
+    return new PieceOutline(
+        shape, from.of(place.first()), from.of(place.last()), seenIn(shape), fallRatio);
+  }
+
+  private ScenePoint flat(ScenePoint point) {
+    double rightIn = point.rightIn() - first.rightIn();
+    double upIn = point.upIn() - first.upIn();
+    return new ScenePoint(
+        rightIn * alongRightIn + upIn * alongUpIn, rightIn * normalRightIn + upIn * normalUpIn);
   }
 
   /** From above, its ends square. */

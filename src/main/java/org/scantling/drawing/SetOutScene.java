@@ -27,14 +27,14 @@ final class SetOutScene {
     this.windows = windows;
   }
 
-  static Scene of(Subject subject, Windows windows) {
+  static Scene of(Subject subject, Windows windows, Room room) {
     SetOutScene plan = new SetOutScene(subject, windows);
     plan.boards();
     plan.holes();
     plan.posts();
     plan.rows();
     plan.diagonals();
-    plan.dimensions();
+    plan.dimensions(room);
     plan.setOut.posts().forEach(plan::name);
     return plan.scene;
   }
@@ -163,10 +163,13 @@ final class SetOutScene {
         .orElseThrow();
   }
 
-  private void dimensions() {
+  /** On a narrow screen the running figures say the same as those of the bays. */
+  private void dimensions(Room room) {
     List<SetOut.PostMark> row = subject.row(0);
     List<ScenePoint> stops = row.stream().map(this::underHole).toList();
-    scene.add(SideDimensions.bays(subject, stops));
+    if (room != Room.PHONE) {
+      scene.add(SideDimensions.bays(subject, stops));
+    }
     List<Drawn.Figure> running = new ArrayList<>();
     row.forEach(post -> running.add(lengths.of("A1 " + post.name() + " running", post.alongIn())));
     scene.add(new Drawn.Running(Side.BELOW, 1, stops, running));

@@ -10,14 +10,15 @@ import org.scantling.shop.SetOut;
 /** The set-out plan, on a sheet. */
 final class SetOutSheet {
   private static final Sayings SAYINGS = Sayings.of("drawing");
-  private static final double ROOM_PX = 800;
   private static final double LEAST_PX_PER_IN = 1;
   private static final double MOST_PX_PER_IN = 3;
 
   private final Subject subject;
+  private final Room room;
 
-  SetOutSheet(Subject subject) {
+  SetOutSheet(Subject subject, Room room) {
     this.subject = subject;
+    this.room = room;
   }
 
   Sheet sheet() {
@@ -25,11 +26,11 @@ final class SetOutSheet {
         Windows.fitting(
             subject.row(0).stream().map(SetOut.PostMark::alongIn).toList(),
             subject.setOut().ground().batterIn(),
-            ROOM_PX,
+            room.widePx(),
             LEAST_PX_PER_IN,
             MOST_PX_PER_IN);
     Crowd crowd = new Crowd();
-    Draft.of(SetOutScene.of(subject, windows), windows, new PaperPoint(0, 0), crowd);
+    Draft.of(SetOutScene.of(subject, windows, room), windows, new PaperPoint(0, 0), crowd);
     return new SheetBuilder(crowd, windows.scalePxPerIn())
         .sheet(
             "set-out",

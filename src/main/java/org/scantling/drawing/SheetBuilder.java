@@ -38,6 +38,8 @@ final class SheetBuilder {
    * @param notes sentences under the drawing, which also say what it shows to those who do not see
    */
   Sheet sheet(String name, String title, String view, List<String> notes, boolean metric) {
+    List<Ink> bare = new ArrayList<>(crowd.inks());
+    bare.addAll(scaleBar(edges.bottomPx() + GAP_PX, metric));
     head(title, view);
     double downPx = edges.bottomPx() + GAP_PX;
     List<String> lines = new ArrayList<>(notes);
@@ -48,12 +50,14 @@ final class SheetBuilder {
         downPx += NOTE_PX;
       }
     }
-    scaleBar(downPx + NOTE_PX / 2, metric);
+    scaleBar(downPx + NOTE_PX / 2, metric).forEach(crowd::add);
     return new Sheet(
         name,
         SAYINGS.say("title", "title", title, "view", view),
         String.join(" ", notes),
         scalePxPerIn,
+        notes,
+        bare,
         crowd.inks());
   }
 
@@ -93,12 +97,13 @@ final class SheetBuilder {
     return lines;
   }
 
-  private void scaleBar(double downPx, boolean metric) {
+  private List<Ink> scaleBar(double downPx, boolean metric) {
+    List<Ink> bar = new ArrayList<>();
     int parts = metric ? HALF_METERS : FEET;
     double partPx = (metric ? HALF_METER_IN : Inches.PER_FOOT) * scalePxPerIn;
     for (int i = 0; i < parts; i++) {
       PaperPoint at = new PaperPoint(edges.leftPx() + i * partPx, downPx);
-      crowd.add(
+      bar.add(
           new Ink.Path(
               List.of(at, at.plus(partPx, 0), at.plus(partPx, BAR_PX), at.plus(0, BAR_PX)),
               true,
@@ -106,12 +111,13 @@ final class SheetBuilder {
               LineClass.VISIBLE,
               ""));
     }
-    crowd.add(
+    bar.add(
         new Ink.Letters(
             SAYINGS.say(metric ? "scale-bar.metric" : "scale-bar.imperial"),
             Lettering.NOTE,
             new PaperPoint(edges.leftPx() + parts * partPx + 10, downPx + BAR_PX + 2),
             Anchor.START,
             false));
+    return bar;
   }
 }

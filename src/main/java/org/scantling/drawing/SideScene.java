@@ -11,9 +11,6 @@ import org.scantling.shop.SetOut;
  * The walk from its side, from outside row A: what stands in that row, and the ground cut there.
  */
 final class SideScene {
-  /** Ground that is drawn past the tips of the headers. */
-  static final double GROUND_PX = 96;
-
   private static final double BOLT_PX = 1.6;
 
   private final Subject subject;
@@ -21,17 +18,19 @@ final class SideScene {
   private final Growth growth;
   private final double pxIn;
   private final double beforePx;
+  private final double groundPx;
 
-  private SideScene(Subject subject, Growth growth, double pxIn, double beforePx) {
+  private SideScene(Subject subject, Growth growth, double pxIn, double beforePx, Room room) {
     this.subject = subject;
     this.growth = growth;
     this.pxIn = pxIn;
     this.beforePx = beforePx;
+    this.groundPx = room.groundPx();
   }
 
   /** With its dimensions and marks. */
-  static Scene of(Subject subject, double pxIn) {
-    SideScene side = new SideScene(subject, Growth.none(), pxIn, GROUND_PX);
+  static Scene of(Subject subject, double pxIn, Room room) {
+    SideScene side = new SideScene(subject, Growth.none(), pxIn, room.groundPx(), room);
     side.ground(side.fromIn());
     side.timber();
     new SideDimensions(subject, side.scene).add();
@@ -44,8 +43,8 @@ final class SideScene {
    *
    * @param beforePx frost line before the first header
    */
-  static Scene beside(Subject subject, Growth growth, double pxIn, double beforePx) {
-    SideScene side = new SideScene(subject, growth, pxIn, beforePx);
+  static Scene beside(Subject subject, Growth growth, double pxIn, double beforePx, Room room) {
+    SideScene side = new SideScene(subject, growth, pxIn, beforePx, room);
     side.ground(0);
     side.timber();
     side.frostWord();
@@ -57,7 +56,7 @@ final class SideScene {
   }
 
   private double toIn() {
-    return subject.geometry().lengthIn() + subject.geometry().headerTailIn() + GROUND_PX * pxIn;
+    return subject.geometry().lengthIn() + subject.geometry().headerTailIn() + groundPx * pxIn;
   }
 
   /**
@@ -86,8 +85,8 @@ final class SideScene {
                 Anchor anchor = at > 0 ? Anchor.END : Anchor.START;
                 spots.add(new Drawn.Spot(end, 0, -6, anchor));
                 spots.add(new Drawn.Spot(end, 0, 16, anchor));
-                spots.add(new Drawn.Spot(end, 0, -6 - Math.abs(slope) * GROUND_PX, anchor));
-                spots.add(new Drawn.Spot(end, 0, 16 + Math.abs(slope) * GROUND_PX, anchor));
+                spots.add(new Drawn.Spot(end, 0, -6 - Math.abs(slope) * groundPx, anchor));
+                spots.add(new Drawn.Spot(end, 0, 16 + Math.abs(slope) * groundPx, anchor));
               }
               scene.add(FrostWord.note(subject, depthIn, spots));
             });

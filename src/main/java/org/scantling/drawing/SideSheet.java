@@ -10,14 +10,15 @@ import org.scantling.shop.SetOut;
 /** The walk from its side, on a sheet. */
 final class SideSheet {
   private static final Sayings SAYINGS = Sayings.of("drawing");
-  private static final double ROOM_PX = 800;
   private static final double LEAST_PX_PER_IN = 1.7;
   private static final double MOST_PX_PER_IN = 3;
 
   private final Subject subject;
+  private final Room room;
 
-  SideSheet(Subject subject) {
+  SideSheet(Subject subject, Room room) {
     this.subject = subject;
+    this.room = room;
   }
 
   Sheet sheet() {
@@ -25,12 +26,12 @@ final class SideSheet {
         Windows.fitting(
             subject.row(0).stream().map(SetOut.PostMark::alongIn).toList(),
             subject.geometry().headerTailIn(),
-            ROOM_PX - 2 * SideScene.GROUND_PX,
+            room.widePx() - 2 * room.groundPx(),
             LEAST_PX_PER_IN,
             MOST_PX_PER_IN);
     double scale = windows.scalePxPerIn();
     Crowd crowd = new Crowd();
-    Draft.of(SideScene.of(subject, 1 / scale), windows, new PaperPoint(0, 0), crowd);
+    Draft.of(SideScene.of(subject, 1 / scale, room), windows, new PaperPoint(0, 0), crowd);
     return new SheetBuilder(crowd, scale)
         .sheet(
             "side",

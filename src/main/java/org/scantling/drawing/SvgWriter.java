@@ -4,22 +4,53 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Writes a sheet as a file of scalable vector graphics that works by itself. */
-final class SvgWriter {
+public final class SvgWriter {
+  private static final double LEAST_RATIO = 0.88;
+
   private final StringBuilder out = new StringBuilder();
   private final Sheet sheet;
   private final PaperBox edges;
+  private final String prefix;
+  private boolean narrowest;
 
-  private SvgWriter(Sheet sheet) {
+  /**
+   * @param prefix of the names of its parts, so that a page may hold several
+   */
+  private SvgWriter(Sheet sheet, PaperBox edges, String prefix) {
     this.sheet = sheet;
-    this.edges = sheet.edges();
+    this.edges = edges;
+    this.prefix = prefix;
   }
 
   static String write(Sheet sheet) {
-    SvgWriter writer = new SvgWriter(sheet);
+    SvgWriter writer = new SvgWriter(sheet, sheet.edges(), "");
     writer.open();
+    writer.out.append("<style>\n").append(SvgStyle.TEXT).append("</style>\n");
+    writer.background();
     sheet.inks().forEach(writer::ink);
-    writer.out.append("</svg>\n");
-    return writer.out.toString();
+    return writer.closed();
+  }
+
+  /**
+   * A drawing without its heading and notes, as a part of a page that has {@link #style}.
+   *
+   * @param prefix of its names, which no other drawing of the page has
+   */
+  public static String inPage(Sheet sheet, String prefix) {
+    SvgWriter writer = new SvgWriter(sheet, sheet.bareEdges(), prefix);
+    writer.narrowest = true;
+    writer.open();
+    sheet.bare().forEach(writer::ink);
+    return writer.closed();
+  }
+
+  /** The rules that drawings in a page are shown by. */
+  public static String style() {
+    return SvgStyle.TEXT;
+  }
+
+  private String closed() {
+    return out.append("</svg>\n").toString();
   }
 
   private void open() {
@@ -31,6 +62,7 @@ final class SvgWriter {
         .append(attribute("viewBox", "0 0 " + number(widePx) + " " + number(highPx)))
         .append(attribute("width", number(widePx)))
         .append(attribute("height", number(highPx)))
+        .append(narrowest ? attribute("style", leastWidth(widePx)) : "")
         .append(attribute("role", "img"))
         .append(attribute("aria-labelledby", title + " " + says))
         .append(
@@ -38,15 +70,22 @@ final class SvgWriter {
         .append(">\n");
     element("title", title, sheet.title());
     element("desc", says, sheet.says());
-    out.append("<style>\n").append(SvgStyle.TEXT).append("</style>\n");
+  }
+
+  /** It may shrink to fit, but no further than its writing can be read. */
+  private static String leastWidth(double widePx) {
+    return "min-width:" + number(LEAST_RATIO * widePx) + "px";
+  }
+
+  private void background() {
     out.append("<rect class=\"sheet\"")
-        .append(attribute("width", number(widePx)))
-        .append(attribute("height", number(highPx)))
+        .append(attribute("width", number(edges.rightPx() - edges.leftPx())))
+        .append(attribute("height", number(edges.bottomPx() - edges.topPx())))
         .append("/>\n");
   }
 
   private String id(String part) {
-    return sheet.name() + "-" + part;
+    return prefix + sheet.name() + "-" + part;
   }
 
   private void element(String name, String id, String text) {

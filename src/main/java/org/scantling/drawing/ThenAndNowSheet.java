@@ -9,22 +9,25 @@ import org.scantling.shop.SetOut;
 /** The base and what is proposed, beside each other at one scale with a person between. */
 final class ThenAndNowSheet {
   private static final Sayings SAYINGS = Sayings.of("drawing");
-  private static final double ROOM_PX = 860;
+  private static final double LABELS_PX = 60;
   private static final double OUTER_PX = 70;
   private static final double BETWEEN_PX = 110;
   private static final double NEAR_PX = 20;
   private static final double LEAST_PX_PER_IN = 1.4;
   private static final double MOST_PX_PER_IN = 2.6;
   private static final double LABEL_PX = 240;
+  private static final double UNDER_PX = 84;
 
   private final Subject subject;
   private final BaseFrame base;
+  private final Room room;
   private final Larger larger;
   private final Crowd crowd = new Crowd();
 
-  ThenAndNowSheet(Subject subject, BaseFrame base) {
+  ThenAndNowSheet(Subject subject, BaseFrame base, Room room) {
     this.subject = subject;
     this.base = base;
+    this.room = room;
     this.larger = Larger.of(subject.structure(), base);
   }
 
@@ -36,6 +39,38 @@ final class ThenAndNowSheet {
   }
 
   Sheet sheet() {
+    return room == Room.PHONE ? stacked() : beside();
+  }
+
+  /** The one above the other, where a screen is narrow. */
+  private Sheet stacked() {
+    Layout layout = layout();
+    double pxIn = 1 / layout.scalePxPerIn();
+    Geometry stood = base.geometry();
+    Scene then = BaseScene.of(base, pxIn, NEAR_PX, BETWEEN_PX);
+    Person.stand(then, stood.lengthIn() + stood.headerTailIn() + BETWEEN_PX / 2 * pxIn, 0);
+    measureBase(then);
+    label(then, stood, labelOfBase());
+    Draft.of(then, layout.then(), new PaperPoint(0, 0), crowd);
+    Scene now = SideScene.beside(subject, larger.growth(), pxIn, NEAR_PX, room);
+    measure(now);
+    label(now, subject.geometry(), labelOfProposal());
+    double downPx = UNDER_PX + subject.geometry().overallHeightIn() * layout.scalePxPerIn();
+    for (Ink each : crowd.inks()) {
+      for (PaperPoint point : each.reach()) {
+        downPx =
+            Math.max(
+                downPx,
+                point.downPx()
+                    + UNDER_PX
+                    + subject.geometry().overallHeightIn() * layout.scalePxPerIn());
+      }
+    }
+    Draft.of(now, layout.now(), new PaperPoint(0, downPx), crowd);
+    return sheet(layout);
+  }
+
+  private Sheet beside() {
     Layout layout = layout();
     double pxIn = 1 / layout.scalePxPerIn();
     Geometry stood = base.geometry();
@@ -47,10 +82,14 @@ final class ThenAndNowSheet {
     measureBase(then);
     label(then, stood, labelOfBase());
     Draft.of(then, layout.then(), new PaperPoint(0, 0), crowd);
-    Scene now = SideScene.beside(subject, larger.growth(), pxIn, NEAR_PX);
+    Scene now = SideScene.beside(subject, larger.growth(), pxIn, NEAR_PX, room);
     measure(now);
     label(now, subject.geometry(), labelOfProposal());
     Draft.of(now, layout.now(), new PaperPoint(atPx, 0), crowd);
+    return sheet(layout);
+  }
+
+  private Sheet sheet(Layout layout) {
     return new SheetBuilder(crowd, layout.scalePxPerIn())
         .sheet(
             "then-and-now",
@@ -85,9 +124,30 @@ final class ThenAndNowSheet {
   }
 
   private Layout layout(boolean breakBase, boolean breakProposal) {
+    return room == Room.PHONE
+        ? stackedLayout(breakBase, breakProposal)
+        : besideLayout(breakBase, breakProposal);
+  }
+
+  /** At the scale at which the wider of both fits. */
+  private Layout stackedLayout(boolean breakBase, boolean breakProposal) {
+    List<Double> stood = BaseScene.posts(base.geometry());
+    double baseIn = 2 * base.geometry().headerTailIn() + keptIn(stood, breakBase);
+    double proposalIn = 2 * subject.geometry().headerTailIn() + keptIn(posts(), breakProposal);
+    double gapPx = breakBase || breakProposal ? Windows.GAP_PX : 0;
+    double scale =
+        Math.min(
+            MOST_PX_PER_IN,
+            Math.min(
+                (room.widePx() - BETWEEN_PX - gapPx) / baseIn,
+                (room.widePx() - gapPx) / proposalIn));
+    return new Layout(windows(stood, breakBase, scale), windows(posts(), breakProposal, scale));
+  }
+
+  private Layout besideLayout(boolean breakBase, boolean breakProposal) {
     List<Double> stood = BaseScene.posts(base.geometry());
     double inches = 2 * base.geometry().headerTailIn() + 2 * subject.geometry().headerTailIn();
-    double roomPx = ROOM_PX - 2 * OUTER_PX - BETWEEN_PX - NEAR_PX;
+    double roomPx = room.widePx() + LABELS_PX - 2 * OUTER_PX - BETWEEN_PX - NEAR_PX;
     for (Windows each : List.of(windows(stood, breakBase, 1), windows(posts(), breakProposal, 1))) {
       roomPx -= each.isBroken() ? Windows.GAP_PX : 0;
     }

@@ -1,11 +1,11 @@
 package org.scantling.drawing;
 
 /** Text as it may stand anywhere in a file of XML: between tags and within quotes. */
-final class Xml {
+public final class Xml {
   private Xml() {}
 
   /** The one way by which any text comes into a file; what XML has no sign for is left out. */
-  static String escaped(String text) {
+  public static String escaped(String text) {
     StringBuilder out = new StringBuilder();
     text.codePoints().filter(Xml::allowed).forEach(letter -> append(out, letter));
     return out.toString();

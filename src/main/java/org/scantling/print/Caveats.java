@@ -19,7 +19,13 @@ public final class Caveats {
 
   /** For the builder, at the end of a sheet. */
   public static void write(Page page, Proposal proposal, Words words, PrintOptions options) {
-    write(page, Told.to(Reader.BUILDER, proposal, words, options.units()), options);
+    write(page, proposal, words, options, Reader.BUILDER);
+  }
+
+  /** The same for any reader. */
+  public static void write(
+      Page page, Proposal proposal, Words words, PrintOptions options, Reader reader) {
+    write(page, Told.to(reader, proposal, words, options.units()), options);
   }
 
   static void write(Page page, Told told, PrintOptions options) {

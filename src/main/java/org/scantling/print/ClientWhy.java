@@ -47,7 +47,7 @@ final class ClientWhy {
     }
   }
 
-  private String answer(Decision decision) {
+  String answer(Decision decision) {
     Question question = decision.question();
     String now = Sentence.capital(voice.described(question, decision.proposed()));
     Map<String, String> blanks = new HashMap<>();
@@ -83,7 +83,7 @@ final class ClientWhy {
     return outcome instanceof Outcome.Amount amount ? amount.measure().amount() : 0;
   }
 
-  private String because(Decision decision) {
+  String because(Decision decision) {
     String sentence = sentence(decision);
     List<String> causes =
         drivers.of(decision).stream()
@@ -122,7 +122,7 @@ final class ClientWhy {
     return decision.changed() || told.words().subjects().row(decision.question()).safety();
   }
 
-  private Block.Item item(Decision decision) {
+  Block.Item item(Decision decision) {
     String now = voice.say(decision.question(), decision.proposed());
     Map<String, String> blanks = new HashMap<>();
     blanks.put("now", now);

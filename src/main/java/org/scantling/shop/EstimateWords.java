@@ -8,7 +8,7 @@ import org.scantling.sayings.Sayings;
 import org.scantling.tables.PricedItems;
 
 /** Money, hours and what is left out, as an estimate says them. */
-final class EstimateWords {
+public final class EstimateWords {
   static final Sayings SAYINGS = Sayings.of("estimate");
 
   private static final BigDecimal QUARTER = new BigDecimal("0.25");
@@ -23,6 +23,16 @@ final class EstimateWords {
   String money(BigDecimal amount) {
     String said = String.format(Locale.ROOT, "%,.2f", amount);
     return SAYINGS.say("money", "amount", said, "currency", cost.currency());
+  }
+
+  /** The total, or that nothing is priced. */
+  public static String total(Estimate estimate) {
+    return new CostBlock(estimate).cell();
+  }
+
+  /** The hours of all hands together. */
+  public static String hours(WorkHours work) {
+    return hours(work.hours());
   }
 
   /** A price may have parts of a cent. */

@@ -4,7 +4,7 @@ import org.scantling.print.Page;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.sayings.Sayings;
 
-/** The lists as pages, one by one or all together as the builder's sheet. */
+/** The lists as pages, and as parts of a sheet. */
 public final class ListPages {
   private static final Sayings SAYINGS = Sayings.of("lists");
 
@@ -18,18 +18,15 @@ public final class ListPages {
     return page.paragraph(SAYINGS.say("incomplete"));
   }
 
-  /** All lists, for the site. */
-  public static Page builder(Lists lists, UnitSystem units) {
-    Page page = new Page().title(SAYINGS.say("title.builder", "title", lists.title()));
-    page.paragraph(SAYINGS.say("cautions-first"));
-    for (ListKind kind : ListKind.values()) {
-      page.title(heading(kind));
-      write(lists, kind, new Said(units), page);
-    }
+  /** What one list holds, without its heading, as a part of a sheet. */
+  public static Page body(Lists lists, ListKind kind, UnitSystem units) {
+    Page page = new Page();
+    write(lists, kind, new Said(units), page);
     return page;
   }
 
-  private static String heading(ListKind kind) {
+  /** What a list is called. */
+  public static String heading(ListKind kind) {
     return SAYINGS.say("heading." + kind.word());
   }
 

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.scantling.reasons.Question;
 
@@ -42,6 +43,11 @@ public final class Tables {
     }
     RowLinks.check(tables, load(), house);
     return tables;
+  }
+
+  /** The documents that sources are of, as they are cited. */
+  public Set<String> documents() {
+    return Set.copyOf(reader.sources().citations().values());
   }
 
   public Table<DesignValueRow> designValues() {

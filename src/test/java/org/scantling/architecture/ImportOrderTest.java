@@ -151,6 +151,18 @@ class ImportOrderTest {
         "words",
         "shop");
     may("drawing", "quantity", "design", "reasons", "sayings", "tables", "shop");
+    may(
+        "sheets",
+        "quantity",
+        "design",
+        "reasons",
+        "sayings",
+        "tables",
+        "words",
+        "print",
+        "shop",
+        "drawing");
+    may("pdf", "sayings", "print", "drawing", "sheets");
   }
 
   @Test

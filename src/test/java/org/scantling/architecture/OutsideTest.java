@@ -37,6 +37,11 @@ class OutsideTest {
   }
 
   @Test
+  void only_the_writer_of_paper_imports_the_library_of_pdf() {
+    check(only("the library of PDF", "pdf", "org.apache.pdfbox..", "org.apache.fontbox.."));
+  }
+
+  @Test
   void only_readers_and_writers_of_files_import_their_formats() {
     check(
         noClasses()

@@ -44,6 +44,8 @@ class SentencesTest {
         "options",
         "shop",
         "drawing",
+        "sheets",
+        "pdf",
         "cli",
         "intake",
         "tables",

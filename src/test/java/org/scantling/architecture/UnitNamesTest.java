@@ -20,7 +20,7 @@ class UnitNamesTest {
   private static final Pattern UNIT =
       Pattern.compile(
           ".*(In|In2|In3|In4|Ft|Lb|LbPerIn|LbPerIn3|InLb|InLbPerRad|Rad|Psi|Psf|PsfPerFt|Pcf|Mph|F|FDays"
-              + "|Days|Minutes|Degrees|Percent|BtuPerFtHF|Px)");
+              + "|Days|Minutes|Degrees|Percent|BtuPerFtHF|Px|Pt)");
   private static final Pattern WITHOUT_UNIT =
       Pattern.compile(
           "ratio|factor|.*(Ratio|Factor|Count|Exponent|Divisor|Term|Reserve|Depths|Diameters)");

@@ -1,5 +1,6 @@
 package org.scantling.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -35,7 +36,8 @@ class OutFolderTest {
     try (Stream<Path> all = Files.walk(folder)) {
       for (Path file : all.filter(Files::isRegularFile).toList()) {
         if (!file.getFileName().toString().equals(OutManifest.NAME)) {
-          content.put(folder.relativize(file).toString(), Files.readString(file));
+          content.put(
+              folder.relativize(file).toString(), new String(Files.readAllBytes(file), UTF_8));
         }
       }
     }
@@ -44,7 +46,7 @@ class OutFolderTest {
 
   @Test
   void a_new_folder_appears_with_everything_in_it_and_nothing_else() throws IOException {
-    OutFolder.write(folder(), files("one"));
+    OutFolder.write(folder(), OutFolder.texts(files("one")));
 
     assertThat(content(folder())).isEqualTo(files("one"));
     assertThat(content(yard)).hasSize(2);
@@ -53,8 +55,8 @@ class OutFolderTest {
 
   @Test
   void what_we_wrote_is_written_again() throws IOException {
-    OutFolder.write(folder(), files("one"));
-    OutFolder.write(folder(), files("two"));
+    OutFolder.write(folder(), OutFolder.texts(files("one")));
+    OutFolder.write(folder(), OutFolder.texts(files("two")));
 
     assertThat(content(folder())).isEqualTo(files("two"));
     assertThat(OutManifest.read(folder()).holds(folder(), "builder.md")).isTrue();
@@ -62,11 +64,11 @@ class OutFolderTest {
 
   @Test
   void a_file_that_was_changed_since_stops_everything() throws IOException {
-    OutFolder.write(folder(), files("one"));
+    OutFolder.write(folder(), OutFolder.texts(files("one")));
     Files.writeString(folder().resolve("builder.md"), "my own notes\n");
     Map<String, String> before = content(folder());
 
-    assertThatThrownBy(() -> OutFolder.write(folder(), files("two")))
+    assertThatThrownBy(() -> OutFolder.write(folder(), OutFolder.texts(files("two"))))
         .isInstanceOf(OutException.class)
         .hasMessage(
             folder().resolve("builder.md")
@@ -80,7 +82,7 @@ class OutFolderTest {
     Files.createDirectory(folder());
     Files.writeString(folder().resolve("cut-list.csv"), "somebody's\n");
 
-    assertThatThrownBy(() -> OutFolder.write(folder(), files("one")))
+    assertThatThrownBy(() -> OutFolder.write(folder(), OutFolder.texts(files("one"))))
         .hasMessageContaining("cut-list.csv: was not written by scantling");
     assertThat(content(folder())).containsOnlyKeys("cut-list.csv");
   }
@@ -90,7 +92,7 @@ class OutFolderTest {
     Files.createDirectory(folder());
     Files.writeString(folder().resolve("photo.txt"), "the site\n");
 
-    OutFolder.write(folder(), files("one"));
+    OutFolder.write(folder(), OutFolder.texts(files("one")));
 
     assertThat(content(folder())).hasSize(3).containsEntry("photo.txt", "the site\n");
   }
@@ -101,7 +103,7 @@ class OutFolderTest {
     Files.createDirectory(folder());
     Files.createSymbolicLink(folder().resolve("builder.md"), elsewhere);
 
-    assertThatThrownBy(() -> OutFolder.write(folder(), files("one")))
+    assertThatThrownBy(() -> OutFolder.write(folder(), OutFolder.texts(files("one"))))
         .hasMessageContaining("builder.md: was not written by scantling");
     assertThat(elsewhere).hasContent("precious\n");
   }
@@ -110,7 +112,7 @@ class OutFolderTest {
   void a_folder_under_one_of_our_names_stops_everything_and_leaves_no_rest() throws IOException {
     Files.createDirectories(folder().resolve("builder.md"));
 
-    assertThatThrownBy(() -> OutFolder.write(folder(), files("one")))
+    assertThatThrownBy(() -> OutFolder.write(folder(), OutFolder.texts(files("one"))))
         .isInstanceOf(OutException.class);
     assertThat(content(folder())).isEmpty();
   }
@@ -121,10 +123,10 @@ class OutFolderTest {
 
   @Test
   void what_lies_in_a_folder_within_is_written_again_beside_what_is_not_ours() throws IOException {
-    OutFolder.write(folder(), drawn("one"));
+    OutFolder.write(folder(), OutFolder.texts(drawn("one")));
     Files.writeString(folder().resolve("drawings/sketch.txt"), "by hand\n");
 
-    OutFolder.write(folder(), drawn("two"));
+    OutFolder.write(folder(), OutFolder.texts(drawn("two")));
 
     assertThat(content(folder()))
         .containsAllEntriesOf(drawn("two"))
@@ -135,10 +137,10 @@ class OutFolderTest {
 
   @Test
   void a_drawing_that_was_changed_since_stops_everything() throws IOException {
-    OutFolder.write(folder(), drawn("one"));
+    OutFolder.write(folder(), OutFolder.texts(drawn("one")));
     Files.writeString(folder().resolve("drawings/side.svg"), "my own lines");
 
-    assertThatThrownBy(() -> OutFolder.write(folder(), drawn("two")))
+    assertThatThrownBy(() -> OutFolder.write(folder(), OutFolder.texts(drawn("two"))))
         .isInstanceOf(OutException.class)
         .hasMessageContaining("side.svg: was not written by scantling");
     assertThat(content(folder())).containsEntry("builder.md", "sheet one\n");
@@ -150,7 +152,7 @@ class OutFolderTest {
     Files.createDirectory(folder());
     Files.createSymbolicLink(folder().resolve("drawings"), elsewhere);
 
-    assertThatThrownBy(() -> OutFolder.write(folder(), drawn("one")))
+    assertThatThrownBy(() -> OutFolder.write(folder(), OutFolder.texts(drawn("one"))))
         .isInstanceOf(OutException.class)
         .hasMessageContaining("drawings: was not written by scantling");
     assertThat(elsewhere).isEmptyDirectory();
@@ -158,7 +160,7 @@ class OutFolderTest {
     Files.delete(folder().resolve("drawings"));
     Files.writeString(folder().resolve("drawings"), "a file\n");
 
-    assertThatThrownBy(() -> OutFolder.write(folder(), drawn("one")))
+    assertThatThrownBy(() -> OutFolder.write(folder(), OutFolder.texts(drawn("one"))))
         .hasMessageContaining("drawings: was not written by scantling");
     assertThat(content(folder())).isEqualTo(Map.of("drawings", "a file\n"));
   }
@@ -167,7 +169,7 @@ class OutFolderTest {
   void a_file_is_no_folder() throws IOException {
     Files.writeString(folder(), "a file\n");
 
-    assertThatThrownBy(() -> OutFolder.write(folder(), files("one")))
+    assertThatThrownBy(() -> OutFolder.write(folder(), OutFolder.texts(files("one"))))
         .hasMessage(folder() + ": found a file, accepted is a folder or a new name");
     assertThat(folder()).hasContent("a file\n");
   }
@@ -176,7 +178,7 @@ class OutFolderTest {
   void a_folder_is_not_made_inside_one_that_is_not_there() {
     Path deep = yard.resolve("nowhere").resolve("job");
 
-    assertThatThrownBy(() -> OutFolder.write(deep, files("one")))
+    assertThatThrownBy(() -> OutFolder.write(deep, OutFolder.texts(files("one"))))
         .hasMessage(deep + ": the folder to put it in must exist");
     assertThat(yard.resolve("nowhere")).doesNotExist();
   }
@@ -184,7 +186,8 @@ class OutFolderTest {
   @Test
   @EnabledOnOs(OS.LINUX)
   void a_place_where_nothing_can_be_made_is_told_without_a_word_of_the_program() {
-    assertThatThrownBy(() -> OutFolder.write(Path.of("/proc/scantling-job"), files("one")))
+    assertThatThrownBy(
+            () -> OutFolder.write(Path.of("/proc/scantling-job"), OutFolder.texts(files("one"))))
         .isInstanceOf(OutException.class)
         .hasMessage(
             "/proc/scantling-job: cannot be written there (no such file or folder), so nothing"
@@ -204,9 +207,9 @@ class OutFolderTest {
     Run run = Run.of("propose", "scenarios/long-walk.yaml", "--out", folder().toString());
 
     assertThat(run.endedWith(ExitStatus.ANSWERED).err())
-        .contains("job: ", "20 files written")
+        .contains("job: ", "26 files written")
         .doesNotContain("Exception");
-    assertThat(content(folder())).hasSize(20);
+    assertThat(content(folder())).hasSize(26);
   }
 
   @Test
@@ -229,10 +232,10 @@ class OutFolderTest {
   @Test
   void a_run_broken_off_before_the_new_folder_took_its_place_leaves_the_old_one()
       throws IOException {
-    OutFolder.write(folder(), files("one"));
+    OutFolder.write(folder(), OutFolder.texts(files("one")));
     Files.move(folder(), yard.resolve(".scantling-old-job"));
 
-    OutFolder.write(folder(), files("two"));
+    OutFolder.write(folder(), OutFolder.texts(files("two")));
 
     assertThat(content(yard)).hasSize(2);
     assertThat(content(folder())).isEqualTo(files("two"));
@@ -240,14 +243,14 @@ class OutFolderTest {
 
   @Test
   void a_run_broken_off_while_other_files_went_over_is_finished_by_the_next() throws IOException {
-    OutFolder.write(folder(), files("one"));
+    OutFolder.write(folder(), OutFolder.texts(files("one")));
     Files.writeString(folder().resolve("photo.txt"), "the site\n");
     Files.move(folder(), yard.resolve(".scantling-old-job"));
     Path other = yard.resolve("other");
-    OutFolder.write(other, files("two"));
+    OutFolder.write(other, OutFolder.texts(files("two")));
     Files.move(other, folder());
 
-    OutFolder.write(folder(), files("three"));
+    OutFolder.write(folder(), OutFolder.texts(files("three")));
 
     assertThat(content(folder())).hasSize(3).containsEntry("photo.txt", "the site\n");
     assertThat(content(folder())).containsAllEntriesOf(files("three"));
@@ -262,7 +265,7 @@ class OutFolderTest {
         Files.createDirectory(
             yard.resolve(".scantling-new-" + ProcessHandle.current().pid() + "-7"));
 
-    OutFolder.write(folder(), files("one"));
+    OutFolder.write(folder(), OutFolder.texts(files("one")));
 
     assertThat(yard.resolve(".scantling-new-8231649")).doesNotExist();
     assertThat(running).exists();
@@ -270,8 +273,9 @@ class OutFolderTest {
 
   @Test
   void lists_that_are_no_longer_written_do_not_stay_beside_the_new_ones() throws IOException {
-    OutFolder.write(folder(), Map.of("climbers.csv", "old\n", "builder.md", "old\n"));
-    OutFolder.write(folder(), files("two"));
+    OutFolder.write(
+        folder(), OutFolder.texts(Map.of("climbers.csv", "old\n", "builder.md", "old\n")));
+    OutFolder.write(folder(), OutFolder.texts(files("two")));
 
     assertThat(content(folder())).isEqualTo(files("two"));
   }
@@ -288,7 +292,7 @@ class OutFolderTest {
 
   @Test
   void a_refused_site_says_whose_lists_are_in_the_folder() throws IOException {
-    OutFolder.write(folder(), files("one"));
+    OutFolder.write(folder(), OutFolder.texts(files("one")));
 
     Run run = Run.of("propose", "scenarios/too-much-snow.yaml", "--out", folder().toString());
 
@@ -309,7 +313,7 @@ class OutFolderTest {
             folder().toString());
 
     assertThat(run.endedWith(ExitStatus.ANSWERED).err().replaceAll("\\s+", " "))
-        .contains("20 files written", "The list order is shown as well.");
+        .contains("26 files written", "The list order is shown as well.");
     assertThat(run.out()).startsWith("Order of work");
   }
 

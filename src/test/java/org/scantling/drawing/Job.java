@@ -105,6 +105,10 @@ record Job(
 
   /** The same, made anew. */
   Map<String, String> drawn(UnitSystem units) {
+    return laidOut(units).files();
+  }
+
+  Drawings laidOut(UnitSystem units) {
     return Drawings.of(lists, proposal, site, base(), House.TABLES, units);
   }
 

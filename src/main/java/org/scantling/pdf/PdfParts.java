@@ -1,0 +1,318 @@
+package org.scantling.pdf;
+
+import java.awt.Color;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.scantling.drawing.Hue;
+import org.scantling.drawing.Room;
+import org.scantling.drawing.Sheet;
+import org.scantling.print.Block;
+import org.scantling.sheets.Part;
+import org.scantling.sheets.SheetDocument;
+
+/** Lays the parts of a sheet on paper. */
+final class PdfParts {
+  private static final double INDENT_PT = 14;
+  private static final double STEP_PT = 62;
+  private static final double KEEP_PT = 64;
+  private static final double PICTURE_PT = 150;
+  private static final double BAR_PT = 8;
+  private static final double FIELD_PT = 22;
+  private static final double SEAL_PT = 150;
+
+  private final Flow flow;
+  private final PDStructureElement top;
+
+  PdfParts(Flow flow) {
+    this.flow = flow;
+    this.top = flow.tags().top();
+  }
+
+  void write(SheetDocument sheet) {
+    text("H1", Type.TITLE, sheet.title());
+    text("P", Type.SMALL, sheet.kind() + ". " + sheet.foot());
+    flow.space(10);
+    sheet.parts().forEach(this::part);
+  }
+
+  private PDStructureElement under(String type) {
+    return Tags.under(top, type);
+  }
+
+  private void text(String tag, Type type, String text) {
+    flow.text(under(tag), type, Flow.leftPt(), Flow.widePt(), text);
+  }
+
+  private void part(Part part) {
+    if (part instanceof Part.Heading heading) {
+      heading(heading);
+    } else if (part instanceof Part.Prose prose) {
+      prose(prose);
+    } else if (part instanceof Part.Bullets list) {
+      bullets(list);
+    } else if (part instanceof Part.Steps steps) {
+      steps(steps.items());
+    } else if (part instanceof Part.Table table) {
+      new TableLayout(flow, table).draw(top);
+    } else if (part instanceof Part.Facts facts) {
+      facts(facts.facts());
+    } else if (part instanceof Part.Figure figure) {
+      figure(figure);
+    } else if (part instanceof Part.Change change) {
+      change(change);
+    } else {
+      paper(part);
+    }
+  }
+
+  private void paper(Part part) {
+    if (part instanceof Part.Bars bars) {
+      bars.bars().forEach(this::bar);
+      flow.space(6);
+    } else if (part instanceof Part.Working working) {
+      working.lines().forEach(this::line);
+    } else if (part instanceof Part.Fields fields) {
+      fields.fields().forEach(this::field);
+      flow.space(10);
+    } else if (part instanceof Part.Seal seal) {
+      seal(seal);
+    } else if (part instanceof Part.NewPage) {
+      flow.newPage();
+    } else {
+      throw new IllegalArgumentException("no paper for " + part.getClass().getSimpleName());
+    }
+  }
+
+  private void heading(Part.Heading heading) {
+    boolean section = heading.level() == 2;
+    Type type = section ? Type.SECTION : Type.UNDER;
+    flow.space(section ? 18 : 10);
+    flow.need(type.leadPt() + KEEP_PT);
+    text("H" + heading.level(), type, heading.text());
+    flow.space(section ? 4 : 2);
+  }
+
+  private void prose(Part.Prose prose) {
+    Type type =
+        switch (prose.manner()) {
+          case ANSWER -> Type.ANSWER;
+          case SMALL -> Type.SMALL;
+          case PLAIN -> Type.TEXT;
+        };
+    text("P", type, prose.text());
+    flow.space(6);
+  }
+
+  private void bullets(Part.Bullets list) {
+    PDStructureElement element = under("L");
+    for (Block.Item item : list.items()) {
+      PDStructureElement entry = Tags.under(element, "LI");
+      flow.need(2 * Type.TEXT.leadPt());
+      flow.words(
+          Tags.under(entry, "Lbl"),
+          Type.TEXT,
+          Flow.leftPt() + 2,
+          flow.downPt() + Type.TEXT.sizePt(),
+          "\u2022");
+      PDStructureElement body = Tags.under(entry, "LBody");
+      String lead = item.lead().isEmpty() ? "" : item.lead() + ": ";
+      flow.text(
+          body,
+          Type.TEXT,
+          Flow.leftPt() + INDENT_PT,
+          Flow.widePt() - INDENT_PT,
+          lead + item.text());
+      flow.space(2);
+    }
+    flow.space(6);
+  }
+
+  private void steps(List<Block.Item> items) {
+    PDStructureElement element = under("L");
+    for (Block.Item item : items) {
+      PDStructureElement entry = Tags.under(element, "LI");
+      double room = Flow.widePt() - STEP_PT;
+      flow.need(flow.highPt(Type.TEXT, room, item.text()) + 6);
+      double downPt = flow.downPt();
+      List<String> lead = flow.fonts().lines(item.lead(), Type.LEAD, STEP_PT - 6);
+      PDStructureElement label = Tags.under(entry, "Lbl");
+      for (int i = 0; i < lead.size(); i++) {
+        double basePt = downPt + 3 + Type.TEXT.sizePt() + i * Type.SMALL.leadPt();
+        flow.words(label, Type.LEAD, Flow.leftPt(), basePt, lead.get(i));
+      }
+      flow.past(3);
+      flow.text(Tags.under(entry, "LBody"), Type.TEXT, Flow.leftPt() + STEP_PT, room, item.text());
+      flow.past(3);
+      flow.rule(Flow.leftPt(), Flow.widePt(), flow.downPt());
+    }
+    flow.space(6);
+  }
+
+  private void facts(List<Block.Item> facts) {
+    double wide = Flow.widePt() / facts.size();
+    flow.need(40);
+    double downPt = flow.downPt();
+    PDStructureElement element = under("L");
+    double most = 0;
+    for (int i = 0; i < facts.size(); i++) {
+      PDStructureElement entry = Tags.under(element, "LI");
+      double left = Flow.leftPt() + i * wide;
+      double down = downPt;
+      PDStructureElement name = Tags.under(entry, "Lbl");
+      for (String line : flow.fonts().lines(facts.get(i).lead(), Type.SMALL, wide - 8)) {
+        flow.words(name, Type.SMALL, left, down + Type.SMALL.sizePt(), line);
+        down += Type.SMALL.leadPt();
+      }
+      PDStructureElement value = Tags.under(entry, "LBody");
+      for (String line : flow.fonts().lines(facts.get(i).text(), Type.BIG, wide - 8)) {
+        flow.words(value, Type.BIG, left, down + Type.BIG.sizePt(), line);
+        down += Type.BIG.leadPt();
+      }
+      most = Math.max(most, down - downPt);
+    }
+    flow.past(most);
+    flow.space(12);
+  }
+
+  private void figure(Part.Figure figure) {
+    Sheet sheet = figure.drawn().apply(Room.PAPER);
+    List<String> notes = sheet.notes();
+    double notesPt =
+        notes.isEmpty() ? 0 : flow.highPt(Type.SMALL, Flow.widePt(), String.join(" ", notes)) + 6;
+    DrawnSheet drawn =
+        new DrawnSheet(sheet, flow.fonts(), Flow.widePt(), Flow.highPt() - notesPt - 20);
+    flow.space(6);
+    flow.need(drawn.highPt() + notesPt + 8);
+    place(sheet, drawn, Flow.leftPt(), flow.downPt());
+    flow.past(drawn.highPt() + 6);
+    if (!notes.isEmpty()) {
+      text("P", Type.SMALL, String.join(" ", notes));
+    }
+    flow.space(8);
+  }
+
+  private void place(Sheet sheet, DrawnSheet drawn, double leftPt, double downPt) {
+    PDStructureElement element = under("Figure");
+    element.setAlternateDescription(sheet.title() + ". " + sheet.says());
+    double topPt = flow.upPt(downPt);
+    Tags.box(
+        element,
+        new PDRectangle(
+            (float) leftPt,
+            (float) (topPt - drawn.highPt()),
+            (float) drawn.widePt(),
+            (float) drawn.highPt()));
+    flow.marked(element, out -> drawn.draw(out, leftPt, topPt));
+  }
+
+  private void change(Part.Change change) {
+    double indent = change.picture().isPresent() ? PICTURE_PT : 0;
+    double room = Flow.widePt() - indent;
+    double textPt = Type.UNDER.leadPt() + 4;
+    for (String each : change.sentences()) {
+      textPt += flow.highPt(Type.TEXT, room, each) + 3;
+    }
+    double picturePt = 0;
+    if (change.picture().isPresent()) {
+      Sheet sheet = change.picture().get().drawn().apply(Room.PAPER);
+      DrawnSheet drawn = new DrawnSheet(sheet, flow.fonts(), PICTURE_PT - 10, KEEP_PT * 2);
+      picturePt = drawn.highPt();
+      flow.need(Math.max(picturePt, textPt) + 10);
+      place(sheet, drawn, Flow.leftPt(), flow.downPt() + 4);
+    } else {
+      flow.need(textPt + 10);
+    }
+    double fromPt = flow.downPt();
+    flow.text(under("H3"), Type.UNDER, Flow.leftPt() + indent, room, change.heading());
+    flow.space(2);
+    for (String each : change.sentences()) {
+      flow.text(under("P"), Type.TEXT, Flow.leftPt() + indent, room, each);
+      flow.space(3);
+    }
+    flow.past(Math.max(0, fromPt + picturePt + 8 - flow.downPt()) + 4);
+    flow.rule(Flow.leftPt(), Flow.widePt(), flow.downPt());
+    flow.space(8);
+  }
+
+  private void bar(Part.Bar bar) {
+    flow.need(2 * Type.CELL.leadPt() + BAR_PT + 14);
+    PDStructureElement words = under("P");
+    double usedPt = flow.fonts().widePt(bar.used(), Type.HEAD);
+    flow.words(
+        words,
+        Type.HEAD,
+        Flow.leftPt() + Flow.widePt() - usedPt,
+        flow.downPt() + Type.HEAD.sizePt(),
+        bar.used());
+    flow.text(words, Type.HEAD, Flow.leftPt(), Flow.widePt() - usedPt - 10, bar.name());
+    double down = flow.downPt() + 2;
+    flow.artifact(
+        out -> {
+          out.setNonStrokingColor(Flow.color(Hue.GROWN));
+          float used = (float) (Flow.widePt() * Math.min(1, bar.ratio()));
+          float foot = (float) (flow.upPt(down) - BAR_PT);
+          out.addRect((float) Flow.leftPt(), foot, used, (float) BAR_PT);
+          out.fill();
+          out.setStrokingColor(Flow.color(Hue.MUTED));
+          out.setLineWidth(0.5f);
+          out.addRect((float) Flow.leftPt(), foot, (float) Flow.widePt(), (float) BAR_PT);
+          out.stroke();
+        });
+    flow.past(BAR_PT + 5);
+    flow.text(words, Type.SMALL, Flow.leftPt(), Flow.widePt(), bar.more());
+    flow.past(6);
+  }
+
+  private void line(Part.Line line) {
+    double room = Flow.widePt() - INDENT_PT;
+    flow.need(
+        flow.highPt(Type.CELL, Flow.widePt(), line.what())
+            + flow.highPt(Type.CELL, room, line.formula())
+            + flow.highPt(Type.SMALL, room, line.clause())
+            + 6);
+    PDStructureElement element = under("P");
+    flow.past(2);
+    flow.text(element, Type.HEAD, Flow.leftPt(), Flow.widePt(), line.what());
+    flow.text(element, Type.CELL, Flow.leftPt() + INDENT_PT, room, line.formula());
+    flow.text(element, Type.SMALL, Flow.leftPt() + INDENT_PT, room, line.clause());
+    flow.past(2);
+  }
+
+  private void field(Block.Item field) {
+    flow.need(FIELD_PT);
+    double base = flow.downPt() + FIELD_PT - 6;
+    PDStructureElement element = under("P");
+    flow.words(element, Type.SMALL, Flow.leftPt(), base, field.lead());
+    double left = Flow.leftPt() + 90;
+    if (!field.text().isEmpty()) {
+      String fits = flow.fonts().lines(field.text(), Type.TEXT, Flow.widePt() - 90).get(0);
+      flow.words(element, Type.TEXT, left, base, fits);
+    }
+    flow.past(FIELD_PT);
+    flow.rule(left, Flow.widePt() - 90, flow.downPt() - 2);
+  }
+
+  private void seal(Part.Seal seal) {
+    flow.need(SEAL_PT + 10);
+    double top = flow.downPt();
+    flow.artifact(
+        out -> {
+          out.setStrokingColor(Color.DARK_GRAY);
+          out.setLineWidth(0.7f);
+          out.addRect(
+              (float) Flow.leftPt(),
+              (float) (flow.upPt(top) - SEAL_PT),
+              (float) (Flow.widePt() / 2),
+              (float) SEAL_PT);
+          out.stroke();
+        });
+    flow.words(
+        under("P"),
+        Type.SMALL,
+        Flow.leftPt() + 8,
+        top + 14,
+        flow.fonts().lines(seal.words(), Type.SMALL, Flow.widePt() / 2 - 16).get(0));
+    flow.past(SEAL_PT + 10);
+  }
+}

@@ -1,0 +1,48 @@
+package org.scantling.sheets;
+
+import java.util.Optional;
+import org.scantling.design.Structure;
+import org.scantling.drawing.Drawings;
+import org.scantling.drawing.View;
+import org.scantling.print.PrintOptions;
+import org.scantling.quantity.Measure;
+import org.scantling.reasons.Proposal;
+import org.scantling.shop.Estimate;
+import org.scantling.shop.Lists;
+import org.scantling.words.Reader;
+import org.scantling.words.Voice;
+import org.scantling.words.Words;
+
+/**
+ * What sheets are made of.
+ *
+ * @param proposal of a structure
+ * @param how units, and what was set beside the site file
+ * @param estimate where something is priced
+ * @param version of the program
+ */
+public record SheetSource(
+    Proposal proposal,
+    Words words,
+    PrintOptions how,
+    Lists lists,
+    Drawings drawings,
+    Optional<Estimate> estimate,
+    String version) {
+
+  Structure structure() {
+    return ((Proposal.Result.Proposed) proposal.result()).structure();
+  }
+
+  Voice voice(Reader reader) {
+    return words.voice(reader, how.units());
+  }
+
+  String inches(Reader reader, double amountIn) {
+    return voice(reader).say(Measure.inches(amountIn));
+  }
+
+  Part.Figure figure(View view) {
+    return new Part.Figure(room -> drawings.sheet(view, room));
+  }
+}
