@@ -34,6 +34,9 @@ final class ListOptions {
   @Option(names = "--only", paramLabel = "client|builder|engineer")
   private @Nullable SheetKind only;
 
+  @Option(names = "--options")
+  private boolean options;
+
   @Option(names = "--prices", paramLabel = "FILE")
   private @Nullable Path prices;
 
@@ -65,6 +68,11 @@ final class ListOptions {
   /** The one sheet that is written, where not all are. */
   Optional<SheetKind> only() {
     return Optional.ofNullable(only);
+  }
+
+  /** True where the client is to choose among several ways to build it. */
+  boolean options() {
+    return options;
   }
 
   Optional<Path> out() {

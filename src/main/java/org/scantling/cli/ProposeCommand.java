@@ -12,6 +12,7 @@ import org.scantling.print.ProposalMarkdown;
 import org.scantling.print.ProposalText;
 import org.scantling.print.ProposedDesign;
 import org.scantling.reasons.Proposal;
+import org.scantling.reasons.WholeOptions;
 import org.scantling.shop.ListKind;
 import org.scantling.tables.PriceFile;
 import org.scantling.tables.Yard;
@@ -64,8 +65,21 @@ final class ProposeCommand implements Callable<Integer> {
                         proposal,
                         yard,
                         set -> workplace.read(options.site(), options.with(set))));
-    spec.commandLine().getOut().print(answer(costed));
+    spec.commandLine().getOut().print(answer(costed, ways(workplace, costed)));
     return proposal.proposed() ? ExitStatus.ANSWERED : ExitStatus.NEEDS_ENGINEER;
+  }
+
+  /** Other ways to build it, where the client is to choose; they take a while. */
+  private Optional<WholeOptions> ways(Workplace workplace, CostedProposal costed) {
+    if (!lists.options() || !costed.proposal().proposed()) {
+      return Optional.empty();
+    }
+    making(CommandWords.say("out.ways"));
+    return Optional.of(
+        workplace
+            .options(
+                set -> workplace.read(options.site(), options.with(set)), costed.by().prices())
+            .of(costed.intake(), costed.proposal()));
   }
 
   private void refuseWhatDoesNotGoTogether() {
@@ -78,6 +92,9 @@ final class ProposeCommand implements Callable<Integer> {
     }
     if (lists.only().isPresent() && lists.out().isEmpty()) {
       throw wrong("propose.only");
+    }
+    if (lists.options() && lists.out().isEmpty()) {
+      throw wrong("propose.options");
     }
     if (shown && format == Format.YAML) {
       throw wrong("propose.yaml");
@@ -97,7 +114,7 @@ final class ProposeCommand implements Callable<Integer> {
   }
 
   /** The list that is asked for, or the proposal; the folder is written before anything is said. */
-  private String answer(CostedProposal costed) {
+  private String answer(CostedProposal costed, Optional<WholeOptions> ways) {
     Proposal proposal = costed.proposal();
     Intake intake = costed.intake();
     Words words = Words.load(costed.by().tables()).at(costed.by().yard());
@@ -114,7 +131,7 @@ final class ProposeCommand implements Callable<Integer> {
     PrintOptions how = options.printing(intake);
     lists
         .out()
-        .map(out -> written(out, new SheetFolder(sheets, costed, words, how, lists, this::making)))
+        .map(out -> written(out, new SheetFolder(costed, ways, words, how, lists, this::making)))
         .ifPresent(written -> spec.commandLine().getErr().println(ErrorText.of(written)));
     return lists
         .list()

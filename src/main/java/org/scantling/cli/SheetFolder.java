@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.scantling.answers.BaseRecord;
 import org.scantling.answers.Stock;
@@ -16,6 +17,7 @@ import org.scantling.pdf.PdfWriter;
 import org.scantling.print.PrintOptions;
 import org.scantling.print.ProposalJson;
 import org.scantling.print.ProposedDesign;
+import org.scantling.reasons.WholeOptions;
 import org.scantling.sheets.HtmlWriter;
 import org.scantling.sheets.IndexSheet;
 import org.scantling.sheets.SheetDocument;
@@ -36,8 +38,8 @@ import org.scantling.words.Words;
 final class SheetFolder {
   private static final String DRAWINGS = "drawings/";
 
-  private final ShownLists shown;
   private final CostedProposal costed;
+  private final Optional<WholeOptions> ways;
   private final Words words;
   private final PrintOptions how;
   private final ListOptions asked;
@@ -45,18 +47,18 @@ final class SheetFolder {
   private final Map<String, byte[]> files = new LinkedHashMap<>();
 
   /**
-   * @param shown writes the estimate
+   * @param ways to build it, where they were asked for
    * @param making is told the name of each file that takes a while, before it is made
    */
   SheetFolder(
-      ShownLists shown,
       CostedProposal costed,
+      Optional<WholeOptions> ways,
       Words words,
       PrintOptions how,
       ListOptions asked,
       Consumer<String> making) {
-    this.shown = shown;
     this.costed = costed;
+    this.ways = ways;
     this.words = words;
     this.how = how;
     this.asked = asked;
@@ -73,7 +75,7 @@ final class SheetFolder {
     Drawings drawings = drawings(lists);
     SheetSource source =
         new SheetSource(
-            costed.proposal(), words, how, lists, drawings, costed.estimate(), Version.number());
+            costed.proposal(), words, how, lists, drawings, costed.estimate(), ways, Version.number());
     asked.only().map(List::of).orElse(List.of(SheetKind.values())).stream()
         .forEach(kind -> sheet(kind.of(source)));
     if (asked.only().isEmpty()) {
@@ -110,6 +112,7 @@ final class SheetFolder {
 
   private void estimate() {
     if (costed.by().prices().isPresent()) {
+      ShownLists shown = new ShownLists(costed);
       text("estimate.md", shown.estimate(asked.estimateFor(), ProposeCommand.Format.MARKDOWN, how));
       text("estimate.csv", shown.estimate(asked.estimateFor(), ProposeCommand.Format.CSV, how));
     }

@@ -20,6 +20,8 @@ final class Flow {
   private static final double TOP_PT = 52;
   private static final double BOTTOM_PT = 58;
   private static final double HAIR_PT = 0.4;
+  private static final Color HAIR = new Color(0xCF, 0xC9, 0xBD);
+  private static final Color SHADE = new Color(0xF5, 0xF2, 0xEC);
 
   private final PDDocument document;
   private final Fonts fonts;
@@ -175,11 +177,23 @@ final class Flow {
   void rule(double leftPt, double widePt, double fromTopPt) {
     artifact(
         out -> {
-          out.setStrokingColor(new Color(0xCF, 0xC9, 0xBD));
+          out.setStrokingColor(HAIR);
           out.setLineWidth((float) HAIR_PT);
           out.moveTo((float) leftPt, (float) upPt(fromTopPt));
           out.lineTo((float) (leftPt + widePt), (float) upPt(fromTopPt));
           out.stroke();
+        });
+  }
+
+  /** A tone behind what comes next. */
+  void shade(double leftPt, double widePt, double highPt) {
+    double fromPt = downPt;
+    artifact(
+        out -> {
+          out.setNonStrokingColor(SHADE);
+          out.addRect(
+              (float) leftPt, (float) (upPt(fromPt) - highPt), (float) widePt, (float) highPt);
+          out.fill();
         });
   }
 

@@ -60,6 +60,9 @@ final class TableLayout {
       if (flow.need(highPt(row))) {
         headAgain();
       }
+      if (i == table.marked()) {
+        flow.shade(Flow.leftPt(), widePt(), highPt(row));
+      }
       row(Tags.under(element, "TR"), row);
     }
     flow.space(6);

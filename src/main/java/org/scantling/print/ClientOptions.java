@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.OptionMeasure;
 import org.scantling.reasons.WholeOption;
@@ -33,6 +34,35 @@ final class ClientOptions {
     ClientOptions page = new ClientOptions(options, words, units);
     page.write();
     return page.page;
+  }
+
+  /** The same side by side, a row for each way; the first row is the head. */
+  static Block.Grid grid(WholeOptions options, Words words, UnitSystem units) {
+    return new ClientOptions(options, words, units).grid();
+  }
+
+  private Block.Grid grid() {
+    boolean priced = options.shown().stream().anyMatch(each -> each.cost().isPresent());
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(
+        Stream.of("way", "different", "gains", "takes", "posts", "hours", "price")
+            .filter(each -> priced || !each.equals("price"))
+            .map(each -> SAYINGS.say("column." + each))
+            .toList());
+    for (WholeOption option : options.shown()) {
+      List<String> row = new ArrayList<>();
+      row.add(name(option));
+      row.add(Sentence.capital(Sentence.phrases(ways.changes(option))));
+      row.add(Sentence.capital(Sentence.phrases(ways.saves(option))));
+      row.add(Sentence.capital(Sentence.phrases(ways.givesUp(option))));
+      row.add(figures.cell(OptionMeasure.HOLES, option));
+      row.add(OptionFigures.decimals(option.measure(OptionMeasure.HOURS), 0));
+      if (priced) {
+        row.add(figures.cell(OptionMeasure.COST, option));
+      }
+      rows.add(row);
+    }
+    return new Block.Grid(rows);
   }
 
   private void write() {

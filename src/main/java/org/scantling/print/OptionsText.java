@@ -18,6 +18,11 @@ public final class OptionsText {
     return MarkdownPage.print(page(found, words, reader, how.units()));
   }
 
+  /** For the client side by side, a row for each way; the first row is the head. */
+  public static Block.Grid clientGrid(WholeOptions found, Words words, UnitSystem units) {
+    return ClientOptions.grid(found, words, units);
+  }
+
   private static Page page(WholeOptions found, Words words, Reader reader, UnitSystem units) {
     return reader == Reader.CLIENT
         ? ClientOptions.of(found, words, units)

@@ -10,8 +10,10 @@ import org.scantling.drawing.View;
 import org.scantling.print.Block;
 import org.scantling.print.Caveats;
 import org.scantling.print.ClientChanges;
+import org.scantling.print.OptionsText;
 import org.scantling.print.Page;
 import org.scantling.reasons.Question;
+import org.scantling.reasons.WholeOptions;
 import org.scantling.sayings.Sayings;
 import org.scantling.shop.EstimateFor;
 import org.scantling.shop.EstimateWords;
@@ -44,6 +46,7 @@ final class ClientSheet {
     changes();
     parts.heading(SAYINGS.say("client.end")).add(source.figure(View.END));
     price();
+    source.ways().filter(each -> each.shown().size() > 1).ifPresent(this::choices);
     parts.add(new Part.Heading(2, ListPages.heading(ListKind.UPKEEP)));
     parts.page(ListPages.body(source.lists(), ListKind.UPKEEP, source.how().units()));
     Page caveats = new Page();
@@ -115,6 +118,23 @@ final class ClientSheet {
     Page below = new Page();
     page.blocks().stream().skip(1).forEach(below::add);
     parts.page(below);
+  }
+
+  /** The way that is proposed is set off from the others. */
+  private void choices(WholeOptions ways) {
+    List<List<String>> rows =
+        OptionsText.clientGrid(ways, source.words(), source.how().units()).rows();
+    int proposed = -1;
+    for (int i = 0; i < ways.shown().size(); i++) {
+      if (ways.shown().get(i).asProposed()) {
+        proposed = i;
+      }
+    }
+    parts.heading(SAYINGS.say("client.choices"));
+    parts.prose(SAYINGS.say("client.choices.note", "count", Integer.toString(rows.size() - 1)));
+    parts.add(
+        new Part.Table(
+            SAYINGS.say("client.choices"), rows.get(0), rows.subList(1, rows.size()), proposed));
   }
 
   private String inches(double amountIn) {

@@ -7,6 +7,7 @@ import org.scantling.drawing.View;
 import org.scantling.print.PrintOptions;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Proposal;
+import org.scantling.reasons.WholeOptions;
 import org.scantling.shop.Estimate;
 import org.scantling.shop.Lists;
 import org.scantling.words.Reader;
@@ -19,6 +20,7 @@ import org.scantling.words.Words;
  * @param proposal of a structure
  * @param how units, and what was set beside the site file
  * @param estimate where something is priced
+ * @param ways to build it, for the client to choose from, where they were asked for
  * @param version of the program
  */
 public record SheetSource(
@@ -28,6 +30,7 @@ public record SheetSource(
     Lists lists,
     Drawings drawings,
     Optional<Estimate> estimate,
+    Optional<WholeOptions> ways,
     String version) {
 
   Structure structure() {

@@ -164,6 +164,21 @@ class SheetPageTest {
   }
 
   @Test
+  void the_client_chooses_from_the_ways_to_build_it_where_they_are_asked_for() throws IOException {
+    Path out = written("scenarios/mower-lane.yaml", "--only", "client", "--options");
+    String html = Files.readString(out.resolve("client.html"));
+
+    assertThat(PageWords.of(out.resolve("client.html")))
+        .contains("What you can choose", "What we propose", "The fewest posts");
+    assertThat(html).containsOnlyOnce("<tr class=\"marked\"><th scope=\"row\">What we propose");
+    assertThat(
+            Run.of("propose", "scenarios/mower-lane.yaml", "--options")
+                .endedWith(ExitStatus.WRONG_INPUT)
+                .err())
+        .contains("--options puts the ways to build it");
+  }
+
+  @Test
   void prices_stand_on_the_sheet_of_the_client() throws IOException {
     Path prices = yard.resolve("prices.csv");
     Files.writeString(
