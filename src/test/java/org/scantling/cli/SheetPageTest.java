@@ -169,7 +169,7 @@ class SheetPageTest {
     String html = Files.readString(out.resolve("client.html"));
 
     assertThat(PageWords.of(out.resolve("client.html")))
-        .contains("What you can choose", "What we propose", "The fewest posts");
+        .contains("What you can choose", "What we propose", "The least timber");
     assertThat(html).containsOnlyOnce("<tr class=\"marked\"><th scope=\"row\">What we propose");
     assertThat(
             Run.of("propose", "scenarios/mower-lane.yaml", "--options")
