@@ -12,6 +12,7 @@ import org.scantling.print.RulesText;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.RuleNote;
 import org.scantling.rulebook.Agreement;
+import org.scantling.rulebook.Grid;
 import org.scantling.rulebook.Lint;
 import org.scantling.rulebook.LintReport;
 import org.scantling.rulebook.RuleEntry;
@@ -66,7 +67,8 @@ final class RulesCommand implements Callable<Integer> {
     }
     Rulebook book = Rulebook.read(notes, tables, words);
     if (agreement) {
-      Agreement found = new ThumbGrid(workplace, book).over(Optional.ofNullable(id));
+      ThumbGrid grid = new ThumbGrid(workplace, book, Grid.axes());
+      Agreement found = grid.over(Optional.ofNullable(id));
       print(format == Format.JSON ? RulesJson.of(found) : text.agreement(found));
       return ExitStatus.ANSWERED;
     }

@@ -13,15 +13,17 @@ import org.scantling.rulebook.Agreement;
 import org.scantling.rulebook.Grid;
 import org.scantling.rulebook.Rulebook;
 
-/** Tries thumb against calculation on every site of the grid, laid over one site file. */
+/** Tries thumb against calculation on every site of a grid, laid over one site file. */
 final class ThumbGrid {
   private static final String FOLDER = "agreement";
 
   private final Workplace workplace;
+  private final List<Grid.Axis> axes;
   private final Map<Question, List<RuleNote>> thumbs = new EnumMap<>(Question.class);
 
-  ThumbGrid(Workplace workplace, Rulebook book) {
+  ThumbGrid(Workplace workplace, Rulebook book, List<Grid.Axis> axes) {
     this.workplace = workplace;
+    this.axes = axes;
     for (Question question : Question.values()) {
       thumbs.put(question, book.thumbs(question));
     }
@@ -38,7 +40,6 @@ final class ThumbGrid {
   }
 
   private Agreement over(Path site) {
-    List<Grid.Axis> axes = Grid.axes();
     Agreement agreement = new Agreement(axes);
     for (List<String> values : Grid.sites(axes)) {
       List<Setting> settings = new ArrayList<>();

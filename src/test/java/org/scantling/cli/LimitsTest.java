@@ -18,6 +18,7 @@ class LimitsTest {
 
     Golden.compare("limits/mower-lane.txt", text);
     assertThat(text.lines()).allMatch(line -> line.length() <= 80);
+    assertThat(text).contains("no climber").doesNotContain("none as the climber");
   }
 
   @Test

@@ -5,11 +5,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.scantling.print.RulesJson;
 import org.scantling.rulebase.RuleBase;
+import org.scantling.rulebook.Agreement;
+import org.scantling.rulebook.Grid;
+import org.scantling.rulebook.Rulebook;
+import org.scantling.words.Words;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -96,24 +104,48 @@ class RulesCommandTest {
         .contains("is nothing that is decided");
   }
 
+  @Tag("slow")
   @Test
   void thumb_and_calculation_are_counted_on_every_site() {
     JsonNode found = json("rules", "--agreement", "--format", "json");
-    int tried = found.get("sites").asInt() - found.get("withoutStructure").asInt();
-    assertThat(tried).isGreaterThan(200);
-    assertThat(found.get("rules")).hasSizeGreaterThan(8);
-    for (JsonNode rule : found.get("rules")) {
-      int counted =
-          rule.get("safer").asInt() + rule.get("equal").asInt() + rule.get("notEnough").asInt();
-      assertThat(counted).as(rule.get("rule").asString()).isEqualTo(tried);
-      assertThat(rule.get("places")).hasSize(tried);
-    }
+    counted(found, 200);
     for (JsonNode rule : found.get("rules")) {
       JsonNode alone = rule.get("alone");
       assertThat(alone.get("reason").asString()).as(rule.get("rule").asString()).isNotBlank();
       assertThat(alone.get("notEnough").asInt()).as(rule.get("rule").asString()).isZero();
       boolean never = alone.get("never").asBoolean();
       assertThat(alone.get("sites").asInt() == 0).as("%s", rule.get("rule")).isEqualTo(never);
+    }
+  }
+
+  /** The mildest and the hardest of each demand, two and thirty sites. */
+  @Test
+  void thumb_and_calculation_are_counted_at_the_ends_of_the_grid() {
+    Workplace workplace = Workplace.of(Optional.empty());
+    Rulebook book =
+        Rulebook.read(
+            CompiledRules.notes(), workplace.tables(), Words.load(workplace.tables()));
+    List<Grid.Axis> ends =
+        Grid.axes().stream()
+            .map(
+                axis ->
+                    new Grid.Axis(
+                        axis.path(),
+                        List.of(axis.values().get(0), axis.values().get(axis.values().size() - 1))))
+            .toList();
+    Agreement found = new ThumbGrid(workplace, book, ends).over(Optional.empty());
+    counted(new JsonMapper().readTree(RulesJson.of(found)), 20);
+  }
+
+  private static void counted(JsonNode found, int most) {
+    int tried = found.get("sites").asInt() - found.get("withoutStructure").asInt();
+    assertThat(tried).isGreaterThan(most);
+    assertThat(found.get("rules")).hasSizeGreaterThan(8);
+    for (JsonNode rule : found.get("rules")) {
+      int counted =
+          rule.get("safer").asInt() + rule.get("equal").asInt() + rule.get("notEnough").asInt();
+      assertThat(counted).as(rule.get("rule").asString()).isEqualTo(tried);
+      assertThat(rule.get("places")).hasSize(tried);
     }
     assertThat(rule(found, "footings.hole.widths").get("notEnough").asInt()).isZero();
     JsonNode least = rule(found, "footings.depth.least");

@@ -7,27 +7,22 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.scantling.intake.Intake;
 import org.scantling.reasons.Contribution;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
-import org.scantling.tables.Tables;
 
 /** What put an answer where it is, worked by putting each changed answer back. */
 class AttributionTest {
   private static final Map<String, Proposal> PROPOSALS = proposals();
 
   private static Map<String, Proposal> proposals() {
-    Scenarios scenarios = new Scenarios();
-    Tables tables = Tables.load();
     Map<String, Proposal> proposals = new LinkedHashMap<>();
-    scenarios
-        .sites()
-        .forEach(
-            site -> {
-              Proposal proposal = (Proposal) scenarios.outcome(site, tables);
-              proposals.put(proposal.title(), proposal);
-            });
+    for (Intake site : new Scenarios().sites()) {
+      Proposal proposal = Scenarios.proposal(site);
+      proposals.put(proposal.title(), proposal);
+    }
     return proposals;
   }
 

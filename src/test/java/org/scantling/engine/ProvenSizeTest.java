@@ -7,7 +7,6 @@ import org.scantling.reasons.Decision;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
-import org.scantling.tables.Tables;
 
 /** No proven size is given up without a reason that is true. */
 class ProvenSizeTest {
@@ -37,7 +36,7 @@ class ProvenSizeTest {
   private static Proposal propose(String title) {
     return SCENARIOS.sites().stream()
         .filter(each -> each.site().title().equals(title))
-        .map(each -> (Proposal) SCENARIOS.outcome(each, Tables.load()))
+        .map(each -> Scenarios.proposal(each))
         .findFirst()
         .orElseThrow();
   }

@@ -7,12 +7,16 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.scantling.intake.Intake;
 import org.scantling.intake.SiteReader;
 import org.scantling.intake.Vocabulary;
+import org.scantling.reasons.Proposal;
 import org.scantling.rulebase.RuleBase;
 import org.scantling.rulebase.RuleBaseFault;
 import org.scantling.tables.Tables;
@@ -25,7 +29,11 @@ public final class Scenarios {
   private static final List<Path> FOLDERS =
       List.of(Path.of("scenarios"), Path.of("src/test/resources/rulecases/sites"));
 
-  private final RuleBase rules = RuleBase.load();
+  private static final RuleBase RULES = RuleBase.load();
+  private static final Engine ENGINE = new Engine(RULES, Tables.load());
+  private static final Map<Intake, Proposal> PROPOSED = new ConcurrentHashMap<>();
+
+  private final RuleBase rules = RULES;
   private final List<Intake> sites = new ArrayList<>();
   private final List<Intake> demo;
 
@@ -51,9 +59,23 @@ public final class Scenarios {
     return sites;
   }
 
+  /** Some of all, for what takes long. */
+  List<Intake> everyThird() {
+    return IntStream.range(0, sites.size())
+        .filter(each -> each % 3 == 0)
+        .mapToObj(sites::get)
+        .toList();
+  }
+
   /** The sites of the demo alone. */
   public List<Intake> demo() {
     return demo;
+  }
+
+  /** What a site comes to with all rules and numbers as they are; each is worked once for all tests. */
+  public static Proposal proposal(Intake site) {
+    return PROPOSED.computeIfAbsent(
+        site, each -> ENGINE.propose(each.site(), each.defaulted()));
   }
 
   Set<String> rules() {

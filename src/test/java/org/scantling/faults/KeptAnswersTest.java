@@ -35,7 +35,7 @@ class KeptAnswersTest {
 
   @Test
   void every_wish_is_answered_or_refused() throws IOException {
-    answeredOrRefused(6);
+    answeredOrRefused(3);
   }
 
   @Test

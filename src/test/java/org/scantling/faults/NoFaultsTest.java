@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -15,6 +16,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * terminal. {@code -Dtrials=200000} draws that many, a tenth of them valid sites; {@code
  * -DtrialSeed=N} draws others; {@code -Xmx512m} shows that this much memory is enough.
  */
+@Isolated("what a run takes is measured")
 class NoFaultsTest {
   private static final int FEW = 150;
   private static final int TRIALS = Integer.getInteger("trials", 900);

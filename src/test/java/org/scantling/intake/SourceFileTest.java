@@ -44,14 +44,15 @@ class SourceFileTest {
   void a_mebibyte_of_unknown_keys_is_refused_with_a_message_of_bearable_length()
       throws IOException {
     StringBuilder text = new StringBuilder();
-    for (int i = 0; i < 60_000; i++) {
-      text.append("key-").append(i).append(": x\n");
+    String value = "x".repeat(150);
+    for (int i = 0; i < 6_000; i++) {
+      text.append("key-").append(i).append(": ").append(value).append('\n');
     }
     write("many.yaml", text.toString());
     assertThatThrownBy(() -> read("many.yaml"))
         .isInstanceOfSatisfying(
             IntakeException.class,
-            refused -> assertThat(refused.problems()).hasSizeGreaterThan(60_000))
+            refused -> assertThat(refused.problems()).hasSizeGreaterThan(6_000))
         .hasMessageEndingWith("more problems")
         .message()
         .hasSizeLessThan(30_000);

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.scantling.engine.Engine;
 import org.scantling.engine.NamedBase;
+import org.scantling.engine.Scenarios;
 import org.scantling.intake.Intake;
 import org.scantling.intake.Setting;
 import org.scantling.intake.SiteReader;
@@ -88,7 +89,7 @@ final class Demo {
       SiteReader reader = new SiteReader(Vocabulary.of(TABLES));
       for (Path file : sites(RARE_FOLDER)) {
         Intake intake = reader.read(file);
-        RARE.add(ENGINE.propose(intake.site(), intake.defaulted()));
+        RARE.add(Scenarios.proposal(intake));
       }
     }
     return RARE;
@@ -138,7 +139,7 @@ final class Demo {
     }
     List<Intake> each = new SiteReader(Vocabulary.of(TABLES)).readEach(file, settings);
     Intake intake = each.size() == 1 ? each.get(0) : chosen(each);
-    Proposal proposal = ENGINE.propose(intake.site(), intake.defaulted());
+    Proposal proposal = Scenarios.proposal(intake);
     READ.put(name, intake);
     WORKED.put(name, intake.choice().map(proposal::choosing).orElse(proposal));
   }

@@ -52,8 +52,18 @@ class KeptResultsPropertyTest {
   }
 
   /** On brackets most checks that a search puts off are of frames. */
-  @Property(tries = 16, seed = "20261130", edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 6, seed = "20261130", edgeCases = EdgeCasesMode.NONE)
   void a_search_is_answered_the_same_on_brackets(@ForAll("wishes") Wish wish) {
+    sameOnBrackets(wish);
+  }
+
+  @Tag("slow")
+  @Property(tries = 20, seed = "20120718", edgeCases = EdgeCasesMode.NONE)
+  void a_search_is_answered_the_same_on_many_brackets(@ForAll("wishes") Wish wish) {
+    sameOnBrackets(wish);
+  }
+
+  private static void sameOnBrackets(Wish wish) {
     Wish.Choices any = wish.choices();
     Site site =
         wish.choices(

@@ -3,7 +3,9 @@ package org.scantling.shop;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -24,6 +26,8 @@ import org.scantling.tables.Yard;
 
 /** Proposals to make lists of: scenarios, and random sites on ground that falls or does not. */
 final class Jobs {
+  private static final Map<String, Built> SCENARIOS = new ConcurrentHashMap<>();
+
   private Jobs() {}
 
   /** A list as it is printed, on one line. */
@@ -34,9 +38,9 @@ final class Jobs {
         .replaceAll("\\s+", " ");
   }
 
-  /** A scenario by its name. */
+  /** A scenario by its name; worked once for all tests. */
   static Built scenario(String name) {
-    return built(site(name), Optional.empty());
+    return SCENARIOS.computeIfAbsent(name, each -> built(site(each), Optional.empty()));
   }
 
   /** The same, bought from a yard with a list of its own. */

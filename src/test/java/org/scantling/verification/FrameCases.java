@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.StreamSupport;
 import org.scantling.mechanics.Axes;
@@ -31,7 +32,7 @@ final class FrameCases {
   private static final double HELD = Double.POSITIVE_INFINITY;
 
   private static final Map<String, JsonNode> CASES = read();
-  private static final Map<String, FrameResult> SOLVED = new TreeMap<>();
+  private static final Map<String, FrameResult> SOLVED = new ConcurrentHashMap<>();
 
   static final Map<String, ToDoubleFunction<PackRow>> QUANTITIES =
       Map.ofEntries(

@@ -19,6 +19,7 @@ import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 import org.scantling.intake.DesignReader;
 import org.scantling.intake.KeyReader;
 import org.scantling.intake.SiteReader;
@@ -85,8 +86,18 @@ class VisitPropertyTest {
           "concrete",
           "paired");
 
-  @Property(tries = 40, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 12, edgeCases = EdgeCasesMode.NONE)
   void a_site_file_reads_back_to_what_was_answered(@ForAll("seeds") long seed) {
+    siteReadsBack(seed);
+  }
+
+  @Tag("slow")
+  @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
+  void many_site_files_read_back_to_what_was_answered(@ForAll("seeds") long seed) {
+    siteReadsBack(seed);
+  }
+
+  private static void siteReadsBack(long seed) {
     VisitAnswers answers = answered(SITE, new Random(seed));
     SortedMap<String, String> read =
         new SiteReader(VOCABULARY)
@@ -98,8 +109,18 @@ class VisitPropertyTest {
     assertThat(site).isEqualTo(expected(SITE, answers));
   }
 
-  @Property(tries = 40, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 12, edgeCases = EdgeCasesMode.NONE)
   void a_design_file_reads_back_to_what_was_answered(@ForAll("seeds") long seed) {
+    designReadsBack(seed);
+  }
+
+  @Tag("slow")
+  @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
+  void many_design_files_read_back_to_what_was_answered(@ForAll("seeds") long seed) {
+    designReadsBack(seed);
+  }
+
+  private static void designReadsBack(long seed) {
     VisitAnswers answers = answered(BASE, new Random(seed));
     String text = VisitText.of(BASE, answers);
 
@@ -109,8 +130,18 @@ class VisitPropertyTest {
         .isEqualTo(expected(BASE, answers));
   }
 
-  @Property(tries = 15, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 6, edgeCases = EdgeCasesMode.NONE)
   void kept_answers_are_the_same_when_they_are_taken_up_again(@ForAll("seeds") long seed) {
+    takenUpAgain(seed);
+  }
+
+  @Tag("slow")
+  @Property(tries = 25, edgeCases = EdgeCasesMode.NONE)
+  void many_kept_answers_are_the_same_when_they_are_taken_up_again(@ForAll("seeds") long seed) {
+    takenUpAgain(seed);
+  }
+
+  private static void takenUpAgain(long seed) {
     VisitAnswers answers = answered(SITE, new Random(seed));
     VisitAnswers kept = AnswersText.read(AnswersText.of(answers, "kept"));
 
