@@ -77,7 +77,7 @@ final class CompareCommand implements Callable<Integer> {
               column.site().toString(),
               column.settings(),
               proposal,
-              costs.of(proposal, intake).figures()));
+              new CostedProposal(costs, proposal, intake).figures()));
     }
     spec.commandLine().getOut().print(written(compared, workplace, intakes.get(0)));
     boolean any = compared.stream().anyMatch(each -> each.proposal().proposed());

@@ -1,8 +1,6 @@
 package org.scantling.cli;
 
 import java.util.Optional;
-import org.scantling.intake.Intake;
-import org.scantling.reasons.Proposal;
 import org.scantling.tables.PriceList;
 import org.scantling.tables.Tables;
 import org.scantling.tables.Yard;
@@ -12,8 +10,4 @@ import org.scantling.tables.Yard;
  *
  * @param prices what things cost, where somebody says it
  */
-record Costs(Tables tables, Optional<Yard> yard, Optional<PriceList> prices) {
-  CostedProposal of(Proposal proposal, Intake intake) {
-    return new CostedProposal(this, proposal, intake);
-  }
-}
+record Costs(Tables tables, Optional<Yard> yard, Optional<PriceList> prices) {}

@@ -58,7 +58,7 @@ final class PricesCommand implements Callable<Integer> {
       return ExitStatus.NEEDS_ENGINEER;
     }
     Costs costs = new Costs(workplace.tables(), list, Optional.empty());
-    String sheet = PriceSheet.of(costs.of(proposal, intake).lists().estimate());
+    String sheet = PriceSheet.of(new CostedProposal(costs, proposal, intake).lists().estimate());
     spec.commandLine().getOut().print(sheet);
     return ExitStatus.ANSWERED;
   }

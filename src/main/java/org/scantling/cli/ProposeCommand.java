@@ -56,8 +56,7 @@ final class ProposeCommand implements Callable<Integer> {
             lists.prices().map(file -> PriceFile.read(file, workplace.tables(), yard)));
     Proposal proposal = workplace.propose(intake, yard);
     CostedProposal costed =
-        costs
-            .of(proposal, intake)
+        new CostedProposal(costs, proposal, intake)
             .beside(
                 () ->
                     workplace.nearMisses(

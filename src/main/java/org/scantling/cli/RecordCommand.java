@@ -39,7 +39,7 @@ final class RecordCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     RecordedBase base = RecordedBase.of(file, Workplace.of(general.houseRules()));
-    AnswerInput in = ((Scantling) spec.root().userObject()).answers();
+    AnswerInput in = ((Answering) spec.root().userObject()).answers();
     PrintWriter out = spec.commandLine().getOut();
     RecordVisit visit = new RecordVisit(file, base, general);
     Optional<String> item =

@@ -7,7 +7,7 @@ import picocli.CommandLine.Spec;
 
 /** The command that only knows the others. */
 @Command(name = "scantling", mixinStandardHelpOptions = true, versionProvider = Version.class)
-final class Scantling implements Runnable {
+final class Scantling implements Runnable, Answering {
   @Spec private CommandSpec spec;
 
   private final AnswerInput answers;
@@ -16,8 +16,8 @@ final class Scantling implements Runnable {
     this.answers = answers;
   }
 
-  /** Where the commands that ask take the answers from. */
-  AnswerInput answers() {
+  @Override
+  public AnswerInput answers() {
     return answers;
   }
 

@@ -37,7 +37,7 @@ final class StartCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     refuseWhatIsThere();
-    AnswerInput in = ((Scantling) spec.root().userObject()).answers();
+    AnswerInput in = ((Answering) spec.root().userObject()).answers();
     PrintWriter out = spec.commandLine().getOut();
     Workplace workplace = Workplace.of(general.houseRules());
     if (base) {

@@ -58,12 +58,11 @@ final class BraceRoom {
     if (!along.even()) {
       Measure shortest = Measure.inches(along.shortestIn());
       facts.add(
-          DerivedQuantities.geometry(
+          ByGeometry.worked(
               "bay.shortest", BRACE_LEG, along.shortestIn(), Evidence.saw("bay", shortest)));
     }
     if (context.onBrackets() && sized() && room.number() < BracedWalk.LEAST_APART_IN) {
-      facts.add(
-          DerivedQuantities.geometry("brace.no-room", BRACE_SIZE, room.number(), Evidence.none()));
+      facts.add(ByGeometry.worked("brace.no-room", BRACE_SIZE, room.number(), Evidence.none()));
     }
     return facts;
   }
@@ -82,7 +81,7 @@ final class BraceRoom {
     double passesIn = braces(context, 0).longestLegIn(thicknessIn());
     double alongIn = Math.min(bayIn / 2, heightIn) - APART_IN;
     double roomIn = Math.min(alongIn, Math.min(rowsIn / 2 - headIn, passesIn));
-    return DerivedQuantities.geometry(
+    return ByGeometry.worked(
         "brace.leg-room",
         BRACE_LEG,
         Math.max(0, roomIn),

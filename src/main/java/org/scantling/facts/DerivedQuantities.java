@@ -17,15 +17,11 @@ import org.scantling.quantity.Unit;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Phase;
-import org.scantling.reasons.Question;
-import org.scantling.reasons.Source;
-import org.scantling.reasons.SourceKind;
 import org.scantling.reasons.Worked;
 import org.scantling.tables.SizeRow;
 
 /** The numbers that kernels and geometry work out for the rules of a phase to judge. */
 public final class DerivedQuantities {
-  private static final Source GEOMETRY = new Source(SourceKind.CALCULATION, "geometry", false);
 
   private final DesignProblem problem;
   private final CheckContext context;
@@ -66,7 +62,7 @@ public final class DerivedQuantities {
     Bays bays = bays();
     facts.add(bay(bays));
     facts.add(
-        geometry(
+        ByGeometry.worked(
             "bay.end",
             BAY,
             Math.min(bays.lengthIn(0), bays.lengthIn(bays.count() - 1)),
@@ -75,7 +71,7 @@ public final class DerivedQuantities {
     double spanIn = answers.number(ROW_SPACING);
     double wantedIn = base.crossbeams().overhangIn() * spanIn / base.plan().rowSpacingIn();
     facts.add(
-        geometry(
+        ByGeometry.worked(
             "crossbeam.overhang.proportion",
             CROSSBEAM_OVERHANG,
             wantedIn,
@@ -100,8 +96,8 @@ public final class DerivedQuantities {
         Evidence.saw("length", Measure.inches(problem.site().walkway().lengthIn()))
             .and("bays", Measure.count(bays.count()));
     return bays.even()
-        ? geometry("bay.even", BAY, bays.longestIn(), divided)
-        : geometry(
+        ? ByGeometry.worked("bay.even", BAY, bays.longestIn(), divided)
+        : ByGeometry.worked(
             "bay.longest",
             BAY,
             bays.longestIn(),
@@ -112,14 +108,14 @@ public final class DerivedQuantities {
     Geometry geometry = geometry();
     List<Fact> facts = new ArrayList<>(problem.tables().checks().rows());
     facts.add(
-        geometry(
+        ByGeometry.worked(
             "crossbeam.spacing",
             CROSSBEAM_SPACING,
             geometry.crossbeamSpacingIn(),
             Evidence.saw("bay", Measure.inches(geometry.plan().bayIn()))
                 .and("spaces", Measure.count(geometry.crossbeams().perBay()))));
     facts.add(
-        geometry(
+        ByGeometry.worked(
             "crossbeam.count",
             CROSSBEAM_COUNT,
             geometry.crossbeamCount(),
@@ -147,7 +143,7 @@ public final class DerivedQuantities {
             .and(
                 "most",
                 Measure.count(problem.tables().thumb("crossbeam.edge-support-ratio").amount()));
-    return geometry("crossbeam.depth-to-thickness", CROSSBEAM_BLOCKING, ratio, evidence);
+    return ByGeometry.worked("crossbeam.depth-to-thickness", CROSSBEAM_BLOCKING, ratio, evidence);
   }
 
   private List<Fact> height() {
@@ -156,19 +152,19 @@ public final class DerivedQuantities {
     double headroomIn = answers.number(HEADROOM);
     double fallIn = problem.fallIn(answers);
     return List.of(
-        geometry(
+        ByGeometry.worked(
             "post.height.headroom",
             POST_HEIGHT,
             headroomIn - stackIn,
             hanging(stackIn, Evidence.saw("headroom", Measure.inches(headroomIn)))
                 .and("stack", Measure.inches(stackIn))),
-        geometry(
+        ByGeometry.worked(
             "post.height.stepped",
             POST_HEIGHT,
             headroomIn - stackIn + fallIn,
             Evidence.saw("headroom", Measure.inches(headroomIn))
                 .and("fall", Measure.inches(fallIn))),
-        geometry(
+        ByGeometry.worked(
             "post.height.stack",
             POST_HEIGHT,
             geometry.overallHeightIn() - geometry.posts().heightIn(),
@@ -197,7 +193,7 @@ public final class DerivedQuantities {
               double bayIn = answers.number(BAY);
               int count = (int) Math.max(0, Math.ceil(bayIn / gapIn - 1e-9) - 1);
               facts.add(
-                  geometry(
+                  ByGeometry.worked(
                       "picket.count",
                       PICKETS,
                       count,
@@ -217,7 +213,7 @@ public final class DerivedQuantities {
     double freeIn = problem.tables().thumb("rail.room-least").amount();
     double railIn = problem.stock().row(answers.option(RAIL_SIZE)).widthIn();
     double roomIn = underIn - freeIn - railIn / 2 - problem.fallIn(answers);
-    return geometry(
+    return ByGeometry.worked(
         "rail.height-room",
         RAIL_HEIGHT,
         Math.max(0, roomIn),
@@ -229,7 +225,7 @@ public final class DerivedQuantities {
   /** A post between two bays has a rail on either side. */
   private Worked housedFaces() {
     int faces = Integer.parseInt(answers.option(BAYS)) > 1 ? 2 : 1;
-    return geometry("post.housed-faces", RAIL_NOTCH, faces, Evidence.none());
+    return ByGeometry.worked("post.housed-faces", RAIL_NOTCH, faces, Evidence.none());
   }
 
   private List<Fact> cautions() {
@@ -254,7 +250,7 @@ public final class DerivedQuantities {
         joints.underLadder(problem.tables().joints().row(answers.option(CROSSBEAM_JOINT)));
     double personLb = problem.tables().live("live.person").amount();
     double leanShare = problem.tables().thumb("ladder.lean-share").amount();
-    return geometry(
+    return ByGeometry.worked(
         "crossbeam.ladder",
         CROSSBEAM_JOINT,
         check.ratio(),
@@ -278,9 +274,5 @@ public final class DerivedQuantities {
 
   private Geometry geometry() {
     return context.geometry();
-  }
-
-  static Worked geometry(String id, Question question, double number, Evidence evidence) {
-    return new Worked(id, question, number, evidence, GEOMETRY);
   }
 }

@@ -115,6 +115,6 @@ final class FreeStretches {
   }
 
   private static Worked worked(String id, Question question, double number, Evidence evidence) {
-    return DerivedQuantities.geometry(id, question, number, evidence);
+    return ByGeometry.worked(id, question, number, evidence);
   }
 }

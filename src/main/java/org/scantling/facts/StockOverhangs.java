@@ -41,7 +41,7 @@ final class StockOverhangs {
         .min(Comparator.comparingDouble(overhang -> Math.abs(overhang - wantedIn)))
         .map(
             overhang ->
-                DerivedQuantities.geometry(
+                ByGeometry.worked(
                     "crossbeam.overhang.stock",
                     CROSSBEAM_OVERHANG,
                     overhang,
@@ -72,7 +72,7 @@ final class StockOverhangs {
         .ifPresent(
             overhang -> {
               trimmed.add(
-                  DerivedQuantities.geometry(
+                  ByGeometry.worked(
                       "header.overhang.stock",
                       HEADER_OVERHANG,
                       overhang,
@@ -86,7 +86,7 @@ final class StockOverhangs {
     int lost = geometry.crossbeamsOnTail(wantedIn) - geometry.crossbeamsOnTail(overhangIn);
     return lost > 0
         ? Optional.of(
-            DerivedQuantities.geometry(
+            ByGeometry.worked(
                 "header.overhang.crossbeams-lost", HEADER_OVERHANG, lost, Evidence.none()))
         : Optional.empty();
   }

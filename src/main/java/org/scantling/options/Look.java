@@ -11,7 +11,6 @@ import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.SizeOf;
 import org.scantling.tables.LookRow;
-import org.scantling.tables.Market;
 import org.scantling.tables.Tables;
 
 /**
@@ -25,7 +24,7 @@ final class Look {
 
   Look(Tables tables, Optional<String> market) {
     this.rows = List.copyOf(tables.look().rows());
-    this.stock = new Stock(tables, Market.of(market, tables));
+    this.stock = new Stock(tables, tables.market(market));
   }
 
   /** What the base does not tell is not counted. */

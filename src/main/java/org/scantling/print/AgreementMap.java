@@ -61,6 +61,11 @@ final class AgreementMap {
   }
 
   private static String label(List<String> site) {
-    return site.stream().map(AgreementPage::value).collect(Collectors.joining(", "));
+    return site.stream().map(AgreementMap::value).collect(Collectors.joining(", "));
+  }
+
+  /** A list of one climber is that climber. */
+  static String value(String written) {
+    return written.replaceAll("[\\[\\]{}]", "").replace("vine: ", "");
   }
 }

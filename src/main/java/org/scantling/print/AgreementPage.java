@@ -112,7 +112,10 @@ final class AgreementPage {
     for (int axis = 0; axis < agreement.axes().size(); axis++) {
       String path = agreement.axes().get(axis).path();
       if (range.ends(agreement.axes()).contains(path)) {
-        ends.add(name(axis) + " " + value(Objects.requireNonNull(range.most().get().get(path))));
+        ends.add(
+            name(axis)
+                + " "
+                + AgreementMap.value(Objects.requireNonNull(range.most().get().get(path))));
       }
     }
     return SAYINGS.say(
@@ -175,7 +178,7 @@ final class AgreementPage {
   private List<String> told(List<String> site) {
     List<String> told = new ArrayList<>();
     for (int axis = 0; axis < site.size(); axis++) {
-      told.add(name(axis) + " " + value(site.get(axis)));
+      told.add(name(axis) + " " + AgreementMap.value(site.get(axis)));
     }
     return told;
   }
@@ -184,7 +187,7 @@ final class AgreementPage {
     Grid.Axis line = agreement.axes().get(axis);
     List<List<String>> rows = new ArrayList<>();
     List<String> head = new ArrayList<>(List.of(Sentence.capital(name(axis))));
-    line.values().forEach(value -> head.add(value(value)));
+    line.values().forEach(value -> head.add(AgreementMap.value(value)));
     rows.add(head);
     for (String rule : agreement.rules()) {
       if (agreement.count(rule, Standing.NOT_ENOUGH) > 0) {
@@ -206,7 +209,7 @@ final class AgreementPage {
       items.add(
           new Block.Item(
               name(axis),
-              line.values().stream().map(AgreementPage::value).collect(Collectors.joining(", "))
+              line.values().stream().map(AgreementMap::value).collect(Collectors.joining(", "))
                   + " ("
                   + line.path()
                   + ")."));
@@ -216,10 +219,5 @@ final class AgreementPage {
 
   private String name(int axis) {
     return voice.path(agreement.axes().get(axis).path());
-  }
-
-  /** A list of one climber is that climber. */
-  static String value(String written) {
-    return written.replaceAll("[\\[\\]{}]", "").replace("vine: ", "");
   }
 }

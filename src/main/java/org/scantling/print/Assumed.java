@@ -8,6 +8,7 @@ import org.scantling.reasons.Finding;
 import org.scantling.reasons.Priority;
 import org.scantling.reasons.Reasoned;
 import org.scantling.sayings.Sayings;
+import org.scantling.words.AnswerWords;
 import org.scantling.words.SubjectRow;
 import org.scantling.words.Subjects;
 import org.scantling.words.Voice;
@@ -59,7 +60,7 @@ final class Assumed {
           .ifPresent(each -> items.add(item(each)));
     }
     for (String path : answer.assumptions()) {
-      voice
+      AnswerWords.of(voice)
           .absent(path)
           .ifPresent(words -> items.add(new Block.Item("", Sentence.capital(words) + ".")));
     }

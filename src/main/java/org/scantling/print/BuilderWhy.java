@@ -12,6 +12,8 @@ import org.scantling.reasons.Decision;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Reason;
 import org.scantling.sayings.Sayings;
+import org.scantling.words.AnswerWords;
+import org.scantling.words.CauseWords;
 import org.scantling.words.Voice;
 
 /** Explains to the builder: the number, the rule, the source, and what stopped the next smaller. */
@@ -67,7 +69,7 @@ final class BuilderWhy {
   }
 
   private String described(Decision decision, Outcome outcome) {
-    return voice.described(decision.question(), outcome);
+    return AnswerWords.of(voice).described(decision.question(), outcome);
   }
 
   private String reason(Reason reason, Decision decision) {
@@ -82,7 +84,7 @@ final class BuilderWhy {
   private void causes(Page page, Decision decision) {
     List<String> causes =
         drivers.of(decision).stream()
-            .map(each -> voice.driver(each, drivers.worked(decision)))
+            .map(each -> CauseWords.of(voice).driver(each, drivers.worked(decision)))
             .toList();
     if (decision.changed() && !causes.isEmpty()) {
       String saying =

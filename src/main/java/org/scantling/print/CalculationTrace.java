@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Proposal;
+import org.scantling.words.CalculationWords;
 import org.scantling.words.Voice;
 
 /** Which steps of working stand behind some decisions. */
@@ -18,7 +19,8 @@ final class CalculationTrace {
             .distinct()
             .toList();
     return proposal.trace().stream()
-        .filter(each -> roles.stream().anyMatch(role -> voice.works(each, role)))
+        .filter(
+            each -> roles.stream().anyMatch(role -> CalculationWords.of(voice).works(each, role)))
         .toList();
   }
 }

@@ -11,6 +11,8 @@ import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
 import org.scantling.sayings.Sayings;
+import org.scantling.words.AnswerWords;
+import org.scantling.words.CauseWords;
 import org.scantling.words.Voice;
 
 /** Explains to the client: plain words, few numbers, nothing that is not so. */
@@ -49,11 +51,12 @@ final class ClientWhy {
 
   String answer(Decision decision) {
     Question question = decision.question();
-    String now = Sentence.capital(voice.described(question, decision.proposed()));
+    String now = Sentence.capital(AnswerWords.of(voice).described(question, decision.proposed()));
     Map<String, String> blanks = new HashMap<>();
     blanks.put("now", now);
     blanks.put("design", told.proposal().baseTitle());
-    Optional<String> before = decision.base().map(base -> voice.detailed(question, base));
+    Optional<String> before =
+        decision.base().map(base -> AnswerWords.of(voice).detailed(question, base));
     before.ifPresent(said -> blanks.put("before", said));
     return SAYINGS.say(before.map(said -> beside(decision, said)).orElse("client.here"), blanks);
   }
@@ -63,7 +66,7 @@ final class ClientWhy {
     if (!decision.changed()) {
       return "client.kept";
     }
-    String now = voice.detailed(decision.question(), decision.proposed());
+    String now = AnswerWords.of(voice).detailed(decision.question(), decision.proposed());
     return !alike(now, before) ? "client.changed" : more(decision) ? "client.more" : "client.less";
   }
 
@@ -87,7 +90,7 @@ final class ClientWhy {
     String sentence = sentence(decision);
     List<String> causes =
         drivers.of(decision).stream()
-            .map(each -> voice.driver(each, drivers.worked(decision)))
+            .map(each -> CauseWords.of(voice).driver(each, drivers.worked(decision)))
             .toList();
     return decision.changed() && !causes.isEmpty()
         ? SAYINGS.say("client.because", "why", sentence, "causes", Sentence.phrases(causes))

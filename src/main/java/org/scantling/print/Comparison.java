@@ -11,6 +11,7 @@ import org.scantling.reasons.Decision;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
+import org.scantling.words.AnswerWords;
 import org.scantling.words.SubjectRow;
 import org.scantling.words.Voice;
 
@@ -63,7 +64,7 @@ final class Comparison {
     return decision
         .base()
         .map(base -> decision.changed() ? base : decision.proposed())
-        .or(() -> voice.plain(decision.question()).map(Outcome.Word::new));
+        .or(() -> AnswerWords.of(voice).plain(decision.question()).map(Outcome.Word::new));
   }
 
   private String cells(

@@ -7,6 +7,7 @@ import org.scantling.reasons.Demand;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Threshold;
 import org.scantling.tables.DemandRow;
+import org.scantling.words.ChangeWords;
 import org.scantling.words.ValuePhrase;
 import org.scantling.words.Voice;
 import org.scantling.words.Words;
@@ -64,6 +65,6 @@ final class DemandWords {
   }
 
   private Optional<String> own(Demand demand, Outcome value) {
-    return voice.changes().without(demand, value);
+    return ChangeWords.of(voice).without(demand, value);
   }
 }

@@ -52,7 +52,7 @@ final class DepthAssumed {
 
   /** Depths are rounded as the timber is sold: by the inch, or by metric steps. */
   private String step() {
-    String market = Market.of(table.request().site().materials().market(), tables);
+    String market = tables.market(table.request().site().materials().market());
     return Market.isMetric(market) ? "step.metric" : "step.imperial";
   }
 

@@ -13,6 +13,7 @@ import org.scantling.reasons.Decision;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Reason;
 import org.scantling.sayings.Sayings;
+import org.scantling.words.CalculationWords;
 import org.scantling.words.Voice;
 
 /**
@@ -98,11 +99,14 @@ final class EngineerWhy {
     Map<String, List<Block.Item>> parts = new LinkedHashMap<>();
     for (CalculationStep each : steps) {
       parts
-          .computeIfAbsent(voice.part(each), key -> new ArrayList<>())
+          .computeIfAbsent(CalculationWords.of(voice).part(each), key -> new ArrayList<>())
           .add(
               new Block.Item(
-                  voice.worked(each),
-                  voice.formula(each) + " [" + voice.source(each.source()) + "]"));
+                  CalculationWords.of(voice).worked(each),
+                  CalculationWords.of(voice).formula(each)
+                      + " ["
+                      + voice.source(each.source())
+                      + "]"));
     }
     parts.forEach(
         (part, items) -> page.heading(SAYINGS.say("engineer.working", "part", part)).items(items));

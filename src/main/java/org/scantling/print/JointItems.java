@@ -13,6 +13,7 @@ import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
 import org.scantling.sayings.Sayings;
+import org.scantling.words.TimberWords;
 import org.scantling.words.Voice;
 
 /** What holds the pieces together, joint by joint. */
@@ -55,7 +56,7 @@ final class JointItems {
 
   private Block.Item fastened(Question question, String way) {
     Map<String, String> blanks = new HashMap<>();
-    blanks.put("fastened", voice.fastened(way, joints(question)));
+    blanks.put("fastened", TimberWords.of(voice).fastened(way, joints(question)));
     if (question == Question.HEADER_JOINT) {
       // Each piece that ends over a post has fasteners of its own there.
       if (spliced && !structure.top().stepped()) {

@@ -102,7 +102,7 @@ final class KeepPage {
   private List<String> end() {
     List<String> tried = new ArrayList<>();
     for (LeastChange.Searched each : least.searched()) {
-      tried.add(told.voice().changes().range(each.demand(), each.least(), each.most()));
+      tried.add(ChangeWords.of(told.voice()).range(each.demand(), each.least(), each.most()));
     }
     List<String> end = new ArrayList<>();
     end.add(words.phrase("keep.tried", Map.of("tried", String.join("; ", tried))));

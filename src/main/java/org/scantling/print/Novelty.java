@@ -1,6 +1,7 @@
 package org.scantling.print;
 
 import org.scantling.reasons.Decision;
+import org.scantling.words.AnswerWords;
 import org.scantling.words.SubjectRow;
 import org.scantling.words.Voice;
 
@@ -14,7 +15,7 @@ final class Novelty {
         decision.base().isEmpty()
             && !row.line().isEmpty()
             && !row.place()
-            && !voice.plain(decision);
+            && !AnswerWords.of(voice).plain(decision);
     return decision.changed() || added;
   }
 }

@@ -20,6 +20,7 @@ import org.scantling.reasons.Reason;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.TrackRecord;
 import org.scantling.tables.SymbolRow;
+import org.scantling.words.CalculationWords;
 import org.scantling.words.Reader;
 import org.scantling.words.Voice;
 import org.scantling.words.Words;
@@ -71,14 +72,14 @@ final class ReasonJson {
     for (CalculationStep step : trace) {
       ObjectNode node = nodes.addObject();
       node.put("id", step.id());
-      node.put("part", voice.part(step));
-      node.put("what", voice.worked(step));
+      node.put("part", CalculationWords.of(voice).part(step));
+      node.put("what", CalculationWords.of(voice).worked(step));
       measure(node, step.result());
       ArrayNode inputs = node.putArray("inputs");
       step.evidence().seen().stream()
           .filter(each -> !marker(each))
           .forEach(each -> input(inputs.addObject(), each));
-      node.put("formula", voice.formula(step));
+      node.put("formula", CalculationWords.of(voice).formula(step));
       node.set("source", source(step.source()));
     }
     return nodes;
@@ -90,7 +91,7 @@ final class ReasonJson {
    */
   ArrayNode symbols(List<CalculationStep> trace) {
     ArrayNode nodes = array();
-    for (SymbolRow symbol : voice.symbols(trace)) {
+    for (SymbolRow symbol : CalculationWords.of(voice).symbols(trace)) {
       ObjectNode node = nodes.addObject();
       node.put("symbol", symbol.symbol());
       node.put("part", symbol.part());

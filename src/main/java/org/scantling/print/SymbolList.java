@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.SourceKind;
 import org.scantling.tables.SymbolRow;
+import org.scantling.words.CalculationWords;
 import org.scantling.words.Voice;
 
 /**
@@ -19,7 +20,7 @@ final class SymbolList {
 
   SymbolList(List<CalculationStep> steps, Voice voice) {
     this.voice = voice;
-    this.symbols = voice.symbols(steps);
+    this.symbols = CalculationWords.of(voice).symbols(steps);
     this.meanings =
         symbols.stream().collect(Collectors.groupingBy(SymbolRow::symbol, Collectors.counting()));
   }
@@ -29,7 +30,7 @@ final class SymbolList {
   }
 
   private String lead(SymbolRow symbol) {
-    String unit = voice.unit(symbol);
+    String unit = CalculationWords.of(voice).unit(symbol);
     boolean apart = meanings.getOrDefault(symbol.symbol(), 0L) > 1 && !symbol.everywhere();
     return symbol.symbol()
         + (unit.isEmpty() ? "" : ", " + unit)

@@ -13,6 +13,7 @@ import org.scantling.quantity.Measure;
 import org.scantling.reasons.Question;
 import org.scantling.sayings.Sayings;
 import org.scantling.tables.TimberUse;
+import org.scantling.words.TimberWords;
 import org.scantling.words.Voice;
 
 /** What the timber is, how the headers are cut of it, and what no yard sells as long as it is. */
@@ -81,8 +82,8 @@ final class TimberToBuy {
     Member header = header();
     String longest =
         ordered(header)
-            ? voice.noneLongerAnywhere(header.size())
-            : voice.noneLonger(header.size(), use(header));
+            ? TimberWords.of(voice).noneLongerAnywhere(header.size())
+            : TimberWords.of(voice).noneLonger(header.size(), use(header));
     return SAYINGS.say(
         turned(header, bays) ? "headers.pieced.turned" : "headers.pieced",
         "longest",
@@ -102,7 +103,7 @@ final class TimberToBuy {
     return SAYINGS.say(
         ordered(member) ? "long.ordered" : "long.joined",
         "longest",
-        voice.noneLonger(member.size(), use(member)),
+        TimberWords.of(voice).noneLonger(member.size(), use(member)),
         "members",
         voice.role(member.role()));
   }
@@ -110,11 +111,11 @@ final class TimberToBuy {
   /** A piece that others sell, but not this yard. */
   private boolean ordered(Member member) {
     return longerThanSold(member)
-        && member.lengthIn() <= voice.longestAnywhere(member.size()).amount();
+        && member.lengthIn() <= TimberWords.of(voice).longestAnywhere(member.size()).amount();
   }
 
   private boolean longerThanSold(Member member) {
-    return member.lengthIn() > voice.longest(member.size(), use(member)).amount();
+    return member.lengthIn() > TimberWords.of(voice).longest(member.size(), use(member)).amount();
   }
 
   private TimberUse use(Member member) {

@@ -17,6 +17,7 @@ import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Wanted;
 import org.scantling.reasons.Way;
+import org.scantling.words.AnswerWords;
 import org.scantling.words.ChangeWords;
 import org.scantling.words.Choices;
 import org.scantling.words.Reader;
@@ -34,7 +35,7 @@ final class WayWords {
   WayWords(Told told, Wanted wanted) {
     this.words = told.words();
     this.voice = told.voice();
-    this.changes = voice.changes();
+    this.changes = ChangeWords.of(voice);
     this.wanted = wanted;
     this.today = told.proposal();
   }
@@ -128,9 +129,10 @@ final class WayWords {
   static String beside(
       Voice voice, Question question, Optional<Outcome> before, Optional<Outcome> then) {
     if (then.isEmpty()) {
-      return voice.phrase("beside.gone", Map.of("before", voice.member(question, before.get())));
+      return voice.phrase(
+          "beside.gone", Map.of("before", AnswerWords.of(voice).member(question, before.get())));
     }
-    String now = voice.member(question, then.get());
+    String now = AnswerWords.of(voice).member(question, then.get());
     return before.isEmpty()
         ? voice.phrase("beside.new", Map.of("now", now))
         : voice.phrase("beside", Map.of("now", now, "before", voice.say(question, before.get())));

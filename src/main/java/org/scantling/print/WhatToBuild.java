@@ -17,6 +17,7 @@ import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
 import org.scantling.sayings.Sayings;
+import org.scantling.words.TimberWords;
 import org.scantling.words.Voice;
 
 /** The pieces with their sizes and lengths, the holes, and what holds it together. */
@@ -144,7 +145,7 @@ final class WhatToBuild {
             "depth", inches(footings.depthIn()),
             "width", inches(footings.diameterIn()),
             "fill", voice.option(Question.FOOTING_BACKFILL, footings.backfill()),
-            "bed", voice.say(voice.bed(footings)));
+            "bed", voice.say(TimberWords.of(voice).bed(footings)));
     return switch (footings.kind()) {
       case WayOfBuilding.EMBEDDED -> item("holes.lead", SAYINGS.say("holes", blanks));
       case WayOfBuilding.BRACKET -> item("piers.lead", SAYINGS.say("piers.bracket", blanks));

@@ -13,6 +13,7 @@ import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Priority;
 import org.scantling.reasons.TimberRole;
 import org.scantling.sayings.Sayings;
+import org.scantling.words.CauseWords;
 import org.scantling.words.SubjectRow;
 import org.scantling.words.Voice;
 
@@ -113,7 +114,7 @@ final class WhySection {
   private Map<String, String> causes(Decision decision) {
     List<String> causes =
         drivers.of(decision).stream()
-            .map(each -> voice.cause(each, drivers.worked(decision)))
+            .map(each -> CauseWords.of(voice).cause(each, drivers.worked(decision)))
             .toList();
     String list = Sentence.list(causes);
     return switch (causes.size()) {

@@ -19,7 +19,6 @@ import org.scantling.reasons.Answer;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.TimberRole;
 import org.scantling.sayings.Sayings;
-import org.scantling.tables.Market;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.Tables;
 
@@ -39,7 +38,7 @@ public final class DesignValidation {
   }
 
   public static List<ValidationError> of(BaseDesign design, Site site, Tables tables) {
-    Stock stock = new Stock(tables, Market.of(site.materials().market(), tables));
+    Stock stock = new Stock(tables, tables.market(site.materials().market()));
     DesignValidation validation = new DesignValidation(design, stock);
     validation.room(tables);
     validation.sinks(tables);
@@ -78,7 +77,7 @@ public final class DesignValidation {
 
   /** What of a base cannot be put together, whatever timber the site has. */
   static List<ValidationError> ofBase(BaseDesign base, Tables tables) {
-    Stock stock = new Stock(tables, Market.of(Optional.empty(), tables));
+    Stock stock = new Stock(tables, tables.market(Optional.empty()));
     DesignValidation validation = new DesignValidation(base, stock);
     validation.room(tables);
     validation.sides();

@@ -14,9 +14,9 @@ final class BuyingJson {
   static void write(Buying buying, boolean priced, ObjectNode root) {
     ObjectNode totals = root.putObject("totals");
     totals.put("pieces", buying.totals().pieces()).put("sticks", buying.totals().sticks());
-    ListJson.number(totals, "wasteRatio", buying.totals().wasteRatio());
-    ListJson.number(totals, "weightLb", buying.totals().weightLb());
-    ListJson.number(totals, "deliveryLb", buying.totals().deliveryLb());
+    ListNodes.number(totals, "wasteRatio", buying.totals().wasteRatio());
+    ListNodes.number(totals, "weightLb", buying.totals().weightLb());
+    ListNodes.number(totals, "deliveryLb", buying.totals().deliveryLb());
     money(totals, "timberCost", buying.totals().timberCents());
     ArrayNode lines = root.putArray("lines");
     for (BuyingLine each : buying.lines()) {
@@ -29,9 +29,9 @@ final class BuyingJson {
     ArrayNode savings = root.putArray("savings");
     for (Saving each : buying.savings()) {
       ObjectNode node = savings.addObject().put("what", each.what()).put("size", each.size());
-      ListJson.number(node, "fromIn", each.fromIn());
-      ListJson.number(node, "toIn", each.toIn());
-      ListJson.number(node, "lengthIn", each.lengthIn());
+      ListNodes.number(node, "fromIn", each.fromIn());
+      ListNodes.number(node, "toIn", each.toIn());
+      ListNodes.number(node, "lengthIn", each.lengthIn());
       node.put("joint", each.joint());
       money(node, "cost", each.cents());
     }
@@ -51,8 +51,8 @@ final class BuyingJson {
   private static void line(BuyingLine line, ObjectNode node) {
     node.put("section", line.section()).put("item", line.item());
     node.put("buy", line.bought()).put("unit", line.unit());
-    ListJson.number(node, "needed", line.needed().amount());
-    ListJson.number(node, "spare", line.spare().amount());
+    ListNodes.number(node, "needed", line.needed().amount());
+    ListNodes.number(node, "spare", line.spare().amount());
     node.put("quantityUnit", line.needed().unit()).put("for", line.use());
     money(node, "cost", line.cents());
     word(node, "treatment", line.kind().treatment());
@@ -62,9 +62,9 @@ final class BuyingJson {
         .rating()
         .ifPresent(
             rating -> {
-              ListJson.number(node, "ratedLiftLb", rating.liftLb());
-              ListJson.number(node, "ratedSideLb", rating.sideLb());
-              ListJson.number(node, "ratedDownLb", rating.downLb());
+              ListNodes.number(node, "ratedLiftLb", rating.liftLb());
+              ListNodes.number(node, "ratedSideLb", rating.sideLb());
+              ListNodes.number(node, "ratedDownLb", rating.downLb());
             });
   }
 
@@ -82,27 +82,27 @@ final class BuyingJson {
     node.put("objective", result.byCost() ? "cost" : "length");
     node.put("proven", result.proven());
     node.put("gapRatio", result.gapRatio());
-    ListJson.number(node, "wasteRatio", result.wasteRatio());
-    ListJson.number(node, "piecesIn", result.piecesIn());
-    ListJson.number(node, "boughtIn", result.boughtIn());
+    ListNodes.number(node, "wasteRatio", result.wasteRatio());
+    ListNodes.number(node, "piecesIn", result.piecesIn());
+    ListNodes.number(node, "boughtIn", result.boughtIn());
     money(node, "cost", result.cents());
     ArrayNode cuts = node.putArray("sticks");
     for (StickCut cut : plan.cuts()) {
       ObjectNode one = cuts.addObject();
-      ListJson.number(one, "lengthIn", cut.lengthIn());
+      ListNodes.number(one, "lengthIn", cut.lengthIn());
       one.put("count", cut.times());
-      ListJson.words(one, "pieces", cut.marks());
+      ListNodes.words(one, "pieces", cut.marks());
     }
     ArrayNode spare = node.putArray("spare");
     for (TimberPlan.Spare each : plan.spare()) {
       ObjectNode one = spare.addObject();
-      ListJson.number(one, "lengthIn", each.lengthIn());
+      ListNodes.number(one, "lengthIn", each.lengthIn());
       one.put("count", each.count());
     }
     ArrayNode special = node.putArray("special");
     for (TimberPlan.Special each : plan.special()) {
       ObjectNode one = special.addObject().put("mark", each.mark());
-      ListJson.number(one, "lengthIn", each.lengthIn());
+      ListNodes.number(one, "lengthIn", each.lengthIn());
       one.put("count", each.count());
     }
   }

@@ -9,16 +9,16 @@ final class CutListJson {
   private CutListJson() {}
 
   static void write(Lists lists, ObjectNode root) {
-    ListJson.words(root, "open", lists.pieces().open());
+    ListNodes.words(root, "open", lists.pieces().open());
     ArrayNode pieces = root.putArray("pieces");
     lists.pieces().all().forEach(each -> piece(lists, each, pieces.addObject()));
     ArrayNode gangs = root.putArray("gangs");
     for (Gang gang : lists.gangs()) {
       ObjectNode node = gangs.addObject();
-      ListJson.words(node, "marks", gang.marks());
+      ListNodes.words(node, "marks", gang.marks());
       node.put("count", gang.count()).put("from", gang.from());
-      ListJson.numbers(node, "linesIn", gang.linesIn());
-      ListJson.number(node, "depthIn", gang.depthIn());
+      ListNodes.numbers(node, "linesIn", gang.linesIn());
+      ListNodes.number(node, "depthIn", gang.depthIn());
     }
   }
 
@@ -28,10 +28,10 @@ final class CutListJson {
     node.put("mark", piece.mark()).put("role", shape.role()).put("size", shape.size());
     node.put("species", timber.species()).put("grade", timber.grade());
     node.put("count", piece.count());
-    ListJson.number(node, "thicknessIn", shape.breadthIn());
-    ListJson.number(node, "depthIn", shape.depthIn());
-    ListJson.number(node, "lengthIn", shape.lengthIn());
-    ListJson.number(node, "spareIn", shape.spareIn());
+    ListNodes.number(node, "thicknessIn", shape.breadthIn());
+    ListNodes.number(node, "depthIn", shape.depthIn());
+    ListNodes.number(node, "lengthIn", shape.lengthIn());
+    ListNodes.number(node, "spareIn", shape.spareIn());
     end(shape.ends().first(), shape.first(), node.putObject("firstEnd"));
     end(shape.ends().last(), shape.last(), node.putObject("lastEnd"));
     ArrayNode notches = node.putArray("notches");
@@ -50,16 +50,16 @@ final class CutListJson {
     node.put("name", name);
     if (cut instanceof EndCut.Sloping sloping) {
       node.put("cut", "sloping");
-      ListJson.number(node, "offSquareDegrees", sloping.offSquareDegrees());
-      ListJson.number(node, "setBackIn", sloping.setBackIn());
+      ListNodes.number(node, "offSquareDegrees", sloping.offSquareDegrees());
+      ListNodes.number(node, "setBackIn", sloping.setBackIn());
       node.put("longEdge", sloping.longEdge());
     } else if (cut instanceof EndCut.Shaped shaped) {
       node.put("cut", shaped.kind());
       ArrayNode outline = node.putArray("outline");
       for (EndCut.Corner corner : shaped.outline()) {
         ObjectNode one = outline.addObject();
-        ListJson.number(one, "backIn", corner.backIn());
-        ListJson.number(one, "downIn", corner.downIn());
+        ListNodes.number(one, "backIn", corner.backIn());
+        ListNodes.number(one, "downIn", corner.downIn());
       }
     } else {
       node.put("cut", "square");
@@ -68,26 +68,26 @@ final class CutListJson {
 
   private static void notch(Recess recess, ObjectNode node) {
     node.put("face", recess.face());
-    ListJson.number(node, "fromIn", recess.fromIn());
-    ListJson.number(node, "atIn", recess.atIn());
-    ListJson.number(node, "widthIn", recess.widthIn());
-    ListJson.number(node, "depthIn", recess.depthIn());
-    ListJson.number(node, "acrossIn", recess.acrossIn());
+    ListNodes.number(node, "fromIn", recess.fromIn());
+    ListNodes.number(node, "atIn", recess.atIn());
+    ListNodes.number(node, "widthIn", recess.widthIn());
+    ListNodes.number(node, "depthIn", recess.depthIn());
+    ListNodes.number(node, "acrossIn", recess.acrossIn());
     node.put("seats", recess.seat().role());
-    ListJson.number(node, "seatIn", recess.seat().widthIn());
+    ListNodes.number(node, "seatIn", recess.seat().widthIn());
   }
 
   private static void hole(Bore bore, ObjectNode node) {
     node.put("face", bore.face());
-    ListJson.number(node, "atIn", bore.atIn());
-    ListJson.number(node, "offIn", bore.offIn());
-    ListJson.number(node, "diameterIn", bore.diameterIn());
+    ListNodes.number(node, "atIn", bore.atIn());
+    ListNodes.number(node, "offIn", bore.offIn());
+    ListNodes.number(node, "diameterIn", bore.diameterIn());
     node.put("for", bore.what());
   }
 
   private static void point(Point point, ObjectNode node) {
-    ListJson.number(node, "alongIn", point.alongIn());
-    ListJson.number(node, "acrossIn", point.acrossIn());
-    ListJson.number(node, "upIn", point.upIn());
+    ListNodes.number(node, "alongIn", point.alongIn());
+    ListNodes.number(node, "acrossIn", point.acrossIn());
+    ListNodes.number(node, "upIn", point.upIn());
   }
 }

@@ -74,9 +74,9 @@ public final class EstimateJson {
     ArrayNode parts = node.putArray("from");
     for (Task.Part part : task.parts()) {
       ObjectNode one = parts.addObject().put("row", part.row().id());
-      ListJson.number(one, "count", part.amount());
+      ListNodes.number(one, "count", part.amount());
       one.put("unit", part.row().unit());
-      ListJson.number(one, "minutes", part.row().eachMinutes());
+      ListNodes.number(one, "minutes", part.row().eachMinutes());
       one.put("source", Said.source(part.row().source()));
     }
   }

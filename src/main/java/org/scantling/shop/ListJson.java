@@ -1,7 +1,5 @@
 package org.scantling.shop;
 
-import java.util.Collection;
-import java.util.List;
 import org.scantling.print.JsonText;
 import org.scantling.quantity.UnitSystem;
 import tools.jackson.databind.node.ArrayNode;
@@ -37,19 +35,6 @@ public final class ListJson {
     return JsonText.print(root);
   }
 
-  static void number(ObjectNode node, String key, double number) {
-    node.put(key, JsonText.rounded(number));
-  }
-
-  static void numbers(ObjectNode node, String key, Collection<Double> numbers) {
-    ArrayNode array = node.putArray(key);
-    numbers.forEach(each -> array.add(JsonText.rounded(each)));
-  }
-
-  static void words(ObjectNode node, String key, List<String> words) {
-    words.forEach(node.putArray(key)::add);
-  }
-
   private static void order(WorkOrder order, ObjectNode root) {
     ArrayNode steps = root.putArray("steps");
     for (WorkOrder.Step step : order.steps()) {
@@ -63,7 +48,7 @@ public final class ListJson {
     ArrayNode lifts = root.putArray("lifts");
     for (WorkOrder.Lift lift : order.lifts()) {
       ObjectNode node = lifts.addObject().put("mark", lift.mark()).put("piece", lift.what());
-      number(node, "weightLb", lift.weightLb());
+      ListNodes.number(node, "weightLb", lift.weightLb());
       node.put("hands", lift.hands());
     }
   }
@@ -82,7 +67,7 @@ public final class ListJson {
     ArrayNode plants = root.putArray("plants");
     for (Climbers.Plant plant : climbers.plants()) {
       ObjectNode node = plants.addObject().put("post", plant.post()).put("climber", plant.vine());
-      number(node, "offIn", plant.offIn());
+      ListNodes.number(node, "offIn", plant.offIn());
     }
     ArrayNode runs = root.putArray("wires");
     for (Climbers.WireRun run : climbers.runs()) {
@@ -90,12 +75,13 @@ public final class ListJson {
       node.put("climber", run.vine());
       node.put("wire", run.parts().wire()).put("eye", run.parts().eye());
       node.put("wires", run.wires());
-      numbers(node, run.way().equals("level") ? "heightsIn" : "placesIn", run.heightsIn());
-      number(node, "lengthIn", run.lengthIn());
+      ListNodes.numbers(
+          node, run.way().equals("level") ? "heightsIn" : "placesIn", run.heightsIn());
+      ListNodes.number(node, "lengthIn", run.lengthIn());
       node.put("eyes", run.eyes()).put("holes", run.holes()).put("times", run.times());
     }
-    number(root, "wireIn", climbers.wireIn());
+    ListNodes.number(root, "wireIn", climbers.wireIn());
     root.put("eyes", climbers.eyes()).put("holes", climbers.holes());
-    words(root, "words", climbers.words());
+    ListNodes.words(root, "words", climbers.words());
   }
 }

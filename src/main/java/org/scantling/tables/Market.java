@@ -1,7 +1,6 @@
 package org.scantling.tables;
 
 import java.util.List;
-import java.util.Optional;
 
 /** The markets whose timber the tables have, by the words that files and tables have for them. */
 public final class Market {
@@ -11,11 +10,6 @@ public final class Market {
   static final List<String> ALL = List.of(NORTH_AMERICA, METRIC);
 
   private Market() {}
-
-  /** Where timber is bought: as somebody says, else where it usually is. */
-  public static String of(Optional<String> said, Tables tables) {
-    return said.orElseGet(() -> tables.defaults().row("market").word());
-  }
 
   /** True where timber is sold by the millimeter. */
   public static boolean isMetric(String market) {

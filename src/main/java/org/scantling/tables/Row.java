@@ -19,12 +19,12 @@ final class Row {
   /** A length that a house writes with its unit, in a column that otherwise has inches. */
   private static final Pattern METRIC = Pattern.compile("\\d{1,6}(?:\\.\\d{1,6})?\\s*(?:mm|cm|m)");
 
-  private final TableFile table;
+  private final TableLayout table;
   private final int line;
   private final String[] cells;
   private final Sources sources;
 
-  Row(TableFile table, int line, String[] cells, Sources sources) {
+  Row(TableLayout table, int line, String[] cells, Sources sources) {
     this.table = table;
     this.line = line;
     this.cells = cells;
@@ -71,7 +71,7 @@ final class Row {
   }
 
   boolean has(String column) {
-    return List.of(table.columns()).contains(column);
+    return table.has(column);
   }
 
   String optional(String column) {
@@ -183,7 +183,19 @@ final class Row {
   }
 
   Unit unit() {
-    return UnitWords.unit(this);
+    return UnitWords.ofRows(oneOf("unit", UnitWords.OF_ROWS));
+  }
+
+  /** The units of a symbol, one or several; none where the cell is empty. */
+  List<Unit> printedUnits() {
+    return optional("unit").isEmpty()
+        ? List.of()
+        : list("unit").stream().map(this::printedUnit).toList();
+  }
+
+  private Unit printedUnit(String word) {
+    return UnitWords.printed(word)
+        .orElseThrow(() -> refuse("unit", String.join(", ", UnitWords.allPrinted())));
   }
 
   Band band(String from, String to) {

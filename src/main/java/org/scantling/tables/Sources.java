@@ -18,6 +18,8 @@ class Sources {
   };
   static final String[] STATUSES = {"seen", "second-hand", "memory", "none"};
 
+  private static final String[] COLUMNS = {"key", "citation"};
+
   private final Map<String, String> citations;
 
   Sources(Map<String, String> citations) {
@@ -30,18 +32,14 @@ class Sources {
 
   /** These sources and those of a further file, which may not mean an old key anew. */
   Sources and(CsvFile file) {
-    int[] places = file.places(TableFile.SOURCES_COLUMNS, true);
+    int[] places = file.places(COLUMNS, true);
     Map<String, String> all = new LinkedHashMap<>(citations);
     for (CsvFile.Line line : file.lines()) {
       String[] cells = file.arranged(line, places);
       for (int i = 0; i < cells.length; i++) {
         if (cells[i].isEmpty()) {
           throw new TableException(
-              file.name(),
-              line.number(),
-              TableFile.SOURCES_COLUMNS[i],
-              "",
-              RefusalWords.say("sources.value"));
+              file.name(), line.number(), COLUMNS[i], "", RefusalWords.say("sources.value"));
         }
       }
       if (all.put(cells[0], cells[1]) != null) {

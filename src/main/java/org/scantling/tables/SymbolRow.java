@@ -40,7 +40,7 @@ public record SymbolRow(
         scope,
         row.optional("part"),
         row.text("means"),
-        UnitWords.printed(row),
+        row.printedUnits(),
         row.source(),
         row.optional("note"));
   }

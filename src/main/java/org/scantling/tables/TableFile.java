@@ -1,8 +1,5 @@
 package org.scantling.tables;
 
-import java.util.HashMap;
-import java.util.Map;
-
 /** The files of the tables folder, their columns, and whether a house may add rows to them. */
 @SuppressWarnings(
     "ImmutableEnumChecker") // what is not immutable is filled by the constructor alone
@@ -130,27 +127,20 @@ enum TableFile {
   /** The file that every {@code source} cell points into. */
   static final String SOURCES = "SOURCES.csv";
 
-  static final String[] SOURCES_COLUMNS = {"key", "citation"};
-
-  private final String fileName;
   private final Class<? extends TableRow> type;
-  private final boolean open;
-  private final String[] columns;
-  private final Map<String, Integer> places = new HashMap<>();
+  private final TableLayout layout;
 
   TableFile(String fileName, Class<? extends TableRow> type, boolean open, String columns) {
-    this.fileName = fileName;
     this.type = type;
-    this.open = open;
-    // concat, not +: a first + costs milliseconds at start
-    this.columns = columns.concat(",kind,source,where,status,note").split(",");
-    for (int i = 0; i < this.columns.length; i++) {
-      places.put(this.columns[i], i);
-    }
+    this.layout = new TableLayout(fileName, open, columns);
+  }
+
+  TableLayout layout() {
+    return layout;
   }
 
   String fileName() {
-    return fileName;
+    return layout.fileName();
   }
 
   /** The record that a row becomes. */
@@ -160,7 +150,7 @@ enum TableFile {
 
   /** True where a house may add rows of its own, false where every id has its one meaning. */
   boolean open() {
-    return open;
+    return layout.open();
   }
 
   /** True where every row is one number that a rule reads. */
@@ -169,14 +159,6 @@ enum TableFile {
   }
 
   String[] columns() {
-    return columns;
-  }
-
-  int column(String name) {
-    Integer place = places.get(name);
-    if (place == null) {
-      throw new IllegalArgumentException(fileName + " has no column " + name);
-    }
-    return place;
+    return layout.columns();
   }
 }

@@ -40,7 +40,7 @@ final class TableReader {
     int[] places = file.places(table.columns(), true);
     Map<String, Row> rows = new LinkedHashMap<>(file.lines().size() * 2);
     for (CsvFile.Line line : file.lines()) {
-      Row row = new Row(table, line.number(), file.arranged(line, places), sources);
+      Row row = new Row(table.layout(), line.number(), file.arranged(line, places), sources);
       if (rows.put(row.text("id"), row) != null) {
         throw row.refuse("id", RefusalWords.say("tables.id"));
       }
@@ -54,7 +54,7 @@ final class TableReader {
     CellBounds bounds = new CellBounds();
     Map<String, Row> ours = new LinkedHashMap<>(rows);
     for (CsvFile.Line line : file.lines()) {
-      Row row = new Row(table, line.number(), file.arranged(line, places), sources);
+      Row row = new Row(table.layout(), line.number(), file.arranged(line, places), sources);
       String id = row.text("id");
       if (seen.contains(id)) {
         throw row.refuse("id", RefusalWords.say("tables.id"));

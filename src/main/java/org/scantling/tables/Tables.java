@@ -114,6 +114,11 @@ public final class Tables {
     return table(TableFile.THUMB, NumberRow.class);
   }
 
+  /** Where timber is bought: as somebody says, else where it usually is. */
+  public String market(Optional<String> said) {
+    return said.orElseGet(() -> defaults().row("market").word());
+  }
+
   /** Words taken where neither the site nor the base says. */
   public Table<DefaultWord> defaults() {
     return table(TableFile.DEFAULTS, DefaultWord.class);

@@ -1,7 +1,8 @@
 package org.scantling.tables;
 
-import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import org.scantling.quantity.Unit;
 
@@ -33,30 +34,24 @@ final class UnitWords {
           Map.entry("ratio", Unit.RATIO));
 
   /** Of the numbers of rows. */
-  private static final String[] OF_ROWS = {
+  static final String[] OF_ROWS = {
     "in", "ft", "lb", "in-lb", "psf", "psi", "pcf", "mph", "deg", "percent", "count", "ratio"
   };
 
   private UnitWords() {}
 
-  static Unit unit(Row row) {
-    String word = row.oneOf("unit", OF_ROWS);
+  /** The unit of a row's number by one of the words that rows may have. */
+  static Unit ofRows(String word) {
     // A symbol is never in percent, so that it alone is not among those.
     return PRINTED.getOrDefault(word, Unit.PERCENT);
   }
 
-  /** The units of a symbol, one or several; none where the cell is empty. */
-  static List<Unit> printed(Row row) {
-    return row.optional("unit").isEmpty()
-        ? List.of()
-        : row.list("unit").stream().map(word -> printed(row, word)).toList();
+  /** The unit of a symbol by its word, if there is one. */
+  static Optional<Unit> printed(String word) {
+    return Optional.ofNullable(PRINTED.get(word));
   }
 
-  private static Unit printed(Row row, String word) {
-    Unit unit = PRINTED.get(word);
-    if (unit == null) {
-      throw row.refuse("unit", String.join(", ", new TreeSet<>(PRINTED.keySet())));
-    }
-    return unit;
+  static Set<String> allPrinted() {
+    return new TreeSet<>(PRINTED.keySet());
   }
 }

@@ -12,9 +12,13 @@ public final class ChangeWords {
   private final Voice voice;
   private final References references;
 
-  ChangeWords(Voice voice, References references) {
+  private ChangeWords(Voice voice, References references) {
     this.voice = voice;
     this.references = references;
+  }
+
+  public static ChangeWords of(Voice voice) {
+    return new ChangeWords(voice, voice.references());
   }
 
   /** The new value as a noun phrase: {@code a way 6 ft wide}. */

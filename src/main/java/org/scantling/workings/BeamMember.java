@@ -6,10 +6,10 @@ import static org.scantling.reasons.Question.HEADER_SIZE;
 import java.util.Optional;
 import org.scantling.candidates.CheckContext;
 import org.scantling.confirm.BeamAsk;
+import org.scantling.confirm.BeamScene;
 import org.scantling.confirm.BeamStory;
 import org.scantling.confirm.Material;
 import org.scantling.loads.LoadCombination;
-import org.scantling.reasons.Checked;
 import org.scantling.reasons.Question;
 
 /** A crossbeam or a header: its loads, its timber, and the page on which it is told. */
@@ -20,7 +20,6 @@ final class BeamMember {
   private final String page;
   private final BeamStory story;
   private final BeamBurden.Each each;
-  private final BeamStresses stresses;
 
   private BeamMember(
       CheckContext context,
@@ -35,7 +34,6 @@ final class BeamMember {
     this.page = page;
     this.story = story;
     this.each = each;
-    this.stresses = new BeamStresses(context, story.material());
   }
 
   static BeamMember crossbeam(CheckContext context, CalculationSteps steps) {
@@ -76,11 +74,9 @@ final class BeamMember {
         BeamLoadTrace.onPosts(context));
   }
 
-  /** A check under the loads that work it hardest; empty where nothing works it. */
-  Optional<BeamTask> hardest(BeamAsk ask, Checked check) {
-    return story
-        .hardest(ask, LoadCombination.of(check.combination()))
-        .map(scene -> new BeamTask(this, check.id(), scene));
+  /** The arrangement of loads under which it is worked hardest; empty where nothing works it. */
+  Optional<BeamScene> hardest(BeamAsk ask, LoadCombination combination) {
+    return story.hardest(ask, combination);
   }
 
   CheckContext context() {
@@ -109,8 +105,8 @@ final class BeamMember {
     return each;
   }
 
-  BeamStresses stresses() {
-    return stresses;
+  Material material() {
+    return story.material();
   }
 
   /** Of a header's loads, what is counted on the board that is told: all where it is one timber. */

@@ -24,10 +24,10 @@ final class BeamPlaces {
   private final BeamScene scene;
   private final BeamStresses stresses;
 
-  BeamPlaces(BeamTask task) {
+  BeamPlaces(BeamTask task, BeamStresses stresses) {
     this.task = task;
     this.scene = task.scene();
-    this.stresses = task.stresses();
+    this.stresses = stresses;
   }
 
   List<CalculationStep> sagging() {
@@ -40,7 +40,7 @@ final class BeamPlaces {
 
   private List<CalculationStep> bent(
       Peak peak, Function<BeamTask, List<CalculationStep>> stressed) {
-    BeamStatics statics = task.under(Part.ALL);
+    BeamStatics statics = new BeamStatics(task, Part.ALL);
     int support = supportAt(peak.atIn());
     int span = scene.spanOf(peak.atIn());
     if (support >= 0) {
@@ -71,7 +71,7 @@ final class BeamPlaces {
     double most = -1;
     for (int near = 0; near < scene.beam().supportCount(); near++) {
       for (int far : new int[] {near - 1, near + 1}) {
-        double shearLb = Math.abs(task.under(Part.ALL).shear(near, far));
+        double shearLb = Math.abs(new BeamStatics(task, Part.ALL).shear(near, far));
         if (shearLb > most + NEAR_IN) {
           most = shearLb;
           support = near;
@@ -79,7 +79,7 @@ final class BeamPlaces {
         }
       }
     }
-    BeamStatics statics = task.under(Part.ALL);
+    BeamStatics statics = new BeamStatics(task, Part.ALL);
     statics.moments(ends(support, other));
     statics.shear(support, other);
     List<CalculationStep> list = new ArrayList<>(statics.lines());
@@ -93,7 +93,7 @@ final class BeamPlaces {
   }
 
   List<CalculationStep> pressed() {
-    BeamStatics statics = task.under(Part.ALL);
+    BeamStatics statics = new BeamStatics(task, Part.ALL);
     BeamScene.Pressed seat = scene.pressedHardest();
     double pressedLb;
     if (seat.atCut()) {
@@ -115,7 +115,7 @@ final class BeamPlaces {
 
   /** What a support carries, without the stress in the seat. */
   List<CalculationStep> carried(BeamAsk ask) {
-    BeamStatics statics = task.under(Part.ALL);
+    BeamStatics statics = new BeamStatics(task, Part.ALL);
     borne(statics, ask == BeamAsk.LIFT ? -1 : 1);
     return statics.lines();
   }

@@ -22,16 +22,18 @@ final class BeamSag {
   private static final int NAMED = 12;
 
   private final BeamTask task;
+  private final BeamStresses stresses;
   private final BeamScene scene;
   private final double stiffness;
   private final double creep;
 
-  BeamSag(BeamTask task) {
+  BeamSag(BeamTask task, BeamStresses stresses) {
     this.task = task;
+    this.stresses = stresses;
     this.scene = task.scene();
-    Rectangle section = task.stresses().section();
-    this.stiffness = task.stresses().stiffnessPsi() * section.secondMomentIn4();
-    this.creep = task.stresses().creepFactor();
+    Rectangle section = stresses.section();
+    this.stiffness = stresses.stiffnessPsi() * section.secondMomentIn4();
+    this.creep = stresses.creepFactor();
   }
 
   List<CalculationStep> list() {
@@ -62,7 +64,7 @@ final class BeamSag {
 
   /** The sag of the span by a part of the loads, without sign. */
   private double part(List<CalculationStep> list, Part part, int span) {
-    BeamStatics statics = task.under(part);
+    BeamStatics statics = new BeamStatics(task, part);
     BeamResult result = statics.result();
     Peak peak = result.largestSpanDeflection(span);
     statics.moments(Set.of(span, span + 1));
@@ -86,7 +88,7 @@ final class BeamSag {
     double ends =
         statics.over(span) * (2 * spanIn - fromIn) + statics.over(span + 1) * (spanIn + fromIn);
     double takenIn = fromIn * (spanIn - fromIn) * ends / (6 * spanIn) / stiffness;
-    Rectangle section = task.stresses().section();
+    Rectangle section = stresses.section();
     return Evidence.saw(
             "what", WorkingLabels.say(part == Part.STILL ? "load.permanent" : "load.passing"))
         .and("at", Measure.inches(fromIn))
@@ -95,13 +97,13 @@ final class BeamSag {
         .and("span", Measure.inches(spanIn))
         .and("near", moment(statics.over(span)))
         .and("far", moment(statics.over(span + 1)))
-        .and("stiffness", Measure.psi(task.stresses().stiffnessPsi()))
+        .and("stiffness", Measure.psi(stresses.stiffnessPsi()))
         .and("breadth", Measure.inches(section.breadthIn()))
         .and("depth", Measure.inches(section.depthIn()));
   }
 
   private Evidence evidence(BeamStatics statics, Part part, int span, double fromIn) {
-    Rectangle section = task.stresses().section();
+    Rectangle section = stresses.section();
     Evidence evidence =
         Evidence.saw(
                 "what", WorkingLabels.say(part == Part.STILL ? "load.permanent" : "load.passing"))
@@ -110,7 +112,7 @@ final class BeamSag {
             .and("span", Measure.inches(scene.spanIn(span)))
             .and("near", moment(statics.over(span)))
             .and("far", moment(statics.over(span + 1)))
-            .and("stiffness", Measure.psi(task.stresses().stiffnessPsi()))
+            .and("stiffness", Measure.psi(stresses.stiffnessPsi()))
             .and("breadth", Measure.inches(section.breadthIn()))
             .and("depth", Measure.inches(section.depthIn()));
     evidence = statics.withCrossbeams(evidence, span);

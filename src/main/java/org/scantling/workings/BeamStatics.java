@@ -6,6 +6,7 @@ import org.scantling.mechanics.BeamResult;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Evidence;
+import org.scantling.workings.BeamBurden.Part;
 
 /**
  * The statics of one beam under one arrangement of loads, from what lies on it to the moments over
@@ -21,8 +22,8 @@ final class BeamStatics {
   private final SolvedStatics solved;
   private final boolean uneven;
 
-  BeamStatics(BeamTask task, BeamBurden burden) {
-    this.lines = new BeamLines(task, burden);
+  BeamStatics(BeamTask task, Part part) {
+    this.lines = new BeamLines(task, task.burden(part));
     this.supportMoments = new SupportMoments(lines);
     this.shears = new BeamShears(lines);
     this.reactions = new BeamReactions(lines, shears);

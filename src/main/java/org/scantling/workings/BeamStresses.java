@@ -16,9 +16,9 @@ final class BeamStresses {
   private final Material material;
   private final Set<Double> rolled = new HashSet<>();
 
-  BeamStresses(CheckContext context, Material material) {
-    this.context = context;
-    this.material = material;
+  BeamStresses(BeamMember member) {
+    this.context = member.context();
+    this.material = member.material();
   }
 
   Rectangle section() {

@@ -4,6 +4,8 @@ import static org.scantling.workings.CalculationSteps.perInch;
 import static org.scantling.workings.CalculationSteps.pounds;
 
 import java.util.List;
+import java.util.Optional;
+import org.scantling.confirm.BeamAsk;
 import org.scantling.confirm.BeamScene;
 import org.scantling.design.CrossbeamPlace;
 import org.scantling.design.Geometry;
@@ -11,6 +13,7 @@ import org.scantling.loads.LoadCombination;
 import org.scantling.quantity.FormulaLine;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.CalculationStep;
+import org.scantling.reasons.Checked;
 import org.scantling.reasons.Evidence;
 import org.scantling.workings.BeamBurden.Part;
 
@@ -39,12 +42,16 @@ record BeamTask(BeamMember member, String check, BeamScene scene) {
     return geometry().headerTailIn() + crossbeam.alongIn();
   }
 
-  BeamStatics under(Part part) {
-    return new BeamStatics(this, new BeamBurden(scene, part, member.each()));
+  /** A check under the loads that work it hardest; empty where nothing works it. */
+  static Optional<BeamTask> hardest(BeamMember member, BeamAsk ask, Checked check) {
+    return member
+        .hardest(ask, LoadCombination.of(check.combination()))
+        .map(scene -> new BeamTask(member, check.id(), scene));
   }
 
-  BeamStresses stresses() {
-    return member.stresses();
+  /** What lies on the beam then, or a part of it. */
+  BeamBurden burden(Part part) {
+    return new BeamBurden(scene, part, member.each());
   }
 
   boolean onPosts() {

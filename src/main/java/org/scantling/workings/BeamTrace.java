@@ -17,10 +17,12 @@ import org.scantling.reasons.Question;
 final class BeamTrace {
   private final CheckContext context;
   private final BeamMember member;
+  private final BeamStresses stresses;
 
   private BeamTrace(CheckContext context, BeamMember member) {
     this.context = context;
     this.member = member;
+    this.stresses = new BeamStresses(member);
   }
 
   static BeamTrace crossbeam(CheckContext context, CalculationSteps steps) {
@@ -44,9 +46,9 @@ final class BeamTrace {
 
   private static List<CalculationStep> borne(
       CheckContext context, CalculationSteps steps, Checked check, BeamAsk ask) {
-    return BeamMember.headerOnPosts(context, steps, check.role())
-        .hardest(ask, check)
-        .map(task -> new BeamPlaces(task).carried(ask))
+    BeamMember header = BeamMember.headerOnPosts(context, steps, check.role());
+    return BeamTask.hardest(header, ask, check)
+        .map(task -> new BeamPlaces(task, new BeamStresses(header)).carried(ask))
         .orElse(List.of());
   }
 
@@ -65,16 +67,15 @@ final class BeamTrace {
   }
 
   private Optional<List<CalculationStep>> told(BeamAsk ask, Checked check) {
-    return member
-        .hardest(ask, check)
+    return BeamTask.hardest(member, ask, check)
         .map(
             task ->
                 switch (ask) {
-                  case SAGGING -> new BeamPlaces(task).sagging();
-                  case HOGGING -> new BeamPlaces(task).hogging();
-                  case SHEAR -> new BeamPlaces(task).sheared();
-                  case SEAT -> new BeamPlaces(task).pressed();
-                  case SPAN_SAG -> new BeamSag(task).list();
+                  case SAGGING -> new BeamPlaces(task, stresses).sagging();
+                  case HOGGING -> new BeamPlaces(task, stresses).hogging();
+                  case SHEAR -> new BeamPlaces(task, stresses).sheared();
+                  case SEAT -> new BeamPlaces(task, stresses).pressed();
+                  case SPAN_SAG -> new BeamSag(task, stresses).list();
                   case SUPPORT, LIFT -> List.of();
                 });
   }

@@ -123,8 +123,7 @@ class RulesCommandTest {
   void thumb_and_calculation_are_counted_at_the_ends_of_the_grid() {
     Workplace workplace = Workplace.of(Optional.empty());
     Rulebook book =
-        Rulebook.read(
-            CompiledRules.notes(), workplace.tables(), Words.load(workplace.tables()));
+        Rulebook.read(CompiledRules.notes(), workplace.tables(), Words.load(workplace.tables()));
     List<Grid.Axis> ends =
         Grid.axes().stream()
             .map(

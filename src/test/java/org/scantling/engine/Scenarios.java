@@ -72,10 +72,11 @@ public final class Scenarios {
     return demo;
   }
 
-  /** What a site comes to with all rules and numbers as they are; each is worked once for all tests. */
+  /**
+   * What a site comes to with all rules and numbers as they are; each is worked once for all tests.
+   */
   public static Proposal proposal(Intake site) {
-    return PROPOSED.computeIfAbsent(
-        site, each -> ENGINE.propose(each.site(), each.defaulted()));
+    return PROPOSED.computeIfAbsent(site, each -> ENGINE.propose(each.site(), each.defaulted()));
   }
 
   Set<String> rules() {

@@ -23,6 +23,7 @@ import org.scantling.reasons.Decision;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
+import org.scantling.words.CalculationWords;
 import org.scantling.words.Reader;
 import org.scantling.words.Voice;
 
@@ -36,7 +37,10 @@ class CalculationTraceTest {
   void every_step_of_every_site_comes_to_what_it_says(UnitSystem units) {
     Voice voice = Demo.words().voice(Reader.ENGINEER, units);
     Set<String> formulas = new TreeSet<>();
-    proposed().flatMap(each -> each.trace().stream()).map(voice::formula).forEach(formulas::add);
+    proposed()
+        .flatMap(each -> each.trace().stream())
+        .map(CalculationWords.of(voice)::formula)
+        .forEach(formulas::add);
     assertThat(formulas.size()).isGreaterThan(1000);
     assertThat(formulas.stream().flatMap(each -> wrong(each).stream())).isEmpty();
   }
@@ -49,8 +53,8 @@ class CalculationTraceTest {
         .flatMap(each -> each.trace().stream())
         .forEach(
             each -> {
-              assertThat(voice.worked(each)).doesNotContain("{");
-              headings.add(voice.part(each));
+              assertThat(CalculationWords.of(voice).worked(each)).doesNotContain("{");
+              headings.add(CalculationWords.of(voice).part(each));
             });
     assertThat(headings)
         .anyMatch(each -> each.startsWith("header.bending: "))
@@ -249,7 +253,9 @@ class CalculationTraceTest {
               "joint.rail",
               "joint.brace")) {
         List<CalculationStep> page =
-            proposal.trace().stream().filter(each -> voice.works(each, role)).toList();
+            proposal.trace().stream()
+                .filter(each -> CalculationWords.of(voice).works(each, role))
+                .toList();
         Set<Measure> results =
             page.stream().map(CalculationStep::result).collect(Collectors.toSet());
         results.add(Measure.ratio(1));
@@ -495,7 +501,7 @@ class CalculationTraceTest {
     return String.join(
         "\n",
         CalculationTrace.behind(List.of(Demo.decision(name, question)), proposal, voice).stream()
-            .map(voice::formula)
+            .map(CalculationWords.of(voice)::formula)
             .toList());
   }
 

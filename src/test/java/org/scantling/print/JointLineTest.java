@@ -27,6 +27,7 @@ import org.scantling.timber.Factor;
 import org.scantling.timber.NotchedShear;
 import org.scantling.timber.Rectangle;
 import org.scantling.timber.YieldLimit;
+import org.scantling.words.CalculationWords;
 import org.scantling.words.Reader;
 import org.scantling.words.Voice;
 
@@ -111,14 +112,17 @@ class JointLineTest {
   @EnumSource(UnitSystem.class)
   void they_come_to_what_they_say(UnitSystem units) {
     Voice voice = Demo.words().voice(Reader.ENGINEER, units);
-    List<String> formulas = lines().map(line -> voice.formula(step("joint.", line))).toList();
+    List<String> formulas =
+        lines().map(line -> CalculationWords.of(voice).formula(step("joint.", line))).toList();
     assertThat(formulas).hasSizeGreaterThan(80);
     assertThat(formulas.stream().map(CalculationTraceTest::wrong).flatMap(Optional::stream))
         .isEmpty();
     String stocky =
-        voice.formula(
-            step(
-                "post.notch.", BeamLoading.CANTILEVER_TIP_POINT.effective(20, 5.5).lines().get(0)));
+        CalculationWords.of(voice)
+            .formula(
+                step(
+                    "post.notch.",
+                    BeamLoading.CANTILEVER_TIP_POINT.effective(20, 5.5).lines().get(0)));
     assertThat(CalculationTraceTest.wrong(stocky)).isEmpty();
   }
 

@@ -12,6 +12,7 @@ import org.scantling.quantity.FormulaLine;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Evidence;
+import org.scantling.words.CalculationWords;
 import org.scantling.words.Reader;
 import org.scantling.words.Voice;
 
@@ -86,8 +87,10 @@ class KernelLinesTest {
     if (row.operands().stream().anyMatch(each -> each.name().equals("own"))) {
       evidence = evidence.and("c", "");
     }
-    return voice.formula(
-        new CalculationStep(id, row.result(), evidence, Demo.tables().workings().row(id).source()));
+    return CalculationWords.of(voice)
+        .formula(
+            new CalculationStep(
+                id, row.result(), evidence, Demo.tables().workings().row(id).source()));
   }
 
   private static final Evidence WORDS =

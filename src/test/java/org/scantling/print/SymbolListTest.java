@@ -21,6 +21,7 @@ import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Proposal;
 import org.scantling.tables.SymbolRow;
+import org.scantling.words.CalculationWords;
 import org.scantling.words.Reader;
 import org.scantling.words.Topic;
 import org.scantling.words.Voice;
@@ -70,7 +71,11 @@ class SymbolListTest {
       }
     }
     for (CalculationStep step : steps(site, subject)) {
-      String[] sides = voice(UnitSystem.IMPERIAL).formula(step).split("[,;:]")[0].split(" = ");
+      String[] sides =
+          CalculationWords.of(voice(UnitSystem.IMPERIAL))
+              .formula(step)
+              .split("[,;:]")[0]
+              .split(" = ");
       for (int side = 0; side < Math.max(1, sides.length - 2); side++) {
         words(sides[side]).filter(word -> !NO_SYMBOLS.contains(word)).forEach(shown::add);
       }
@@ -88,7 +93,8 @@ class SymbolListTest {
   private static List<String> remarks(String site, String subject) {
     List<String> remarks = new ArrayList<>();
     for (CalculationStep step : steps(site, subject)) {
-      String[] parts = voice(UnitSystem.IMPERIAL).formula(step).split("[,;:]", 2);
+      String[] parts =
+          CalculationWords.of(voice(UnitSystem.IMPERIAL)).formula(step).split("[,;:]", 2);
       remarks.add(parts.length > 1 ? parts[1] : "");
     }
     return remarks;
@@ -143,9 +149,9 @@ class SymbolListTest {
     int compared = 0;
     for (Proposal proposal : Demo.withRare()) {
       for (CalculationStep step : proposal.trace()) {
-        String formula = voice.formula(step);
+        String formula = CalculationWords.of(voice).formula(step);
         String worked = formula.substring(0, formula.indexOf(" = "));
-        for (SymbolRow each : voice.symbols(List.of(step))) {
+        for (SymbolRow each : CalculationWords.of(voice).symbols(List.of(step))) {
           if (each.symbol().equals(worked)) {
             compared++;
             boolean same = each.units().stream().anyMatch(unit -> printed(unit, step, units));
@@ -175,11 +181,12 @@ class SymbolListTest {
       Map<String, Map<String, String>> byHeading = new HashMap<>();
       for (CalculationStep step : proposal.trace()) {
         Map<String, String> heading =
-            byHeading.computeIfAbsent(voice.part(step), key -> new HashMap<>());
-        for (SymbolRow each : voice.symbols(List.of(step))) {
+            byHeading.computeIfAbsent(
+                CalculationWords.of(voice).part(step), key -> new HashMap<>());
+        for (SymbolRow each : CalculationWords.of(voice).symbols(List.of(step))) {
           String before = heading.putIfAbsent(each.symbol(), each.id());
           if (before != null && !before.equals(each.id())) {
-            torn.add(each.symbol() + " of " + voice.part(step));
+            torn.add(each.symbol() + " of " + CalculationWords.of(voice).part(step));
           }
         }
       }
@@ -195,7 +202,7 @@ class SymbolListTest {
     Set<String> told = new TreeSet<>();
     for (Proposal proposal : Demo.withRare()) {
       for (CalculationStep step : proposal.trace()) {
-        String formula = voice.formula(step);
+        String formula = CalculationWords.of(voice).formula(step);
         String[] sides = formula.split("[,;:]")[0].split(" = ");
         List<String> symbols = found(ATOM, sides[Math.max(0, sides.length - 3)]);
         List<String> numbers = found(FIGURE, sides[Math.max(0, sides.length - 2)]);

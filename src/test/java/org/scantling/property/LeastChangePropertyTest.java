@@ -50,7 +50,8 @@ class LeastChangePropertyTest {
   @Test
   void every_suggestion_does_what_it_says_and_nothing_smaller_does() {
     // One that two changes together grant.
-    check(wishes(ALMSHOUSES).filter(each -> each.question() == Question.POST_SIZE).limit(1).toList());
+    check(
+        wishes(ALMSHOUSES).filter(each -> each.question() == Question.POST_SIZE).limit(1).toList());
     assertThat(singles).isPositive();
     assertThat(pairs).isPositive();
   }

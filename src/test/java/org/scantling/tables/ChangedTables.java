@@ -79,8 +79,8 @@ public final class ChangedTables {
   private boolean read(TableFile file, String id, String column, Map<String, Row> all) {
     String[] only = new String[file.columns().length];
     Arrays.fill(only, "");
-    only[file.column("id")] = id;
-    only[file.column(column)] = all.get(id).optional(column);
+    only[file.layout().column("id")] = id;
+    only[file.layout().column(column)] = all.get(id).optional(column);
     try {
       bounds.read(file, all.get(id).with(only), all.keySet());
       return true;
@@ -148,7 +148,7 @@ public final class ChangedTables {
     for (int i = 0; i < cells.length; i++) {
       cells[i] = row.optional(file.columns()[i]);
     }
-    int place = file.column(change.cell().column());
+    int place = file.layout().column(change.cell().column());
     if (NUMBERS.matcher(cells[place]).matches()) {
       String[] parts = cells[place].split(";");
       parts[change.cell().part()] = change.text();

@@ -110,15 +110,14 @@ class VoiceTest {
 
   @Test
   void a_nominal_size_is_told_with_what_it_measures() {
-    assertThat(builder.detailed(Question.HEADER_SIZE, new Outcome.Word("2-2x8")))
+    assertThat(AnswerWords.of(builder).detailed(Question.HEADER_SIZE, new Outcome.Word("2-2x8")))
         .isEqualTo("a pair of 2x8 (1 1/2\" by 7 1/4\")");
-    assertThat(client.described(Question.POST_SIZE, new Outcome.Word("6x6")))
+    assertThat(AnswerWords.of(client).described(Question.POST_SIZE, new Outcome.Word("6x6")))
         .isEqualTo("posts of 6x6 (5 1/2 in square)");
-    assertThat(client.detailed(Question.HEADER_SIZE, new Outcome.Word("2-2x8")))
+    assertThat(AnswerWords.of(client).detailed(Question.HEADER_SIZE, new Outcome.Word("2-2x8")))
         .isEqualTo("a pair of 2x8 (1 1/2 in by 7 1/4 in)");
     assertThat(
-            WORDS
-                .voice(Reader.CLIENT, UnitSystem.METRIC)
+            AnswerWords.of(WORDS.voice(Reader.CLIENT, UnitSystem.METRIC))
                 .detailed(Question.CROSSBEAM_SIZE, new Outcome.Word("45x95")))
         .isEqualTo("45x95 (45 mm by 95 mm)");
   }
