@@ -8,6 +8,7 @@ import org.scantling.print.ChoicesJson;
 import org.scantling.print.ChoicesText;
 import org.scantling.print.PrintOptions;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.tables.HouseTables;
 import org.scantling.tables.Tables;
 import org.scantling.words.ClosedList;
 import org.scantling.words.ClosedLists;
@@ -38,7 +39,7 @@ final class ChoicesCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Tables tables = general.houseRules().map(Tables::load).orElseGet(Tables::load);
+    Tables tables = general.houseRules().map(HouseTables::load).orElseGet(Tables::load);
     PrintOptions options = general.printing(UnitSystem.IMPERIAL);
     ClosedLists lists = ClosedLists.of(tables, options.units());
     ChoicesText text = new ChoicesText(options, format == Format.MARKDOWN);

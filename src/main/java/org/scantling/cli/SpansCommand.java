@@ -18,6 +18,7 @@ import org.scantling.spans.Role;
 import org.scantling.spans.SpanRequest;
 import org.scantling.spans.SpanTable;
 import org.scantling.spans.SpanTables;
+import org.scantling.tables.HouseTables;
 import org.scantling.tables.Tables;
 import org.scantling.words.Words;
 import picocli.CommandLine.Command;
@@ -59,7 +60,7 @@ final class SpansCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Tables tables = general.houseRules().map(Tables::load).orElseGet(Tables::load);
+    Tables tables = general.houseRules().map(HouseTables::load).orElseGet(Tables::load);
     OptionReader reader = new OptionReader();
     SpanAsk ask = new SpanAsk(words, reader);
     reader.done();

@@ -33,6 +33,7 @@ import org.scantling.reasons.Thresholds;
 import org.scantling.reasons.ThumbTrial;
 import org.scantling.search.LeastChangeSearch;
 import org.scantling.search.ThresholdSearch;
+import org.scantling.tables.HouseTables;
 import org.scantling.tables.PriceList;
 import org.scantling.tables.Tables;
 import org.scantling.tables.Yard;
@@ -55,7 +56,7 @@ final class Workplace {
   }
 
   static Workplace of(Optional<Path> houseRules) {
-    return new Workplace(houseRules.map(Tables::load).orElseGet(Tables::load));
+    return new Workplace(houseRules.map(HouseTables::load).orElseGet(Tables::load));
   }
 
   Tables tables() {

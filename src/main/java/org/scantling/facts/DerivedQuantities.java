@@ -43,7 +43,7 @@ public final class DerivedQuantities {
       case CROSSBEAMS -> crossbeams();
       case HEADERS, SUPPORT, POSTS -> new ArrayList<>(problem.tables().checks().rows());
       case HEIGHT -> height();
-      case SIDES -> sides();
+      case SIDES -> new DerivedSides(problem, context).facts();
       case FOOTINGS -> new DerivedFooting(problem, context).facts();
       case JOINTS -> joints();
       case CAUTIONS -> cautions();
@@ -174,58 +174,6 @@ public final class DerivedQuantities {
   /** Headers beside the posts hang down from their tops, and it is under them that one walks. */
   private static Evidence hanging(double stackIn, Evidence evidence) {
     return stackIn < 0 ? evidence.and("hang", Measure.inches(-stackIn)) : evidence;
-  }
-
-  private List<Fact> sides() {
-    List<Fact> facts = new ArrayList<>(problem.tables().checks().rows());
-    facts.addAll(new BraceRoom(context).facts());
-    if (problem.railed()) {
-      facts.add(railRoom());
-      facts.add(housedFaces());
-    }
-    problem
-        .site()
-        .base()
-        .sidePanels()
-        .ifPresent(
-            panels -> {
-              double gapIn = problem.site().base().posts().bayIn() / (panels.pickets() + 1);
-              double bayIn = answers.number(BAY);
-              int count = (int) Math.max(0, Math.ceil(bayIn / gapIn - 1e-9) - 1);
-              facts.add(
-                  ByGeometry.worked(
-                      "picket.count",
-                      PICKETS,
-                      count,
-                      Evidence.saw("gap", Measure.inches(gapIn))
-                          .and("bay", Measure.inches(bayIn))));
-            });
-    return facts;
-  }
-
-  /** The height at which a rail leaves just so much free below the header, on the lower side. */
-  private Worked railRoom() {
-    Geometry geometry = geometry();
-    double underIn =
-        geometry.headers().paired()
-            ? geometry.posts().heightIn() - geometry.headers().depthIn()
-            : geometry.posts().heightIn();
-    double freeIn = problem.tables().thumb("rail.room-least").amount();
-    double railIn = problem.stock().row(answers.option(RAIL_SIZE)).widthIn();
-    double roomIn = underIn - freeIn - railIn / 2 - problem.fallIn(answers);
-    return ByGeometry.worked(
-        "rail.height-room",
-        RAIL_HEIGHT,
-        Math.max(0, roomIn),
-        Evidence.saw("free", Measure.inches(freeIn))
-            .and("under", Measure.inches(underIn))
-            .and("rail", Measure.inches(railIn)));
-  }
-
-  /** A post between two bays has a rail on either side. */
-  private Worked housedFaces() {
-    int faces = Integer.parseInt(answers.option(BAYS)) > 1 ? 2 : 1;
-    return ByGeometry.worked("post.housed-faces", RAIL_NOTCH, faces, Evidence.none());
   }
 
   private List<Fact> cautions() {

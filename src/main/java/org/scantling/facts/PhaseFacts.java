@@ -4,18 +4,16 @@ import static org.scantling.reasons.Question.*;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.function.Supplier;
 import org.scantling.answers.Answers;
 import org.scantling.candidates.CheckContext;
 import org.scantling.candidates.Grading;
 import org.scantling.candidates.HeaderCuts;
 import org.scantling.candidates.JointChecks;
-import org.scantling.candidates.TopLines;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.problem.DesignProblem;
 import org.scantling.problem.Detail;
@@ -40,11 +38,11 @@ public final class PhaseFacts {
   private final CheckContext context;
   private final List<Fact> facts = new ArrayList<>();
   private final Map<Question, List<String>> options = new EnumMap<>(Question.class);
+  private final AskedQuestions asked;
   private final Detail detail;
   private final LeftOut leftOut = new LeftOut();
   private final Map<Question, String> floors;
-  private final Map<Question, Map<String, Supplier<List<Checked>>>> unworked =
-      new EnumMap<>(Question.class);
+  private final PutOffChecks putOff = new PutOffChecks();
 
   /**
    * @param floors sizes below which the answers will not go
@@ -63,6 +61,7 @@ public final class PhaseFacts {
     this.floors = floors;
     this.detail = detail;
     this.context = problem.context(answers);
+    this.asked = new AskedQuestions(problem, answers, context);
     this.derived = new DerivedQuantities(problem, context);
     facts.addAll(derived.facts(phase));
     questions(phase).forEach(this::layOut);
@@ -83,45 +82,7 @@ public final class PhaseFacts {
 
   /** The questions of a phase that this structure has at all. */
   public List<Question> questions(Phase phase) {
-    List<Question> asked = new ArrayList<>();
-    for (Question question : Question.values()) {
-      if (question.phase() == phase && applies(question)) {
-        asked.add(question);
-      }
-    }
-    return asked;
-  }
-
-  private boolean applies(Question question) {
-    return switch (question) {
-      case RAIL_SIZE, RAIL_HEIGHT, RAIL_NOTCH, PICKETS, RAIL_JOINT -> problem.railed();
-      case BRACE_SIZE, BRACE_LEG, BRACE_JOINT ->
-          answers.has(BRACING) && answers.option(BRACING).equals(WayOfBuilding.KNEE_BRACES);
-      case CROSSBEAMS_AT_POSTS ->
-          context.onBrackets()
-              && answers.has(BRACING)
-              && answers.option(BRACING).equals(WayOfBuilding.KNEE_BRACES);
-      case HEADER_STEP ->
-          TopLines.stepped(answers)
-              && answers.has(HEADER_STYLE)
-              && answers.option(HEADER_STYLE).equals(WayOfBuilding.ON_TOP);
-      case BASE_JOINT -> context.onMomentBases();
-      case HEADER_SPLICE -> HeaderCuts.of(problem.context(answers)).needed();
-      case POST_SPECIES, HEADER_SPECIES, CROSSBEAM_SPECIES, RAIL_SPECIES, BRACE_SPECIES ->
-          ofItsOwn(question);
-      case POST_GRADE, HEADER_GRADE, CROSSBEAM_GRADE, RAIL_GRADE, BRACE_GRADE ->
-          ofItsOwn(question) || stepsUp(question);
-      default -> true;
-    };
-  }
-
-  /** True where the site file, the base or a given design has the role of other timber. */
-  private boolean ofItsOwn(Question question) {
-    return problem.ofRole(question).isPresent() || problem.fixed().has(question);
-  }
-
-  private boolean stepsUp(Question grade) {
-    return context.grading().stepsUp(TimberRole.of(grade).orElseThrow());
+    return asked.of(phase);
   }
 
   private void layOut(Question question) {
@@ -169,7 +130,7 @@ public final class PhaseFacts {
   /** Every grade from the weakest up, with those that know no strength for the role's size. */
   private void grades(Question question) {
     plain(question);
-    if (ofItsOwn(question)) {
+    if (asked.ofItsOwn(question)) {
       return;
     }
     Question size = TimberRole.of(question).orElseThrow().size();
@@ -240,30 +201,22 @@ public final class PhaseFacts {
               question, option, grading.species(question), grading.grade(question, option)));
     }
     if (detail == Detail.ANSWERS && below) {
-      putOff(question, option, () -> context.checks(question, option));
+      putOff.add(question, option, () -> context.checks(question, option));
       return false;
     }
     boolean passes = checked(question, option, context.unbraced(question, option));
     if (detail == Detail.ANSWERS && !passes) {
-      putOff(question, option, () -> context.braced(question, option));
+      putOff.add(question, option, () -> context.braced(question, option));
       return false;
     }
     return checked(question, option, context.braced(question, option)) && passes && graded;
   }
 
-  private void putOff(Question question, String option, Supplier<List<Checked>> checks) {
-    unworked.computeIfAbsent(question, each -> new HashMap<>()).put(option, checks);
-  }
-
   /** Works the checks of a size that were put off, if any were. */
   private boolean workAll(Question question, String option) {
-    Supplier<List<Checked>> checks =
-        unworked.getOrDefault(question, new HashMap<>()).remove(option);
-    if (checks == null) {
-      return false;
-    }
-    checked(question, option, checks.get());
-    return true;
+    Optional<List<Checked>> checks = putOff.worked(question, option);
+    checks.ifPresent(each -> checked(question, option, each));
+    return checks.isPresent();
   }
 
   /**
@@ -274,11 +227,10 @@ public final class PhaseFacts {
    */
   public boolean worksWhatIsTold(List<Fired> fired) {
     boolean worked = false;
-    for (Map.Entry<Question, Map<String, Supplier<List<Checked>>>> each : unworked.entrySet()) {
-      Question question = each.getKey();
+    for (Question question : putOff.questions()) {
       List<String> options = options(question);
       int floor = Math.max(0, options.indexOf(floors.getOrDefault(question, "")));
-      Set<String> open = Set.copyOf(each.getValue().keySet());
+      Set<String> open = putOff.options(question);
       for (String option : ToldStops.of(question, fired).unsure(options, floor, open)) {
         worked |= workAll(question, option);
       }

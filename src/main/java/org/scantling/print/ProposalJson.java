@@ -56,8 +56,9 @@ public final class ProposalJson {
     root.set("cautions", reasons.cautions(proposal.cautions()));
     root.putArray("turningPoints");
     proposal.assumptions().forEach(root.putArray("assumptions")::add);
-    root.set("workings", reasons.trace(proposal.trace()));
-    root.set("symbols", reasons.symbols(proposal.trace()));
+    TraceJson trace = new TraceJson(words, Reader.BUILDER);
+    root.set("workings", trace.steps(proposal.trace()));
+    root.set("symbols", trace.symbols(proposal.trace()));
     return root;
   }
 }

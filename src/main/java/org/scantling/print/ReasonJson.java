@@ -2,25 +2,20 @@ package org.scantling.print;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.scantling.design.BaseDesign;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.Unit;
 import org.scantling.quantity.UnitSystem;
-import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.CheckLimits;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Contribution;
 import org.scantling.reasons.Decision;
-import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Finding;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal.Result;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.TrackRecord;
-import org.scantling.tables.SymbolRow;
-import org.scantling.words.CalculationWords;
 import org.scantling.words.Reader;
 import org.scantling.words.Voice;
 import org.scantling.words.Words;
@@ -64,74 +59,6 @@ final class ReasonJson {
     ArrayNode nodes = array();
     checks.forEach(each -> nodes.add(check(each, checkLimits)));
     return nodes;
-  }
-
-  /** Each step of working with what went into it, and as a formula. */
-  ArrayNode trace(List<CalculationStep> trace) {
-    ArrayNode nodes = array();
-    for (CalculationStep step : trace) {
-      ObjectNode node = nodes.addObject();
-      node.put("id", step.id());
-      node.put("part", CalculationWords.of(voice).part(step));
-      node.put("what", CalculationWords.of(voice).worked(step));
-      measure(node, step.result());
-      ArrayNode inputs = node.putArray("inputs");
-      step.evidence().seen().stream()
-          .filter(each -> !marker(each))
-          .forEach(each -> input(inputs.addObject(), each));
-      node.put("formula", CalculationWords.of(voice).formula(step));
-      node.set("source", source(step.source()));
-    }
-    return nodes;
-  }
-
-  /**
-   * What the symbols of those steps mean: where a symbol has a scope, in steps whose ids begin so,
-   * else in all others.
-   */
-  ArrayNode symbols(List<CalculationStep> trace) {
-    ArrayNode nodes = array();
-    for (SymbolRow symbol : CalculationWords.of(voice).symbols(trace)) {
-      ObjectNode node = nodes.addObject();
-      node.put("symbol", symbol.symbol());
-      node.put("part", symbol.part());
-      symbol.scope().forEach(node.putArray("scope")::add);
-      node.put("means", symbol.means());
-      node.put("unit", unit(symbol));
-      node.set("source", source(symbol.source()));
-    }
-    return nodes;
-  }
-
-  /** As the steps have it. */
-  private static String unit(SymbolRow symbol) {
-    return symbol.units().stream()
-        .map(ReasonJson::word)
-        .distinct()
-        .collect(Collectors.joining(" or "));
-  }
-
-  private static String word(Unit unit) {
-    return unit.imperialSymbol().isEmpty() ? "ratio" : unit.imperialSymbol();
-  }
-
-  /** An empty word only turns a part of a formula on. */
-  private static boolean marker(Evidence.Seen seen) {
-    return seen instanceof Evidence.Seen.Word word && word.text().isEmpty();
-  }
-
-  private static void input(ObjectNode node, Evidence.Seen seen) {
-    node.put("name", seen.name());
-    if (seen instanceof Evidence.Seen.Amount amount) {
-      measure(node, amount.measure());
-    } else {
-      node.put("value", ((Evidence.Seen.Word) seen).text());
-    }
-  }
-
-  private static void measure(ObjectNode node, Measure measure) {
-    node.put("value", JsonText.rounded(measure.amount()));
-    node.put("unit", word(measure.unit()));
   }
 
   /** The base design, since when it has stood and on what fall. */
@@ -269,6 +196,10 @@ final class ReasonJson {
     node.put("kind", source.kind().word());
     node.put("citation", source.text());
     return node;
+  }
+
+  static String word(Unit unit) {
+    return unit.imperialSymbol().isEmpty() ? "ratio" : unit.imperialSymbol();
   }
 
   private static ArrayNode array() {

@@ -47,8 +47,9 @@ public final class WhyJson {
     ArrayNode chain = root.putArray("chain");
     told.stream().findFirst().ifPresent(chief -> chain(chain, chief, proposal, words));
     List<CalculationStep> steps = CalculationTrace.behind(told, proposal, voice);
-    root.set("workings", reasons.trace(steps));
-    root.set("symbols", reasons.symbols(steps));
+    TraceJson trace = new TraceJson(words, reader);
+    root.set("workings", trace.steps(steps));
+    root.set("symbols", trace.symbols(steps));
     return JsonText.print(root);
   }
 

@@ -1,7 +1,9 @@
 package org.scantling.tables;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** Where a house wrote which row, to refuse it there. */
 final class HouseLines {
@@ -65,5 +67,15 @@ final class HouseLines {
         .filter(line -> line.cells().get(place).equals(id))
         .map(CsvFile.Line::number)
         .findFirst();
+  }
+
+  /** The ids of some rows, as a refusal lists them. */
+  static <T extends TableRow> List<String> ids(Table<T> table, Predicate<T> which) {
+    return table.rows().stream().filter(which).map(TableRow::id).toList();
+  }
+
+  /** A number as it is written in a cell. */
+  static String number(double amount) {
+    return Double.toString(amount).replaceAll("\\.0$", "");
   }
 }

@@ -186,18 +186,6 @@ final class Row {
     return UnitWords.ofRows(oneOf("unit", UnitWords.OF_ROWS));
   }
 
-  /** The units of a symbol, one or several; none where the cell is empty. */
-  List<Unit> printedUnits() {
-    return optional("unit").isEmpty()
-        ? List.of()
-        : list("unit").stream().map(this::printedUnit).toList();
-  }
-
-  private Unit printedUnit(String word) {
-    return UnitWords.printed(word)
-        .orElseThrow(() -> refuse("unit", String.join(", ", UnitWords.allPrinted())));
-  }
-
   Band band(String from, String to) {
     double low = optionalNumber(from).orElse(0);
     double high = optionalNumber(to).orElse(Double.POSITIVE_INFINITY);

@@ -40,9 +40,21 @@ public record SymbolRow(
         scope,
         row.optional("part"),
         row.text("means"),
-        row.printedUnits(),
+        units(row),
         row.source(),
         row.optional("note"));
+  }
+
+  /** The units of a symbol, one or several; none where the cell is empty. */
+  private static List<Unit> units(Row row) {
+    return row.optional("unit").isEmpty()
+        ? List.of()
+        : row.list("unit").stream().map(word -> unit(row, word)).toList();
+  }
+
+  private static Unit unit(Row row, String word) {
+    return UnitWords.printed(word)
+        .orElseThrow(() -> row.refuse("unit", String.join(", ", UnitWords.allPrinted())));
   }
 
   /** True where it means this wherever nothing else is said of the same symbol. */

@@ -1,6 +1,5 @@
 package org.scantling.tables;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,20 +27,12 @@ public final class Tables {
     return new Tables(new TableReader(HouseRules.none()));
   }
 
-  /**
-   * The tables of the program with a house's rows laid over them: a row of a known id replaces what
-   * it writes and keeps what it leaves blank, a row of a new id is added where the table is open.
-   *
-   * @param houseRules folder that holds tables of the same names and nothing else
-   * @throws TableException at once, when anything in the folder cannot be used
-   */
-  public static Tables load(Path houseRules) {
-    HouseRules house = HouseRules.read(houseRules);
+  /** The tables of the program with a house's rows laid over them. */
+  static Tables over(HouseRules house) {
     Tables tables = new Tables(new TableReader(house));
     for (TableFile file : house.tables().keySet()) {
       tables.table(file, file.type());
     }
-    RowLinks.check(tables, load(), house);
     return tables;
   }
 

@@ -20,6 +20,7 @@ import org.scantling.reasons.Outcome;
 import org.scantling.reasons.TriedBase;
 import org.scantling.rulebase.RuleBase;
 import org.scantling.rulebase.RuleBaseFault;
+import org.scantling.tables.HouseTables;
 import org.scantling.tables.Tables;
 
 /** Which of several bases is taken for a whole site, and what tells against the others. */
@@ -131,7 +132,7 @@ class BaseChoiceTest {
     assertThat(count(choice(), "Rose gate", "room")).isEqualTo(6);
 
     Files.writeString(house.resolve("base-changes.csv"), "id,step_in\nrhythm,10\nroom,12\n");
-    BaseChoice coarser = choice(Tables.load(house));
+    BaseChoice coarser = choice(HouseTables.load(house));
     assertThat(count(coarser, "Hop walk", "rhythm")).isEqualTo(10);
     assertThat(count(coarser, "Rose gate", "room")).isZero();
   }

@@ -20,7 +20,7 @@ class HouseCellsTest {
 
   private Tables house(String file, String text) throws IOException {
     Files.writeString(house.resolve(file), text);
-    return Tables.load(house);
+    return HouseTables.load(house);
   }
 
   @Test

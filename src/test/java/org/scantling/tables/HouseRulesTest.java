@@ -23,12 +23,12 @@ class HouseRulesTest {
     } catch (IOException e) {
       throw new IllegalStateException(e);
     }
-    return Tables.load(folder);
+    return HouseTables.load(folder);
   }
 
   @Test
   void an_empty_folder_changes_nothing() {
-    assertThat(Tables.load(folder).thumbs().rows()).isEqualTo(Tables.load().thumbs().rows());
+    assertThat(HouseTables.load(folder).thumbs().rows()).isEqualTo(Tables.load().thumbs().rows());
   }
 
   @Test
@@ -69,7 +69,7 @@ class HouseRulesTest {
     assertThat(tables.thumb("bay.longest").source().citation())
         .startsWith("house rule (thumb.csv), citing Yard notes 2024, page 3, in place of: ");
     Files.writeString(folder.resolve("SOURCES.csv"), "key,citation\nnds2018,Another book\n");
-    assertThatThrownBy(() -> Tables.load(folder))
+    assertThatThrownBy(() -> HouseTables.load(folder))
         .hasMessage("SOURCES.csv:2: key: found 'nds2018', accepted is each key once");
   }
 
@@ -209,7 +209,7 @@ class HouseRulesTest {
         .hasMessageStartingWith(
             "rules.drl: found 'rules.drl', accepted is tables of these names only:"
                 + " design-values.csv");
-    assertThatThrownBy(() -> Tables.load(folder.resolve("nowhere")))
+    assertThatThrownBy(() -> HouseTables.load(folder.resolve("nowhere")))
         .isInstanceOf(TableException.class)
         .hasMessageEndingWith("nowhere: found 'no folder', accepted is a folder of tables");
   }
@@ -217,7 +217,7 @@ class HouseRulesTest {
   @Test
   void a_folder_inside_the_folder_is_refused_even_with_a_known_name() throws IOException {
     Files.createDirectory(folder.resolve("thumb.csv"));
-    assertThatThrownBy(() -> Tables.load(folder))
+    assertThatThrownBy(() -> HouseTables.load(folder))
         .isInstanceOf(TableException.class)
         .hasMessageStartingWith("thumb.csv: found 'thumb.csv', accepted is tables");
   }
@@ -225,7 +225,7 @@ class HouseRulesTest {
   @Test
   void a_file_in_place_of_the_folder_is_refused() throws IOException {
     Path file = Files.writeString(folder.resolve("x"), "");
-    assertThatThrownBy(() -> Tables.load(file))
+    assertThatThrownBy(() -> HouseTables.load(file))
         .isInstanceOf(TableException.class)
         .hasMessageEndingWith("accepted is a folder of tables");
   }
