@@ -13,6 +13,7 @@ import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
 import org.scantling.sayings.Sayings;
+import org.scantling.words.ChangeWords;
 import org.scantling.words.Voice;
 import org.scantling.words.Words;
 
@@ -42,8 +43,8 @@ final class NearMissWords {
   /** A number beside today's, which it is a step from; a word says enough by itself. */
   private String asked(Change change) {
     return change.to() instanceof Outcome.Amount
-        ? voice.changes().change(change)
-        : voice.changes().value(change);
+        ? ChangeWords.of(voice).change(change)
+        : ChangeWords.of(voice).value(change);
   }
 
   /** The chief choices that come out otherwise, but for those that are asked for. */

@@ -19,8 +19,8 @@ import org.scantling.reasons.Proposal;
 
 /**
  * Random sites on the bases that ship. Every site is nudged in one demand after the other, so that
- * a default run proposes for some 2,300 sites; {@code -Dsites=20000} runs that many more. What they
- * came to is left in {@code target/random-sites}.
+ * the slow ones and those of a default run come to some 2,300 sites; {@code -Dsites=20000} runs
+ * that many more. What they came to is left in {@code target/random-sites}.
  */
 class RandomSitesPropertyTest {
   private static final int MOST_PASSES = 24;
