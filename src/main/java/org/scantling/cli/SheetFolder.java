@@ -27,7 +27,6 @@ import org.scantling.shop.ListCsv;
 import org.scantling.shop.ListJson;
 import org.scantling.shop.ListKind;
 import org.scantling.shop.Lists;
-import org.scantling.tables.Market;
 import org.scantling.tables.Tables;
 import org.scantling.words.Words;
 
@@ -134,7 +133,7 @@ final class SheetFolder {
   /** Where everything stands in the base. */
   private Geometry base(Site site) {
     Tables tables = costed.by().tables();
-    String market = Market.of(site.materials().market(), tables);
+    String market = tables.market(site.materials().market());
     double endMarginIn = tables.thumb("crossbeam.end-margin").amount();
     return new BaseRecord(site.base(), new Stock(tables, market), endMarginIn).geometry();
   }

@@ -20,6 +20,7 @@ import org.scantling.reasons.Reason;
 import org.scantling.reasons.Sight;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
+import org.scantling.words.CalculationWords;
 import org.scantling.words.Reader;
 import org.scantling.words.SubjectRow;
 import org.scantling.words.Voice;
@@ -65,11 +66,11 @@ public final class Calculation {
     Map<List<String>, List<Line>> byTitle = new LinkedHashMap<>();
     for (CalculationStep step : proposal.trace()) {
       byTitle
-          .computeIfAbsent(List.of(member(step), voice.part(step)), key -> new ArrayList<>())
+          .computeIfAbsent(List.of(member(step), CalculationWords.of(voice).part(step)), key -> new ArrayList<>())
           .add(
               new Line(
-                  voice.worked(step),
-                  voice.formula(step),
+                  CalculationWords.of(voice).worked(step),
+                  CalculationWords.of(voice).formula(step),
                   voice.source(step.source()),
                   seen(step.source())));
     }

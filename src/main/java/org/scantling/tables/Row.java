@@ -19,12 +19,12 @@ final class Row {
   /** A length that a house writes with its unit, in a column that otherwise has inches. */
   private static final Pattern METRIC = Pattern.compile("\\d{1,6}(?:\\.\\d{1,6})?\\s*(?:mm|cm|m)");
 
-  private final TableLayout table;
+  private final TableColumns table;
   private final int line;
   private final String[] cells;
   private final Sources sources;
 
-  Row(TableLayout table, int line, String[] cells, Sources sources) {
+  Row(TableColumns table, int line, String[] cells, Sources sources) {
     this.table = table;
     this.line = line;
     this.cells = cells;

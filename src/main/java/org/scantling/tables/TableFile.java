@@ -128,14 +128,14 @@ enum TableFile {
   static final String SOURCES = "SOURCES.csv";
 
   private final Class<? extends TableRow> type;
-  private final TableLayout layout;
+  private final TableColumns layout;
 
   TableFile(String fileName, Class<? extends TableRow> type, boolean open, String columns) {
     this.type = type;
-    this.layout = new TableLayout(fileName, open, columns);
+    this.layout = new TableColumns(fileName, open, columns);
   }
 
-  TableLayout layout() {
+  TableColumns layout() {
     return layout;
   }
 

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 
 /** The name of a table's file and its columns, in order. */
-final class TableLayout {
+final class TableColumns {
   private final String fileName;
   private final boolean open;
   private final String[] columns;
@@ -15,7 +15,7 @@ final class TableLayout {
    * @param open whether a house may add rows of its own
    * @param columns the table's own; those that tell of a row's source follow
    */
-  TableLayout(String fileName, boolean open, String columns) {
+  TableColumns(String fileName, boolean open, String columns) {
     this.fileName = fileName;
     this.open = open;
     // concat, not +: a first + costs milliseconds at start
