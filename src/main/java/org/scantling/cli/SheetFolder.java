@@ -74,7 +74,14 @@ final class SheetFolder {
     Drawings drawings = drawings(lists);
     SheetSource source =
         new SheetSource(
-            costed.proposal(), words, how, lists, drawings, costed.estimate(), ways, Version.number());
+            costed.proposal(),
+            words,
+            how,
+            lists,
+            drawings,
+            costed.estimate(),
+            ways,
+            Version.number());
     asked.only().map(List::of).orElse(List.of(SheetKind.values())).stream()
         .forEach(kind -> sheet(kind.of(source)));
     if (asked.only().isEmpty()) {

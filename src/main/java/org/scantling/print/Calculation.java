@@ -66,7 +66,9 @@ public final class Calculation {
     Map<List<String>, List<Line>> byTitle = new LinkedHashMap<>();
     for (CalculationStep step : proposal.trace()) {
       byTitle
-          .computeIfAbsent(List.of(member(step), CalculationWords.of(voice).part(step)), key -> new ArrayList<>())
+          .computeIfAbsent(
+              List.of(member(step), CalculationWords.of(voice).part(step)),
+              key -> new ArrayList<>())
           .add(
               new Line(
                   CalculationWords.of(voice).worked(step),

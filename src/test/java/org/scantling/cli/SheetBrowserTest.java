@@ -30,7 +30,8 @@ class SheetBrowserTest {
   private static final List<String> NAMES =
       List.of("chromium", "chromium-browser", "google-chrome", "chrome");
   private static final int PATIENCE_S = 60;
-  private static final Pattern FOUND = Pattern.compile("<pre id=\"found\">(.*?)</pre>", Pattern.DOTALL);
+  private static final Pattern FOUND =
+      Pattern.compile("<pre id=\"found\">(.*?)</pre>", Pattern.DOTALL);
 
   @TempDir private static Path yard;
   private static Path job;
