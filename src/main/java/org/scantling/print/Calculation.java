@@ -118,6 +118,11 @@ public final class Calculation {
       String base,
       String clause) {}
 
+  /** That all checks pass, and which of them do so only by the record of the base. */
+  public String passing() {
+    return new PassingChecks(plain, proposal.checkLimits()).sentence(proposal.checks());
+  }
+
   /** Every check, the one that is nearest to its limit first. */
   public List<Check> checks() {
     return proposal.checks().stream()

@@ -31,7 +31,7 @@ final class EngineerSheet {
 
   List<Part> parts() {
     parts.add(new Part.Fields(fields()));
-    parts.add(new Part.Prose(Part.Manner.ANSWER, answer()));
+    parts.add(new Part.Prose(Part.Manner.ANSWER, calculation.passing()));
     hardest();
     parts.add(source.figure(View.END)).add(source.figure(View.SIDE));
     inputs();
@@ -64,19 +64,6 @@ final class EngineerSheet {
 
   private static void field(List<Block.Item> fields, String name, String value) {
     fields.add(new Block.Item(SAYINGS.say("engineer.field." + name), value));
-  }
-
-  private String answer() {
-    Calculation.Check worst =
-        checks.stream().filter(Calculation.Check::worked).findFirst().orElse(checks.get(0));
-    return SAYINGS.say(
-        "engineer.answer",
-        "checks",
-        Integer.toString(checks.size()),
-        "check",
-        worst.name(),
-        "used",
-        worst.used());
   }
 
   /** Of each member the check that is nearest to its limit. */
