@@ -75,12 +75,15 @@ public final class Fixed {
    *
    * @param fallIn what the ground falls along a bay; where the top is stepped, that much of the
    *     headroom is lost at the upper end of a step
+   * @param dropIn how much lower one row stands than the other, which is lost along the higher one
    */
-  public Optional<Answer> answer(Question question, Answers soFar, double fallIn) {
+  public Optional<Answer> answer(
+      Question question, Answers soFar, double fallIn, double dropIn) {
     Optional<Answer> fixed = Optional.ofNullable(answers.get(question));
     boolean stepped = soFar.has(TOP_LINE) && soFar.option(TOP_LINE).equals(WayOfBuilding.STEPPED);
-    return question == HEADROOM && stepped
-        ? fixed.map(full -> Answer.number(HEADROOM, TopLine.underStepsIn(full.number(), fallIn)))
+    double lostIn = (stepped ? fallIn : 0) + dropIn;
+    return question == HEADROOM && lostIn != 0
+        ? fixed.map(full -> Answer.number(HEADROOM, TopLine.underStepsIn(full.number(), lostIn)))
         : fixed;
   }
 }

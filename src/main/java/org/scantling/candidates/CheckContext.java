@@ -18,6 +18,7 @@ import org.scantling.confirm.CrossbeamChecks;
 import org.scantling.confirm.FootSway;
 import org.scantling.confirm.FootingWork;
 import org.scantling.confirm.HeaderChecks;
+import org.scantling.confirm.HighRow;
 import org.scantling.confirm.Limits;
 import org.scantling.confirm.Material;
 import org.scantling.confirm.PostChecks;
@@ -269,8 +270,15 @@ public final class CheckContext {
     double frostIn = answers.find(FROST_DEPTH).map(Answer::number).orElse(0.0);
     double wideIn = answers.find(HOLE_DIAMETER).map(Answer::number).orElse(leastHoleIn());
     double heldIn = embedmentIn(wideIn);
-    return Math.max(
-        Math.max(decidedIn, frostIn), Math.max(heldIn, thumb("footing.deeper-than-stouter")));
+    double deepIn =
+        Math.max(
+            Math.max(decidedIn, frostIn), Math.max(heldIn, thumb("footing.deeper-than-stouter")));
+    return Math.min(deepIn, given.rockAtIn().orElse(Double.POSITIVE_INFINITY));
+  }
+
+  /** True where no hole goes below what is told of its own ground. */
+  boolean overRock() {
+    return given.rockAtIn().isPresent();
   }
 
   /** The hole that a post is given before any is decided. */
@@ -462,7 +470,21 @@ public final class CheckContext {
         wind.along(),
         railed ? answers.number(RAIL_NOTCH) : 0,
         railed ? housingEdgeIn() : 0,
-        geometry().plan().bays() > 1 ? 2 : 1);
+        geometry().plan().bays() > 1 ? 2 : 1,
+        highRow(wind));
+  }
+
+  /** The posts on the higher ground, shorter by what it falls to the other row. */
+  private Optional<HighRow> highRow(WindOnWalk wind) {
+    return windOnHigherRow().map(wind::highRow);
+  }
+
+  /** The same wind as it comes to those posts; nothing where both rows stand alike. */
+  public Optional<WindOnWalk> windOnHigherRow() {
+    double shorterIn = geometry().posts().heightIn() - Math.abs(acrossIn());
+    return given.across().level() || shorterIn <= 0
+        ? Optional.empty()
+        : Optional.of(new WindLoading(this).onWalk(shorterIn));
   }
 
   /**
@@ -520,6 +542,13 @@ public final class CheckContext {
 
   double slopeRatio() {
     return given.slopeRatio();
+  }
+
+  /** How much lower the ground lies at the second row; negative where it lies higher. */
+  double acrossIn() {
+    return given.across().level()
+        ? 0
+        : given.across().fallIn(geometry().plan().rowSpacingIn());
   }
 
   public Tables tables() {

@@ -15,7 +15,12 @@ public final class TopLines {
     Answers answers = context.answers();
     String kind = answers.has(TOP_LINE) ? answers.option(TOP_LINE) : WayOfBuilding.LEVEL;
     return new TopLine(
-        context.geometry(), kind, context.slopeRatio(), intoGroundIn(context, answers));
+        context.geometry(),
+        kind,
+        context.slopeRatio(),
+        context.acrossIn(),
+        intoGroundIn(context, answers),
+        !context.overRock());
   }
 
   private static double intoGroundIn(CheckContext context, Answers answers) {

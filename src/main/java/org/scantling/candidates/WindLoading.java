@@ -5,6 +5,7 @@ import static org.scantling.reasons.Question.*;
 import java.util.List;
 import org.scantling.answers.Answers;
 import org.scantling.confirm.WindOnWalk;
+import org.scantling.design.Geometry;
 import org.scantling.loads.FoliageCover;
 import org.scantling.loads.LatticeRule;
 import org.scantling.loads.SolidityBands;
@@ -26,6 +27,14 @@ final class WindLoading {
 
   WindOnWalk onWalk() {
     return new WindOnWalk(context.geometry(), sides(), rules());
+  }
+
+  /** The same, as it comes to posts of another height. */
+  WindOnWalk onWalk(double postIn) {
+    Geometry all = context.geometry();
+    Geometry.Posts posts = new Geometry.Posts(all.posts().breadthIn(), postIn);
+    return new WindOnWalk(
+        new Geometry(all.plan(), posts, all.headers(), all.crossbeams()), sides(), rules());
   }
 
   private WindOnWalk.Sides sides() {

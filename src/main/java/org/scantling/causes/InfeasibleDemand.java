@@ -37,6 +37,9 @@ public final class InfeasibleDemand {
     if (bracketsAsked() && broken.phase().compareTo(Phase.SUPPORT) >= 0) {
       return Demand.FOOTING.path();
     }
+    if (overRock(broken)) {
+      return Demand.ROCK_AT.path();
+    }
     return ungraded(broken, closest)
         ? gradePath(broken)
         : moved(broken, closest).orElseGet(() -> BLAMED.nearest(broken)).path();
@@ -47,6 +50,12 @@ public final class InfeasibleDemand {
         .map(Contribution::question)
         .flatMap(question -> BLAMED.behind(question).stream())
         .findFirst();
+  }
+
+  /** True where rock leaves no depth: it alone keeps a hole from being dug deeper by hand. */
+  private boolean overRock(Question broken) {
+    boolean standing = broken == Question.FOOTING_DEPTH || broken == Question.FOOTING_KIND;
+    return standing && problem.site().ground().rockAtIn().isPresent();
   }
 
   /** Where the site file says the grade: of the role, if it does, else of all timber. */

@@ -3,6 +3,7 @@ package org.scantling.confirm;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.scantling.ground.EmbeddedPost;
 import org.scantling.ground.LateralLoad;
 import org.scantling.ground.TurnedFoot;
@@ -15,7 +16,7 @@ import org.scantling.ground.TurningFoot;
 public final class FootSway {
   private final FootingWork.Foot foot;
   private final List<PostSway> sways;
-  private final double mostIn;
+  private final ToDoubleFunction<SidePush> mostIn;
 
   /**
    * @param post the size that was decided
@@ -23,7 +24,7 @@ public final class FootSway {
   public FootSway(FootingWork.Foot foot, PostChecks posts, Material post) {
     this.foot = foot;
     this.sways = posts.sways(post);
-    this.mostIn = posts.mostSwayIn();
+    this.mostIn = posts::mostSwayIn;
   }
 
   /**
@@ -33,7 +34,10 @@ public final class FootSway {
    * @return 0 where nothing turns, endless where bending alone takes all that may be used
    */
   public double depthIn(double limitRatio) {
-    return sways.stream().mapToDouble(each -> depthIn(each, limitRatio * mostIn)).max().orElse(0);
+    return sways.stream()
+        .mapToDouble(each -> depthIn(each, limitRatio * mostIn.applyAsDouble(each.push())))
+        .max()
+        .orElse(0);
   }
 
   private double depthIn(PostSway sway, double allowedIn) {
@@ -53,12 +57,18 @@ public final class FootSway {
    * @param bentIn how far its top moves because the post bends and leans
    * @param mostIn how far it may move at the top
    * @param turnsAtIn how deep the point lies about which the foot turns
+   * @param heightIn ground to top
    */
   public record Moved(
-      double groundIn, double turnedIn, double bentIn, double mostIn, double turnsAtIn) {
+      double groundIn,
+      double turnedIn,
+      double bentIn,
+      double mostIn,
+      double turnsAtIn,
+      double heightIn) {
 
     /** Where the top goes if the post moves that much at the ground. */
-    public double topIn(double atGroundIn, double heightIn) {
+    public double topIn(double atGroundIn) {
       return atGroundIn * (turnsAtIn + heightIn) / turnsAtIn;
     }
   }
@@ -77,8 +87,9 @@ public final class FootSway {
         foot.turnIn(push, depthIn, 0),
         foot.turnIn(push, depthIn, sway.push().heightIn()),
         sway.leaningIn(),
-        mostIn,
-        new EmbeddedPost(push, depthIn).turnsAtIn());
+        mostIn.applyAsDouble(sway.push()),
+        new EmbeddedPost(push, depthIn).turnsAtIn(),
+        sway.push().heightIn());
   }
 
   /**

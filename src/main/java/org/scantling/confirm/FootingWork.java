@@ -98,16 +98,20 @@ public final class FootingWork {
 
   private static Load cantilever(PostChecks.Standing standing, HeaderChecks headers, Beams beams) {
     List<HeaderChecks.PostLoad> loads = headers.onPosts(beams.header());
-    PostWeight post = PostWeight.of(beams.post(), standing.across().heightIn());
+    PostWeight tallest = PostWeight.of(beams.post(), standing.across().heightIn());
+    PostWeight lightest = PostWeight.of(beams.post(), standing.leastHeightIn());
     HeaderChecks.PostLoad heaviest =
         loads.stream().max(Comparator.comparingDouble(HeaderChecks.PostLoad::downLb)).orElseThrow();
-    return new Load(pushes(standing), FootLoad.of(heaviest, post), loads, post, List.of());
+    return new Load(pushes(standing), FootLoad.of(heaviest, tallest), loads, lightest, List.of());
   }
 
   private static List<FootPush> pushes(PostChecks.Standing standing) {
-    return List.of(
-        FootPush.of(FootPush.Way.ACROSS, standing.across()),
-        FootPush.of(FootPush.Way.ALONG, standing.along()));
+    return standing.pushes().stream()
+        .map(
+            push ->
+                FootPush.of(
+                    standing.isAlong(push) ? FootPush.Way.ALONG : FootPush.Way.ACROSS, push))
+        .toList();
   }
 
   /**

@@ -95,7 +95,7 @@ public final class JointForces {
 
   private List<JointForce> worstOnPost() {
     boolean paired = headers.geometry().headers().paired();
-    double alongLb = wind.along().topLb();
+    double alongLb = wind.mostTopLb(FootPush.Way.ALONG);
     double share = headers.boardShareRatio();
     double sideLb = paired ? share * alongLb : Math.max(onHeadLb(), alongLb);
     List<JointForce> forces = new ArrayList<>();
@@ -122,7 +122,7 @@ public final class JointForces {
     if (ends.isEmpty() || braced.isPresent()) {
       return ends.isEmpty() ? List.of() : onPost();
     }
-    double alongLb = wind.along().topLb();
+    double alongLb = wind.mostTopLb(FootPush.Way.ALONG);
     boolean paired = headers.geometry().headers().paired();
     double sideLb =
         paired ? headers.boardShareRatio() * alongLb : Math.max(onHeadLb() / 2, alongLb);
@@ -137,7 +137,7 @@ public final class JointForces {
 
   /** Wind across the walk that a header on top brings to its post. */
   private double onHeadLb() {
-    return wind.across().topLb() + hungLb;
+    return wind.mostTopLb(FootPush.Way.ACROSS) + hungLb;
   }
 
   /** The frame has what leans on the header spread along its posts, so it is added here. */

@@ -1,5 +1,6 @@
 package org.scantling.confirm;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -44,9 +45,50 @@ public final class PostChecks {
    * @param housingDepthIn depth of the recess for a rail, 0 for none
    * @param housingAtIn height above ground of the edge of it at which the post is bent harder
    * @param housedFaces faces with such a recess: 2 where a post stands between two bays
+   * @param high the posts of the row on the higher ground, where one stands higher
    */
   public record Standing(
-      SidePush across, SidePush along, double housingDepthIn, double housingAtIn, int housedFaces) {
+      SidePush across,
+      SidePush along,
+      double housingDepthIn,
+      double housingAtIn,
+      int housedFaces,
+      Optional<HighRow> high) {
+
+    /** On ground that is level across the walk: all posts are alike. */
+    public Standing(
+        SidePush across,
+        SidePush along,
+        double housingDepthIn,
+        double housingAtIn,
+        int housedFaces) {
+      this(across, along, housingDepthIn, housingAtIn, housedFaces, Optional.empty());
+    }
+
+    /** Every push that a post must bear: of either row, across the walk and along it. */
+    List<SidePush> pushes() {
+      List<SidePush> pushes = new ArrayList<>(List.of(across, along));
+      high.ifPresent(row -> pushes.addAll(List.of(row.across().push(), row.along().push())));
+      return pushes;
+    }
+
+    boolean isAlong(SidePush push) {
+      return push == along || high.filter(row -> push == row.along().push()).isPresent();
+    }
+
+    /** The most that comes to the top of a post from one direction. */
+    double mostTopLb(FootPush.Way way) {
+      return pushes().stream()
+          .filter(push -> isAlong(push) == (way == FootPush.Way.ALONG))
+          .mapToDouble(SidePush::topLb)
+          .max()
+          .orElseThrow();
+    }
+
+    /** How high the shorter posts stand: all of them where both rows stand alike. */
+    double leastHeightIn() {
+      return high.map(HighRow::heightIn).orElse(across.heightIn());
+    }
 
     /**
      * What the recesses leave of a square post; they are cut in the faces along the walk.
@@ -155,7 +197,7 @@ public final class PostChecks {
     PostSway sway = sway(load, material, push);
     double foundIn =
         sway.stands() ? sway.leaningIn() + ground.turnIn(push, sway.windFactor()) : push.heightIn();
-    double swayIn = Math.max(mostSwayIn(), foundIn);
+    double swayIn = Math.max(mostSwayIn(push), foundIn);
     return new BaseForce(
         load.combination(),
         sway.windFactor() * push.momentAtInLb(0) + scene.pressedLb() * (scene.offsetIn() + swayIn),
@@ -192,12 +234,12 @@ public final class PostChecks {
         new PostMoment(
             combination.factor(LoadKind.WIND), push.momentAtInLb(0), ground.bendingRatio(push)),
         0,
-        push == standing.along(),
+        standing.isAlong(push),
         column(pressed.lb(), push.heightIn(), section, values),
         stability(section, push, values),
         Math.max(
             limits.eccentricityShareRatio() * section.depthIn(),
-            push == standing.along() ? alongOffIn : 0),
+            standing.isAlong(push) ? alongOffIn : 0),
         values);
   }
 
@@ -205,8 +247,7 @@ public final class PostChecks {
   public List<Checked> of(Material material) {
     CheckEnvelope worst = new CheckEnvelope(ROLE, limits, sources);
     for (HeaderChecks.PostLoad load : loads) {
-      check(worst, load, material, standing.across());
-      check(worst, load, material, standing.along());
+      pushes().forEach(push -> check(worst, load, material, push));
       housing(worst, load, material);
     }
     return worst.list();
@@ -224,7 +265,7 @@ public final class PostChecks {
     PostSway sway = sway(load, material, push);
     if (sway.windFactor() > 0 && sway.stands()) {
       double turnIn = ground.turnIn(push, sway.windFactor());
-      worst.addLasting("drift", combination, sway.check(turnIn, mostSwayIn()), Unit.INCH);
+      worst.addLasting("drift", combination, sway.check(turnIn, mostSwayIn(push)), Unit.INCH);
     }
   }
 
@@ -237,7 +278,7 @@ public final class PostChecks {
   }
 
   private Stream<SidePush> pushes() {
-    return Stream.of(standing.across(), standing.along());
+    return standing.pushes().stream();
   }
 
   private PostSway sway(HeaderChecks.PostLoad load, Material material, SidePush push) {
@@ -253,8 +294,8 @@ public final class PostChecks {
         1 - column.stressPsi() / column.governing().criticalStressPsi());
   }
 
-  double mostSwayIn() {
-    return limits.driftShareRatio() * standing.across().heightIn();
+  double mostSwayIn(SidePush push) {
+    return limits.driftShareRatio() * push.heightIn();
   }
 
   private Column column(double downLb, double heightIn, Rectangle section, AdjustedValues values) {
@@ -287,22 +328,20 @@ public final class PostChecks {
 
   /** Both ways, at posts between two bays and at end posts; none where no rail is housed. */
   private Stream<NotchScene> atNotch(HeaderChecks.PostLoad load, Material material) {
-    boolean housed =
-        standing.housingDepthIn() > 0 && standing.housingAtIn() < standing.across().heightIn();
-    return housed
+    return standing.housingDepthIn() > 0
         ? IntStream.rangeClosed(1, standing.housedFaces())
             .boxed()
             .flatMap(
                 faces ->
-                    Stream.of(
-                        atNotch(load, material, faces, false),
-                        atNotch(load, material, faces, true)))
+                    pushes()
+                        .filter(push -> standing.housingAtIn() < push.heightIn())
+                        .map(push -> atNotch(load, material, faces, push)))
         : Stream.empty();
   }
 
   private NotchScene atNotch(
-      HeaderChecks.PostLoad load, Material material, int faces, boolean along) {
-    SidePush push = along ? standing.along() : standing.across();
+      HeaderChecks.PostLoad load, Material material, int faces, SidePush push) {
+    boolean along = standing.isAlong(push);
     LoadCombination combination = load.combination();
     AdjustedValues values = material.lasting(limits.duration().of(combination));
     double aboveIn = push.heightIn() - standing.housingAtIn();

@@ -77,7 +77,10 @@ public final class PostInGround implements Ground {
     for (LoadCombination combination : LoadCombination.values()) {
       AdjustedValues values = material.lasting(limits.duration().of(combination));
       double shearLb =
-          Math.max(shearLb(standing.across(), combination), shearLb(standing.along(), combination));
+          standing.pushes().stream()
+              .mapToDouble(push -> shearLb(push, combination))
+              .max()
+              .orElseThrow();
       worst.add(
           "shear",
           combination,

@@ -192,6 +192,15 @@ public final class WindOnWalk {
     return onPostAlong().push();
   }
 
+  /**
+   * The posts of the row that stands higher.
+   *
+   * @param onShorter the same wind as it comes to them
+   */
+  public HighRow highRow(WindOnWalk onShorter) {
+    return HighRow.of(across(), along(), onShorter);
+  }
+
   /** Wind along the walk on one crossbeam in full wind, strength level. */
   public double onCrossbeamLb() {
     WindFace gable = gableFace();

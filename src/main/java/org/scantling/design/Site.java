@@ -169,10 +169,37 @@ public record Site(
    * @param slopePercent fall of the ground along the walk; 0 where not given
    * @param isolatedPosts yes where each post stands by itself and may move half an inch at the
    *     ground, else no
+   * @param across how the ground falls from row to row
+   * @param rockAtIn depth below the ground at which solid rock begins, where the file tells it
    */
-  public record Ground(Optional<String> soil, double slopePercent, Optional<String> isolatedPosts) {
+  public record Ground(
+      Optional<String> soil,
+      double slopePercent,
+      Optional<String> isolatedPosts,
+      CrossFall across,
+      OptionalDouble rockAtIn) {
     public Ground(Optional<String> soil, double slopePercent) {
-      this(soil, slopePercent, Optional.empty());
+      this(soil, slopePercent, Optional.empty(), CrossFall.LEVEL, OptionalDouble.empty());
+    }
+
+    /** The same ground, of another soil. */
+    public Ground of(String other) {
+      return new Ground(Optional.of(other), slopePercent, isolatedPosts, across, rockAtIn);
+    }
+
+    /** The same ground with another fall along the walk. */
+    public Ground falling(double otherPercent) {
+      return new Ground(soil, otherPercent, isolatedPosts, across, rockAtIn);
+    }
+
+    /** The same ground with another fall across the walk. */
+    public Ground fallingAcross(CrossFall other) {
+      return new Ground(soil, slopePercent, isolatedPosts, other, rockAtIn);
+    }
+
+    /** The same ground with solid rock at a depth. */
+    public Ground overRock(double atIn) {
+      return new Ground(soil, slopePercent, isolatedPosts, across, OptionalDouble.of(atIn));
     }
   }
 

@@ -43,12 +43,14 @@ final class EndDimensions {
   /** From face to face, above the head of the person. */
   private void clearWidth() {
     double headroomIn = subject.top().headroomIn();
+    double highIn = groundIn(high());
     double upIn =
-        Math.max(
-            Person.HEIGHT_IN + HAT_IN,
-            Math.min(
-                Person.HEIGHT_IN + CLEAR_RATIO * (headroomIn - Person.HEIGHT_IN),
-                underBracesIn() - HAT_IN));
+        highIn
+            + Math.max(
+                Person.HEIGHT_IN + HAT_IN,
+                Math.min(
+                    Person.HEIGHT_IN + CLEAR_RATIO * (headroomIn - Person.HEIGHT_IN),
+                    underBracesIn() - highIn - HAT_IN));
     double acrossIn = -subject.rowSpacingIn();
     scene.add(
         new Drawn.Inner(
@@ -106,38 +108,70 @@ final class EndDimensions {
             List.of(lengths.of("hole width", holeIn))));
   }
 
-  /** On the left the hole and the post, on the right the headroom and all of it. */
+  private double groundIn(SetOut.PostMark post) {
+    return subject.groundIn(post);
+  }
+
+  /** The post that stands on the higher ground: that of row A where both stand alike. */
+  private SetOut.PostMark high() {
+    return groundIn(postB) > groundIn(postA) ? postB : postA;
+  }
+
+  /**
+   * On the side of the lower row the hole and the post, on the other the headroom, which is least
+   * there; all of it on the right, or over the lower row.
+   */
   private void heights() {
-    double holeIn = subject.setOut().ground().holeIn() / 2;
-    double leftIn = -postB.acrossIn();
-    double topIn = subject.lineIn() + postB.topOverLineIn();
-    scene.add(
-        new Drawn.Dimension(
-            Side.LEFT,
-            0,
-            List.of(
-                new ScenePoint(leftIn - holeIn, subject.bottomIn(postB)),
-                new ScenePoint(leftIn - holeIn, 0),
-                new ScenePoint(leftIn(outline()), topIn)),
-            List.of(
-                lengths.of(postB.name() + " dig", postB.digIn()),
-                lengths.of(postB.name() + " top", topIn))));
-    double headroomIn = subject.top().headroomIn();
-    ScenePoint seat = new ScenePoint(subject.geometry().seatBreadthIn() / 2, headroomIn);
-    scene.add(
-        new Drawn.Dimension(
-            Side.RIGHT,
-            0,
-            List.of(new ScenePoint(holeIn, 0), seat),
-            List.of(told("end.headroom", "headroom", headroomIn))));
+    boolean mirrored = high() == postB;
+    SetOut.PostMark low = mirrored ? postA : postB;
+    Side lowSide = mirrored ? Side.RIGHT : Side.LEFT;
+    Side highSide = mirrored ? Side.LEFT : Side.RIGHT;
+    double topIn = subject.lineIn() + low.topOverLineIn();
     List<ScenePoint> beam = outline();
-    double highIn = Subject.topOf(beam);
     scene.add(
         new Drawn.Dimension(
-            Side.RIGHT,
+            lowSide,
+            0,
+            List.of(
+                beside(low, subject.bottomIn(low)),
+                beside(low, groundIn(low)),
+                new ScenePoint(mirrored ? rightIn(beam) : leftIn(beam), topIn)),
+            List.of(
+                lengths.of(low.name() + " dig", low.digIn()),
+                lengths.of(low.name() + " top", topIn - groundIn(low)))));
+    double headroomIn = subject.top().headroomIn();
+    double seatIn = subject.geometry().seatBreadthIn() / 2;
+    scene.add(
+        new Drawn.Dimension(
+            highSide,
+            0,
+            List.of(
+                beside(high(), groundIn(high())),
+                new ScenePoint(
+                    -high().acrossIn() + outward(high()) * seatIn, groundIn(high()) + headroomIn)),
+            List.of(told("end.headroom", "headroom", headroomIn))));
+    boolean level = subject.top().acrossIn() == 0;
+    double highIn = Subject.topOf(beam);
+    SetOut.PostMark from = level ? postA : low;
+    scene.add(
+        new Drawn.Dimension(
+            level ? highSide : lowSide,
             1,
-            List.of(new ScenePoint(holeIn, 0), new ScenePoint(rightIn(beam), highIn)),
-            List.of(lengths.of("over-all height", highIn))));
+            List.of(
+                beside(from, groundIn(from)),
+                new ScenePoint(outward(from) > 0 ? rightIn(beam) : leftIn(beam), highIn)),
+            List.of(lengths.of("over-all height", highIn - groundIn(from)))));
+  }
+
+  /** To the right of row A, to the left of row B. */
+  private static int outward(SetOut.PostMark post) {
+    return post.acrossIn() > 0 ? -1 : 1;
+  }
+
+  /** The outer edge of a hole. */
+  private ScenePoint beside(SetOut.PostMark post, double upIn) {
+    double holeIn = subject.setOut().ground().holeIn() / 2;
+    return new ScenePoint(-post.acrossIn() + outward(post) * holeIn, upIn);
   }
 
   private List<ScenePoint> outline() {

@@ -30,7 +30,7 @@ final class EndScene {
     end.ground();
     end.machine();
     end.timber();
-    Person.stand(end.scene, end.personIn(), 0);
+    Person.stand(end.scene, end.personIn(), end.groundIn(end.personIn()));
     new EndDimensions(subject, end.scene).add();
     return end.scene;
   }
@@ -52,16 +52,17 @@ final class EndScene {
     GroundScene ground =
         new GroundScene(
             subject, scene, posts().stream().map(post -> -post.acrossIn()).toList(), pxIn);
-    ground.line(fromIn(), tailIn(), 0);
-    posts().forEach(post -> ground.hole(post, -post.acrossIn(), 0));
+    double slope = slopeRatio();
+    ground.line(fromIn(), tailIn(), slope);
+    posts().forEach(post -> ground.hole(post, -post.acrossIn(), slope));
     subject
         .frostIn()
         .ifPresent(
             depthIn -> {
-              ground.frost(fromIn(), tailIn(), 0, depthIn);
-              ScenePoint middle = new ScenePoint(-subject.rowSpacingIn() / 2, -depthIn);
-              ScenePoint right = new ScenePoint(tailIn(), -depthIn);
-              ScenePoint left = new ScenePoint(fromIn(), -depthIn);
+              ground.frost(fromIn(), tailIn(), slope, depthIn);
+              ScenePoint middle = under(-subject.rowSpacingIn() / 2, depthIn);
+              ScenePoint right = under(tailIn(), depthIn);
+              ScenePoint left = under(fromIn(), depthIn);
               scene.add(
                   FrostWord.note(
                       subject,
@@ -74,6 +75,19 @@ final class EndScene {
                           new Drawn.Spot(left, 0, -6, Anchor.START),
                           new Drawn.Spot(left, 0, 16, Anchor.START))));
             });
+  }
+
+  /** Fall of the ground toward the right, where row A stands. */
+  private double slopeRatio() {
+    return -subject.acrossRatio();
+  }
+
+  private ScenePoint under(double rightIn, double depthIn) {
+    return new ScenePoint(rightIn, groundIn(rightIn) - depthIn);
+  }
+
+  private double groundIn(double rightIn) {
+    return -slopeRatio() * rightIn;
   }
 
   /** In the middle of the way, or beside the walk where a machine fills it. */
@@ -99,10 +113,14 @@ final class EndScene {
             });
   }
 
+  private double middleGroundIn() {
+    return groundIn(-subject.rowSpacingIn() / 2);
+  }
+
   private void part(double middleIn, double halfIn, double lowIn, double highIn) {
     scene.box(
-        new ScenePoint(middleIn - halfIn, lowIn),
-        new ScenePoint(middleIn + halfIn, highIn),
+        new ScenePoint(middleIn - halfIn, middleGroundIn() + lowIn),
+        new ScenePoint(middleIn + halfIn, middleGroundIn() + highIn),
         Tone.PERSON,
         LineClass.HIDDEN);
   }

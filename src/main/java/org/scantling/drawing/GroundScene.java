@@ -30,7 +30,7 @@ final class GroundScene {
   void hole(SetOut.PostMark post, double middleIn, double slopeRatio) {
     SetOut.Ground ground = subject.setOut().ground();
     double halfIn = ground.holeIn() / 2;
-    double groundIn = subject.groundIn(post.alongIn());
+    double groundIn = subject.groundIn(post);
     double bottomIn = subject.bottomIn(post);
     double bedIn = bottomIn + ground.bedIn() - ground.padIn();
     double leftIn = middleIn - halfIn;
@@ -43,11 +43,13 @@ final class GroundScene {
             new ScenePoint(leftIn, groundIn + slopeRatio * halfIn)),
         fill(),
         LineClass.CUT);
-    scene.box(
-        new ScenePoint(leftIn, bottomIn),
-        new ScenePoint(rightIn, bedIn),
-        Tone.GRAVEL,
-        LineClass.CUT);
+    if (ground.bedIn() > 0) {
+      scene.box(
+          new ScenePoint(leftIn, bottomIn),
+          new ScenePoint(rightIn, bedIn),
+          Tone.GRAVEL,
+          LineClass.CUT);
+    }
     if (ground.padIn() > 0) {
       scene.box(
           new ScenePoint(leftIn + halfIn / 4, bedIn),

@@ -2,6 +2,7 @@ package org.scantling.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.scantling.design.FreeStretch;
 import org.scantling.sayings.Sayings;
 import org.scantling.shop.SetOut;
 
@@ -33,6 +34,7 @@ final class SetOutScene {
     plan.holes();
     plan.posts();
     plan.rows();
+    plan.free();
     plan.diagonals();
     plan.dimensions(room);
     plan.setOut.posts().forEach(plan::name);
@@ -115,6 +117,32 @@ final class SetOutScene {
           new ScenePoint(alongIn, subject.rowSpacingIn() + outIn),
           LineClass.CENTRE);
     }
+  }
+
+  /** Stretches in which no post may stand, between two lines across both rows. */
+  private void free() {
+    double pastIn = setOut.ground().holeIn();
+    for (FreeStretch each : setOut.free()) {
+      if (windows.together(each.fromIn(), each.toIn())) {
+        for (double alongIn : List.of(each.fromIn(), each.toIn())) {
+          scene.line(
+              new ScenePoint(alongIn, -pastIn),
+              new ScenePoint(alongIn, subject.rowSpacingIn() + pastIn),
+              LineClass.HIDDEN);
+        }
+        scene.add(noPost((each.fromIn() + each.toIn()) / 2));
+      }
+    }
+  }
+
+  /** The word for it, where it is nearest to the middle of the way and to nothing else. */
+  private Drawn noPost(double alongIn) {
+    List<Drawn.Spot> spots =
+        besideMiddle().stream()
+            .map(share -> new ScenePoint(alongIn, share * subject.rowSpacingIn()))
+            .map(at -> new Drawn.Spot(at, 0, 4, Anchor.MIDDLE))
+            .toList();
+    return new Drawn.Note(SAYINGS.say("set-out.no-post"), Lettering.NOTE, spots);
   }
 
   /** One way in each bay that is drawn, and one way over all. */

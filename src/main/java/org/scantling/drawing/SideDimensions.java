@@ -59,7 +59,7 @@ final class SideDimensions {
   }
 
   private double groundIn(SetOut.PostMark post) {
-    return subject.groundIn(post.alongIn());
+    return subject.groundIn(post);
   }
 
   /** At the first post: the hole, and the post over the ground. */
@@ -99,7 +99,7 @@ final class SideDimensions {
   static Drawn.Dimension overAll(Subject subject) {
     List<SetOut.PostMark> row = subject.row(0);
     SetOut.PostMark last = row.get(row.size() - 1);
-    double groundIn = subject.groundIn(last.alongIn());
+    double groundIn = subject.groundIn(last);
     ScenePoint highest = highest(subject);
     return new Drawn.Dimension(
         Side.RIGHT,

@@ -55,7 +55,7 @@ final class SideSheet {
         "height",
         subject
             .lengths()
-            .said(subject.lineIn() + first.topOverLineIn() - subject.groundIn(first.alongIn())));
+            .said(subject.lineIn() + first.topOverLineIn() - subject.groundIn(first)));
     blanks.put("hole", subject.lengths().said(subject.setOut().ground().holeIn()));
     blanks.put("bed", subject.lengths().said(subject.setOut().ground().bedIn()));
     notes.add(SAYINGS.say("side.notes", blanks));
@@ -68,6 +68,19 @@ final class SideSheet {
 
   /** How the ground falls, where it does. */
   static List<String> slope(Subject subject) {
+    List<String> notes = new ArrayList<>(along(subject));
+    double acrossIn = subject.setOut().ground().acrossIn();
+    if (acrossIn != 0) {
+      notes.add(
+          SAYINGS.say(
+              acrossIn > 0 ? "across.lower" : "across.higher",
+              "fall",
+              subject.lengths().said(Math.abs(acrossIn))));
+    }
+    return notes;
+  }
+
+  private static List<String> along(Subject subject) {
     double fallIn = subject.setOut().ground().fallIn();
     if (fallIn == 0) {
       return List.of();

@@ -84,8 +84,14 @@ record Subject(
     return setOut.ground().lineOverDatumIn();
   }
 
-  double groundIn(double alongIn) {
-    return -top().slopeRatio() * alongIn;
+  /** The ground at a post over the datum. */
+  double groundIn(SetOut.PostMark post) {
+    return -top().slopeRatio() * post.alongIn() + top().rowIn(post.acrossIn() > 0 ? 1 : 0);
+  }
+
+  /** Fall of the ground from the first row to the second over their distance. */
+  double acrossRatio() {
+    return top().acrossIn() / rowSpacingIn();
   }
 
   double bottomIn(SetOut.PostMark post) {

@@ -27,21 +27,22 @@ final class DerivedFooting {
   private final CheckContext context;
   private final Answers answers;
   private final FootingWork footing;
+  private final RockBelow rock;
 
   DerivedFooting(DesignProblem problem, CheckContext context) {
     this.problem = problem;
     this.context = context;
     this.answers = context.answers();
-    this.footing = context.footing();
+    this.rock = new RockBelow(problem, context);
+    this.footing = rock.reached() ? rock.onRock().footing() : context.footing();
   }
 
   List<Fact> facts() {
-    double diameterIn =
-        answers.find(HOLE_DIAMETER).map(each -> each.number()).orElse(context.leastHoleIn());
+    double diameterIn = diameterIn();
     NonConstrainedEmbedment held = footing.embedment(diameterIn);
     VerticalBearing borne = footing.wideEnough(problem.tables().thumb("footing.deepest").amount());
     double deepestIn = problem.tables().thumb("footing.pressure-depth-most").amount();
-    List<Fact> facts = new ArrayList<>();
+    List<Fact> facts = new ArrayList<>(rock.holes());
     facts.add(worked("footing.embedment", FOOTING_DEPTH, held.depthIn(), held(held)));
     facts.add(
         worked(
@@ -66,6 +67,13 @@ final class DerivedFooting {
       facts.add(worked("footing.sliding", FOOTING_DEPTH, slidIn, Evidence.none()));
     }
     return facts;
+  }
+
+  /** The hole so far; where it stops on rock, at least as wide as does there. */
+  private double diameterIn() {
+    double wideIn =
+        answers.find(HOLE_DIAMETER).map(each -> each.number()).orElse(context.leastHoleIn());
+    return rock.reached() ? Math.max(wideIn, rock.holeIn()) : wideIn;
   }
 
   private Evidence held(NonConstrainedEmbedment held) {

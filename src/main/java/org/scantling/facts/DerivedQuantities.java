@@ -4,6 +4,7 @@ import static org.scantling.reasons.Question.*;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.scantling.answers.Answers;
 import org.scantling.candidates.CheckContext;
 import org.scantling.candidates.HeaderCuts;
@@ -41,7 +42,8 @@ public final class DerivedQuantities {
       case CLEARANCE -> List.of(problem.tables().vine(answers.option(VINE)));
       case RHYTHM -> rhythm();
       case CROSSBEAMS -> crossbeams();
-      case HEADERS, SUPPORT, POSTS -> new ArrayList<>(problem.tables().checks().rows());
+      case HEADERS, POSTS -> new ArrayList<>(problem.tables().checks().rows());
+      case SUPPORT -> support();
       case HEIGHT -> height();
       case SIDES -> new DerivedSides(problem, context).facts();
       case FOOTINGS -> new DerivedFooting(problem, context).facts();
@@ -151,24 +153,61 @@ public final class DerivedQuantities {
     double stackIn = geometry.headroomIn() - geometry.posts().heightIn();
     double headroomIn = answers.number(HEADROOM);
     double fallIn = problem.fallIn(answers);
-    return List.of(
+    double dropIn = problem.dropIn(answers);
+    List<Fact> facts = new ArrayList<>();
+    if (dropIn > 0) {
+      facts.add(
+          ByGeometry.worked(
+              "row.drop", POST_HEIGHT, dropIn, Evidence.saw("drop", Measure.inches(dropIn))));
+      facts.add(
+          ByGeometry.worked(
+              "post.height.across",
+              POST_HEIGHT,
+              headroomIn - stackIn + dropIn,
+              Evidence.saw("headroom", Measure.inches(headroomIn))
+                  .and("drop", Measure.inches(dropIn))));
+    }
+    facts.add(
         ByGeometry.worked(
             "post.height.headroom",
             POST_HEIGHT,
             headroomIn - stackIn,
             hanging(stackIn, Evidence.saw("headroom", Measure.inches(headroomIn)))
-                .and("stack", Measure.inches(stackIn))),
+                .and("stack", Measure.inches(stackIn))));
+    Evidence stepped =
+        Evidence.saw("headroom", Measure.inches(headroomIn)).and("fall", Measure.inches(fallIn));
+    facts.add(
         ByGeometry.worked(
             "post.height.stepped",
             POST_HEIGHT,
-            headroomIn - stackIn + fallIn,
-            Evidence.saw("headroom", Measure.inches(headroomIn))
-                .and("fall", Measure.inches(fallIn))),
+            headroomIn - stackIn + fallIn + dropIn,
+            dropIn > 0 ? stepped.and("drop", Measure.inches(dropIn)) : stepped));
+    facts.add(
         ByGeometry.worked(
             "post.height.stack",
             POST_HEIGHT,
             geometry.overallHeightIn() - geometry.posts().heightIn(),
             Evidence.none()));
+    return facts;
+  }
+
+  private List<Fact> support() {
+    List<Fact> facts = new ArrayList<>(problem.tables().checks().rows());
+    fallAcross().ifPresent(facts::add);
+    facts.addAll(new RockBelow(problem, context).standing());
+    return facts;
+  }
+
+  /** How much lower one row stands than the other, as a share of their distance. */
+  private Optional<Fact> fallAcross() {
+    double dropIn = problem.dropIn(answers);
+    double percent = PERCENT * dropIn / answers.number(ROW_SPACING);
+    Evidence evidence =
+        Evidence.saw("drop", Measure.inches(dropIn))
+            .and("share", new Measure(percent, Unit.PERCENT));
+    return dropIn > 0
+        ? Optional.of(ByGeometry.worked("row.share", FOOTING_KIND, percent, evidence))
+        : Optional.empty();
   }
 
   /** Headers beside the posts hang down from their tops, and it is under them that one walks. */
@@ -188,6 +227,8 @@ public final class DerivedQuantities {
     new SoilDoubling(problem, context).fact().ifPresent(facts::add);
     facts.add(problem.tables().check("crossbeam.tipping"));
     facts.add(ladder());
+    fallAcross().ifPresent(facts::add);
+    new RockBelow(problem, context).told().ifPresent(facts::add);
     facts.addAll(new FreeStretches(problem).notFree(geometry().plan().along(), answers));
     return facts;
   }

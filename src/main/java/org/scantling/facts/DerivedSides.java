@@ -61,7 +61,8 @@ final class DerivedSides {
             : geometry.posts().heightIn();
     double freeIn = problem.tables().thumb("rail.room-least").amount();
     double railIn = problem.stock().row(answers.option(RAIL_SIZE)).widthIn();
-    double roomIn = underIn - freeIn - railIn / 2 - problem.fallIn(answers);
+    double roomIn =
+        underIn - freeIn - railIn / 2 - problem.fallIn(answers) - problem.dropIn(answers);
     return ByGeometry.worked(
         "rail.height-room",
         RAIL_HEIGHT,

@@ -149,14 +149,17 @@ public final class Parts {
         answers.number(FOOTING_DEPTH),
         answers.number(HOLE_DIAMETER),
         geometry.postCount(),
-        answers.option(FOOTING_BACKFILL));
+        answers.option(FOOTING_BACKFILL),
+        new RockBelow(problem, problem.context(answers)).stands(answers.number(FOOTING_DEPTH)));
   }
 
   /** Those of one length together, from foot to top as they stand. */
   private List<Member> posts() {
     Map<Double, Integer> counts = new LinkedHashMap<>();
-    for (int post = 0; post < top.posts(); post++) {
-      counts.merge(MemberMaker.told(top.postLengthIn(post)), 2, Integer::sum);
+    for (int row = 0; row < 2; row++) {
+      for (int post = 0; post < top.posts(); post++) {
+        counts.merge(MemberMaker.told(top.postLengthIn(row, post)), 1, Integer::sum);
+      }
     }
     List<Notch> housings = new ArrayList<>();
     if (answers.has(RAIL_SIZE)) {
@@ -164,7 +167,7 @@ public final class Parts {
       housings.add(
           new Notch(
               "inner",
-              top.belowGroundIn(0) + answers.number(RAIL_HEIGHT),
+              top.belowGroundIn(0, 0) + answers.number(RAIL_HEIGHT),
               railIn,
               answers.number(RAIL_NOTCH)));
     }

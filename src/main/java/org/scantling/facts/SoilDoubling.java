@@ -48,20 +48,26 @@ final class SoilDoubling {
   private Worked fact(double dugIn, double withoutIn) {
     FootSway.Moved moved = context.sway().moved(dugIn);
     double mostAtGroundIn = problem.tables().thumb("footing.isolated-movement").amount();
-    double heightIn = context.standing().across().heightIn();
     Evidence evidence =
         Evidence.saw("ground", Measure.inches(moved.groundIn()))
             .and("turned", Measure.inches(moved.turnedIn()))
             .and("allowed", Measure.inches(mostAtGroundIn))
-            .and("presumed", Measure.inches(moved.topIn(mostAtGroundIn, heightIn)))
-            .and("limit", Measure.inches(moved.mostIn()))
-            .and("without", Measure.inches(rounded(withoutIn)));
+            .and("presumed", Measure.inches(moved.topIn(mostAtGroundIn)))
+            .and("limit", Measure.inches(moved.mostIn()));
+    if (withoutIn > problem.site().ground().rockAtIn().orElse(Double.POSITIVE_INFINITY)) {
+      return worked(withoutIn, evidence);
+    }
+    evidence = evidence.and("without", Measure.inches(rounded(withoutIn)));
     if (!context.foot().concrete()) {
       evidence =
           evidence
               .and("collar", Measure.inches(rounded(Math.max(withoutIn(true), leastIn()))))
               .and("wide", Measure.inches(answers.number(HOLE_DIAMETER)));
     }
+    return worked(withoutIn, evidence);
+  }
+
+  private Worked worked(double withoutIn, Evidence evidence) {
     return new Worked(
         "footing.doubled",
         FOOTING_DEPTH,

@@ -20,7 +20,8 @@ enum EntryKind {
   YEAR,
   DATE,
   ZONE,
-  PLACE_ON_HILL;
+  PLACE_ON_HILL,
+  CROSS_FALL;
 
   private final Optional<QuantityKind> quantity;
 
@@ -52,6 +53,7 @@ enum EntryKind {
         || this == BAYS
         || this == YEAR
         || this == ZONE
-        || this == PLACE_ON_HILL;
+        || this == PLACE_ON_HILL
+        || this == CROSS_FALL;
   }
 }

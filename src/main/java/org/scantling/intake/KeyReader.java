@@ -88,7 +88,7 @@ public final class KeyReader {
       case LENGTH, PLACE_ON_HILL -> Optional.of(Unit.INCH);
       case LOAD -> Optional.of(Unit.PSF);
       case WIND_SPEED -> Optional.of(Unit.MPH);
-      case PERCENT -> Optional.of(Unit.PERCENT);
+      case PERCENT, CROSS_FALL -> Optional.of(Unit.PERCENT);
       case DEGREE_DAYS -> Optional.of(Unit.F_DAYS);
       default -> Optional.empty();
     };
@@ -158,6 +158,7 @@ public final class KeyReader {
     Readings said = new ShapeReader(vocabulary, problems).read(shape, file);
     if (shape == SiteFile.class) {
       ClimateRule.check(file, said, problems);
+      StretchRule.check(file, said, problems);
     }
     return said;
   }

@@ -19,6 +19,9 @@ final class LeafReader {
       Pattern.compile("\\D*?\\b(\\d{1,4})(?:\\.0+)?\\b[^\\d.,/]*");
   private static final int LONGEST_TEXT = 200;
 
+  /** Marks a number that is a length where the key also takes a share. */
+  static final String AS_LENGTH = " as length";
+
   private final Vocabulary vocabulary;
   private final Bounds bounds;
   private final Problems problems;
@@ -53,6 +56,7 @@ final class LeafReader {
       case DATE -> date(key, value, path);
       case ZONE -> zone(key, value, path);
       case PLACE_ON_HILL -> placeOnHill(value, path);
+      case CROSS_FALL -> crossFall(value, path);
       default -> quantity(key.entry().kind(), value, path);
     }
   }
@@ -186,6 +190,21 @@ final class LeafReader {
     }
   }
 
+  /** A share of the distance between the rows, or so much from row to row. */
+  private void crossFall(Node.Scalar value, String path) {
+    try {
+      bounded(QuantityKind.PERCENT.parse(value.text()), value, path);
+    } catch (QuantityException noShare) {
+      try {
+        double fallIn = QuantityKind.LENGTH.parse(value.text());
+        bounded(fallIn, value, path, bounds.range(path + AS_LENGTH), path + AS_LENGTH);
+      } catch (QuantityException refused) {
+        problems.add(
+            value.origin().problem(path, refused.found(), EntryKind.CROSS_FALL.accepted()));
+      }
+    }
+  }
+
   private void quantity(EntryKind kind, Node.Scalar value, String path) {
     QuantityKind quantity = kind.quantity().orElseThrow();
     try {
@@ -205,10 +224,17 @@ final class LeafReader {
   }
 
   private boolean bounded(double amount, Node.Scalar value, String path) {
-    Bounds.Range range = bounds.range(path);
+    return bounded(amount, value, path, bounds.range(path), path);
+  }
+
+  /**
+   * @param as where the number is kept, which may be one of several kinds of the same key
+   */
+  private boolean bounded(
+      double amount, Node.Scalar value, String path, Bounds.Range range, String as) {
     boolean holds = range.holds(amount);
     if (holds) {
-      readings.putNumber(path, amount, value.text().strip());
+      readings.putNumber(as, amount, value.text().strip());
     } else {
       String found = ProblemPhrases.shortened(value.text());
       problems.add(value.origin().problem(path, found, range.words(found)));

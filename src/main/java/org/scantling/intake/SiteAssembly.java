@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.scantling.design.BaseDesign;
+import org.scantling.design.CrossFall;
 import org.scantling.design.FreeStretch;
 import org.scantling.design.Site;
 
@@ -11,6 +12,8 @@ import org.scantling.design.Site;
  * Builds a site from a file that had no problem. Only the words of the preferences have defaults.
  */
 final class SiteAssembly {
+  private static final String ACROSS = "site.cross-slope";
+
   private final Readings said;
   private final BaseDesign base;
 
@@ -27,7 +30,9 @@ final class SiteAssembly {
         new Site.Ground(
             said.maybeWord("site.soil"),
             said.maybeNumber("site.slope").orElse(0),
-            said.maybeWord("site.isolated-posts")),
+            said.maybeWord("site.isolated-posts"),
+            across(),
+            said.maybeNumber("site.rock-at")),
         new Site.Walkway(
             said.number("walkway.length"),
             said.maybeNumber("walkway.clear-width"),
@@ -39,6 +44,12 @@ final class SiteAssembly {
         planting(),
         MaterialsAssembly.materials(said),
         preferences());
+  }
+
+  private CrossFall across() {
+    return new CrossFall(
+        said.maybeNumber(ACROSS).orElse(0),
+        said.maybeNumber(ACROSS + LeafReader.AS_LENGTH).orElse(0));
   }
 
   private OptionalInt bays() {

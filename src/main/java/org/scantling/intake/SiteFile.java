@@ -18,6 +18,8 @@ record SiteFile(
       @Entry(required = true) PlaceClimate climate,
       @Entry(kind = EntryKind.WORD, table = TableWords.SOILS) String soil,
       @Entry(kind = EntryKind.PERCENT) String slope,
+      @Entry(kind = EntryKind.CROSS_FALL) String crossSlope,
+      @Entry(kind = EntryKind.LENGTH) String rockAt,
       @Entry PlaceClimate.Hill hill,
       @Entry(
               kind = EntryKind.WORD,

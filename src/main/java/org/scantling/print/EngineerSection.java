@@ -103,6 +103,9 @@ final class EngineerSection {
       blanks.put("path", Demand.BAYS.path());
       return SAYINGS.say("back.bays", blanks);
     }
+    if (result.demand().equals(Demand.ROCK_AT.path())) {
+      return SAYINGS.say("back.rock", blanks);
+    }
     return SAYINGS.say(number(result.demand()) ? "back.smaller" : "back.choice", blanks);
   }
 

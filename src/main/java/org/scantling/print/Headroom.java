@@ -28,9 +28,9 @@ final class Headroom {
   }
 
   /**
-   * What fills the blanks {@code headroom}, {@code needed}, {@code fall} and {@code top}: the least
-   * free height, what is needed where that is less, and how the ground falls and the top with it
-   * where they are not level.
+   * What fills the blanks {@code headroom}, {@code needed}, {@code drop}, {@code fall} and {@code
+   * top}: the least free height, what is needed where that is less, how much lower one row stands,
+   * and how the ground falls along the walk and the top with it where they are not level.
    */
   Map<String, String> blanks(TopLine top) {
     Map<String, String> blanks = new HashMap<>();
@@ -38,6 +38,9 @@ final class Headroom {
     blanks.put("headroom", voice.say(Measure.inches(leastIn)));
     number(Question.HEADROOM)
         .ifPresent(neededIn -> blanks.putAll(needed(leastIn - neededIn, neededIn)));
+    if (top.dropIn() > 0) {
+      blanks.put("drop", voice.say(Measure.inches(top.dropIn())));
+    }
     line()
         .filter(word -> !word.equals(LEVEL))
         .ifPresent(word -> blanks.putAll(slope(voice.option(Question.TOP_LINE, word))));

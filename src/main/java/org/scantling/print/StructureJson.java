@@ -32,6 +32,9 @@ final class StructureJson {
     put(node, "overallDiagonalIn", geometry.overallDiagonalIn());
     put(node, "clearWidthIn", geometry.clearWidthIn());
     put(node, "headroomIn", structure.top().headroomIn());
+    if (structure.top().acrossIn() != 0) {
+      put(node, "fallAcrossIn", structure.top().acrossIn());
+    }
     put(node, "headerOverhangIn", geometry.headers().overhangIn());
     put(node, "crossbeamOverhangIn", geometry.crossbeams().overhangIn());
     put(node, "crossbeamSpacingIn", geometry.crossbeamSpacingIn());
@@ -56,6 +59,9 @@ final class StructureJson {
     put(node, "diameterIn", footings.diameterIn());
     node.put("count", footings.count());
     node.put("backfill", footings.backfill());
+    if (footings.onRock()) {
+      node.put("onRock", true);
+    }
     return node;
   }
 

@@ -140,12 +140,13 @@ final class WhatToBuild {
 
   private Block.Item footings(Footings footings) {
     Map<String, String> blanks =
-        Map.of(
-            "count", Integer.toString(footings.count()),
-            "depth", inches(footings.depthIn()),
-            "width", inches(footings.diameterIn()),
-            "fill", voice.option(Question.FOOTING_BACKFILL, footings.backfill()),
-            "bed", voice.say(TimberWords.of(voice).bed(footings)));
+        new HashMap<>(
+            Map.of(
+                "count", Integer.toString(footings.count()),
+                "depth", inches(footings.depthIn()),
+                "width", inches(footings.diameterIn()),
+                "fill", voice.option(Question.FOOTING_BACKFILL, footings.backfill())));
+    blanks.put(footings.onRock() ? "rock" : "bed", voice.say(TimberWords.of(voice).bed(footings)));
     return switch (footings.kind()) {
       case WayOfBuilding.EMBEDDED -> item("holes.lead", SAYINGS.say("holes", blanks));
       case WayOfBuilding.BRACKET -> item("piers.lead", SAYINGS.say("piers.bracket", blanks));

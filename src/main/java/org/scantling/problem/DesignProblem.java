@@ -105,7 +105,7 @@ public final class DesignProblem {
   /** How a given design answers a question, if it does. */
   public Optional<Answer> fixed(Question question, Answers soFar) {
     return overrides.fixed().any()
-        ? overrides.fixed().answer(question, soFar, fallIn(soFar))
+        ? overrides.fixed().answer(question, soFar, fallIn(soFar), dropIn(soFar))
         : Optional.empty();
   }
 
@@ -129,6 +129,11 @@ public final class DesignProblem {
   /** What the ground falls along one bay. */
   public double fallIn(Answers soFar) {
     return basis.site().ground().slopePercent() / 100 * soFar.number(Question.BAY);
+  }
+
+  /** What the ground falls from row to row, whichever is the lower. */
+  public double dropIn(Answers soFar) {
+    return Math.abs(basis.site().ground().across().fallIn(soFar.number(Question.ROW_SPACING)));
   }
 
   /**
@@ -200,7 +205,11 @@ public final class DesignProblem {
             basis.tables(),
             overrides.yard(),
             basis.stock(),
-            new GivenLayout(basis.site().ground().slopePercent() / 100, uneven(answers)),
+            new GivenLayout(
+                basis.site().ground().slopePercent() / 100,
+                basis.site().ground().across(),
+                basis.site().ground().rockAtIn(),
+                uneven(answers)),
             cache,
             answers);
     return overrides.fixed().any() ? context : context.seatsOpen();

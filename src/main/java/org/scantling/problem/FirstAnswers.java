@@ -52,13 +52,18 @@ final class FirstAnswers {
         .anyMatch(each -> each instanceof DeadEnd end && end.question() == question);
   }
 
-  /** How posts are asked to stand by themselves, or have to since brackets have led nowhere. */
+  /**
+   * How posts are asked to stand by themselves, or have to since brackets have led nowhere or one
+   * row stands lower than the other.
+   */
   private Optional<String> otherwise(List<Fact> tried) {
     String asked = site.preferences().footing();
     if (List.of(WayOfBuilding.EMBEDDED, WayOfBuilding.CONCRETE).contains(asked)) {
       return Optional.of(WayOfBuilding.EMBEDDED);
     }
-    return asked.equals(WayOfBuilding.MOMENT_BASE) || ledNowhere(Question.FOOTING_KIND, tried)
+    return asked.equals(WayOfBuilding.MOMENT_BASE)
+            || ledNowhere(Question.FOOTING_KIND, tried)
+            || !site.ground().across().level()
         ? Optional.of(WayOfBuilding.MOMENT_BASE)
         : Optional.empty();
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.scantling.design.CrossFall;
 import org.scantling.design.Site;
 import org.scantling.reasons.Chosen;
 import org.scantling.reasons.Demand;
@@ -23,12 +24,23 @@ final class SiteFacts {
     all.walkway(site.walkway(), tables);
     site.ground().soil().ifPresent(soil -> all.word(Demand.SOIL, soil));
     all.number(Demand.SLOPE, OptionalDouble.of(site.ground().slopePercent()));
+    all.across(site.ground().across());
+    all.number(Demand.ROCK_AT, site.ground().rockAtIn());
     all.word(Demand.ISOLATED_POSTS, site.ground().isolatedPosts());
     site.planting().forEach(each -> all.word(Demand.VINE, each.vine()));
     all.word(Demand.SPECIES, site.materials().species());
     all.word(Demand.GRADE, site.materials().grade());
     all.preferences(site.preferences());
     return all.facts;
+  }
+
+  private void across(CrossFall across) {
+    if (across.percent() != 0) {
+      facts.add(new Given(Demand.CROSS_SLOPE, across.percent()));
+    }
+    if (across.toldIn() != 0) {
+      facts.add(new Given(Demand.CROSS_FALL, across.toldIn()));
+    }
   }
 
   private void climate(Site.Climate climate, Tables tables) {

@@ -31,6 +31,10 @@ public enum Demand {
   MEAN_ANNUAL("site.climate.mean-annual-temperature", Unit.DEGREE),
   SOIL("site.soil", Unit.COUNT),
   SLOPE("site.slope", Unit.PERCENT),
+  CROSS_SLOPE("site.cross-slope", Unit.PERCENT),
+  /** The fall from row to row where the file tells it by itself: it says both under one key. */
+  CROSS_FALL("site.cross-slope.fall", Unit.INCH),
+  ROCK_AT("site.rock-at", Unit.INCH),
   ISOLATED_POSTS("site.isolated-posts", Unit.COUNT),
   VINE("planting", Unit.COUNT),
   SPECIES("materials.species", Unit.COUNT),
@@ -58,7 +62,11 @@ public enum Demand {
 
   /** What {@code --set} takes to change it: of a list, its first place. */
   public String setting() {
-    return this == VINE ? path + "[0].vine" : path;
+    return switch (this) {
+      case VINE -> path + "[0].vine";
+      case CROSS_FALL -> CROSS_SLOPE.path;
+      default -> path;
+    };
   }
 
   /**

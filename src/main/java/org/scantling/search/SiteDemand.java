@@ -71,15 +71,8 @@ public final class SiteDemand {
       case FROST_DEPTH, GROUND_SNOW, WIND_SPEED ->
           climate(site, amount(value), site.climate().exposure());
       case EXPOSURE -> climate(site, 0, Optional.of(text(value)));
-      case SLOPE ->
-          site.with(
-              new Site.Ground(site.ground().soil(), amount(value), site.ground().isolatedPosts()));
-      case SOIL ->
-          site.with(
-              new Site.Ground(
-                  Optional.of(text(value)),
-                  site.ground().slopePercent(),
-                  site.ground().isolatedPosts()));
+      case SLOPE -> site.with(site.ground().falling(amount(value)));
+      case SOIL -> site.with(site.ground().of(text(value)));
       case VINE -> planting(site, text(value));
       case SPECIES, GRADE -> materials(site, Optional.of(text(value)));
       case MACHINE_WIDTH -> machine(site, amount(value));

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.scantling.design.BaseDesign;
 import org.scantling.design.CutHeaders;
+import org.scantling.design.FreeStretch;
 import org.scantling.design.Geometry;
 import org.scantling.design.KneeBraces;
 import org.scantling.design.Site;
@@ -65,6 +66,11 @@ final class Built {
 
   double slopeRatio() {
     return structure.top().slopeRatio();
+  }
+
+  /** Stretches along the walk in which no post may stand. */
+  List<FreeStretch> free() {
+    return site.walkway().free();
   }
 
   /** How the tops of the posts and the headers run. */
@@ -130,7 +136,7 @@ final class Built {
 
   /** True where all rails lie at one level, so that every post has its housings as high. */
   boolean railsLevel() {
-    return !top().follows() && !top().stepped();
+    return !top().follows() && !top().stepped() && top().acrossIn() == 0;
   }
 
   boolean inTheGround() {

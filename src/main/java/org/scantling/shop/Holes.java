@@ -36,23 +36,25 @@ final class Holes {
   }
 
   private PostBed bed() {
-    return PostBed.of(built::shop, padded());
+    return footings.onRock() ? PostBed.onRock() : PostBed.of(built::shop, padded());
   }
 
   /** How deep a hole is dug below its own ground. */
-  double digIn(int post) {
-    return filledIn(post) + bedIn();
+  double digIn(int row, int post) {
+    return filledIn(row, post) + bedIn();
   }
 
   /** From the ground down to the foot of the post, or to the foot of the pier. */
-  double filledIn(int post) {
-    return built.inTheGround() ? top.belowGroundIn(post) : footings.depthIn();
+  double filledIn(int row, int post) {
+    return built.inTheGround() ? top.belowGroundIn(row, post) : footings.depthIn();
   }
 
   double deepestIn() {
     double deepestIn = 0;
-    for (int post = 0; post < top.posts(); post++) {
-      deepestIn = Math.max(deepestIn, digIn(post));
+    for (int row = 0; row < 2; row++) {
+      for (int post = 0; post < top.posts(); post++) {
+        deepestIn = Math.max(deepestIn, digIn(row, post));
+      }
     }
     return deepestIn;
   }
@@ -71,10 +73,14 @@ final class Holes {
     return areaIn2() - postIn * postIn;
   }
 
-  private double overPosts(java.util.function.IntToDoubleFunction depthIn, double areaIn2) {
+  private interface Depth {
+    double in(int row, int post);
+  }
+
+  private double overPosts(Depth depth, double areaIn2) {
     double sumIn3 = 0;
     for (int post = 0; post < top.posts(); post++) {
-      sumIn3 += 2 * depthIn.applyAsDouble(post) * areaIn2;
+      sumIn3 += (depth.in(0, post) + depth.in(1, post)) * areaIn2;
     }
     return sumIn3 / CU_IN;
   }
@@ -86,11 +92,11 @@ final class Holes {
   /** What of it lies deeper than a shovel reaches. */
   double dugDeepCuFt() {
     double reachIn = built.shop("digging.from-above");
-    return overPosts(post -> Math.max(0, digIn(post) - reachIn), areaIn2());
+    return overPosts((row, post) -> Math.max(0, digIn(row, post) - reachIn), areaIn2());
   }
 
   double gravelCuFt() {
-    return overPosts(post -> bed().gravelIn(), areaIn2()) + gravelFillCuFt();
+    return overPosts((row, post) -> bed().gravelIn(), areaIn2()) + gravelFillCuFt();
   }
 
   /** Gravel round the posts, above the bed. */
@@ -102,7 +108,7 @@ final class Holes {
   /** The crown counts as half a disc of its height. */
   double concreteCuFt() {
     return concrete()
-        ? overPosts(post -> filledIn(post) + built.shop("footing.crown") / 2, roundPostIn2())
+        ? overPosts((row, post) -> filledIn(row, post) + built.shop("footing.crown") / 2, roundPostIn2())
         : 0;
   }
 

@@ -119,7 +119,7 @@ public final class Lists {
   OptionalDouble footOverGroundIn() {
     return built.inTheGround()
         ? OptionalDouble.empty()
-        : OptionalDouble.of(-built.top().belowGroundIn(0));
+        : OptionalDouble.of(-built.top().belowGroundIn(0, 0));
   }
 
   /** True where posts stand on brackets, and not in the ground or on post bases. */
@@ -151,7 +151,7 @@ public final class Lists {
   /** How far all rails stand over the level line, where their housings are marked from it. */
   OptionalDouble railsOverLineIn() {
     return built.railsFromLine() && built.railsLevel()
-        ? OptionalDouble.of(new RailLine(built, 0).overLineIn(built))
+        ? OptionalDouble.of(new RailLine(built, 0, 0).overLineIn(built))
         : OptionalDouble.empty();
   }
 

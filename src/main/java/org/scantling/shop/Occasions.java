@@ -29,7 +29,10 @@ final class Occasions {
           "top=stepped",
           "steps=bolted",
           "steps=hung",
+          "bed=gravel",
+          "bed=rock",
           "ground=falls",
+          "ground=falls-across",
           "rails",
           "rails=from-line",
           "rails=by-the-post",
@@ -134,11 +137,13 @@ final class Occasions {
     here.add("standing=" + built.footings().kind());
     here.add("fill=" + built.footings().backfill());
     when(new Holes(built).padded(), "pads");
+    here.add(built.footings().onRock() ? "bed=rock" : "bed=gravel");
     when(new Holes(built).fromAbove(), "dig=deep");
     here.add("top=" + built.topLine());
     boolean steps = built.top().stepped() && built.geometry().plan().bays() > 1;
     when(steps && built.paired(), "steps=bolted");
     when(steps && !built.paired(), "steps=hung");
     when(built.slopeRatio() > 0, "ground=falls");
+    when(built.top().dropIn() > 0, "ground=falls-across");
   }
 }

@@ -101,7 +101,7 @@ final class Pickets {
 
   private Placed picket(int row, int bay, double alongIn) {
     double fall = Math.abs(built.top().headerFallRatio());
-    double fromIn = railTopIn(bay, alongIn);
+    double fromIn = railTopIn(row, bay, alongIn);
     double toIn = headerUnderIn(bay, alongIn);
     double pointIn = size.thicknessIn() / 2 * fall;
     double acrossIn = row * geometry.plan().rowSpacingIn();
@@ -132,8 +132,8 @@ final class Pickets {
         : EndCut.square();
   }
 
-  private double railTopIn(int bay, double alongIn) {
-    RailLine rail = new RailLine(built, bay);
+  private double railTopIn(int row, int bay, double alongIn) {
+    RailLine rail = new RailLine(built, row, bay);
     double halfIn = built.member("rail").depthIn() / 2;
     return rail.middleIn(alongIn) + halfIn * Math.hypot(1, rail.fallRatio());
   }

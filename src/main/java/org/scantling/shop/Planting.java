@@ -159,7 +159,7 @@ final class Planting {
       ClimberRow way = row(each.vine());
       int bays = way.run().equals("upright") ? 1 : each.bays();
       wiring
-          .run(way, name(each.vine()), each.fromBay(), bays)
+          .run(way, name(each.vine()), each.row(), each.fromBay(), bays)
           .ifPresent(run -> alike.computeIfAbsent(run, key -> new ArrayList<>()).add(each));
     }
     List<Climbers.WireRun> runs = new ArrayList<>();

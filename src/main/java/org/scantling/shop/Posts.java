@@ -43,24 +43,24 @@ final class Posts {
   }
 
   /** To the long edge of a sloping top. */
-  private double lengthIn(int post) {
+  private double lengthIn(int row, int post) {
     return top.topIn(post)
-        - top.footIn(post)
+        - top.footIn(row, post)
         + geometry.posts().breadthIn() / 2 * Math.abs(top.headerFallRatio());
   }
 
   private double longestIn() {
     double longestIn = 0;
     for (int post = 0; post < top.posts(); post++) {
-      longestIn = Math.max(longestIn, lengthIn(post));
+      longestIn = Math.max(longestIn, lengthIn(top.lowRow(), post));
     }
     return longestIn;
   }
 
   private Place place(int row, int post) {
     double acrossIn = row * geometry.plan().rowSpacingIn();
-    Point foot = new Point(top.alongIn(post), acrossIn, top.footIn(post));
-    return new Place(foot, foot.plus(0, lengthIn(post)));
+    Point foot = new Point(top.alongIn(post), acrossIn, top.footIn(row, post));
+    return new Place(foot, foot.plus(0, lengthIn(row, post)));
   }
 
   private Shape shape(int row, int post) {
@@ -69,7 +69,7 @@ final class Posts {
         built.member("post").size(),
         geometry.posts().breadthIn(),
         geometry.posts().breadthIn(),
-        tape.nearest(lengthIn(post)),
+        tape.nearest(lengthIn(row, post)),
         spareIn,
         ENDS,
         EndCut.square(),
@@ -98,12 +98,8 @@ final class Posts {
     return housings;
   }
 
-  /** The same in both rows but for the face that it opens to; none where no rail ends. */
-  Optional<Recess> housing(int post, int side) {
-    return housing(0, post, side);
-  }
-
-  private Optional<Recess> housing(int row, int post, int side) {
+  /** None where no rail ends. */
+  Optional<Recess> housing(int row, int post, int side) {
     boolean last = post == (side > 0 ? top.posts() - 1 : 0);
     boolean only = post == (side > 0 ? 0 : top.posts() - 1);
     return last ? Optional.empty() : Optional.of(housing(row, post, side, only));
@@ -114,12 +110,12 @@ final class Posts {
    * @param only true where the post has no housing on its other side
    */
   private Recess housing(int row, int post, int side, boolean only) {
-    RailLine rail = new RailLine(built, side > 0 ? post : post - 1);
+    RailLine rail = new RailLine(built, row, side > 0 ? post : post - 1);
     double faceIn = top.alongIn(post) + side * geometry.posts().breadthIn() / 2;
     double railIn = built.member("rail").depthIn();
     double widthIn =
         tape.nearest(railIn * Math.hypot(1, rail.fallRatio()) + built.shop("notch.fit"));
-    double middleIn = rail.middleIn(faceIn) - top.footIn(post);
+    double middleIn = rail.middleIn(faceIn) - top.footIn(row, post);
     return new Recess(
         face(row, side, only),
         tape.nearest(middleIn - widthIn / 2),
@@ -140,7 +136,7 @@ final class Posts {
 
   /** True where a post between two bays is that of the other row, turned half round. */
   private boolean turns(int row) {
-    return row == 1 && built.slopeRatio() == 0;
+    return row == 1 && built.slopeRatio() == 0 && top.acrossIn() == 0;
   }
 
   private String face(int row, int side, boolean only) {

@@ -6,14 +6,17 @@ import org.scantling.reasons.Question;
 /** The line through the middle of the rail of one bay. */
 final class RailLine {
   private final TopLine top;
+  private final int row;
   private final int bay;
   private final double heightIn;
 
   /**
+   * @param row 0 for the first, 1 for the second
    * @param bay counted from 0
    */
-  RailLine(Built built, int bay) {
+  RailLine(Built built, int row, int bay) {
     this.top = built.top();
+    this.row = row;
     this.bay = bay;
     this.heightIn = built.number(Question.RAIL_HEIGHT);
   }
@@ -34,8 +37,8 @@ final class RailLine {
    */
   double middleIn(double alongIn) {
     if (top.follows()) {
-      return heightIn - fallRatio() * alongIn;
+      return heightIn + top.rowIn(row) - fallRatio() * alongIn;
     }
-    return heightIn + (top.stepped() ? top.groundIn(bay) : top.groundIn(0));
+    return heightIn + top.groundIn(row, top.stepped() ? bay : 0);
   }
 }

@@ -37,7 +37,7 @@ final class Rails {
 
   private Placed rail(int row, int bay) {
     Structure.Member member = built.member("rail");
-    RailLine line = new RailLine(built, bay);
+    RailLine line = new RailLine(built, row, bay);
     double acrossIn = row * geometry.plan().rowSpacingIn();
     double intoIn = geometry.posts().breadthIn() / 2 - built.number(Question.RAIL_NOTCH);
     double fromIn = built.top().alongIn(bay) + intoIn;

@@ -3,6 +3,7 @@ package org.scantling.shop;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.scantling.design.FreeStretch;
 import org.scantling.reasons.Source;
 
 /**
@@ -16,6 +17,7 @@ import org.scantling.reasons.Source;
  *     filled
  * @param headers which pieces lie where
  * @param spots what lies elsewhere than one would look for it: braces, steps, shifted crossbeams
+ * @param free stretches along the walk in which no post may stand
  * @param ground what all holes share
  * @param tolerances how near is near enough
  */
@@ -26,6 +28,7 @@ public record SetOut(
     List<Spacer> spacers,
     List<HeaderLine> headers,
     List<Spot> spots,
+    List<FreeStretch> free,
     Ground ground,
     List<Tolerance> tolerances) {
   public SetOut {
@@ -35,6 +38,7 @@ public record SetOut(
     spacers = List.copyOf(spacers);
     headers = List.copyOf(headers);
     spots = List.copyOf(spots);
+    free = List.copyOf(free);
     tolerances = List.copyOf(tolerances);
   }
 
@@ -133,6 +137,7 @@ public record SetOut(
   /**
    * @param lineOverDatumIn the level line over the ground at A1
    * @param fallIn fall of the ground from the first post to the last
+   * @param acrossIn fall of the ground from row A to row B, negative where row B stands higher
    * @param holeIn width of every hole
    * @param bedIn gravel, and the pad where there is one, under every post
    * @param padIn thickness of the pad in it
@@ -142,6 +147,7 @@ public record SetOut(
   public record Ground(
       double lineOverDatumIn,
       double fallIn,
+      double acrossIn,
       double holeIn,
       double bedIn,
       double padIn,

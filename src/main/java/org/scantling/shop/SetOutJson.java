@@ -54,6 +54,9 @@ final class SetOutJson {
   private static void ground(SetOut.Ground ground, ObjectNode node) {
     ListNodes.number(node, "levelLineOverDatumIn", ground.lineOverDatumIn());
     ListNodes.number(node, "fallIn", ground.fallIn());
+    if (ground.acrossIn() != 0) {
+      ListNodes.number(node, "fallAcrossIn", ground.acrossIn());
+    }
     ListNodes.number(node, "holeDiameterIn", ground.holeIn());
     ListNodes.number(node, "bedIn", ground.bedIn());
     ListNodes.number(node, "padIn", ground.padIn());

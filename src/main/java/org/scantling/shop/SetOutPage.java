@@ -38,6 +38,10 @@ final class SetOutPage {
     return setOut.ground().fallIn() != 0;
   }
 
+  private boolean across() {
+    return setOut.ground().acrossIn() != 0;
+  }
+
   private void opening() {
     SetOut.Ground ground = setOut.ground();
     page.paragraph(
@@ -49,12 +53,19 @@ final class SetOutPage {
             said.length(ground.lineOverDatumIn())));
     Map<String, String> blanks = new HashMap<>();
     blanks.put("width", said.length(ground.holeIn()));
-    blanks.put("gravel", said.length(ground.bedIn() - ground.padIn()));
+    blanks.put(
+        ground.bedIn() > 0 ? "gravel" : "rock", said.length(ground.bedIn() - ground.padIn()));
     if (ground.padIn() > 0) {
       blanks.put("pad", said.length(ground.padIn()));
     }
     if (falls()) {
       blanks.put("fall", said.length(ground.fallIn()));
+    }
+    if (across()) {
+      int low = ground.acrossIn() < 0 ? 0 : 1;
+      blanks.put("drop", said.length(Math.abs(ground.acrossIn())));
+      blanks.put("low-row", Stakes.row(low));
+      blanks.put("high-row", Stakes.row(1 - low));
     }
     page.paragraph(SAYINGS.say("holes", blanks));
   }
@@ -95,8 +106,11 @@ final class SetOutPage {
     rows.add(ColumnHeads.of(SAYINGS, "at", "bottom", "foot", "top", "length"));
     int perRow = setOut.posts().size() / 2;
     String last = "";
-    for (int i = 0; i < perRow; i++) {
+    for (int i = 0; i < setOut.posts().size(); i++) {
       SetOut.PostMark post = setOut.posts().get(i);
+      if (i >= perRow && !across()) {
+        break;
+      }
       List<String> numbers =
           List.of(
               said.length(post.bottomBelowLineIn()),
@@ -108,14 +122,24 @@ final class SetOutPage {
       }
       last = numbers.toString();
       List<String> row = new ArrayList<>();
-      row.add(
-          falls()
-              ? post.name() + ", " + setOut.posts().get(i + perRow).name()
-              : SAYINGS.say("levels.all"));
+      row.add(at(i, perRow));
       row.addAll(numbers);
       rows.add(row);
     }
     return rows;
+  }
+
+  /** Of which posts a line of the levels tells. */
+  private String at(int place, int perRow) {
+    String name = setOut.posts().get(place).name();
+    if (across()) {
+      return falls()
+          ? name
+          : SAYINGS.say("levels.row", "row", Stakes.row(place < perRow ? 0 : 1));
+    }
+    return falls()
+        ? name + ", " + setOut.posts().get(place + perRow).name()
+        : SAYINGS.say("levels.all");
   }
 
   private void squaring() {

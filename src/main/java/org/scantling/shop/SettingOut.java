@@ -37,6 +37,7 @@ final class SettingOut {
         spacers(),
         new HeaderLines(built, pieces).lines(),
         new Spots(built).all(),
+        built.free(),
         ground(),
         tolerances());
   }
@@ -56,11 +57,11 @@ final class SettingOut {
   }
 
   private SetOut.PostMark post(int row, int post) {
-    double digIn = holes.digIn(post);
+    double digIn = holes.digIn(row, post);
     // Foot and hole bottom follow from top, post and bed as printed: each rounded by itself could
     // miss them by a sixteenth, and a level top must read alike at every post.
     double topIn = tape.nearest(top.topIn(post) - lineIn());
-    double lengthIn = tape.nearest(top.topIn(post) - top.footIn(post));
+    double lengthIn = tape.nearest(top.topIn(post) - top.footIn(row, post));
     double footIn = lengthIn - topIn;
     return new SetOut.PostMark(
         Stakes.name(row, post),
@@ -71,7 +72,7 @@ final class SettingOut {
         tape.nearest(digIn),
         built.inTheGround()
             ? footIn + tape.nearest(holes.bedIn())
-            : tape.nearest(lineIn() - top.groundIn(post) + digIn),
+            : tape.nearest(lineIn() - top.groundIn(row, post) + digIn),
         footIn,
         topIn,
         lengthIn);
@@ -190,7 +191,8 @@ final class SettingOut {
   private SetOut.Ground ground() {
     return new SetOut.Ground(
         lineIn(),
-        tape.nearest(top.groundIn(0) - top.groundIn(top.posts() - 1)),
+        tape.nearest(top.groundIn(0, 0) - top.groundIn(0, top.posts() - 1)),
+        tape.nearest(top.acrossIn()),
         tape.nearest(built.footings().diameterIn()),
         tape.nearest(holes.bedIn()),
         holes.padded() ? built.shop("footing.pad-thickness") : 0,

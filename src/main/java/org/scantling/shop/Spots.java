@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.IntFunction;
 import org.scantling.design.KneeBraces;
 import org.scantling.design.TopLine;
 import org.scantling.sayings.Sayings;
@@ -26,28 +25,35 @@ final class Spots {
 
   List<SetOut.Spot> all() {
     List<SetOut.Spot> spots = new ArrayList<>();
-    together(spots, this::step);
-    together(spots, this::shifted);
+    together(spots, (row, post) -> step(post));
+    together(spots, (row, post) -> shifted(post));
     if (built.railsFromLine() && !built.railsLevel()) {
       housings(spots);
     }
     if (built.has("brace")) {
-      together(spots, this::across);
+      together(spots, (row, post) -> across(post));
       for (int towards = 1; towards >= -1; towards -= 2) {
         int way = towards;
-        together(spots, post -> along(post, way));
+        together(spots, (row, post) -> along(post, way));
       }
     }
     return spots;
   }
 
+  /** What lies at a post of a row. */
+  private interface At {
+    Optional<SetOut.Spot> post(int row, int post);
+  }
+
   /** What is told of several posts alike is told once. */
-  private void together(List<SetOut.Spot> spots, IntFunction<Optional<SetOut.Spot>> at) {
+  private void together(List<SetOut.Spot> spots, At at) {
     Map<SetOut.Spot, List<String>> posts = new LinkedHashMap<>();
     for (int post = 0; post < top.posts(); post++) {
-      String names = Stakes.name(0, post) + ", " + Stakes.name(1, post);
-      at.apply(post)
-          .ifPresent(spot -> posts.computeIfAbsent(spot, key -> new ArrayList<>()).add(names));
+      for (int row = 0; row < 2; row++) {
+        String name = Stakes.name(row, post);
+        at.post(row, post)
+            .ifPresent(spot -> posts.computeIfAbsent(spot, key -> new ArrayList<>()).add(name));
+      }
     }
     posts.forEach(
         (spot, names) ->
@@ -90,12 +96,15 @@ final class Spots {
     Posts posts = new Posts(built);
     for (int towards = 1; towards >= -1; towards -= 2) {
       int way = towards;
-      together(spots, post -> posts.housing(post, way).flatMap(each -> housing(post, way, each)));
+      together(
+          spots,
+          (row, post) ->
+              posts.housing(row, post, way).flatMap(each -> housing(row, post, way, each)));
     }
   }
 
-  private Optional<SetOut.Spot> housing(int post, int towards, Recess housing) {
-    double footIn = top.footIn(post) - built.shop("setout.level-line");
+  private Optional<SetOut.Spot> housing(int row, int post, int towards, Recess housing) {
+    double footIn = top.footIn(row, post) - built.shop("setout.level-line");
     return spot(
         toward("housing", towards),
         overLine("lower", footIn + housing.fromIn()),

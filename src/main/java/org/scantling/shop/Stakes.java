@@ -9,6 +9,13 @@ final class Stakes {
    * @param post counted from 0
    */
   static String name(int row, int post) {
-    return (row == 0 ? "A" : "B") + (post + 1);
+    return row(row) + (post + 1);
+  }
+
+  /**
+   * @param row 0 or 1
+   */
+  static String row(int row) {
+    return row == 0 ? "A" : "B";
   }
 }

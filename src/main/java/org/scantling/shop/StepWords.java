@@ -108,8 +108,11 @@ final class StepWords {
     row("temporary-braces", "brace.temporary");
     length("post-spare", pieces.of("post").get(0).shape().spareIn());
     length("hole-width", built.footings().diameterIn());
-    length("dig-depth", holes.digIn(0));
-    length("fall", top.groundIn(0) - top.groundIn(top.posts() - 1));
+    length("dig-depth", holes.digIn(0, 0));
+    length("fall", top.groundIn(0, 0) - top.groundIn(0, top.posts() - 1));
+    length("drop", top.dropIn());
+    words.put("low-row", Stakes.row(top.lowRow()));
+    words.put("high-row", Stakes.row(1 - top.lowRow()));
     length("post-top", top.topIn(0) - built.shop("setout.level-line"));
     words.put("holes", Integer.toString(built.geometry().postCount()));
     words.put("slope-degrees", MeasureText.print(new Measure(top.degrees(), Unit.DEGREE), units));
@@ -131,7 +134,7 @@ final class StepWords {
     words.put("over-posts", Said.all(pieces.overPosts()));
     built.find(Question.RAIL_HEIGHT).ifPresent(height -> length("rail-height", height));
     if (built.railsFromLine() && built.railsLevel()) {
-      double overIn = new RailLine(built, 0).overLineIn(built);
+      double overIn = new RailLine(built, 0, 0).overLineIn(built);
       words.put(
           "rail-line",
           SAYINGS.say(

@@ -31,10 +31,10 @@ final class Wiring {
   }
 
   /** A run in one bay, or along several; its place and number are still to be told. */
-  Optional<Climbers.WireRun> run(ClimberRow way, String vine, int fromBay, int bays) {
+  Optional<Climbers.WireRun> run(ClimberRow way, String vine, int row, int fromBay, int bays) {
     return switch (way.run()) {
-      case "upright" -> upright(way, vine, fromBay);
-      case "level" -> level(way, vine, fromBay, bays);
+      case "upright" -> upright(way, vine, row, fromBay);
+      case "level" -> level(way, vine, row, fromBay, bays);
       default -> Optional.empty();
     };
   }
@@ -43,13 +43,13 @@ final class Wiring {
    * From rail to header: one length of wire goes up through the rail, over an eye in the header,
    * down through the rail again, and so on. Pickets stand for wires where they are.
    */
-  private Optional<Climbers.WireRun> upright(ClimberRow way, String vine, int bay) {
+  private Optional<Climbers.WireRun> upright(ClimberRow way, String vine, int row, int bay) {
     List<Double> places = uprightPlaces(way, bay);
     if (places.isEmpty()) {
       return Optional.empty();
     }
     boolean railed = built.has("rail");
-    double riseIn = upperIn() - lowerIn(way);
+    double riseIn = upperIn(row) - lowerIn(way);
     double acrossIn = places.get(places.size() - 1) - places.get(0);
     double lengthIn = places.size() * riseIn + acrossIn + 2 * built.shop("wire.tail");
     return Optional.of(
@@ -81,13 +81,14 @@ final class Wiring {
   }
 
   /** Along the row, on the outer faces of the posts, in front of the pickets. */
-  private Optional<Climbers.WireRun> level(ClimberRow way, String vine, int fromBay, int bays) {
+  private Optional<Climbers.WireRun> level(
+      ClimberRow way, String vine, int row, int fromBay, int bays) {
     List<Double> heights = new ArrayList<>();
-    double roomIn = upperIn() - lowerIn(way);
+    double roomIn = upperIn(row) - lowerIn(way);
     int count = (int) Math.floor(roomIn / way.apartIn() + 1e-9);
     for (int wire = 1; wire <= count; wire++) {
       double wantedIn = lowerIn(way) + wire * roomIn / (count + 1);
-      heights.add(clear(wantedIn, feetIn(fromBay, bays), lowerIn(way), upperIn()));
+      heights.add(clear(wantedIn, feetIn(row, fromBay, bays), lowerIn(way), upperIn(row)));
     }
     if (heights.isEmpty()) {
       return Optional.empty();
@@ -155,7 +156,7 @@ final class Wiring {
   }
 
   /** Bolts of brace feet in the posts of a stretch, over the ground at each. */
-  private List<Double> feetIn(int fromBay, int bays) {
+  private List<Double> feetIn(int row, int fromBay, int bays) {
     List<Double> feet = new ArrayList<>();
     if (built.has("brace")) {
       Braces braces = new Braces(built);
@@ -168,7 +169,7 @@ final class Wiring {
           }
         }
         for (double middleIn : middles) {
-          double overGroundIn = middleIn - top.groundIn(post);
+          double overGroundIn = middleIn - top.groundIn(row, post);
           braces.offsUpIn().forEach(offIn -> feet.add(overGroundIn + offIn));
         }
       }
@@ -184,9 +185,10 @@ final class Wiring {
     return Math.max(way.run().equals("level") ? way.lowestIn() : 0, railTopIn);
   }
 
-  /** Underside of the lowest header over the ground at any post. */
-  private double upperIn() {
+  /** Underside of the lowest header over the ground at any post of a row. */
+  private double upperIn(int row) {
     double underIn = built.paired() ? geometry.headers().depthIn() : geometry.headers().notchIn();
-    return geometry.posts().heightIn() - top.stepIn() - underIn;
+    double shorterIn = row == top.lowRow() ? 0 : top.dropIn();
+    return geometry.posts().heightIn() - top.stepIn() - shorterIn - underIn;
   }
 }

@@ -19,6 +19,11 @@ public record PostBed(double gravelIn, double padIn) {
         padded ? shop.applyAsDouble("footing.pad-thickness") : 0);
   }
 
+  /** Nothing lies under a foot that stands on rock. */
+  public static PostBed onRock() {
+    return new PostBed(0, 0);
+  }
+
   public double depthIn() {
     return gravelIn + padIn;
   }

@@ -61,7 +61,9 @@ public final class TimberWords {
 
   /** What is dug below a post for gravel, and for the pad on it where there is one. */
   public Measure bed(Structure.Footings footings) {
-    return Measure.inches(PostBed.of(this::allowanceIn, footings.padded()).depthIn());
+    PostBed bed =
+        footings.onRock() ? PostBed.onRock() : PostBed.of(this::allowanceIn, footings.padded());
+    return Measure.inches(bed.depthIn());
   }
 
   /** As the lists have it. */

@@ -159,7 +159,7 @@ class FixedTest {
   private static double headroom(DesignProblem problem, Answers answers) {
     return problem
         .fixed()
-        .answer(Question.HEADROOM, answers, 4.5)
+        .answer(Question.HEADROOM, answers, 4.5, 0)
         .map(Answer::number)
         .orElseThrow();
   }

@@ -113,8 +113,8 @@ class PostInGroundTest {
   void the_half_inch_that_the_code_presumes_is_two_and_a_third_at_the_header() {
     // 0.5 · (24.934 + 90)/24.934.
     FootSway.Moved moved = sway(SmallArbour.foot(false)).moved(DUG_IN);
-    assertThat(moved.topIn(0.5, 90)).isCloseTo(2.3047, within(0.001));
-    assertThat(moved.topIn(moved.groundIn(), 90)).isCloseTo(moved.turnedIn(), within(1e-9));
+    assertThat(moved.topIn(0.5)).isCloseTo(2.3047, within(0.001));
+    assertThat(moved.topIn(moved.groundIn())).isCloseTo(moved.turnedIn(), within(1e-9));
   }
 
   @Test

@@ -163,13 +163,13 @@ class DimensionsTest {
         case "headroom" -> top().headroomIn();
         case "hole width" -> setOut().ground().holeIn();
         case "machine width" -> machineIn();
-        case "over-all height" -> highestIn(true);
+        case "over-all height" -> highestIn(true) + Math.max(0, top().acrossIn());
         case "base over-all" -> job.base().overallHeightIn();
         case "base length" -> job.base().lengthIn();
         case "crossbeam length" -> geometry.crossbeamLengthIn();
         default ->
             of.endsWith("over-all")
-                ? highestIn(false) - top().groundIn(geometry.plan().bays())
+                ? highestIn(false) - top().groundIn(0, geometry.plan().bays())
                 : piece(first).shape().lengthIn();
       };
     }
@@ -211,7 +211,8 @@ class DimensionsTest {
     private double topIn(SetOut.PostMark post) {
       return setOut().ground().lineOverDatumIn()
           + post.topOverLineIn()
-          + top().slopeRatio() * post.alongIn();
+          + top().slopeRatio() * post.alongIn()
+          + (post.acrossIn() > 0 ? top().acrossIn() : 0);
     }
 
     private double diagonalIn(String from, String to) {

@@ -35,6 +35,10 @@ final class FileSchema {
   private static final String LENGTH =
       STARTS_AS_A_NUMBER + "(.*[^0-9.,\\s]2?\\s*|[0-9]*-[0-9]+ [0-9]+/[0-9]+\\s*)$";
 
+  private static final String SLOPE =
+      STARTS_AS_A_NUMBER
+          + ".*(%|percent|pct|:|\\bin\\b|\\bto\\b|per|over|/).*$|^(level|flat)$";
+
   private static final ClosedLists LISTS = ClosedLists.of(Tables.load(), UnitSystem.IMPERIAL);
   private static final Map<String, String> PATHS = new TreeMap<>();
 
@@ -166,11 +170,8 @@ final class FileSchema {
       case ZONE -> zone(node);
       case PLACE_ON_HILL ->
           quantity(node, "^\\s*crest\\s*$|" + STARTS_AS_A_NUMBER + ".*[^0-9.,\\s]2?\\s*$");
-      case PERCENT ->
-          quantity(
-              node,
-              STARTS_AS_A_NUMBER
-                  + ".*(%|percent|pct|:|\\bin\\b|\\bto\\b|per|over|/).*$|^(level|flat)$");
+      case PERCENT -> quantity(node, SLOPE);
+      case CROSS_FALL -> quantity(node, SLOPE + "|" + LENGTH);
       case LENGTH -> quantity(node, LENGTH);
       default -> quantity(node, STARTS_AS_A_NUMBER + ".*[^0-9.,\\s]2?\\s*$");
     };

@@ -187,6 +187,8 @@ class SiteReaderTest {
             "site.climate.mean-annual-temperature",
             "site.soil",
             "site.slope",
+            "site.cross-slope",
+            "site.rock-at",
             "site.hill",
             "site.isolated-posts",
             "walkway.bays",

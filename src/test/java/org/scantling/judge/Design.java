@@ -84,6 +84,21 @@ final class Design {
     return member(role).orElseThrow(() -> new IllegalStateException("no " + role));
   }
 
+  /** True where the holes stop on solid rock. */
+  boolean onRock() {
+    return json.path("footings").path("onRock").asBoolean(false);
+  }
+
+  /** Fall of the ground from the first row to the second. */
+  double fallAcrossIn() {
+    return layout("fallAcrossIn");
+  }
+
+  /** How much lower one row stands than the other. */
+  double dropIn() {
+    return Math.abs(fallAcrossIn());
+  }
+
   boolean paired() {
     return decided("header.style").equals("paired");
   }

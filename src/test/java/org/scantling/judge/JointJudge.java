@@ -7,12 +7,15 @@ final class JointJudge {
   private static final double WET_LATERAL = 0.7;
   private final Design design;
   private final Wind wind;
+  private final Rows rows;
   private final CrossbeamJudge crossbeam;
   private final HeaderJudge header;
 
-  JointJudge(Design design, Wind wind, CrossbeamJudge crossbeam, HeaderJudge header) {
+  JointJudge(
+      Design design, Wind wind, Rows rows, CrossbeamJudge crossbeam, HeaderJudge header) {
     this.design = design;
     this.wind = wind;
+    this.rows = rows;
     this.crossbeam = crossbeam;
     this.header = header;
   }
@@ -119,7 +122,7 @@ final class JointJudge {
       for (Combination load : Combination.ALL) {
         double lift = load.up() ? Math.max(0, header.boardLiftLb(i, load)) : 0;
         double press = load.up() ? 0 : header.boardPressLb(i, load);
-        double push = load.wind() * wind.along().topLb();
+        double push = load.wind() * rows.mostTopAlongLb();
         double both = bolts.holdLb(lift + press, push, lift > 0);
         findings.add(
             "joint.header",
@@ -167,7 +170,8 @@ final class JointJudge {
       for (Combination load : Combination.ALL) {
         double push =
             load.wind()
-                * Math.max(wind.along().topLb(), wind.across(end).topLb() + wind.hungLb(end));
+                * Math.max(
+                    rows.mostTopAlongLb(), rows.mostTopAcrossLb(end) + wind.hungLb(end));
         double lift = Math.max(0, header.edgeLiftLb(i, load));
         double duration = lasting ? load.duration() : 1;
         findings.add("joint.header", load, push / duration, holdLb);

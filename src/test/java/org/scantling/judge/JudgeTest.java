@@ -100,7 +100,7 @@ class JudgeTest {
     judge(
         site + " " + List.of(settings),
         JsonMapper.shared().readTree(run.out()),
-        new Asked(false, false));
+        Asked.nothingMore());
   }
 
   @Test
@@ -130,6 +130,15 @@ class JudgeTest {
   private void judge(String where, JsonNode proposal, Asked asked) {
     Judged judged = Judged.of(proposal, asked);
     judged.tags().forEach(tag -> counts.merge(tag, 1, Integer::sum));
+    Design design = judged.design();
+    double fallIn = asked.fallIn(design.layout("rowSpacingIn"));
+    if (Math.abs(design.fallAcrossIn() - fallIn) > 0.01) {
+      faults.add(where + ": the rows are apart by " + design.fallAcrossIn() + ", not " + fallIn);
+    }
+    HoleJudge.faults(design, asked).forEach(fault -> faults.add(where + ": " + fault));
+    if (asked.rockIn() < Double.POSITIVE_INFINITY) {
+      counts.merge(design.onRock() ? "on-rock" : "above-rock", 1, Integer::sum);
+    }
     LayoutJudge.faults(judged.design()).forEach(fault -> faults.add(where + ": " + fault));
     judged
         .findings()

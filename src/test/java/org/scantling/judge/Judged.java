@@ -23,10 +23,14 @@ record Judged(Design design, Set<String> tags, Map<String, Findings.Worst> findi
     CrossbeamJudge crossbeam = new CrossbeamJudge(design, climate);
     crossbeam.judge(findings);
     HeaderJudge header = new HeaderJudge(design, climate, crossbeam.leverRatio());
-    JointJudge joints = new JointJudge(design, wind, crossbeam, header);
+    Rows rows = new Rows(design, wind);
+    JointJudge joints = new JointJudge(design, wind, rows, crossbeam, header);
     header.judge(findings, joints.sunkHeadIn());
     if (!design.bracket()) {
-      new PostJudge(design, wind, header).judge(findings);
+      PostJudge.lower(design, rows, header).judge(findings);
+      if (rows.apart()) {
+        PostJudge.higher(design, rows, header).judge(findings);
+      }
       joints.judge(findings);
     } else if (!design.stepped()) {
       new BracedJudge(design, wind, header).judge(findings);
@@ -52,6 +56,7 @@ record Judged(Design design, Set<String> tags, Map<String, Findings.Worst> findi
     tags.add(design.bays() == 1 ? "one-bay" : "many-bays");
     tags.add(design.metric() ? "metric" : "imperial");
     tags.add(design.stepped() ? "stepped" : "unstepped");
+    tags.add(design.dropIn() > 0 ? "rows-apart" : "rows-level");
     tags.add("doubled-" + design.doubled());
     tags.add(design.pliesAtPosts() > 1 ? "pairs" : "singles");
     return tags;

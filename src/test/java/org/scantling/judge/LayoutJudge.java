@@ -65,7 +65,7 @@ final class LayoutJudge {
     if (design.pliesAtPosts() > 1) {
       pairs(post);
     }
-    same("posts of the list", design.need("post").count(), design.layout("postCount"));
+    same("posts of the list", design.count("post"), design.layout("postCount"));
     double run = design.layout("lengthIn") + post + 2 * design.layout("headerOverhangIn");
     if (!design.stepped()) {
       headers(design.layout("headerOverhangIn") + post / 2);
@@ -125,13 +125,28 @@ final class LayoutJudge {
     double under =
         design.layout("headerTopIn")
             - Math.max(design.need("header").stock().depthIn(), design.need("crossbeam").notchIn());
-    if (design.layout("headroomIn") > under + CLOSE_IN
-        && design.layout("headroomIn")
+    double overHigherIn = design.layout("headroomIn") + design.dropIn();
+    if (overHigherIn > under + CLOSE_IN
+        && overHigherIn
             > design.crossbeamTopIn() - design.need("crossbeam").stock().depthIn() + CLOSE_IN) {
       faults.add("headroom " + design.layout("headroomIn") + " over timber at " + under);
     }
+    posts();
     if (design.json().path("footings").path("depthIn").asDouble() < 1) {
       faults.add("no footing");
+    }
+  }
+
+  /** A level top on two heights of ground: as many longer posts as shorter, by the fall across. */
+  private void posts() {
+    if (design.stepped() || !design.decided("layout.top-line").contains("level")) {
+      return;
+    }
+    List<Design.Member> posts = design.all("post");
+    double longest = posts.stream().mapToDouble(Design.Member::lengthIn).max().orElseThrow();
+    double shortest = posts.stream().mapToDouble(Design.Member::lengthIn).min().orElseThrow();
+    if (Math.abs(longest - shortest - design.dropIn()) > 1.0 / 8) {
+      faults.add("posts are " + shortest + " and " + longest + ", a fall of " + design.dropIn());
     }
   }
 

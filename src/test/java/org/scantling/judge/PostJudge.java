@@ -16,17 +16,42 @@ final class PostJudge {
   private final SoftBase base;
   private final double effectiveIn;
 
-  PostJudge(Design design, Wind wind, HeaderJudge header) {
+  /** The posts of the lower row, which are the longer ones, or of all where both stand alike. */
+  static PostJudge lower(Design design, Rows rows, HeaderJudge header) {
+    return new PostJudge(
+        design,
+        header,
+        design.postHeightIn(),
+        List.of(rows.across(true), rows.across(false)),
+        rows.along());
+  }
+
+  /** The shorter posts of the row on the higher ground. */
+  static PostJudge higher(Design design, Rows rows, HeaderJudge header) {
+    return new PostJudge(
+        design,
+        header,
+        design.postHeightIn() - design.dropIn(),
+        List.of(rows.uphillAcross(true), rows.uphillAcross(false)),
+        rows.uphillAlong());
+  }
+
+  private PostJudge(
+      Design design,
+      HeaderJudge header,
+      double heightIn,
+      List<Push> acrossEndAndMiddle,
+      Push along) {
     this.design = design;
     this.header = header;
+    this.heightIn = heightIn;
+    this.acrossEndAndMiddle = acrossEndAndMiddle;
+    this.along = along;
     stock = design.need("post").stock();
     wood = design.need("post").wood();
-    heightIn = design.postHeightIn();
     ownLb = design.need("post").ownLbPerIn() * heightIn;
     base = SoftBase.of(design);
     effectiveIn = 2.1 * base.softer(wood.bucklingPsi() * stock.inertiaIn4(), heightIn) * heightIn;
-    acrossEndAndMiddle = List.of(wind.across(true), wind.across(false));
-    along = wind.along();
   }
 
   void judge(Findings findings) {
@@ -234,6 +259,13 @@ final class PostJudge {
     return Math.max(without, inertia / (end ? Math.max(centre, b - centre) : b / 2));
   }
 
+  private double shortestIn() {
+    return design.all("post").stream()
+        .mapToDouble(Design.Member::lengthIn)
+        .min()
+        .orElseThrow();
+  }
+
   private void uplift(Findings findings, Combination load, int post) {
     double lift = header.edgeLiftLb(post, load);
     if (lift <= 0) {
@@ -241,7 +273,7 @@ final class PostJudge {
     }
     double depthFt = design.footing("depthIn") / 12;
     double breadthFt = base.there() ? 0 : side() / 12;
-    double hold = load.dead() * design.need("post").ownLbPerIn() * design.need("post").lengthIn();
+    double hold = load.dead() * design.need("post").ownLbPerIn() * shortestIn();
     double soil = Tables.value("thumb", "footing.soil-weight");
     if (design.concrete()) {
       double area =

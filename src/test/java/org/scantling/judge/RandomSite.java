@@ -87,9 +87,14 @@ record RandomSite(long seed, String site, String base) {
     if (slope == 0) {
       text.append("  slope: ").append(1 + random.nextInt(7)).append(" %\n");
     }
+    across(new Random(seed + 1511)).ifPresent(text::append);
+    if (known("rock-at") && new Random(seed + 3307).nextInt(6) == 0) {
+      text.append("  rock-at: ").append(18 + new Random(seed + 4001).nextInt(54)).append(" in\n");
+    }
     double length = 40 + 480 * Math.pow(random.nextDouble(), 2.2);
     text.append("walkway:\n  length: ").append(Math.round(length)).append(" in\n");
-    uneven(new Random(seed + 907), (int) Math.round(length)).ifPresent(text::append);
+    Optional<String> bays = uneven(new Random(seed + 907), (int) Math.round(length));
+    bays.or(() -> free(new Random(seed + 2203), (int) Math.round(length))).ifPresent(text::append);
     if (random.nextBoolean()) {
       text.append("  clear-width: ").append(36 + 3 * random.nextInt(24)).append(" in\n");
     }
@@ -113,6 +118,28 @@ record RandomSite(long seed, String site, String base) {
       text.append(", crossbeams-at-posts: doubled");
     }
     return text.append(gathered ? ", risk-category: II }\n" : " }\n").toString();
+  }
+
+  /** On every fourth site one row lower than the other, by a share or by inches. */
+  private static Optional<String> across(Random random) {
+    if (!known("cross-slope") || random.nextInt(4) > 0) {
+      return Optional.empty();
+    }
+    int sign = random.nextInt(3) == 0 ? -1 : 1;
+    return Optional.of(
+        random.nextInt(3) == 0
+            ? "  cross-slope: " + sign * (1 + random.nextInt(24)) + " in\n"
+            : "  cross-slope: " + sign * (1 + random.nextInt(20)) + " %\n");
+  }
+
+  /** On one walk in eight a stretch in which no post may stand. */
+  private static Optional<String> free(Random random, int lengthIn) {
+    if (!known("no-post") || random.nextInt(8) > 0 || lengthIn < 120) {
+      return Optional.empty();
+    }
+    int from = 24 + random.nextInt(lengthIn - 84);
+    int to = Math.min(lengthIn - 24, from + 12 + random.nextInt(48));
+    return Optional.of("  no-post: [ { from: " + from + " in, to: " + to + " in } ]\n");
   }
 
   /** Of every fifth walk that is long enough, bays of which no two need be alike. */

@@ -7,10 +7,33 @@ import java.util.Map;
 final class Wind {
   private final Design design;
   private final Climate climate;
+  private final double lowerIn;
 
   Wind(Design design, Climate climate) {
+    this(design, climate, 0);
+  }
+
+  private Wind(Design design, Climate climate, double lowerIn) {
     this.design = design;
     this.climate = climate;
+    this.lowerIn = lowerIn;
+  }
+
+  /** The same wind as the row on the higher ground has it: all stands that much lower over it. */
+  Wind uphill() {
+    return new Wind(design, climate, design.dropIn());
+  }
+
+  private double postHeightIn() {
+    return design.postHeightIn() - lowerIn;
+  }
+
+  private double headerTopIn() {
+    return design.layout("headerTopIn") - lowerIn;
+  }
+
+  private double crossbeamTopIn() {
+    return design.crossbeamTopIn() - lowerIn;
   }
 
   /**
@@ -48,7 +71,7 @@ final class Wind {
         headIn,
         headIn * design.need("header").stock().depthIn(),
         between * design.crossbeamBreadthIn() * crossbeam.depthIn(),
-        post.thicknessIn() * design.postHeightIn(),
+        post.thicknessIn() * postHeightIn(),
         (sideIn - post.thicknessIn() * (end ? 0.5 : 1)) * rail,
         railed ? count * picketIn() * uprightIn() : 0);
   }
@@ -79,20 +102,20 @@ final class Wind {
 
   /** From the rail to the header. */
   private double uprightIn() {
-    return design.layout("headerTopIn")
+    return headerTopIn()
         - design.need("header").stock().depthIn()
         - Tables.number(design.decided("rail.height"))
         - design.need("rail").stock().depthIn() / 2;
   }
 
   private double onTimber(Side side) {
-    return onTimber(side.solid(), Math.max(side.sideIn(), side.headIn()) * design.crossbeamTopIn());
+    return onTimber(side.solid(), Math.max(side.sideIn(), side.headIn()) * crossbeamTopIn());
   }
 
   /** Across the walk, on a post that has one bay beside it or two. */
   Push across(boolean end) {
     Side side = side(end);
-    double heightIn = design.postHeightIn();
+    double heightIn = postHeightIn();
     double onTimber = onTimber(side);
     double leaves =
         onSideLeavesLb(side.sideIn() * heightIn - side.posts() - side.rails() - side.pickets());
@@ -101,8 +124,8 @@ final class Wind {
     Stock header = design.need("header").stock();
     Stock crossbeam = design.need("crossbeam").stock();
     double at =
-        ((side.headers() + upper) * (design.layout("headerTopIn") - header.depthIn() / 2)
-                + side.ends() * (design.crossbeamTopIn() - crossbeam.depthIn() / 2))
+        ((side.headers() + upper) * (headerTopIn() - header.depthIn() / 2)
+                + side.ends() * (crossbeamTopIn() - crossbeam.depthIn() / 2))
             / top;
     Push timber =
         new Push(
@@ -110,7 +133,7 @@ final class Wind {
             at,
             onTimber * (side.solid() - top) / side.solid() + leaves,
             heightIn);
-    return with(timber, onMatLb(side.headIn()), design.crossbeamTopIn());
+    return with(timber, onMatLb(side.headIn()), crossbeamTopIn());
   }
 
   /**
@@ -121,9 +144,9 @@ final class Wind {
     if (!(side.pickets() > 0)) {
       return 0;
     }
-    double header = design.layout("headerTopIn") - design.need("header").stock().depthIn() / 2;
+    double header = headerTopIn() - design.need("header").stock().depthIn() / 2;
     double rail = Tables.number(design.decided("rail.height"));
-    double spread = design.postHeightIn() / 2;
+    double spread = postHeightIn() / 2;
     return side.pickets() * ((header + rail) / 2 - spread) / (header - spread);
   }
 
@@ -155,8 +178,8 @@ final class Wind {
     Stock post = design.need("post").stock();
     Stock crossbeam = design.need("crossbeam").stock();
     double beams = design.need("crossbeam").lengthIn() * crossbeam.depthIn();
-    double posts = post.depthIn() * design.postHeightIn();
-    double gross = design.need("crossbeam").lengthIn() * design.crossbeamTopIn();
+    double posts = post.depthIn() * postHeightIn();
+    double gross = design.need("crossbeam").lengthIn() * crossbeamTopIn();
     double solid = beams + 2 * posts;
     double force = onTimber(solid, gross);
     double count = design.layout("crossbeamCount");
@@ -169,10 +192,10 @@ final class Wind {
     Push timber =
         new Push(
             force * beams / solid * (1 + share * (count - 1)) / postCount,
-            design.crossbeamTopIn() - crossbeam.depthIn() / 2,
+            crossbeamTopIn() - crossbeam.depthIn() / 2,
             force * posts / solid,
-            design.postHeightIn());
-    return with(timber, onEndOfMatLb() / postCount, design.crossbeamTopIn() + matIn() / 4);
+            postHeightIn());
+    return with(timber, onEndOfMatLb() / postCount, crossbeamTopIn() + matIn() / 4);
   }
 
   /** Strength-level wind on the face of one crossbeam in the open. */
@@ -180,8 +203,8 @@ final class Wind {
     Stock post = design.need("post").stock();
     Stock crossbeam = design.need("crossbeam").stock();
     double beams = design.need("crossbeam").lengthIn() * crossbeam.depthIn();
-    double solid = beams + 2 * post.depthIn() * design.postHeightIn();
-    double gross = design.need("crossbeam").lengthIn() * design.crossbeamTopIn();
+    double solid = beams + 2 * post.depthIn() * postHeightIn();
+    double gross = design.need("crossbeam").lengthIn() * crossbeamTopIn();
     return onTimber(solid, gross) * beams / solid;
   }
 
@@ -242,7 +265,7 @@ final class Wind {
       from = band[1];
     }
     if (e > 0.7) {
-      double ratio = grossIn2 / Math.pow(design.crossbeamTopIn(), 2);
+      double ratio = grossIn2 / Math.pow(crossbeamTopIn(), 2);
       double cf = ratio <= 0.5 ? 1.55 : ratio <= 1 ? 1.45 : 1.4;
       most = Math.max(most, Math.max(16, q * cf * (1 - Math.pow(1 - e, 1.5))));
     }

@@ -9,6 +9,7 @@ import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.Tuple;
+import org.scantling.design.CrossFall;
 import org.scantling.design.Site;
 import org.scantling.tables.DesignValueRow;
 import org.scantling.tables.SoilRow;
@@ -42,7 +43,10 @@ public final class RandomWish {
                     made.of(),
                     made.how(),
                     new Wish.Layout(
-                        longEnough(length, parts(length, climate)), free(length, climate))));
+                        longEnough(length, parts(length, climate)),
+                        free(length, climate),
+                        across(length, climate),
+                        rockIn(length, climate))));
   }
 
   private record Made(Wish.Timber of, Wish.Choices how) {}
@@ -77,6 +81,24 @@ public final class RandomWish {
       free.addAll(List.of(second, second + (1 + random.nextInt(10)) / 100.0));
     }
     return free;
+  }
+
+  /** On one site in five one row up to a fifth of their distance lower, drawn like the bays. */
+  private static CrossFall across(double lengthIn, Wish.Climate climate) {
+    Random random = new Random(Objects.hash(climate, lengthIn, "across"));
+    if (random.nextInt(5) > 0) {
+      return CrossFall.LEVEL;
+    }
+    int sign = random.nextInt(3) == 0 ? -1 : 1;
+    return random.nextBoolean()
+        ? CrossFall.ofPercent(sign * (1 + random.nextInt(20)))
+        : CrossFall.of(sign * (1 + random.nextInt(20)));
+  }
+
+  /** On one site in six solid rock, anywhere from a foot and a half to six feet down. */
+  private static double rockIn(double lengthIn, Wish.Climate climate) {
+    Random random = new Random(Objects.hash(climate, lengthIn, "rock"));
+    return random.nextInt(6) > 0 ? 0 : 18 + random.nextInt(54);
   }
 
   /** None where posts would stand closer than a file takes. */

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.scantling.design.BaseDesign;
+import org.scantling.design.CrossFall;
 import org.scantling.design.FreeStretch;
 import org.scantling.design.Site;
 
@@ -64,9 +65,12 @@ public record Wish(
    *
    * @param parts that each bay takes, which need not come to one; none where the rules divide it
    * @param free from where to where, of one, no post may stand; two numbers a stretch
+   * @param across fall of the ground from row to row
+   * @param rockIn depth at which solid rock begins; 0 for none
    */
-  public record Layout(List<Double> parts, List<Double> free) {
-    static final Layout LEFT_TO_RULES = new Layout(List.of(), List.of());
+  public record Layout(
+      List<Double> parts, List<Double> free, CrossFall across, double rockIn) {
+    static final Layout LEFT_TO_RULES = new Layout(List.of(), List.of(), CrossFall.LEVEL, 0);
   }
 
   /** Frost depth in, ground snow psf, wind mph, exposure class. */
@@ -135,7 +139,7 @@ public record Wish(
 
   /** The same with bays told one by one. */
   public Wish parts(List<Double> each) {
-    return laidOut(new Layout(each, layout.free()));
+    return laidOut(new Layout(each, layout.free(), layout.across(), layout.rockIn()));
   }
 
   /** The same with something else said of where posts stand. */
@@ -162,7 +166,7 @@ public record Wish(
             OptionalDouble.empty(),
             OptionalDouble.empty(),
             OptionalDouble.empty()),
-        new Site.Ground(Optional.of(soil), 0),
+        ground(),
         new Site.Walkway(
             lengthIn,
             asked(clearWidthIn),
@@ -182,6 +186,11 @@ public record Wish(
             choices.risk(),
             choices.snowShare(),
             "auto"));
+  }
+
+  private Site.Ground ground() {
+    Site.Ground level = new Site.Ground(Optional.of(soil), 0).fallingAcross(layout.across());
+    return layout.rockIn() > 0 ? level.overRock(layout.rockIn()) : level;
   }
 
   private List<Double> baysIn() {

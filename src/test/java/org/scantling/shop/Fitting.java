@@ -113,12 +113,13 @@ final class Fitting {
     }
   }
 
-  private double groundIn(double alongIn) {
-    return -built.slopeRatio() * alongIn;
+  private double groundIn(Point at) {
+    double lowerIn = at.acrossIn() > 0 ? built.top().acrossIn() : 0;
+    return -built.slopeRatio() * at.alongIn() - lowerIn;
   }
 
   private void post(Piece piece, Place place) {
-    double depthIn = groundIn(place.first().alongIn()) - place.first().upIn();
+    double depthIn = groundIn(place.first()) - place.first().upIn();
     double wantedIn =
         built.inTheGround()
             ? built.footings().depthIn()

@@ -148,7 +148,7 @@ final class Jobs {
   record Random(Wish wish, String base, double slopePercent, String market) {
     Site site() {
       Site flat = wish.over(House.base(base));
-      return flat.with(new Site.Ground(flat.ground().soil(), slopePercent))
+      return flat.with(flat.ground().falling(slopePercent))
           .with(
               new Site.Materials(
                   flat.materials().species(), flat.materials().grade(), Optional.of(market)));

@@ -93,7 +93,8 @@ class StakingPropertyTest {
   /** Down from the level line to the hole, up again through bed and post to the top. */
   private static void heights(Built built, SetOut setOut, SetOut.PostMark post, double tickIn) {
     double lineIn = setOut.ground().lineOverDatumIn();
-    double groundBelowLineIn = lineIn + built.slopeRatio() * post.alongIn();
+    double lowerIn = post.name().startsWith("B") ? built.top().acrossIn() : 0;
+    double groundBelowLineIn = lineIn + built.slopeRatio() * post.alongIn() + lowerIn;
     assertThat(post.bottomBelowLineIn() - post.digIn())
         .as("ground at %s", post.name())
         .isCloseTo(groundBelowLineIn, within(1.5 * tickIn));

@@ -45,7 +45,7 @@ class WiresTest {
 
   private static void eyes(Built built, double heightIn, List<Point> bolts, double clearIn) {
     for (int post = 0; post < built.top().posts(); post++) {
-      double upIn = built.top().groundIn(post) + heightIn;
+      double upIn = built.top().groundIn(0, post) + heightIn;
       double alongIn = built.top().alongIn(post);
       for (Point bolt : bolts) {
         if (Math.abs(bolt.alongIn() - alongIn) < built.geometry().posts().breadthIn()) {

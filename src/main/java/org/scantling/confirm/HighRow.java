@@ -1,0 +1,18 @@
+package org.scantling.confirm;
+
+/**
+ * What the wind does to a post of the row that stands on the higher ground, and so is shorter.
+ *
+ * @param across wind square to the walk
+ * @param along wind along the walk
+ */
+public record HighRow(SharedPush across, SharedPush along) {
+  static HighRow of(SidePush tallAcross, SidePush tallAlong, WindOnWalk onShorter) {
+    return new HighRow(
+        SharedPush.of(tallAcross, onShorter.across()), SharedPush.of(tallAlong, onShorter.along()));
+  }
+
+  double heightIn() {
+    return across.push().heightIn();
+  }
+}
