@@ -30,6 +30,7 @@ import org.scantling.tables.PostBed;
 final class RockBelow {
   private static final String BEDROCK = "bedrock";
   private static final double ROUNDED_IN = 1.0 / 16;
+  private static final double JUST_OVER = Math.nextUp(1.0);
 
   private final DesignProblem problem;
   private final Answers answers;
@@ -50,8 +51,18 @@ final class RockBelow {
     return rockIn().isPresent() && reached(kind());
   }
 
+  /**
+   * Holes that went down to the rock in the pass before stay there: with what stands in them then,
+   * less depth may do, and without it more again.
+   */
   private boolean reached(String kind) {
-    return wantedIn(kind) > rockIn().orElseThrow() + ROUNDED_IN;
+    double rockIn = rockIn().orElseThrow();
+    boolean before =
+        answers
+            .find(FOOTING_DEPTH)
+            .filter(depth -> Math.abs(depth.number() - rockIn) < ROUNDED_IN)
+            .isPresent();
+    return before || wantedIn(kind) > rockIn + ROUNDED_IN;
   }
 
   private String kind() {
@@ -206,12 +217,14 @@ final class RockBelow {
   }
 
   private Fact reachedFact(String kind) {
+    double rockIn = rockIn().orElseThrow();
+    double wantedIn = wantedIn(kind);
+    Evidence rock = Evidence.saw("rock", Measure.inches(rockIn));
     return ByGeometry.worked(
         "rock.reached",
         FOOTING_DEPTH,
-        rockIn().orElseThrow(),
-        Evidence.saw("rock", Measure.inches(rockIn().orElseThrow()))
-            .and("wanted", Measure.inches(wantedIn(kind))));
+        rockIn,
+        wantedIn > rockIn ? rock.and("wanted", Measure.inches(wantedIn)) : rock);
   }
 
   /**
@@ -231,12 +244,18 @@ final class RockBelow {
     return ByGeometry.worked(
         "rock.shallow",
         FOOTING_KIND,
-        Math.max(neededIn / rockIn, turned),
+        Math.max(neededIn / rockIn, leftTheGround() ? Math.max(turned, JUST_OVER) : turned),
         Evidence.saw("rock", Measure.inches(rockIn))
             .and("needed", Measure.inches(neededIn))
             .and("wide", Measure.inches(thumb("rock.hole-widest")))
             .and("turned", Measure.inches(moved.turnedIn()))
             .and("share", new Measure(100 * thumb("rock.turning-share"), Unit.PERCENT)));
+  }
+
+  /** Posts that were put on brackets for the rock's sake stay there, as their holes do. */
+  private boolean leftTheGround() {
+    return kind().equals(WayOfBuilding.BRACKET)
+        && !naturalKind().equals(WayOfBuilding.BRACKET);
   }
 
   /** True where a foot of that depth stands on the rock. */

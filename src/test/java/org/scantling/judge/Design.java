@@ -187,11 +187,16 @@ final class Design {
 
   /** Height of the post over the ground or its bracket. */
   double postHeightIn() {
-    double length = need("post").lengthIn();
+    double length = dropIn() > 0 ? longestPostIn() : need("post").lengthIn();
     if (momentBase()) {
       return length + Tables.value("thumb", "footing.bracket-clearance");
     }
     return bracket() ? length : length - footing("depthIn");
+  }
+
+  /** A post of the lower row, where one row stands lower. */
+  private double longestPostIn() {
+    return all("post").stream().mapToDouble(Member::lengthIn).max().orElseThrow();
   }
 
   double crossbeamTopIn() {

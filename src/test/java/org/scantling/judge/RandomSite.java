@@ -87,14 +87,14 @@ record RandomSite(long seed, String site, String base) {
     if (slope == 0) {
       text.append("  slope: ").append(1 + random.nextInt(7)).append(" %\n");
     }
-    across(new Random(seed + 1511)).ifPresent(text::append);
-    if (known("rock-at") && new Random(seed + 3307).nextInt(6) == 0) {
-      text.append("  rock-at: ").append(18 + new Random(seed + 4001).nextInt(54)).append(" in\n");
+    across(mixed(seed, 1511)).ifPresent(text::append);
+    if (known("rock-at") && mixed(seed, 3307).nextInt(6) == 0) {
+      text.append("  rock-at: ").append(18 + mixed(seed, 4001).nextInt(54)).append(" in\n");
     }
     double length = 40 + 480 * Math.pow(random.nextDouble(), 2.2);
     text.append("walkway:\n  length: ").append(Math.round(length)).append(" in\n");
     Optional<String> bays = uneven(new Random(seed + 907), (int) Math.round(length));
-    bays.or(() -> free(new Random(seed + 2203), (int) Math.round(length))).ifPresent(text::append);
+    bays.or(() -> free(mixed(seed, 2203), (int) Math.round(length))).ifPresent(text::append);
     if (random.nextBoolean()) {
       text.append("  clear-width: ").append(36 + 3 * random.nextInt(24)).append(" in\n");
     }
@@ -118,6 +118,11 @@ record RandomSite(long seed, String site, String base) {
       text.append(", crossbeams-at-posts: doubled");
     }
     return text.append(gathered ? ", risk-category: II }\n" : " }\n").toString();
+  }
+
+  /** Of neighboring seeds the first number drawn is nearly the same: these are far apart. */
+  private static Random mixed(long seed, int of) {
+    return new Random((seed * 31 + of) * 0x9E3779B97F4A7C15L);
   }
 
   /** On every fourth site one row lower than the other, by a share or by inches. */

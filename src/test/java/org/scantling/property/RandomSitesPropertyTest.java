@@ -140,6 +140,12 @@ class RandomSitesPropertyTest {
       TALLY.add("cured by a deeper foot, more " + demand);
       return;
     }
+    if (pair.rescued() && less.layout().rockIn() > 0) {
+      // A hole that goes down to the rock is filled with concrete and may do where a shorter one
+      // in soil did not.
+      TALLY.add("cured on rock by more " + demand);
+      return;
+    }
     assertThat(pair.rescued()).as("%s cures a refusal%n%s%n%s", demand, less, more).isFalse();
     if (!pair.bothProposed()) {
       TALLY.add("refused " + demand);

@@ -225,12 +225,22 @@ public final class SoundProposal {
     assertThat(geometry.clearWidthIn()).isGreaterThanOrEqualTo(wish.clearWidthIn() - HAIR);
     double hangingIn = House.TABLES.vine(wish.vine()).hangingIn();
     double leastIn = House.TABLES.thumb("headroom.least").amount();
-    assertThat(geometry.headroomIn())
+    double dropIn = Math.abs(wish.layout().across().fallIn(geometry.plan().rowSpacingIn()));
+    assertThat(geometry.headroomIn() - dropIn)
         .isGreaterThanOrEqualTo(Math.max(wish.headroomIn(), leastIn + hangingIn) - HAIR);
     for (Site.User user : wish.users()) {
       assertThat(geometry.clearWidthIn()).isGreaterThanOrEqualTo(needs(user) - HAIR);
     }
-    assertThat(amount(Question.FOOTING_DEPTH))
+    double depthIn = amount(Question.FOOTING_DEPTH);
+    double rockIn = wish.layout().rockIn();
+    boolean allRock = wish.soil().equals("bedrock");
+    if (rockIn > 0 && !allRock) {
+      assertThat(depthIn).isLessThanOrEqualTo(rockIn + HAIR);
+      if (depthIn > rockIn - HAIR) {
+        return;
+      }
+    }
+    assertThat(depthIn)
         .isGreaterThanOrEqualTo(House.TABLES.thumb("footing.least-depth").amount());
     // IBC 1809.5 excepts footings on solid rock.
     boolean freezes = !wish.soil().equals("bedrock");
