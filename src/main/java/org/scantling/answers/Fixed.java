@@ -77,8 +77,7 @@ public final class Fixed {
    *     headroom is lost at the upper end of a step
    * @param dropIn how much lower one row stands than the other, which is lost along the higher one
    */
-  public Optional<Answer> answer(
-      Question question, Answers soFar, double fallIn, double dropIn) {
+  public Optional<Answer> answer(Question question, Answers soFar, double fallIn, double dropIn) {
     Optional<Answer> fixed = Optional.ofNullable(answers.get(question));
     boolean stepped = soFar.has(TOP_LINE) && soFar.option(TOP_LINE).equals(WayOfBuilding.STEPPED);
     double lostIn = (stepped ? fallIn : 0) + dropIn;

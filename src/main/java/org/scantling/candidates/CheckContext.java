@@ -546,9 +546,7 @@ public final class CheckContext {
 
   /** How much lower the ground lies at the second row; negative where it lies higher. */
   double acrossIn() {
-    return given.across().level()
-        ? 0
-        : given.across().fallIn(geometry().plan().rowSpacingIn());
+    return given.across().level() ? 0 : given.across().fallIn(geometry().plan().rowSpacingIn());
   }
 
   public Tables tables() {

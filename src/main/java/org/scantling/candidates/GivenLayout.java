@@ -14,4 +14,5 @@ import org.scantling.design.CrossFall;
  * @param told the bays, where they are not so many of one length: the site or the given design
  *     tells them one by one, or posts have to move
  */
-public record GivenLayout(double slopeRatio, CrossFall across, OptionalDouble rockAtIn, Optional<Bays> told) {}
+public record GivenLayout(
+    double slopeRatio, CrossFall across, OptionalDouble rockAtIn, Optional<Bays> told) {}

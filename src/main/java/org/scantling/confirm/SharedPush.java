@@ -27,13 +27,10 @@ public record SharedPush(SidePush taller, SidePush own, double overLb, SidePush 
   static SharedPush of(SidePush taller, SidePush own) {
     double tall = cube(taller.heightIn());
     double together = cube(own.heightIn()) + tall;
-    double overLb =
-        Math.max(0, tall / together * (atTopLb(taller) + atTopLb(own)) - atTopLb(own));
+    double overLb = Math.max(0, tall / together * (atTopLb(taller) + atTopLb(own)) - atTopLb(own));
     double topLb = own.topLb() + overLb;
     double topAtIn =
-        topLb > 0
-            ? (own.topLb() * own.topAtIn() + overLb * own.heightIn()) / topLb
-            : own.topAtIn();
+        topLb > 0 ? (own.topLb() * own.topAtIn() + overLb * own.heightIn()) / topLb : own.topAtIn();
     return new SharedPush(
         taller, own, overLb, new SidePush(topLb, topAtIn, own.spreadLb(), own.heightIn()));
   }

@@ -82,12 +82,7 @@ public record Structure(
    * @param onRock true where the holes stop on solid rock, with nothing under the foot
    */
   public record Footings(
-      String kind,
-      double depthIn,
-      double diameterIn,
-      int count,
-      String backfill,
-      boolean onRock) {
+      String kind, double depthIn, double diameterIn, int count, String backfill, boolean onRock) {
     /** A flat stone or pad lies under every post in the ground that no concrete holds. */
     public boolean padded() {
       return kind.equals(WayOfBuilding.EMBEDDED) && !backfill.equals(WayOfBuilding.CONCRETE);

@@ -18,7 +18,12 @@ import java.util.stream.IntStream;
  *     rock, which lies as deep below the ground everywhere
  */
 public record TopLine(
-    Geometry geometry, String kind, double slopeRatio, double acrossIn, double intoGroundIn, boolean levelHoles) {
+    Geometry geometry,
+    String kind,
+    double slopeRatio,
+    double acrossIn,
+    double intoGroundIn,
+    boolean levelHoles) {
 
   /** Over ground that is level across the walk. */
   public TopLine(Geometry geometry, String kind, double slopeRatio, double intoGroundIn) {
@@ -127,9 +132,7 @@ public record TopLine(
   public double footIn(int row, int post) {
     boolean oneLevel = levelHoles && !follows() && !stepped() && intoGroundIn > 0;
     double groundIn =
-        oneLevel
-            ? Math.min(groundIn(row, 0), groundIn(row, posts() - 1))
-            : groundIn(row, post);
+        oneLevel ? Math.min(groundIn(row, 0), groundIn(row, posts() - 1)) : groundIn(row, post);
     return groundIn - intoGroundIn;
   }
 

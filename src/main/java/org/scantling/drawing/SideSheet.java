@@ -53,9 +53,7 @@ final class SideSheet {
     blanks.put("length", subject.lengths().said(last.alongIn()));
     blanks.put(
         "height",
-        subject
-            .lengths()
-            .said(subject.lineIn() + first.topOverLineIn() - subject.groundIn(first)));
+        subject.lengths().said(subject.lineIn() + first.topOverLineIn() - subject.groundIn(first)));
     blanks.put("hole", subject.lengths().said(subject.setOut().ground().holeIn()));
     blanks.put("bed", subject.lengths().said(subject.setOut().ground().bedIn()));
     notes.add(SAYINGS.say("side.notes", blanks));

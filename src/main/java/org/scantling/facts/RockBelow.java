@@ -126,8 +126,7 @@ final class RockBelow {
 
   /** Gravel, and the pad where there is one, under a foot that does not stand on the rock. */
   private double bedIn(String kind, String fill) {
-    boolean padded =
-        kind.equals(WayOfBuilding.EMBEDDED) && !fill.equals(WayOfBuilding.CONCRETE);
+    boolean padded = kind.equals(WayOfBuilding.EMBEDDED) && !fill.equals(WayOfBuilding.CONCRETE);
     return PostBed.of(id -> problem.tables().shop(id).amount(), padded).depthIn();
   }
 
@@ -254,8 +253,7 @@ final class RockBelow {
 
   /** Posts that were put on brackets for the rock's sake stay there, as their holes do. */
   private boolean leftTheGround() {
-    return kind().equals(WayOfBuilding.BRACKET)
-        && !naturalKind().equals(WayOfBuilding.BRACKET);
+    return kind().equals(WayOfBuilding.BRACKET) && !naturalKind().equals(WayOfBuilding.BRACKET);
   }
 
   /** True where a foot of that depth stands on the rock. */

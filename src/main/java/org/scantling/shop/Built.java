@@ -73,6 +73,11 @@ final class Built {
     return site.walkway().free();
   }
 
+  /** True where the file tells of solid rock under the ground. */
+  boolean overRock() {
+    return site.ground().rockAtIn().isPresent();
+  }
+
   /** How the tops of the posts and the headers run. */
   TopLine top() {
     return structure.top();

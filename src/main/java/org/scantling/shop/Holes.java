@@ -108,7 +108,8 @@ final class Holes {
   /** The crown counts as half a disc of its height. */
   double concreteCuFt() {
     return concrete()
-        ? overPosts((row, post) -> filledIn(row, post) + built.shop("footing.crown") / 2, roundPostIn2())
+        ? overPosts(
+            (row, post) -> filledIn(row, post) + built.shop("footing.crown") / 2, roundPostIn2())
         : 0;
   }
 

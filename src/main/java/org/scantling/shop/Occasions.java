@@ -31,6 +31,7 @@ final class Occasions {
           "steps=hung",
           "bed=gravel",
           "bed=rock",
+          "rock=told",
           "ground=falls",
           "ground=falls-across",
           "rails",
@@ -138,6 +139,7 @@ final class Occasions {
     here.add("fill=" + built.footings().backfill());
     when(new Holes(built).padded(), "pads");
     here.add(built.footings().onRock() ? "bed=rock" : "bed=gravel");
+    when(built.overRock(), "rock=told");
     when(new Holes(built).fromAbove(), "dig=deep");
     here.add("top=" + built.topLine());
     boolean steps = built.top().stepped() && built.geometry().plan().bays() > 1;

@@ -133,9 +133,7 @@ final class SetOutPage {
   private String at(int place, int perRow) {
     String name = setOut.posts().get(place).name();
     if (across()) {
-      return falls()
-          ? name
-          : SAYINGS.say("levels.row", "row", Stakes.row(place < perRow ? 0 : 1));
+      return falls() ? name : SAYINGS.say("levels.row", "row", Stakes.row(place < perRow ? 0 : 1));
     }
     return falls()
         ? name + ", " + setOut.posts().get(place + perRow).name()

@@ -40,8 +40,7 @@ final class SideTrace {
     return list;
   }
 
-  private List<CalculationStep> across(
-      WindAcross across, List<FormulaLine> lines, Evidence about) {
+  private List<CalculationStep> across(WindAcross across, List<FormulaLine> lines, Evidence about) {
     return steps.of(
         "wind.across.",
         lines,
@@ -53,13 +52,11 @@ final class SideTrace {
             });
   }
 
-  private List<CalculationStep> along(
-      WindAlong along, List<FormulaLine> lines, Evidence about) {
+  private List<CalculationStep> along(WindAlong along, List<FormulaLine> lines, Evidence about) {
     return steps.of(
         "wind.along.",
         lines,
-        line ->
-            line.id().equals("edge") ? climbers(along.edge().wind()).and(about) : about);
+        line -> line.id().equals("edge") ? climbers(along.edge().wind()).and(about) : about);
   }
 
   /** What comes to the posts on the higher ground, and what they take over. */

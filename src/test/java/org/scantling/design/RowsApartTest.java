@@ -47,8 +47,7 @@ class RowsApartTest {
   void headroom_is_lost_along_the_higher_row() {
     double levelIn = top(WayOfBuilding.LEVEL, 0, 0).headroomIn();
     assertThat(top(WayOfBuilding.LEVEL, 0, 8).headroomIn()).isCloseTo(levelIn - 8, within(FAR_IN));
-    assertThat(top(WayOfBuilding.LEVEL, 0, -8).headroomIn())
-        .isCloseTo(levelIn - 8, within(FAR_IN));
+    assertThat(top(WayOfBuilding.LEVEL, 0, -8).headroomIn()).isCloseTo(levelIn - 8, within(FAR_IN));
     assertThat(top(WayOfBuilding.STEPPED, 0.1, 8).headroomIn())
         .isCloseTo(levelIn - 8 - 8, within(FAR_IN));
   }

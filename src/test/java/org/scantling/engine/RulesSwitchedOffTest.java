@@ -33,6 +33,8 @@ class RulesSwitchedOffTest {
         "the posts stop most joints that find no room; its cases show the headers");
     unseen.put(
         "cautions.record-slope", "no site that leans on a record falls so steeply; its cases do");
+    unseen.put("cautions.record-across", "no site that leans on a record has rows at two heights");
+    unseen.put("support.refuse.across", "only a given design stands so; RowsAndRockTest has one");
     unseen.put("sides.brace.holds-nothing", "no site leaves braces no room; its cases do");
     unseen.put(
         "layout.bays.end-not-free",

@@ -36,8 +36,7 @@ final class FileSchema {
       STARTS_AS_A_NUMBER + "(.*[^0-9.,\\s]2?\\s*|[0-9]*-[0-9]+ [0-9]+/[0-9]+\\s*)$";
 
   private static final String SLOPE =
-      STARTS_AS_A_NUMBER
-          + ".*(%|percent|pct|:|\\bin\\b|\\bto\\b|per|over|/).*$|^(level|flat)$";
+      STARTS_AS_A_NUMBER + ".*(%|percent|pct|:|\\bin\\b|\\bto\\b|per|over|/).*$|^(level|flat)$";
 
   private static final ClosedLists LISTS = ClosedLists.of(Tables.load(), UnitSystem.IMPERIAL);
   private static final Map<String, String> PATHS = new TreeMap<>();

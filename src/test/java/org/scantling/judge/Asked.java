@@ -21,8 +21,7 @@ record Asked(
     double rockIn,
     boolean byExperience) {
   private static final Pattern ROCK = Pattern.compile("rock-at: ([\\d.]+) in");
-  private static final Pattern ACROSS =
-      Pattern.compile("cross-slope: (-?[\\d.]+) (%|in)");
+  private static final Pattern ACROSS = Pattern.compile("cross-slope: (-?[\\d.]+) (%|in)");
 
   static Asked of(String siteFile) {
     Matcher rock = ROCK.matcher(siteFile);

@@ -11,8 +11,7 @@ final class JointJudge {
   private final CrossbeamJudge crossbeam;
   private final HeaderJudge header;
 
-  JointJudge(
-      Design design, Wind wind, Rows rows, CrossbeamJudge crossbeam, HeaderJudge header) {
+  JointJudge(Design design, Wind wind, Rows rows, CrossbeamJudge crossbeam, HeaderJudge header) {
     this.design = design;
     this.wind = wind;
     this.rows = rows;
@@ -170,8 +169,7 @@ final class JointJudge {
       for (Combination load : Combination.ALL) {
         double push =
             load.wind()
-                * Math.max(
-                    rows.mostTopAlongLb(), rows.mostTopAcrossLb(end) + wind.hungLb(end));
+                * Math.max(rows.mostTopAlongLb(), rows.mostTopAcrossLb(end) + wind.hungLb(end));
         double lift = Math.max(0, header.edgeLiftLb(i, load));
         double duration = lasting ? load.duration() : 1;
         findings.add("joint.header", load, push / duration, holdLb);

@@ -260,10 +260,7 @@ final class PostJudge {
   }
 
   private double shortestIn() {
-    return design.all("post").stream()
-        .mapToDouble(Design.Member::lengthIn)
-        .min()
-        .orElseThrow();
+    return design.all("post").stream().mapToDouble(Design.Member::lengthIn).min().orElseThrow();
   }
 
   private void uplift(Findings findings, Combination load, int post) {

@@ -240,8 +240,7 @@ public final class SoundProposal {
         return;
       }
     }
-    assertThat(depthIn)
-        .isGreaterThanOrEqualTo(House.TABLES.thumb("footing.least-depth").amount());
+    assertThat(depthIn).isGreaterThanOrEqualTo(House.TABLES.thumb("footing.least-depth").amount());
     // IBC 1809.5 excepts footings on solid rock.
     boolean freezes = !wish.soil().equals("bedrock");
     if (freezes && wish.choices().embedmentBasis().equals("code")) {

@@ -68,8 +68,7 @@ public record Wish(
    * @param across fall of the ground from row to row
    * @param rockIn depth at which solid rock begins; 0 for none
    */
-  public record Layout(
-      List<Double> parts, List<Double> free, CrossFall across, double rockIn) {
+  public record Layout(List<Double> parts, List<Double> free, CrossFall across, double rockIn) {
     static final Layout LEFT_TO_RULES = new Layout(List.of(), List.of(), CrossFall.LEVEL, 0);
   }
 
