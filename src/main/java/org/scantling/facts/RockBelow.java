@@ -48,7 +48,7 @@ final class RockBelow {
 
   /** True where the holes go down to the rock, for want of depth above it. */
   boolean reached() {
-    return rockIn().isPresent() && reached(kind());
+    return rockIn().isPresent() && held() && reached(kind());
   }
 
   /**
@@ -63,6 +63,12 @@ final class RockBelow {
             .filter(depth -> Math.abs(depth.number() - rockIn) < ROUNDED_IN)
             .isPresent();
     return before || wantedIn(kind) > rockIn + ROUNDED_IN;
+  }
+
+  /** False on brackets whose braces are still to be found: nothing tells what their piers need. */
+  private boolean held() {
+    return !kind().equals(WayOfBuilding.BRACKET)
+        || problem.context(answers).braced().isPresent();
   }
 
   private String kind() {
@@ -180,7 +186,7 @@ final class RockBelow {
   /** What the rules need to know of the holes. */
   List<Fact> holes() {
     List<Fact> facts = new ArrayList<>();
-    if (rockIn().isEmpty()) {
+    if (rockIn().isEmpty() || !held()) {
       return facts;
     }
     double rockIn = rockIn().orElseThrow();

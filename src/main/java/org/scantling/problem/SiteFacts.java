@@ -35,8 +35,8 @@ final class SiteFacts {
   }
 
   private void across(CrossFall across) {
-    if (across.percent() != 0) {
-      facts.add(new Given(Demand.CROSS_SLOPE, across.percent()));
+    if (across.sharePercent() != 0) {
+      facts.add(new Given(Demand.CROSS_SLOPE, across.sharePercent()));
     }
     if (across.toldIn() != 0) {
       facts.add(new Given(Demand.CROSS_FALL, across.toldIn()));

@@ -36,7 +36,7 @@ class CrossSlopeTest {
   @ParameterizedTest
   @CsvSource({"4 %,4", "-4 %,-4", "\"1:20\",5", "1/4 in per ft,2.0833", "6 in over 8 ft,6.25"})
   void a_share_is_read_as_along_the_walk(String written, double percent) {
-    assertThat(across(written).percent()).isCloseTo(percent, within(1e-3));
+    assertThat(across(written).sharePercent()).isCloseTo(percent, within(1e-3));
     assertThat(across(written).toldIn()).isZero();
   }
 
@@ -44,7 +44,7 @@ class CrossSlopeTest {
   @CsvSource({"6 in,6", "-6 in,-6", "150 mm,5.9055", "1 ft 2 in,14"})
   void a_length_alone_is_the_fall_from_row_to_row(String written, double fallIn) {
     assertThat(across(written).toldIn()).isCloseTo(fallIn, within(1e-3));
-    assertThat(across(written).percent()).isZero();
+    assertThat(across(written).sharePercent()).isZero();
   }
 
   @ParameterizedTest
