@@ -11,8 +11,8 @@ import org.scantling.print.NearMissJson;
 import org.scantling.print.NearMissPage;
 import org.scantling.print.Page;
 import org.scantling.print.PrintOptions;
-import org.scantling.reasons.NearMiss;
 import org.scantling.reasons.Proposal;
+import org.scantling.reasons.SmallChange;
 import org.scantling.shop.CostBlock;
 import org.scantling.shop.Estimate;
 import org.scantling.shop.EstimateJson;
@@ -29,13 +29,14 @@ final class CostedProposal {
   private final Proposal proposal;
   private final Intake intake;
   private final Lazy<Lists> lists;
-  private final Lazy<List<NearMiss>> near;
+  private final Lazy<List<SmallChange>> near;
 
   CostedProposal(Costs costs, Proposal proposal, Intake intake) {
     this(costs, proposal, intake, new Lazy<>(List::of));
   }
 
-  private CostedProposal(Costs costs, Proposal proposal, Intake intake, Lazy<List<NearMiss>> near) {
+  private CostedProposal(
+      Costs costs, Proposal proposal, Intake intake, Lazy<List<SmallChange>> near) {
     this.costs = costs;
     this.near = near;
     this.proposal = proposal;
@@ -48,7 +49,7 @@ final class CostedProposal {
   }
 
   /** The same with what somebody would mention beside it. */
-  CostedProposal beside(Supplier<List<NearMiss>> near) {
+  CostedProposal beside(Supplier<List<SmallChange>> near) {
     return new CostedProposal(costs, proposal, intake, new Lazy<>(near));
   }
 

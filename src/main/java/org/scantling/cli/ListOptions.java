@@ -21,7 +21,7 @@ final class ListOptions {
 
   @Option(
       names = "--list",
-      paramLabel = "cut-list|buying|set-out|order|climbers",
+      paramLabel = "cut-list|buying|set-out|order|climbers|upkeep",
       converter = Kind.class)
   private @Nullable ListKind list;
 

@@ -6,17 +6,23 @@ import java.util.concurrent.Callable;
 import org.scantling.intake.DesignWriter;
 import org.scantling.intake.Intake;
 import org.scantling.print.ErrorText;
+import org.scantling.print.MarkdownPage;
+import org.scantling.print.Page;
 import org.scantling.print.PrintOptions;
 import org.scantling.print.ProposalJson;
 import org.scantling.print.ProposalMarkdown;
 import org.scantling.print.ProposalText;
 import org.scantling.print.ProposedDesign;
+import org.scantling.print.TextPage;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.WholeOptions;
+import org.scantling.sheets.PlainSheet;
+import org.scantling.sheets.SheetKind;
 import org.scantling.shop.ListKind;
 import org.scantling.tables.PriceFile;
 import org.scantling.tables.Yard;
 import org.scantling.tables.YardFile;
+import org.scantling.words.Reader;
 import org.scantling.words.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -39,6 +45,9 @@ final class ProposeCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private SiteOptions options;
   @Mixin private ListOptions lists;
+
+  @Option(names = "--for", paramLabel = "client|builder|engineer")
+  private Reader whom = Reader.BUILDER;
 
   @Option(names = "--format", paramLabel = "text|json|markdown|yaml|csv")
   private Format format = Format.TEXT;
@@ -91,7 +100,7 @@ final class ProposeCommand implements Callable<Integer> {
     if (lists.only().isPresent() && lists.out().isEmpty()) {
       throw wrong("propose.only");
     }
-    if (lists.options() && lists.out().isEmpty()) {
+    if (lists.options() && lists.out().isEmpty() && whom != Reader.CLIENT) {
       throw wrong("propose.options");
     }
     if (shown && format == Format.YAML) {
@@ -117,13 +126,13 @@ final class ProposeCommand implements Callable<Integer> {
     Intake intake = costed.intake();
     Words words = Words.load(costed.by().tables()).at(costed.by().yard());
     if (!lists.asked()) {
-      return written(costed, words);
+      return written(costed, ways, words);
     }
     if (!proposal.proposed()) {
       lists.out().filter(OutFolder::holdsOurs).ifPresent(this::sayOfOthers);
       return lists.list().isPresent() || lists.estimate().isPresent()
           ? refused(proposal, intake, words)
-          : written(costed, words);
+          : written(costed, ways, words);
     }
     ShownLists sheets = new ShownLists(costed);
     PrintOptions how = options.printing(intake);
@@ -135,7 +144,7 @@ final class ProposeCommand implements Callable<Integer> {
         .list()
         .map(kind -> sheets.list(kind, format, how))
         .or(() -> lists.estimate().map(whom -> sheets.estimate(whom, format, how)))
-        .orElseGet(() -> written(costed, words));
+        .orElseGet(() -> written(costed, ways, words));
   }
 
   private void making(String file) {
@@ -169,8 +178,12 @@ final class ProposeCommand implements Callable<Integer> {
     return "";
   }
 
-  private String written(CostedProposal costed, Words words) {
+  private String written(CostedProposal costed, Optional<WholeOptions> ways, Words words) {
     Proposal proposal = costed.proposal();
+    boolean page = format == Format.TEXT || format == Format.MARKDOWN;
+    if (page && whom != Reader.BUILDER && proposal.proposed()) {
+      return letter(costed, ways, words);
+    }
     Intake intake = costed.intake();
     PrintOptions how = options.printing(intake);
     return switch (format) {
@@ -180,6 +193,14 @@ final class ProposeCommand implements Callable<Integer> {
       case YAML -> design(proposal, intake, words);
       case CSV -> throw new IllegalStateException("csv is for lists");
     };
+  }
+
+  /** The sheet for another reader, as text. */
+  private String letter(CostedProposal costed, Optional<WholeOptions> ways, Words words) {
+    PrintOptions how = options.printing(costed.intake());
+    SheetKind kind = SheetKind.valueOf(whom.name());
+    Page page = PlainSheet.of(kind.of(SheetSources.of(costed, ways, words, how)));
+    return format == Format.TEXT ? TextPage.print(page, how) : MarkdownPage.print(page);
   }
 
   /**

@@ -7,11 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.scantling.answers.BaseRecord;
-import org.scantling.answers.Stock;
-import org.scantling.design.Geometry;
-import org.scantling.design.Site;
-import org.scantling.drawing.Drawings;
 import org.scantling.intake.DesignWriter;
 import org.scantling.pdf.PdfWriter;
 import org.scantling.print.PrintOptions;
@@ -27,7 +22,6 @@ import org.scantling.shop.ListCsv;
 import org.scantling.shop.ListJson;
 import org.scantling.shop.ListKind;
 import org.scantling.shop.Lists;
-import org.scantling.tables.Tables;
 import org.scantling.words.Words;
 
 /**
@@ -70,25 +64,14 @@ final class SheetFolder {
    * @return how many files were written
    */
   int write(Path folder) {
-    Lists lists = costed.lists();
-    Drawings drawings = drawings(lists);
-    SheetSource source =
-        new SheetSource(
-            costed.proposal(),
-            words,
-            how,
-            lists,
-            drawings,
-            costed.estimate(),
-            ways,
-            Version.number());
+    SheetSource source = SheetSources.of(costed, ways, words, how);
     asked.only().map(List::of).orElse(List.of(SheetKind.values())).stream()
         .forEach(kind -> sheet(kind.of(source)));
     if (asked.only().isEmpty()) {
-      lists(lists);
+      lists(source.lists());
       estimate();
       proposal();
-      drawings.files().forEach((name, drawing) -> text(DRAWINGS + name, drawing));
+      source.drawings().files().forEach((name, drawing) -> text(DRAWINGS + name, drawing));
       SheetDocument index = IndexSheet.of(source, List.copyOf(files.keySet()));
       text(index.name() + ".html", HtmlWriter.write(index));
     }
@@ -129,19 +112,5 @@ final class SheetFolder {
     text(
         "design.yaml",
         DesignWriter.yaml(ProposedDesign.of(costed.proposal(), costed.intake().site().base())));
-  }
-
-  private Drawings drawings(Lists lists) {
-    Site site = costed.intake().site();
-    return Drawings.of(
-        lists, costed.proposal(), site, base(site), costed.by().tables(), how.units());
-  }
-
-  /** Where everything stands in the base. */
-  private Geometry base(Site site) {
-    Tables tables = costed.by().tables();
-    String market = tables.market(site.materials().market());
-    double endMarginIn = tables.thumb("crossbeam.end-margin").amount();
-    return new BaseRecord(site.base(), new Stock(tables, market), endMarginIn).geometry();
   }
 }

@@ -24,11 +24,11 @@ import org.scantling.options.NearMisses;
 import org.scantling.options.OptionSearch;
 import org.scantling.problem.Buildable;
 import org.scantling.reasons.BaseChoice;
-import org.scantling.reasons.NearMiss;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.Review;
 import org.scantling.reasons.RuleNote;
+import org.scantling.reasons.SmallChange;
 import org.scantling.reasons.Thresholds;
 import org.scantling.reasons.ThumbTrial;
 import org.scantling.search.LeastChangeSearch;
@@ -167,7 +167,7 @@ final class Workplace {
    * @param yard of which the proposal is cut, where there is one
    * @param site the site file read with some of its values set
    */
-  List<NearMiss> nearMisses(
+  List<SmallChange> nearMisses(
       Intake intake, Proposal today, Optional<Yard> yard, Function<List<String>, Intake> site) {
     Engine same = yard.map(each -> engine.get().buyingFrom(each)).orElseGet(engine);
     return new NearMisses(same, tables, site).of(intake, today);

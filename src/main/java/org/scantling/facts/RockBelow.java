@@ -67,8 +67,7 @@ final class RockBelow {
 
   /** False on brackets whose braces are still to be found: nothing tells what their piers need. */
   private boolean held() {
-    return !kind().equals(WayOfBuilding.BRACKET)
-        || problem.context(answers).braced().isPresent();
+    return !kind().equals(WayOfBuilding.BRACKET) || problem.context(answers).braced().isPresent();
   }
 
   private String kind() {

@@ -10,10 +10,10 @@ import org.scantling.intake.Intake;
 import org.scantling.intake.IntakeException;
 import org.scantling.reasons.Change;
 import org.scantling.reasons.Demand;
-import org.scantling.reasons.NearMiss;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
+import org.scantling.reasons.SmallChange;
 import org.scantling.search.DemandChanges;
 import org.scantling.tables.NearMissRow;
 import org.scantling.tables.NearMissRow.Pick;
@@ -47,7 +47,7 @@ public final class NearMisses {
    * @param intake the site as its file has it
    * @param today what is proposed for it
    */
-  public List<NearMiss> of(Intake intake, Proposal today) {
+  public List<SmallChange> of(Intake intake, Proposal today) {
     if (!today.proposed() || baysOf(today) > tables.shop("near-misses.bays-most").amount()) {
       return List.of();
     }
@@ -87,19 +87,19 @@ public final class NearMisses {
         .orElseGet(() -> changes.numbers(row.demand(), false, row.most().orElseThrow()));
   }
 
-  private Optional<NearMiss> found(
+  private Optional<SmallChange> found(
       NearMissRow row, List<Change> steps, Intake intake, NearMissGain gain) {
-    Function<Change, Optional<NearMiss>> tried = change -> worked(row, change, intake, gain);
+    Function<Change, Optional<SmallChange>> tried = change -> worked(row, change, intake, gain);
     return row.pick() == Pick.NEAREST ? nearest(steps, tried) : farthest(steps, tried);
   }
 
   /** Where the farthest step gains nothing, no nearer one is tried: it would hardly gain more. */
-  private static Optional<NearMiss> nearest(
-      List<Change> steps, Function<Change, Optional<NearMiss>> tried) {
+  private static Optional<SmallChange> nearest(
+      List<Change> steps, Function<Change, Optional<SmallChange>> tried) {
     if (steps.isEmpty()) {
       return Optional.empty();
     }
-    Optional<NearMiss> last = tried.apply(steps.get(steps.size() - 1));
+    Optional<SmallChange> last = tried.apply(steps.get(steps.size() - 1));
     return last.isEmpty()
         ? last
         : steps.stream()
@@ -111,11 +111,11 @@ public final class NearMisses {
   }
 
   /** As far as every step gains something. */
-  private static Optional<NearMiss> farthest(
-      List<Change> steps, Function<Change, Optional<NearMiss>> tried) {
-    Optional<NearMiss> farthest = Optional.empty();
+  private static Optional<SmallChange> farthest(
+      List<Change> steps, Function<Change, Optional<SmallChange>> tried) {
+    Optional<SmallChange> farthest = Optional.empty();
     for (Change step : steps) {
-      Optional<NearMiss> found = tried.apply(step);
+      Optional<SmallChange> found = tried.apply(step);
       if (found.isEmpty()) {
         return farthest;
       }
@@ -125,14 +125,14 @@ public final class NearMisses {
   }
 
   /** Nothing where no structure passes, where another comes of it, or where it gains too little. */
-  private Optional<NearMiss> worked(
+  private Optional<SmallChange> worked(
       NearMissRow row, Change change, Intake today, NearMissGain gain) {
     Attempt attempt = Attempt.of(change, false).overBaseOf(today);
     try {
       Intake intake = site.apply(attempt.settings());
       Proposal then = engine.checked(intake.site(), intake.defaulted(), own.get());
       return then.proposed() && attempt.kept(then) && gain.enough(row, then)
-          ? Optional.of(new NearMiss(row.id(), change, attempt.settings(), then))
+          ? Optional.of(new SmallChange(row.id(), change, attempt.settings(), then))
           : Optional.empty();
     } catch (IntakeException unwritable) {
       return Optional.empty();

@@ -3,8 +3,8 @@ package org.scantling.print;
 import java.util.ArrayList;
 import java.util.List;
 import org.scantling.quantity.UnitSystem;
-import org.scantling.reasons.NearMiss;
 import org.scantling.reasons.Proposal;
+import org.scantling.reasons.SmallChange;
 import org.scantling.words.Reader;
 import org.scantling.words.Words;
 
@@ -13,7 +13,7 @@ public final class NearMissPage {
   private NearMissPage() {}
 
   /** Nothing where there are none. */
-  public static Page of(List<NearMiss> near, Proposal today, Words words, UnitSystem units) {
+  public static Page of(List<SmallChange> near, Proposal today, Words words, UnitSystem units) {
     Page page = new Page();
     if (!near.isEmpty()) {
       page.heading(NearMissWords.SAYINGS.say("heading"));
@@ -21,7 +21,7 @@ public final class NearMissPage {
       NearMissWords said = new NearMissWords(today, words, words.voice(Reader.BUILDER, units));
       List<Block.Item> items = new ArrayList<>();
       List<String> typed = new ArrayList<>();
-      for (NearMiss each : near) {
+      for (SmallChange each : near) {
         String number = Integer.toString(items.size() + 1);
         items.add(new Block.Item(number, said.sentence(each)));
         typed.add(

@@ -8,10 +8,10 @@ import java.util.Optional;
 import org.scantling.reasons.Change;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Demand;
-import org.scantling.reasons.NearMiss;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
+import org.scantling.reasons.SmallChange;
 import org.scantling.sayings.Sayings;
 import org.scantling.words.ChangeWords;
 import org.scantling.words.Voice;
@@ -31,7 +31,7 @@ final class NearMissWords {
     this.voice = voice;
   }
 
-  String sentence(NearMiss near) {
+  String sentence(SmallChange near) {
     Map<String, String> blanks = new HashMap<>();
     blanks.put("asked", Sentence.capital(asked(near.change())));
     int fewer = posts(today) - posts(near.then());
@@ -48,7 +48,7 @@ final class NearMissWords {
   }
 
   /** The chief choices that come out otherwise, but for those that are asked for. */
-  List<String> changes(NearMiss near) {
+  List<String> changes(SmallChange near) {
     List<String> said = new ArrayList<>();
     for (Question question : ChiefChoices.of(words)) {
       Optional<Outcome> before = answer(today, question);

@@ -5,13 +5,16 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.scantling.design.Bays;
 import org.scantling.design.Geometry;
+import org.scantling.design.Structure;
 import org.scantling.drawing.View;
 import org.scantling.print.Block;
 import org.scantling.print.Caveats;
 import org.scantling.print.ClientChanges;
 import org.scantling.print.OptionsText;
 import org.scantling.print.Page;
+import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Question;
 import org.scantling.reasons.WholeOptions;
 import org.scantling.sayings.Sayings;
@@ -19,7 +22,9 @@ import org.scantling.shop.EstimateFor;
 import org.scantling.shop.EstimateWords;
 import org.scantling.shop.ListKind;
 import org.scantling.shop.ListPages;
+import org.scantling.words.AnswerWords;
 import org.scantling.words.Reader;
+import org.scantling.words.Voice;
 
 /** What it will look like, what changes and why, what it costs, how it is looked after. */
 final class ClientSheet {
@@ -41,6 +46,7 @@ final class ClientSheet {
 
   List<Part> parts() {
     parts.add(new Part.Prose(Part.Manner.ANSWER, answer()));
+    parts.prose(look());
     parts.add(new Part.Facts(facts()));
     parts.add(source.figure(View.THEN_AND_NOW));
     changes();
@@ -64,6 +70,42 @@ final class ClientSheet {
     blanks.put("width", inches(geometry.clearWidthIn()));
     blanks.put("headroom", inches(source.structure().top().headroomIn()));
     return SAYINGS.say("client.answer", blanks);
+  }
+
+  /** What somebody would see who cannot see the drawings. */
+  private String look() {
+    Structure structure = source.structure();
+    Bays bays = structure.geometry().plan().along();
+    Voice voice = source.voice(Reader.CLIENT);
+    Map<String, String> blanks = new HashMap<>();
+    blanks.put("row", Integer.toString(structure.geometry().postCount() / 2));
+    blanks.put("bay", inches(bays.longestIn()));
+    blanks.put(
+        "headers",
+        AnswerWords.of(voice).member(Question.HEADER_STYLE, answer(Question.HEADER_STYLE)));
+    blanks.put("crossbeams", Integer.toString(count(structure, Question.CROSSBEAM_SIZE)));
+    blanks.put(
+        "spacing", voice.say(Question.CROSSBEAM_SPACING, answer(Question.CROSSBEAM_SPACING)));
+    blanks.put(
+        "tails", voice.say(Question.CROSSBEAM_OVERHANG, answer(Question.CROSSBEAM_OVERHANG)));
+    if (!bays.even()) {
+      blanks.put("least", inches(bays.shortestIn()));
+    }
+    if (count(structure, Question.RAIL_SIZE) > 0) {
+      blanks.put("sides", "");
+    }
+    return SAYINGS.say("client.look", blanks);
+  }
+
+  private Outcome answer(Question question) {
+    return source.proposal().decision(question).orElseThrow().proposed();
+  }
+
+  private static int count(Structure structure, Question size) {
+    return structure.members().stream()
+        .filter(each -> each.role().equals(size.subject()))
+        .mapToInt(Structure.Member::count)
+        .sum();
   }
 
   private List<Block.Item> facts() {

@@ -19,10 +19,10 @@ import org.scantling.intake.SiteReader;
 import org.scantling.intake.Vocabulary;
 import org.scantling.property.House;
 import org.scantling.reasons.Decision;
-import org.scantling.reasons.NearMiss;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
+import org.scantling.reasons.SmallChange;
 import org.scantling.shop.Lists;
 import org.scantling.tables.ChangedTables;
 import org.scantling.tables.ChangedTables.Cell;
@@ -48,7 +48,7 @@ class NearMissesTest {
     return ENGINE.propose(intake.site(), intake.defaulted());
   }
 
-  private static List<NearMiss> near(String site, Tables tables, String... set) {
+  private static List<SmallChange> near(String site, Tables tables, String... set) {
     Function<List<String>, Intake> file = reading(site);
     List<String> all = List.of(set);
     Intake intake = file.apply(all);
@@ -63,7 +63,7 @@ class NearMissesTest {
   }
 
   private static List<String> ids(String site, Tables tables, String... set) {
-    return near(site, tables, set).stream().map(NearMiss::id).toList();
+    return near(site, tables, set).stream().map(SmallChange::id).toList();
   }
 
   /** The post grew by an inch of headroom that nobody may need. */
@@ -129,10 +129,10 @@ class NearMissesTest {
   void each_is_what_its_setting_comes_to(String site) {
     Function<List<String>, Intake> file = reading(site);
     Proposal today = proposed(file.apply(List.of()));
-    List<NearMiss> near = near(site, House.TABLES);
+    List<SmallChange> near = near(site, House.TABLES);
 
     assertThat(near).isNotEmpty();
-    for (NearMiss each : near) {
+    for (SmallChange each : near) {
       Proposal again = proposed(file.apply(each.settings()));
       assertThat(again.proposed()).isTrue();
       assertThat(again.decisions())

@@ -10,8 +10,8 @@ import java.util.List;
  * @param settings what {@code --set} takes to have it proposed
  * @param then what is proposed then
  */
-public record NearMiss(String id, Change change, List<String> settings, Proposal then) {
-  public NearMiss {
+public record SmallChange(String id, Change change, List<String> settings, Proposal then) {
+  public SmallChange {
     settings = List.copyOf(settings);
   }
 }
