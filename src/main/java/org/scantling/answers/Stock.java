@@ -1,10 +1,10 @@
 package org.scantling.answers;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.scantling.confirm.Material;
 import org.scantling.confirm.Materials;
 import org.scantling.confirm.Service;
@@ -24,7 +24,7 @@ public final class Stock {
 
   private final Tables tables;
   private final String market;
-  private final Map<List<String>, Optional<Material>> materials = new HashMap<>();
+  private final Map<List<String>, Optional<Material>> materials = new ConcurrentHashMap<>();
 
   public Stock(Tables tables, String market) {
     this.tables = tables;

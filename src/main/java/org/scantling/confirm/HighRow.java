@@ -7,11 +7,6 @@ package org.scantling.confirm;
  * @param along wind along the walk
  */
 public record HighRow(SharedPush across, SharedPush along) {
-  static HighRow of(SidePush tallAcross, SidePush tallAlong, WindOnWalk onShorter) {
-    return new HighRow(
-        SharedPush.of(tallAcross, onShorter.across()), SharedPush.of(tallAlong, onShorter.along()));
-  }
-
   double heightIn() {
     return across.push().heightIn();
   }

@@ -78,11 +78,11 @@ public final class PostChecks {
 
     /** The most that comes to the top of a post from one direction. */
     double mostTopLb(FootPush.Way way) {
-      return pushes().stream()
-          .filter(push -> isAlong(push) == (way == FootPush.Way.ALONG))
-          .mapToDouble(SidePush::topLb)
-          .max()
-          .orElseThrow();
+      boolean lengthwise = way == FootPush.Way.ALONG;
+      double lowLb = (lengthwise ? along : across).topLb();
+      return high.map(row -> lengthwise ? row.along() : row.across())
+          .map(shared -> Math.max(lowLb, shared.push().topLb()))
+          .orElse(lowLb);
     }
 
     /** How high the shorter posts stand: all of them where both rows stand alike. */

@@ -198,7 +198,8 @@ public final class WindOnWalk {
    * @param onShorter the same wind as it comes to them
    */
   public HighRow highRow(WindOnWalk onShorter) {
-    return HighRow.of(across(), along(), onShorter);
+    return new HighRow(
+        SharedPush.of(across(), onShorter.across()), SharedPush.of(along(), onShorter.along()));
   }
 
   /** Wind along the walk on one crossbeam in full wind, strength level. */

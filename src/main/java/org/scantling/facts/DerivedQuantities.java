@@ -44,7 +44,7 @@ public final class DerivedQuantities {
       case CROSSBEAMS -> crossbeams();
       case HEADERS, POSTS -> new ArrayList<>(problem.tables().checks().rows());
       case SUPPORT -> support();
-      case HEIGHT -> height();
+      case HEIGHT -> new DerivedHeight(problem, answers, geometry()).facts();
       case SIDES -> new DerivedSides(problem, context).facts();
       case FOOTINGS -> new DerivedFooting(problem, context).facts();
       case JOINTS -> joints();
@@ -148,49 +148,6 @@ public final class DerivedQuantities {
     return ByGeometry.worked("crossbeam.depth-to-thickness", CROSSBEAM_BLOCKING, ratio, evidence);
   }
 
-  private List<Fact> height() {
-    Geometry geometry = geometry();
-    double stackIn = geometry.headroomIn() - geometry.posts().heightIn();
-    double headroomIn = answers.number(HEADROOM);
-    double fallIn = problem.fallIn(answers);
-    double dropIn = problem.dropIn(answers);
-    List<Fact> facts = new ArrayList<>();
-    if (dropIn > 0) {
-      facts.add(
-          ByGeometry.worked(
-              "row.drop", POST_HEIGHT, dropIn, Evidence.saw("drop", Measure.inches(dropIn))));
-      facts.add(
-          ByGeometry.worked(
-              "post.height.across",
-              POST_HEIGHT,
-              headroomIn - stackIn + dropIn,
-              Evidence.saw("headroom", Measure.inches(headroomIn))
-                  .and("drop", Measure.inches(dropIn))));
-    }
-    facts.add(
-        ByGeometry.worked(
-            "post.height.headroom",
-            POST_HEIGHT,
-            headroomIn - stackIn,
-            hanging(stackIn, Evidence.saw("headroom", Measure.inches(headroomIn)))
-                .and("stack", Measure.inches(stackIn))));
-    Evidence stepped =
-        Evidence.saw("headroom", Measure.inches(headroomIn)).and("fall", Measure.inches(fallIn));
-    facts.add(
-        ByGeometry.worked(
-            "post.height.stepped",
-            POST_HEIGHT,
-            headroomIn - stackIn + fallIn + dropIn,
-            dropIn > 0 ? stepped.and("drop", Measure.inches(dropIn)) : stepped));
-    facts.add(
-        ByGeometry.worked(
-            "post.height.stack",
-            POST_HEIGHT,
-            geometry.overallHeightIn() - geometry.posts().heightIn(),
-            Evidence.none()));
-    return facts;
-  }
-
   private List<Fact> support() {
     List<Fact> facts = new ArrayList<>(problem.tables().checks().rows());
     fallAcross().ifPresent(facts::add);
@@ -208,11 +165,6 @@ public final class DerivedQuantities {
     return dropIn > 0
         ? Optional.of(ByGeometry.worked("row.share", FOOTING_KIND, percent, evidence))
         : Optional.empty();
-  }
-
-  /** Headers beside the posts hang down from their tops, and it is under them that one walks. */
-  private static Evidence hanging(double stackIn, Evidence evidence) {
-    return stackIn < 0 ? evidence.and("hang", Measure.inches(-stackIn)) : evidence;
   }
 
   private List<Fact> cautions() {

@@ -18,9 +18,6 @@ import org.scantling.quantity.Unit;
 import org.scantling.reasons.Answer;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Fact;
-import org.scantling.reasons.Proven;
-import org.scantling.reasons.Question;
-import org.scantling.tables.PostBed;
 
 /**
  * Solid rock at a depth: whether the holes that the structure wants end above it, and what stands
@@ -34,10 +31,12 @@ final class RockBelow {
 
   private final DesignProblem problem;
   private final Answers answers;
+  private final HoleWithoutRock without;
 
   RockBelow(DesignProblem problem, CheckContext context) {
     this.problem = problem;
     this.answers = context.answers();
+    this.without = new HoleWithoutRock(problem, answers);
   }
 
   /** How deep the rock lies; nothing where the file tells of none, or all of the ground is rock. */
@@ -62,7 +61,7 @@ final class RockBelow {
             .find(FOOTING_DEPTH)
             .filter(depth -> Math.abs(depth.number() - rockIn) < ROUNDED_IN)
             .isPresent();
-    return before || wantedIn(kind) > rockIn + ROUNDED_IN;
+    return before || without.depthIn(kind) > rockIn + ROUNDED_IN;
   }
 
   /** False on brackets whose braces are still to be found: nothing tells what their piers need. */
@@ -72,67 +71,6 @@ final class RockBelow {
 
   private String kind() {
     return answers.option(FOOTING_KIND);
-  }
-
-  /** How the posts would stand if no rock were there. */
-  private String naturalKind() {
-    String asked = problem.site().preferences().footing();
-    if (asked.equals(WayOfBuilding.BRACKET) || asked.equals(WayOfBuilding.MOMENT_BASE)) {
-      return asked;
-    }
-    return asked.equals("auto")
-        ? proven(FOOTING_KIND).orElse(WayOfBuilding.EMBEDDED)
-        : WayOfBuilding.EMBEDDED;
-  }
-
-  /** What would fill the holes if no rock were there. */
-  private String naturalFill(String kind) {
-    boolean asked = problem.site().preferences().footing().equals(WayOfBuilding.CONCRETE);
-    return asked || !kind.equals(WayOfBuilding.EMBEDDED)
-        ? WayOfBuilding.CONCRETE
-        : proven(FOOTING_BACKFILL)
-            .orElseGet(() -> problem.tables().defaults().row("backfill").word());
-  }
-
-  private Optional<String> proven(Question question) {
-    return problem.base().facts().stream()
-        .filter(each -> each.question() == question)
-        .map(Proven::option)
-        .findFirst();
-  }
-
-  /** How deep a hole would be dug without the rock, its bed counted. */
-  private double wantedIn(String kind) {
-    String fill = naturalFill(kind);
-    CheckContext unhindered = standing(kind, fill);
-    double holeIn = unhindered.leastHoleIn();
-    FootingWork work = unhindered.footing();
-    double deepestIn = thumb("footing.pressure-depth-most");
-    double depthIn = Math.max(frostIn(), thumb("footing.least-depth"));
-    depthIn = Math.max(depthIn, work.embedment(holeIn).depthIn());
-    depthIn = Math.max(depthIn, Math.min(deepestIn, work.upliftDepthIn(holeIn, deepestIn)));
-    if (!unhindered.onBrackets()) {
-      depthIn = Math.max(depthIn, Math.min(deepestIn, unhindered.sway().depthIn(1)));
-    }
-    return depthIn + bedIn(kind, fill);
-  }
-
-  private CheckContext standing(String kind, String fill) {
-    return problem.context(
-        answers
-            .with(Answer.option(FOOTING_KIND, kind))
-            .with(Answer.option(FOOTING_BACKFILL, fill)));
-  }
-
-  private double frostIn() {
-    boolean byExperience = problem.site().preferences().embedmentBasis().equals("experience");
-    return byExperience ? 0 : answers.find(FROST_DEPTH).map(Answer::number).orElse(0.0);
-  }
-
-  /** Gravel, and the pad where there is one, under a foot that does not stand on the rock. */
-  private double bedIn(String kind, String fill) {
-    boolean padded = kind.equals(WayOfBuilding.EMBEDDED) && !fill.equals(WayOfBuilding.CONCRETE);
-    return PostBed.of(id -> problem.tables().shop(id).amount(), padded).depthIn();
   }
 
   /** What is built where the holes go down to the rock: concrete all around. */
@@ -163,7 +101,7 @@ final class RockBelow {
 
   /** From the hole that a post is given anyhow to the widest that is poured round one. */
   private DoubleStream widths() {
-    double leastIn = standing(kind(), WayOfBuilding.CONCRETE).leastHoleIn();
+    double leastIn = without.standing(kind(), WayOfBuilding.CONCRETE).leastHoleIn();
     double widestIn = Math.max(leastIn, thumb("rock.hole-widest"));
     return DoubleStream.concat(
         DoubleStream.iterate(leastIn, wideIn -> wideIn < widestIn, wideIn -> wideIn + 1),
@@ -173,7 +111,7 @@ final class RockBelow {
   /** What the rules need to know before it is decided how the posts stand. */
   List<Fact> standing() {
     List<Fact> facts = new ArrayList<>();
-    String kind = naturalKind();
+    String kind = without.kind();
     boolean braced = kind.equals(WayOfBuilding.BRACKET);
     if (rockIn().isPresent() && !braced && reached(kind)) {
       facts.add(reachedFact(kind));
@@ -195,7 +133,7 @@ final class RockBelow {
           ByGeometry.worked(
               "rock.hole", HOLE_DIAMETER, holeIn(), Evidence.saw("rock", Measure.inches(rockIn))));
     } else {
-      double bedIn = bedIn(kind(), answers.option(FOOTING_BACKFILL));
+      double bedIn = without.bedIn(kind(), answers.option(FOOTING_BACKFILL));
       facts.add(
           ByGeometry.worked(
               "rock.above",
@@ -222,7 +160,7 @@ final class RockBelow {
 
   private Fact reachedFact(String kind) {
     double rockIn = rockIn().orElseThrow();
-    double wantedIn = wantedIn(kind);
+    double wantedIn = without.depthIn(kind);
     Evidence rock = Evidence.saw("rock", Measure.inches(rockIn));
     return ByGeometry.worked(
         "rock.reached",
@@ -243,7 +181,7 @@ final class RockBelow {
             .min()
             .orElseThrow();
     FootSway.Moved moved =
-        standing(WayOfBuilding.EMBEDDED, WayOfBuilding.CONCRETE).sway().moved(rockIn);
+        without.standing(WayOfBuilding.EMBEDDED, WayOfBuilding.CONCRETE).sway().moved(rockIn);
     double turned = moved.turnedIn() / (thumb("rock.turning-share") * moved.mostIn());
     return ByGeometry.worked(
         "rock.shallow",
@@ -258,7 +196,7 @@ final class RockBelow {
 
   /** Posts that were put on brackets for the rock's sake stay there, as their holes do. */
   private boolean leftTheGround() {
-    return kind().equals(WayOfBuilding.BRACKET) && !naturalKind().equals(WayOfBuilding.BRACKET);
+    return kind().equals(WayOfBuilding.BRACKET) && !without.kind().equals(WayOfBuilding.BRACKET);
   }
 
   /** True where a foot of that depth stands on the rock. */

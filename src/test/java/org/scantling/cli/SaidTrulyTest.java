@@ -66,7 +66,7 @@ class SaidTrulyTest {
    */
   @Test
   void a_base_with_a_post_inside_its_rows_does_not_give_that_as_what_is_new() {
-    String more = "walkway.length=18ft";
+    String more = "walkway.length=22ft";
     String inside = "a post inside a row takes the wind and the weight from both sides";
     String[] court = {
       "propose", "scenarios/same-place.yaml", "--set", "base=base/kiwi-court.yaml", "--set", more
