@@ -20,8 +20,6 @@ import org.scantling.tables.StepRow;
 /** Fills the numbers of this structure into the order of work. */
 final class StepWords {
   private static final Sayings SAYINGS = Sayings.of("order");
-  private static final int INCHES_A_FOOT = 12;
-  private static final double MILLIMETERS_A_METER = 1000;
 
   private static final Pattern BLANK = Pattern.compile("\\{([a-z-]+)}");
 
@@ -237,17 +235,7 @@ final class StepWords {
     load("ground-snow", Question.GROUND_SNOW);
   }
 
-  /** As whoever looks after it reads it. */
   private void load(String name, Question question) {
-    double psf = built.number(question);
-    boolean imperial = units == UnitSystem.IMPERIAL;
-    double footM = Unit.INCH.toMetric(INCHES_A_FOOT) / MILLIMETERS_A_METER;
-    double amount = imperial ? psf : Unit.POUND_WEIGHT.toMetric(psf) / (footM * footM);
-    words.put(
-        name,
-        SAYINGS.say(
-            imperial ? "load.imperial" : "load.metric",
-            "amount",
-            Long.toString(Math.round(amount))));
+    words.put(name, PlainLoad.of(built.number(question), units));
   }
 }

@@ -51,8 +51,8 @@ class UpkeepTest {
   @Test
   void a_top_says_the_snow_and_the_climber_that_it_was_worked_out_for() {
     assertThat(text(Jobs.wish("mower-lane", "site.climate.ground-snow=20 psf")))
-        .contains("worked out for 20 psf of snow on the ground")
-        .contains("worked out for 4 psf of climber");
+        .contains("snow on the ground that weighs 20 lb on each square foot")
+        .contains("a climber that weighs 4 lb on each square foot");
   }
 
   static Stream<String> jobs() {
