@@ -58,6 +58,10 @@ enum MoreAsked {
   SOIL {
     @Override
     Optional<Wish> of(Wish wish, double share) {
+      if (wish.soil().equals("bedrock") && wish.layout().rockIn() > 0) {
+        // Ground that is rock from the top down has none below it: it would be two changes at once.
+        return Optional.empty();
+      }
       SoilRow now = House.TABLES.soil(wish.soil());
       List<String> weaker =
           House.TABLES.soils().rows().stream()

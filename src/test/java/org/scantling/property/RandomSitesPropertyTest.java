@@ -140,11 +140,6 @@ class RandomSitesPropertyTest {
       TALLY.add("cured by a deeper foot, more " + demand);
       return;
     }
-    if (demand == MoreAsked.SOIL && less.soil().equals("bedrock") && less.layout().rockIn() > 0) {
-      // Ground that is rock from the top down has none below it to stop a hole.
-      TALLY.add("skipped, rock below one of two soils");
-      return;
-    }
     if (pair.rescued() && less.layout().rockIn() > 0) {
       // A hole that goes down to the rock is filled with concrete and may do where a shorter one
       // in soil did not.
