@@ -51,7 +51,7 @@ public final class TextPage {
     }
     if (heading.level() == 1) {
       lines.add("=".repeat(Math.min(options.width(), heading.text().length())));
-    } else {
+    } else if (heading.level() == 2) {
       lines.add("-".repeat(Math.min(options.width(), heading.text().length())));
     }
   }

@@ -72,7 +72,8 @@ public final class IndexSheet {
         links.add(new Part.Link(file, file, says));
       }
     }
-    links.add(new Part.Link("estimate.csv", "estimate.csv", SAYINGS.say("index.estimate")));
+    links.add(new Part.Link("estimate.md", "estimate.md", SAYINGS.say("index.estimate")));
+    links.add(new Part.Link("estimate.csv", "estimate.csv", SAYINGS.say("index.estimate-table")));
     links.add(new Part.Link("proposal.json", "proposal.json", SAYINGS.say("index.proposal")));
     links.add(new Part.Link("design.yaml", "design.yaml", SAYINGS.say("index.design")));
     return links;
