@@ -46,7 +46,7 @@ public class OptionsBenchmark {
     Engine engine = new Engine(RuleBase.load(), tables);
     intake = read(tables, List.of());
     today = engine.propose(intake.site(), intake.defaulted());
-    search = new OptionSearch(engine, tables, set -> read(tables, set), Optional.empty());
+    search = new OptionSearch(engine, tables, set -> read(tables, set), Optional.empty(), Optional.empty());
   }
 
   private Intake read(Tables tables, List<String> set) {

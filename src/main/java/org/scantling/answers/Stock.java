@@ -52,7 +52,7 @@ public final class Stock {
     return option.startsWith(PAIR) ? 2 : 1;
   }
 
-  static String size(String option) {
+  public static String size(String option) {
     return option.startsWith(PAIR) ? option.substring(PAIR.length()) : option;
   }
 

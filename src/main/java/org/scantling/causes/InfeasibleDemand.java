@@ -2,6 +2,7 @@ package org.scantling.causes;
 
 import java.util.Optional;
 import org.scantling.answers.Answers;
+import org.scantling.design.Site;
 import org.scantling.design.WayOfBuilding;
 import org.scantling.problem.DesignProblem;
 import org.scantling.reasons.Contribution;
@@ -40,6 +41,10 @@ public final class InfeasibleDemand {
     if (overRock(broken)) {
       return Demand.ROCK_AT.path();
     }
+    Optional<Demand> heldDown = heldDown(broken);
+    if (heldDown.isPresent()) {
+      return heldDown.get().path();
+    }
     return ungraded(broken, closest)
         ? gradePath(broken)
         : moved(broken, closest).orElseGet(() -> BLAMED.nearest(broken)).path();
@@ -50,6 +55,17 @@ public final class InfeasibleDemand {
         .map(Contribution::question)
         .flatMap(question -> BLAMED.behind(question).stream())
         .findFirst();
+  }
+
+  /** Where the site file says how large the member may be at most. */
+  private Optional<Demand> heldDown(Question broken) {
+    Site.Largest largest = problem.site().preferences().largest();
+    return switch (broken) {
+      case POST_SIZE -> largest.post().map(size -> Demand.LARGEST_POST);
+      case HEADER_SIZE -> largest.header().map(size -> Demand.LARGEST_HEADER);
+      case CROSSBEAM_SIZE -> largest.crossbeam().map(size -> Demand.LARGEST_CROSSBEAM);
+      default -> Optional.empty();
+    };
   }
 
   /** True where rock leaves no depth: it alone keeps a hole from being dug deeper by hand. */

@@ -16,6 +16,7 @@ import org.scantling.print.PrintOptions;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.Proposal;
 import org.scantling.tables.PriceFile;
+import org.scantling.words.Reader;
 import org.scantling.words.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -46,6 +47,9 @@ final class CompareCommand implements Callable<Integer> {
 
   @Option(names = "--prices", paramLabel = "FILE")
   private @Nullable Path prices;
+
+  @Option(names = "--for", paramLabel = "client|builder|engineer")
+  private Reader whom = Reader.BUILDER;
 
   @Option(names = "--format", paramLabel = "text|json|markdown")
   private Format format = Format.TEXT;
@@ -89,8 +93,8 @@ final class CompareCommand implements Callable<Integer> {
     UnitSystem units = SiteOptions.written(first);
     PrintOptions how = general.printing(units);
     return switch (format) {
-      case TEXT -> ComparisonText.text(compared, words, how);
-      case MARKDOWN -> ComparisonText.markdown(compared, words, how);
+      case TEXT -> ComparisonText.text(compared, words, whom, how);
+      case MARKDOWN -> ComparisonText.markdown(compared, words, whom, how);
       case JSON -> ComparisonJson.of(compared, words);
     };
   }

@@ -11,6 +11,8 @@ import org.scantling.print.PrintOptions;
 import org.scantling.reasons.WholeOptions;
 import org.scantling.tables.PriceFile;
 import org.scantling.tables.PriceList;
+import org.scantling.tables.Yard;
+import org.scantling.tables.YardFile;
 import org.scantling.words.Reader;
 import org.scantling.words.Words;
 import picocli.CommandLine.Command;
@@ -34,6 +36,9 @@ final class OptionsCommand implements Callable<Integer> {
   @Option(names = "--prices", paramLabel = "FILE")
   private @Nullable Path prices;
 
+  @Option(names = "--yard", paramLabel = "FILE")
+  private @Nullable Path yard;
+
   @Option(names = "--for", paramLabel = "client|builder|engineer")
   private Reader whom = Reader.BUILDER;
 
@@ -44,15 +49,22 @@ final class OptionsCommand implements Callable<Integer> {
   public Integer call() {
     Workplace workplace = Workplace.of(options);
     Intake intake = workplace.read(options);
+    Optional<Yard> lengths = bought().map(file -> YardFile.read(file, workplace.tables()));
     Optional<PriceList> list =
-        Optional.ofNullable(prices)
-            .map(file -> PriceFile.read(file, workplace.tables(), Optional.empty()));
+        Optional.ofNullable(prices).map(file -> PriceFile.read(file, workplace.tables(), lengths));
     WholeOptions found =
         workplace
-            .options(set -> workplace.read(options.site(), options.with(set)), list)
-            .of(intake, workplace.propose(intake));
-    spec.commandLine().getOut().print(written(found, Words.load(workplace.tables()), intake));
+            .options(set -> workplace.read(options.site(), options.with(set)), lengths, list)
+            .of(intake, workplace.propose(intake, lengths));
+    Words words = Words.load(workplace.tables()).at(lengths);
+    spec.commandLine().getOut().print(written(found, words, intake));
     return found.shown().isEmpty() ? ExitStatus.NEEDS_ENGINEER : ExitStatus.ANSWERED;
+  }
+
+  /** The yard that somebody always buys from counts where something is priced. */
+  private Optional<Path> bought() {
+    boolean named = spec.commandLine().getParseResult().hasMatchedOption("--yard");
+    return named || prices != null ? Optional.ofNullable(yard) : Optional.empty();
   }
 
   private String written(WholeOptions found, Words words, Intake intake) {

@@ -85,7 +85,10 @@ final class ProposeCommand implements Callable<Integer> {
     making(CommandWords.say("out.ways"));
     return Optional.of(
         workplace
-            .options(set -> workplace.read(options.site(), options.with(set)), costed.by().prices())
+            .options(
+                set -> workplace.read(options.site(), options.with(set)),
+                costed.by().yard(),
+                costed.by().prices())
             .of(costed.intake(), costed.proposal()));
   }
 

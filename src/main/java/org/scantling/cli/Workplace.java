@@ -157,8 +157,9 @@ final class Workplace {
    *
    * @param site the site file read with some of its values set
    */
-  OptionSearch options(Function<List<String>, Intake> site, Optional<PriceList> prices) {
-    return new OptionSearch(engine.get(), tables, site, prices);
+  OptionSearch options(
+      Function<List<String>, Intake> site, Optional<Yard> yard, Optional<PriceList> prices) {
+    return new OptionSearch(engine.get(), tables, site, yard, prices);
   }
 
   /**

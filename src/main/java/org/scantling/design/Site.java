@@ -366,6 +366,7 @@ public record Site(
    * @param riskCategory I or II
    * @param snowShare open (the share of the sky the top covers) or full
    * @param crossbeamsAtPosts auto, single or doubled; it counts where knee braces hold the posts
+   * @param largest the sizes that are wanted at most
    */
   public record Preferences(
       String footing,
@@ -375,5 +376,37 @@ public record Site(
       String embedmentBasis,
       String riskCategory,
       String snowShare,
-      String crossbeamsAtPosts) {}
+      String crossbeamsAtPosts,
+      Largest largest) {
+    /** With any size. */
+    public Preferences(
+        String footing,
+        String header,
+        String keep,
+        String basis,
+        String embedmentBasis,
+        String riskCategory,
+        String snowShare,
+        String crossbeamsAtPosts) {
+      this(
+          footing,
+          header,
+          keep,
+          basis,
+          embedmentBasis,
+          riskCategory,
+          snowShare,
+          crossbeamsAtPosts,
+          Largest.any());
+    }
+  }
+
+  /** The nominal sizes that are wanted at most; of headers that of one board. */
+  public record Largest(
+      Optional<String> post, Optional<String> header, Optional<String> crossbeam) {
+    /** Any size will do. */
+    public static Largest any() {
+      return new Largest(Optional.empty(), Optional.empty(), Optional.empty());
+    }
+  }
 }

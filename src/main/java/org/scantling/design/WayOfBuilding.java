@@ -1,5 +1,8 @@
 package org.scantling.design;
 
+import java.util.List;
+import java.util.Optional;
+
 /** The words by which site files, designs, rules and answers name a way of building. */
 public final class WayOfBuilding {
   /** Headers that lie on top of their posts. */
@@ -59,7 +62,19 @@ public final class WayOfBuilding {
   /** Two crossbeams side by side at each row of posts, fastened to each other. */
   public static final String DOUBLED_AT_POSTS = "doubled";
 
+  private static final List<String> FILLS = List.of(CONCRETE, GRAVEL, TAMPED_SOIL);
+
   private WayOfBuilding() {}
+
+  /** The fill that a wish for the footing names, where it names one. */
+  public static Optional<String> fillAsked(String footing) {
+    return FILLS.contains(footing) ? Optional.of(footing) : Optional.empty();
+  }
+
+  /** True where a wish for the footing means posts in the ground, whatever fills the holes. */
+  public static boolean inTheGround(String footing) {
+    return footing.equals(EMBEDDED) || FILLS.contains(footing);
+  }
 
   /** The style of headers. */
   public static String headers(boolean paired) {

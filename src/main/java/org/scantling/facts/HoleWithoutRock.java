@@ -36,11 +36,11 @@ final class HoleWithoutRock {
 
   /** What would fill the holes. */
   private String fill(String kind) {
-    boolean asked = problem.site().preferences().footing().equals(WayOfBuilding.CONCRETE);
-    return asked || !kind.equals(WayOfBuilding.EMBEDDED)
-        ? WayOfBuilding.CONCRETE
-        : proven(FOOTING_BACKFILL)
-            .orElseGet(() -> problem.tables().defaults().row("backfill").word());
+    return kind.equals(WayOfBuilding.EMBEDDED)
+        ? WayOfBuilding.fillAsked(problem.site().preferences().footing())
+            .or(() -> proven(FOOTING_BACKFILL))
+            .orElseGet(() -> problem.tables().defaults().row("backfill").word())
+        : WayOfBuilding.CONCRETE;
   }
 
   private Optional<String> proven(Question question) {

@@ -9,6 +9,7 @@ import org.scantling.reasons.Chosen;
 import org.scantling.reasons.Demand;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Given;
+import org.scantling.reasons.LargestAsked;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Stated;
 import org.scantling.tables.UserRow;
@@ -38,6 +39,9 @@ public final class StatedFacts {
     }
     if (fact instanceof Chosen chosen) {
       return Optional.of(new Stated(chosen.demand(), new Outcome.Word(chosen.word())));
+    }
+    if (fact instanceof LargestAsked largest) {
+      return Optional.of(new Stated(largest.demand(), new Outcome.Word(largest.size())));
     }
     return fact instanceof UserRow user
         ? Optional.of(new Stated(Demand.USERS, new Outcome.Word(user.id())))

@@ -8,4 +8,5 @@ record DefaultsFile(
             exception = true)
         String units,
     @Entry(exception = true) String yard,
+    @Entry(exception = true) String prices,
     @Entry(exception = true) String houseRules) {}

@@ -10,7 +10,7 @@ import java.util.Map;
  * strictly as the other files, and with the same kind of messages.
  */
 public final class DefaultsReader {
-  private static final List<String> PATHS = List.of("yard", "house-rules");
+  private static final List<String> PATHS = List.of("yard", "prices", "house-rules");
   private static final String HOME = "~/";
 
   private final Vocabulary vocabulary;

@@ -1,6 +1,7 @@
 package org.scantling.intake;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.scantling.design.BaseDesign;
@@ -91,7 +92,12 @@ final class SiteAssembly {
         preference("embedment-basis", "code"),
         preference("risk-category", "I"),
         preference("snow-share", "open"),
-        preference("crossbeams-at-posts", "auto"));
+        preference("crossbeams-at-posts", "auto"),
+        new Site.Largest(largest("post"), largest("header"), largest("crossbeam")));
+  }
+
+  private Optional<String> largest(String member) {
+    return said.maybeWord("preferences.largest-" + member);
   }
 
   private String preference(String key, String usual) {

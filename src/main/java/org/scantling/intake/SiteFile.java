@@ -63,6 +63,8 @@ record SiteFile(
                 "auto",
                 WayOfBuilding.EMBEDDED,
                 WayOfBuilding.CONCRETE,
+                WayOfBuilding.GRAVEL,
+                WayOfBuilding.TAMPED_SOIL,
                 WayOfBuilding.BRACKET,
                 WayOfBuilding.MOMENT_BASE
               })
@@ -94,5 +96,10 @@ record SiteFile(
       @Entry(
               kind = EntryKind.WORD,
               words = {"auto", WayOfBuilding.SINGLE_AT_POSTS, WayOfBuilding.DOUBLED_AT_POSTS})
-          String crossbeamsAtPosts) {}
+          String crossbeamsAtPosts,
+      @Entry(kind = EntryKind.WORD, table = TableWords.SIZES, exception = true) String largestPost,
+      @Entry(kind = EntryKind.WORD, table = TableWords.SIZES, exception = true)
+          String largestHeader,
+      @Entry(kind = EntryKind.WORD, table = TableWords.SIZES, exception = true)
+          String largestCrossbeam) {}
 }

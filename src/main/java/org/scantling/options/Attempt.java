@@ -11,6 +11,7 @@ import org.scantling.reasons.Decision;
 import org.scantling.reasons.Demand;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Question;
 import org.scantling.tables.OptionAxisRow;
 import org.scantling.words.ChangeWords;
 
@@ -22,9 +23,6 @@ import org.scantling.words.ChangeWords;
  * @param conceded of what room is given up, where some is
  */
 record Attempt(List<Change> changes, Optional<String> base, Optional<Demand> conceded) {
-  private static final Outcome CONCRETE = new Outcome.Word(WayOfBuilding.CONCRETE);
-  private static final Outcome EMBEDDED = new Outcome.Word(WayOfBuilding.EMBEDDED);
-
   /** The structure that is proposed anyway. */
   static final Attempt NOTHING = new Attempt(List.of(), Optional.empty(), Optional.empty());
 
@@ -97,15 +95,23 @@ record Attempt(List<Change> changes, Optional<String> base, Optional<Demand> con
                     .flatMap(proposal::decision)
                     .map(Decision::proposed)
                     .filter(answer -> each.demand() != Demand.HEADROOM)
-                    .map(answer -> kept(each, answer))
+                    .map(answer -> kept(each, answer, proposal))
                     .orElse(true));
   }
 
   /** Posts in concrete stand in the ground like any others. */
-  private static boolean kept(Change change, Outcome answer) {
-    Outcome asked =
-        change.demand() == Demand.FOOTING && change.to().equals(CONCRETE) ? EMBEDDED : change.to();
-    return answer.equals(asked);
+  private static boolean kept(Change change, Outcome answer, Proposal proposal) {
+    Optional<String> fill =
+        change.demand() == Demand.FOOTING
+            ? WayOfBuilding.fillAsked(text(change.to()))
+            : Optional.empty();
+    return fill.isEmpty()
+        ? answer.equals(change.to())
+        : text(answer).equals(WayOfBuilding.EMBEDDED)
+            && proposal
+                .decision(Question.FOOTING_BACKFILL)
+                .filter(each -> text(each.proposed()).equals(fill.get()))
+                .isPresent();
   }
 
   private static double amount(Outcome outcome) {

@@ -51,9 +51,11 @@ final class OptionAxes {
       return List.of();
     }
     List<Change> tried =
-        row.toward() == Toward.WORDS
-            ? changes.words(demand)
-            : changes.numbers(demand, row.toward() == Toward.BOTH, row.most().orElseThrow());
+        switch (row.toward()) {
+          case WORDS -> changes.words(demand);
+          case SMALLER -> changes.smaller(demand, row.most().orElseThrow());
+          default -> changes.numbers(demand, row.toward() == Toward.BOTH, row.most().orElseThrow());
+        };
     boolean conceded = row.toward() == Toward.LESS;
     return tried.stream().map(each -> Attempt.of(each, conceded)).toList();
   }

@@ -18,6 +18,7 @@ import org.scantling.reasons.WholeOptions;
 import org.scantling.tables.OptionCountRow;
 import org.scantling.tables.PriceList;
 import org.scantling.tables.Tables;
+import org.scantling.tables.Yard;
 
 /**
  * Works out many whole structures for one site, keeps those that no other beats, and shows a few of
@@ -31,15 +32,17 @@ public final class OptionSearch {
   /**
    * @param tables those of the engine
    * @param site the site file read with some of its values set, as {@code --set} sets them
+   * @param yard of which the timber is bought, where somebody names one
    * @param prices what things cost, where somebody says it
    */
   public OptionSearch(
       Engine engine,
       Tables tables,
       Function<List<String>, Intake> site,
+      Optional<Yard> yard,
       Optional<PriceList> prices) {
     this.tables = tables;
-    this.works = new Works(engine, tables, site, prices);
+    this.works = new Works(engine, tables, site, yard, prices);
   }
 
   /**

@@ -22,12 +22,14 @@ import org.scantling.shop.Lists;
 import org.scantling.tables.CheckNature;
 import org.scantling.tables.PriceList;
 import org.scantling.tables.Tables;
+import org.scantling.tables.Yard;
 
 /** Works out what an attempt comes to: the whole structure, its size, its hours, its cost. */
 final class Works {
   private final Engine engine;
   private final Tables tables;
   private final Function<List<String>, Intake> site;
+  private final Optional<Yard> yard;
   private final Optional<PriceList> prices;
   private final ThreadLocal<ResultCache> own =
       ThreadLocal.withInitial(() -> new ResultCache(ResultCache.Retention.MANY_RUNS));
@@ -39,10 +41,12 @@ final class Works {
       Engine engine,
       Tables tables,
       Function<List<String>, Intake> site,
+      Optional<Yard> yard,
       Optional<PriceList> prices) {
-    this.engine = engine;
+    this.engine = yard.map(engine::buyingFrom).orElse(engine);
     this.tables = tables;
     this.site = site;
+    this.yard = yard;
     this.prices = prices;
   }
 
@@ -65,7 +69,7 @@ final class Works {
   }
 
   private Trial trial(Attempt attempt, Intake intake, Proposal proposal) {
-    Lists lists = Lists.of(proposal, intake.site(), tables, Optional.empty()).priced(prices);
+    Lists lists = Lists.of(proposal, intake.site(), tables, yard).priced(prices);
     JobSize size = lists.size();
     Map<OptionMeasure, Double> measures = new EnumMap<>(OptionMeasure.class);
     measures.put(OptionMeasure.TIMBER, size.timberCuFt());

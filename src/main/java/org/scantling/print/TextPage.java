@@ -51,8 +51,9 @@ public final class TextPage {
     }
     if (heading.level() == 1) {
       lines.add("=".repeat(Math.min(options.width(), heading.text().length())));
-    } else if (heading.level() == 2) {
-      lines.add("-".repeat(Math.min(options.width(), heading.text().length())));
+    } else {
+      String under = heading.level() == 2 ? "-" : ".";
+      lines.add(under.repeat(Math.min(options.width(), heading.text().length())));
     }
   }
 

@@ -58,7 +58,7 @@ final class FirstAnswers {
    */
   private Optional<String> otherwise(List<Fact> tried) {
     String asked = site.preferences().footing();
-    if (List.of(WayOfBuilding.EMBEDDED, WayOfBuilding.CONCRETE).contains(asked)) {
+    if (WayOfBuilding.inTheGround(asked)) {
       return Optional.of(WayOfBuilding.EMBEDDED);
     }
     return asked.equals(WayOfBuilding.MOMENT_BASE)

@@ -10,6 +10,8 @@ import org.scantling.reasons.Chosen;
 import org.scantling.reasons.Demand;
 import org.scantling.reasons.Fact;
 import org.scantling.reasons.Given;
+import org.scantling.reasons.LargestAsked;
+import org.scantling.reasons.Question;
 import org.scantling.tables.Tables;
 
 /** The demands of a site as facts; what the file does not state is no fact. */
@@ -31,6 +33,7 @@ final class SiteFacts {
     all.word(Demand.SPECIES, site.materials().species());
     all.word(Demand.GRADE, site.materials().grade());
     all.preferences(site.preferences());
+    all.largest(site.preferences().largest(), tables);
     return all.facts;
   }
 
@@ -99,6 +102,20 @@ final class SiteFacts {
     word(Demand.RISK_CATEGORY, preferences.riskCategory());
     word(Demand.SNOW_SHARE, preferences.snowShare());
     word(Demand.CROSSBEAMS_AT_POSTS, preferences.crossbeamsAtPosts());
+  }
+
+  private void largest(Site.Largest largest, Tables tables) {
+    largest(Question.POST_SIZE, Demand.LARGEST_POST, largest.post(), tables);
+    largest(Question.HEADER_SIZE, Demand.LARGEST_HEADER, largest.header(), tables);
+    largest(Question.CROSSBEAM_SIZE, Demand.LARGEST_CROSSBEAM, largest.crossbeam(), tables);
+  }
+
+  private void largest(Question question, Demand demand, Optional<String> name, Tables tables) {
+    name.map(tables::size)
+        .map(
+            size ->
+                new LargestAsked(question, demand, size.id(), size.thicknessIn(), size.widthIn()))
+        .ifPresent(facts::add);
   }
 
   private void number(Demand demand, OptionalDouble number) {

@@ -19,7 +19,12 @@ public sealed interface Candidate extends Fact {
    * @param depthIn dressed width, standing upright
    */
   record Size(Question question, String option, int plies, double breadthIn, double depthIn)
-      implements Candidate {}
+      implements Candidate {
+    /** The greater of its dimensions over those of another size; above 1 where it is larger. */
+    public double overRatio(double otherBreadthIn, double otherDepthIn) {
+      return Math.max(breadthIn / otherBreadthIn, depthIn / otherDepthIn);
+    }
+  }
 
   /**
    * A number of parts, alike unless something is in the way.

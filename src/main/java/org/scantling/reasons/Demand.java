@@ -46,7 +46,10 @@ public enum Demand {
   EMBEDMENT_BASIS("preferences.embedment-basis", Unit.COUNT),
   RISK_CATEGORY("preferences.risk-category", Unit.COUNT),
   SNOW_SHARE("preferences.snow-share", Unit.COUNT),
-  CROSSBEAMS_AT_POSTS("preferences.crossbeams-at-posts", Unit.COUNT);
+  CROSSBEAMS_AT_POSTS("preferences.crossbeams-at-posts", Unit.COUNT),
+  LARGEST_POST("preferences.largest-post", Unit.COUNT),
+  LARGEST_HEADER("preferences.largest-header", Unit.COUNT),
+  LARGEST_CROSSBEAM("preferences.largest-crossbeam", Unit.COUNT);
 
   private final String path;
   private final Unit unit;

@@ -1,16 +1,20 @@
 package org.scantling.search;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.scantling.answers.Stock;
 import org.scantling.design.Site;
 import org.scantling.reasons.Change;
 import org.scantling.reasons.Demand;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
+import org.scantling.reasons.Question;
 import org.scantling.tables.DemandRow;
+import org.scantling.tables.SizeRow;
 import org.scantling.tables.Tables;
 
 /** One demand of a site asked otherwise, as it would be set beside the site file. */
@@ -64,6 +68,47 @@ public final class DemandChanges {
           .forEach(place -> changes.add(change(row, scale, place)));
     }
     return changes;
+  }
+
+  /**
+   * Of a largest size: every size that is smaller than what is built today, the next smaller first;
+   * nothing where none is sold.
+   *
+   * @param most how many of them
+   */
+  public List<Change> smaller(Demand demand, int most) {
+    Question question = member(demand);
+    if (!today.proposed()) {
+      return List.of();
+    }
+    Outcome.Word now = (Outcome.Word) today.decision(question).orElseThrow().proposed();
+    int plies = Stock.plies(now.text());
+    SizeRow built = tables.size(Stock.size(now.text()));
+    String role = plies > 1 ? "board" : question.subject();
+    List<SizeRow> sizes = new ArrayList<>(tables.sizes(role, built.market()));
+    sizes.removeIf(each -> each.equals(built) || !each.fitsIn(built));
+    Collections.reverse(sizes);
+    return sizes.stream()
+        .limit(most)
+        .map(
+            each ->
+                new Change(
+                    demand,
+                    demand.setting(),
+                    new Outcome.Word(built.id()),
+                    new Outcome.Word(each.id()),
+                    0,
+                    true))
+        .toList();
+  }
+
+  private static Question member(Demand largest) {
+    return switch (largest) {
+      case LARGEST_POST -> Question.POST_SIZE;
+      case LARGEST_HEADER -> Question.HEADER_SIZE;
+      case LARGEST_CROSSBEAM -> Question.CROSSBEAM_SIZE;
+      default -> throw new IllegalArgumentException(largest.path() + " is no largest size");
+    };
   }
 
   private Optional<DemandScale> scale(DemandRow row) {

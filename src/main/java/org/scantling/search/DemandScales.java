@@ -1,5 +1,6 @@
 package org.scantling.search;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.scantling.answers.ResultCache;
@@ -12,6 +13,7 @@ import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
 import org.scantling.tables.DemandRow;
+import org.scantling.tables.SizeRow;
 import org.scantling.tables.Tables;
 
 /** The values of each demand that can be tried on a site, counted from today's. */
@@ -43,21 +45,46 @@ final class DemandScales {
   private DemandScale words(Demand demand, String now, Site site) {
     List<String> words =
         switch (demand) {
-          case FOOTING ->
-              List.of(
-                  WayOfBuilding.EMBEDDED,
-                  WayOfBuilding.CONCRETE,
-                  WayOfBuilding.BRACKET,
-                  WayOfBuilding.MOMENT_BASE);
+          case FOOTING -> standings(now);
           case KEEP -> List.of("look", "cost", "members");
           case BASIS ->
               site.base().proven().isPresent()
                   ? List.of("published", "proven")
                   : List.of("published");
           case VINE -> climbers(now, site);
+          case LARGEST_POST -> sizes("post", now);
+          case LARGEST_HEADER -> sizes("header", now);
+          case LARGEST_CROSSBEAM -> sizes("crossbeam", now);
           default -> problem(site).words(demand.question().orElseThrow());
         };
     return new DemandScale.Words(words, words.indexOf(now));
+  }
+
+  /** Those of the member; a header may be of boards too. */
+  private List<String> sizes(String role, String now) {
+    List<String> sizes = new ArrayList<>();
+    for (SizeRow size : tables.sizes().rows()) {
+      boolean serves = size.serves(role) || (role.equals("header") && size.serves("board"));
+      if (size.id().equals(now) || (serves && size.market().equals(tables.size(now).market()))) {
+        sizes.add(size.id());
+      }
+    }
+    return sizes;
+  }
+
+  /** Loose fill is no other structure: it is among them only where the file asks for it. */
+  private static List<String> standings(String now) {
+    List<String> all =
+        new ArrayList<>(
+            List.of(
+                WayOfBuilding.EMBEDDED,
+                WayOfBuilding.CONCRETE,
+                WayOfBuilding.BRACKET,
+                WayOfBuilding.MOMENT_BASE));
+    if (!all.contains(now)) {
+      all.add(0, now);
+    }
+    return all;
   }
 
   /**

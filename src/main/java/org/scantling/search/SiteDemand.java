@@ -49,6 +49,9 @@ public final class SiteDemand {
       case FOOTING -> wish(site.preferences().footing());
       case KEEP -> wish(site.preferences().keep());
       case BASIS -> wish(site.preferences().basis());
+      case LARGEST_POST -> word(site.preferences().largest().post());
+      case LARGEST_HEADER -> word(site.preferences().largest().header());
+      case LARGEST_CROSSBEAM -> word(site.preferences().largest().crossbeam());
       default -> throw unknown();
     };
   }
@@ -76,7 +79,8 @@ public final class SiteDemand {
       case VINE -> planting(site, text(value));
       case SPECIES, GRADE -> materials(site, Optional.of(text(value)));
       case MACHINE_WIDTH -> machine(site, amount(value));
-      case HEADER, FOOTING, KEEP, BASIS -> preferences(site, text(value));
+      case HEADER, FOOTING, KEEP, BASIS, LARGEST_POST, LARGEST_HEADER, LARGEST_CROSSBEAM ->
+          preferences(site, text(value));
       default -> throw unknown();
     };
   }
@@ -142,8 +146,17 @@ public final class SiteDemand {
             now.embedmentBasis(),
             now.riskCategory(),
             now.snowShare(),
-            now.crossbeamsAtPosts());
+            now.crossbeamsAtPosts(),
+            largest(now.largest(), word));
     return site.with(then);
+  }
+
+  private Site.Largest largest(Site.Largest now, String size) {
+    Optional<String> then = Optional.of(size);
+    return new Site.Largest(
+        demand == Demand.LARGEST_POST ? then : now.post(),
+        demand == Demand.LARGEST_HEADER ? then : now.header(),
+        demand == Demand.LARGEST_CROSSBEAM ? then : now.crossbeam());
   }
 
   private Site climate(Site site, double amount, Optional<String> exposure) {

@@ -40,20 +40,27 @@ public record OptionAxisRow(
     BOTH,
     /** Every word. */
     WORDS,
+    /** Of a largest size, every size smaller than what is built. */
+    SMALLER,
     /** Everything else that the site file names. */
     EACH;
+
+    private static final String LARGEST = "preferences.largest-";
 
     /** True where what has that path can be tried so. */
     boolean goes(String path) {
       if (path.equals(BASE)) {
         return this == EACH;
       }
+      if (path.startsWith(LARGEST)) {
+        return this == SMALLER;
+      }
       Unit unit = Demand.of(path).unit();
       return switch (this) {
         case LESS -> unit == Unit.INCH;
         case BOTH -> unit == Unit.INCH || path.equals(Demand.BAYS.path());
         case WORDS -> unit == Unit.COUNT && !path.equals(Demand.BAYS.path());
-        case EACH -> false;
+        case SMALLER, EACH -> false;
       };
     }
 
@@ -83,7 +90,7 @@ public record OptionAxisRow(
     return new OptionAxisRow(
         row.text("id"),
         toward,
-        toward == Toward.LESS || toward == Toward.BOTH
+        toward != Toward.WORDS && toward != Toward.EACH
             ? OptionalInt.of((int) row.positive("most"))
             : OptionalInt.empty(),
         row.yes("crossed"),

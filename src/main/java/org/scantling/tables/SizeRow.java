@@ -70,4 +70,9 @@ public record SizeRow(
   public boolean serves(String role) {
     return roles.contains(role);
   }
+
+  /** True when it is no thicker and no wider than another. */
+  public boolean fitsIn(SizeRow other) {
+    return thicknessIn <= other.thicknessIn && widthIn <= other.widthIn;
+  }
 }

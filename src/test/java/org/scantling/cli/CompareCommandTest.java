@@ -18,6 +18,24 @@ class CompareCommandTest {
   private static final String LANE = "scenarios/mower-lane.yaml";
 
   @Test
+  void a_client_reads_what_each_is_like_and_why_in_plain_words() {
+    String text =
+        compare(
+                WALK,
+                "--set",
+                "walkway.clear-width=7ft",
+                "--set",
+                "preferences.footing=concrete",
+                "--for",
+                "client")
+            .out();
+
+    assertThat(text.lines()).allMatch(line -> line.length() <= 80);
+    assertThat(text).doesNotContain("psi", "psf", "ratio", "[", "]");
+    Golden.compare("compare-client.txt", text);
+  }
+
+  @Test
   void sites_read_side_by_side_and_a_refused_one_is_shown_as_such() {
     String text = compare(WALK, HILL, SADDLE).out();
     Golden.compare("compare-sites.txt", text);

@@ -92,9 +92,9 @@ class FirstTryTest {
 
   @Test
   void a_key_for_which_no_command_has_an_option_is_refused() throws IOException {
-    Run run = with("prices: prices.csv\n", "propose", SITE).endedWith(ExitStatus.WRONG_INPUT);
+    Run run = with("estimate: client\n", "propose", SITE).endedWith(ExitStatus.WRONG_INPUT);
 
-    assertThat(run.err()).contains("prices", "units, yard or house-rules");
+    assertThat(run.err()).contains("estimate", "units, yard, prices or house-rules");
   }
 
   @Test
@@ -118,6 +118,16 @@ class FirstTryTest {
         .isEqualTo(Run.of("propose", SITE).out());
     assertThat(with("yard: yard.csv\n", "propose", SITE, "--list", "buying").endedWith(0).out())
         .isNotEqualTo(Run.of("propose", SITE, "--list", "buying").out());
+  }
+
+  @Test
+  void what_things_cost_may_be_kept_there_too() throws IOException {
+    Files.writeString(
+        home.resolve("prices.csv"), "item,unit,price,currency,note\nlabor-hour,hour,40,USD,\n");
+
+    assertThat(with("prices: prices.csv\n", "propose", SITE).endedWith(0).out())
+        .isEqualTo(Run.of("propose", SITE, "--prices", home.resolve("prices.csv").toString()).out())
+        .isNotEqualTo(Run.of("propose", SITE).out());
   }
 
   @Test

@@ -59,13 +59,17 @@ final class AnyValue {
         "southern-pine|douglas-fir-larch|hem-fir|spruce-pine-fir|western-cedars|redwood|");
     OF_SITE.put("materials.grade", "Select-Structural|No.1|No.2|No.3|");
     OF_SITE.put("materials.market", "north-america|metric|");
-    OF_SITE.put("preferences.footing", "auto|embedded|concrete|bracket|moment-base|");
+    OF_SITE.put(
+        "preferences.footing", "auto|embedded|concrete|gravel|tamped-soil|bracket|moment-base|");
     OF_SITE.put("preferences.header", "auto|on-top|paired|");
     OF_SITE.put("preferences.keep", "look|cost|members|");
     OF_SITE.put("preferences.basis", "published|proven|");
     OF_SITE.put("preferences.embedment-basis", "code|experience|");
     OF_SITE.put("preferences.risk-category", "I|II|");
     OF_SITE.put("preferences.snow-share", "open|full|");
+    OF_SITE.put("preferences.largest-post", "4x4|6x6|8x8|95x95|2x6|");
+    OF_SITE.put("preferences.largest-header", "2x6|2x8|4x6|4x10|45x145|");
+    OF_SITE.put("preferences.largest-crossbeam", "2x4|2x6|2x10|4x6|");
     OF_SITE.put("preferences.crossbeams-at-posts", "auto|single|doubled|");
     String sizes =
         "2x4|2x6|2x8|2x10|2x12|4x4|4x6|4x8|6x6|8x8|45x95|45x145|45x195|95x95|45x220|120x120|95x145";

@@ -82,7 +82,8 @@ class OptionsPropertyTest {
   private static void check(Drawn site) {
     Intake intake = site.read(List.of());
     Proposal today = House.propose(intake.site());
-    OptionSearch search = new OptionSearch(ENGINE, House.TABLES, site::read, Optional.empty());
+    OptionSearch search =
+        new OptionSearch(ENGINE, House.TABLES, site::read, Optional.empty(), Optional.empty());
     List<Attempt> attempts = new OptionAxes(House.TABLES, intake, today).attempts();
 
     WholeOptions found = search.of(intake, today, attempts);

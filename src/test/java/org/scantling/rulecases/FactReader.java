@@ -22,6 +22,7 @@ import org.scantling.reasons.Fact;
 import org.scantling.reasons.Given;
 import org.scantling.reasons.GoneBackTo;
 import org.scantling.reasons.GradeByRole;
+import org.scantling.reasons.LargestAsked;
 import org.scantling.reasons.OptionCheck;
 import org.scantling.reasons.Proven;
 import org.scantling.reasons.ProvenCheck;
@@ -69,6 +70,7 @@ final class FactReader {
     kinds.put("dead-end", FactReader::deadEnd);
     kinds.put("gone-back-to", e -> new GoneBackTo(question(e, "gone-back-to"), e.word("option")));
     kinds.put("stock-match", FactReader::stockMatch);
+    kinds.put("largest", this::largest);
     kinds.put("style-match", FactReader::styleMatch);
     kinds.put("ungraded", FactReader::ungraded);
     kinds.put(
@@ -215,6 +217,17 @@ final class FactReader {
   private static Fact stockMatch(Entry entry) {
     return new StockMatch(
         question(entry, "stock-match"), entry.word("proven"), entry.word("option"));
+  }
+
+  private Fact largest(Entry entry) {
+    Question question = question(entry, "largest");
+    SizeRow row = stock(entry.word("size"));
+    return new LargestAsked(
+        question,
+        Demand.of("preferences.largest-" + question.subject()),
+        row.id(),
+        row.thicknessIn(),
+        row.widthIn());
   }
 
   private static Fact styleMatch(Entry entry) {
