@@ -111,13 +111,38 @@ record RandomSite(long seed, String site, String base) {
     text.append("preferences: { footing: ");
     String footing = one(random, List.of("auto", "auto", "embedded", "concrete", "bracket"));
     boolean onBase = footing.equals("bracket") && more.nextBoolean();
-    text.append(onBase ? "moment-base" : footing);
+    text.append(onBase ? "moment-base" : filled(footing, mixed(seed, 5003)));
     text.append(", header: ").append(one(random, List.of("auto", "on-top", "paired")));
     text.append(", keep: ").append(one(random, List.of("look", "look", "cost", "members")));
     if (footing.equals("bracket") && more.nextInt(3) == 0) {
       text.append(", crossbeams-at-posts: doubled");
     }
+    if (!metric) {
+      largest(mixed(seed, 6007)).ifPresent(text::append);
+    }
     return text.append(gathered ? ", risk-category: II }\n" : " }\n").toString();
+  }
+
+  /** Of posts that are asked for in the ground, some in a fill that is asked for too. */
+  private static String filled(String footing, Random random) {
+    return footing.equals("embedded") && known("largest-post")
+        ? one(random, List.of("embedded", "gravel", "tamped-soil"))
+        : footing;
+  }
+
+  /** On every eighth site one member is held down. */
+  private static Optional<String> largest(Random random) {
+    List<String> wishes =
+        List.of(
+            "post: 4x4",
+            "post: 6x6",
+            "header: 2x10",
+            "header: 4x8",
+            "crossbeam: 2x6",
+            "crossbeam: 2x8");
+    return known("largest-post") && random.nextInt(8) == 0
+        ? Optional.of(", largest-" + one(random, wishes))
+        : Optional.empty();
   }
 
   /** Of neighboring seeds the first number drawn is nearly the same: these are far apart. */
