@@ -15,7 +15,8 @@ final class Commands {
   private static final Map<String, Supplier<Object>> BY_NAME = new LinkedHashMap<>();
 
   private static final Set<String> ASK_RULES =
-      Set.of("propose", "why", "check", "compare", "limits", "depths", "prices", "options");
+      Set.of(
+          "propose", "why", "check", "compare", "limits", "depths", "prices", "options", "batch");
 
   static {
     BY_NAME.put("start", StartCommand::new);
@@ -25,6 +26,7 @@ final class Commands {
     BY_NAME.put("check", CheckCommand::new);
     BY_NAME.put("compare", CompareCommand::new);
     BY_NAME.put("options", OptionsCommand::new);
+    BY_NAME.put("batch", BatchCommand::new);
     BY_NAME.put("spans", SpansCommand::new);
     BY_NAME.put("depths", DepthsCommand::new);
     BY_NAME.put("rules", RulesCommand::new);

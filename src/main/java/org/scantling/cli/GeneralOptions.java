@@ -52,6 +52,15 @@ final class GeneralOptions {
     };
   }
 
+  /**
+   * Whether somebody watches the error stream: Java cannot tell, so the start script says it; where
+   * nobody does, a terminal at both other ends is taken for one.
+   */
+  boolean progress() {
+    String told = System.getProperty("scantling.watched", "");
+    return told.isEmpty() ? terminal() : Boolean.parseBoolean(told);
+  }
+
   /** From Java 22 on there is a console where there is no terminal, and it can be asked. */
   @SuppressWarnings("SystemConsoleNull")
   static boolean terminal() {

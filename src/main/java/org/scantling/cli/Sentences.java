@@ -2,6 +2,7 @@ package org.scantling.cli;
 
 import java.io.PrintWriter;
 import java.util.Optional;
+import org.scantling.batch.BatchException;
 import org.scantling.intake.IntakeException;
 import org.scantling.intake.OutsideException;
 import org.scantling.print.ErrorText;
@@ -45,6 +46,7 @@ final class Sentences implements IExecutionExceptionHandler {
             || exception instanceof TableException
             || exception instanceof YardException
             || exception instanceof OutException
+            || exception instanceof BatchException
             || exception instanceof QuantityException
             || exception instanceof UnknownSubject
             || exception instanceof WrongOption;

@@ -17,6 +17,7 @@ import org.scantling.intake.DesignIntake;
 import org.scantling.intake.DesignReader;
 import org.scantling.intake.Intake;
 import org.scantling.intake.Setting;
+import org.scantling.intake.SiteLine;
 import org.scantling.intake.SiteReader;
 import org.scantling.intake.SourceText;
 import org.scantling.intake.Vocabulary;
@@ -71,9 +72,7 @@ final class Workplace {
   /** Over the base that is taken, where the site file names several. */
   Intake read(Path site, List<Setting> settings) {
     CompiledRules.begin();
-    SiteReader reader =
-        new SiteReader(Vocabulary.of(tables))
-            .refusing(base -> Buildable.validationErrors(base, tables));
+    SiteReader reader = reader();
     return chosen(
         StandardInput.isMeant(site)
             ? reader.readEach(standardInput.text(), settings)
@@ -97,10 +96,25 @@ final class Workplace {
   /** The same of a site whose text is in memory. */
   Intake read(SourceText site) {
     CompiledRules.begin();
-    return chosen(
-        new SiteReader(Vocabulary.of(tables))
-            .refusing(base -> Buildable.validationErrors(base, tables))
-            .readEach(site, List.of()));
+    return chosen(reader().readEach(site, List.of()));
+  }
+
+  /**
+   * The proposal for any of many sites, from tables, rules and words that all of them share; safe
+   * to ask from several threads.
+   *
+   * @param settings of every site
+   */
+  Function<SiteLine, Proposal> proposing(List<Setting> settings, Optional<Yard> yard) {
+    CompiledRules.begin();
+    Engine same = yard.map(each -> engine.get().buyingFrom(each)).orElseGet(engine);
+    SiteReader reader = reader();
+    return site -> proposed(chosen(reader.readEach(site, settings)), same);
+  }
+
+  private SiteReader reader() {
+    return new SiteReader(Vocabulary.of(tables))
+        .refusing(base -> Buildable.validationErrors(base, tables));
   }
 
   Proposal propose(Intake intake) {
@@ -109,10 +123,11 @@ final class Workplace {
 
   /** The same, for timber from that yard where there is one. */
   Proposal propose(Intake intake, Optional<Yard> yard) {
-    Proposal proposal =
-        yard.map(each -> engine.get().buyingFrom(each))
-            .orElseGet(engine)
-            .propose(intake.site(), intake.defaulted());
+    return proposed(intake, yard.map(each -> engine.get().buyingFrom(each)).orElseGet(engine));
+  }
+
+  private static Proposal proposed(Intake intake, Engine engine) {
+    Proposal proposal = engine.propose(intake.site(), intake.defaulted());
     return intake.choice().map(proposal::choosing).orElse(proposal);
   }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -21,23 +22,40 @@ final class SettingPatch {
   private final Origin origin;
   private final Problems problems;
 
-  private SettingPatch(Setting setting, Problems problems) {
+  private SettingPatch(Setting setting, Origin origin, Problems problems) {
     this.setting = setting;
-    this.origin = Origin.whole(setting.name());
+    this.origin = origin;
     this.problems = problems;
+  }
+
+  /** True where a path leads to a key of a file. */
+  static boolean isPath(String path) {
+    return PATH.matcher(path).matches();
+  }
+
+  /**
+   * The file with one more value in it, which stands at a place of its own.
+   *
+   * @param value the value as it was read; empty where it is still a text to be read
+   */
+  static Node.Group put(
+      Node.Group file, Setting setting, Optional<Node> value, Origin origin, Problems problems) {
+    SettingPatch patch = new SettingPatch(setting, origin, problems);
+    return (Node.Group) patch.put(file, steps(setting.path()), value.orElseGet(patch::value));
   }
 
   /** The file with all settings in it, later ones over earlier ones. */
   static Node.Group apply(Node.Group file, List<Setting> settings, Problems problems) {
     Node.Group patched = file;
     for (Setting setting : settings) {
-      patched = new SettingPatch(setting, problems).apply(patched);
+      Origin option = Origin.whole(setting.name());
+      patched = new SettingPatch(setting, option, problems).apply(patched);
     }
     return patched;
   }
 
   private Node.Group apply(Node.Group file) {
-    if (!PATH.matcher(setting.path()).matches()) {
+    if (!isPath(setting.path())) {
       problems.add(
           origin.problem(
               "path",
@@ -45,37 +63,41 @@ final class SettingPatch {
               ProblemPhrases.say("accepted.path")));
       return file;
     }
+    return (Node.Group) put(file, steps(setting.path()), value());
+  }
+
+  private static List<String> steps(String path) {
     List<String> steps = new ArrayList<>();
-    Matcher step = STEP.matcher(setting.path());
+    Matcher step = STEP.matcher(path);
     while (step.find()) {
       steps.add(step.group());
     }
-    return (Node.Group) put(file, steps);
+    return steps;
   }
 
-  private Node put(Node into, List<String> steps) {
+  private Node put(Node into, List<String> steps, Node value) {
     if (steps.isEmpty()) {
-      return value();
+      return value;
     }
     String step = steps.get(0);
     List<String> rest = steps.subList(1, steps.size());
     return step.startsWith("[")
-        ? putItem(into, Integer.parseInt(step.substring(1, step.length() - 1)), rest)
-        : putKey(into, step, rest);
+        ? putItem(into, Integer.parseInt(step.substring(1, step.length() - 1)), rest, value)
+        : putKey(into, step, rest, value);
   }
 
-  private Node putKey(Node into, String key, List<String> rest) {
+  private Node putKey(Node into, String key, List<String> rest, Node value) {
     Map<String, Node.Member> members =
         into instanceof Node.Group group
             ? new LinkedHashMap<>(group.members())
             : new LinkedHashMap<>();
     Node.Member old = members.get(key);
-    Node below = put(old == null ? nothing() : old.value(), rest);
+    Node below = put(old == null ? nothing() : old.value(), rest, value);
     members.put(key, new Node.Member(old == null ? origin : old.key(), below));
     return new Node.Group(into instanceof Node.Group ? into.origin() : origin, members);
   }
 
-  private Node putItem(Node into, int place, List<String> rest) {
+  private Node putItem(Node into, int place, List<String> rest, Node value) {
     List<Node> items =
         into instanceof Node.Items list ? new ArrayList<>(list.items()) : new ArrayList<>();
     if (place > items.size()) {
@@ -90,7 +112,7 @@ final class SettingPatch {
     if (place == items.size()) {
       items.add(nothing());
     }
-    items.set(place, put(items.get(place), rest));
+    items.set(place, put(items.get(place), rest, value));
     return new Node.Items(into instanceof Node.Items ? into.origin() : origin, items);
   }
 

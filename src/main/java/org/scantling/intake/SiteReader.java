@@ -87,9 +87,23 @@ public final class SiteReader {
   /** The same of a text that is in memory already. */
   public List<Intake> readEach(SourceText source, List<Setting> settings) {
     Problems problems = new Problems();
+    return readEach(source, TreeReader.readGroup(source, problems), settings, problems);
+  }
+
+  /** The same of one site of many. */
+  public List<Intake> readEach(SiteLine line, List<Setting> settings) {
+    Problems problems = new Problems();
+    problems.addAll(line.problems());
+    if (line.keys().members().isEmpty()) {
+      problems.throwIfAny();
+    }
+    return readEach(line.source(), line.keys(), settings, problems);
+  }
+
+  private List<Intake> readEach(
+      SourceText source, Node.Group keys, List<Setting> settings, Problems problems) {
     ShapeReader shapes = new ShapeReader(vocabulary, problems);
-    Node.Group written =
-        SettingPatch.apply(TreeReader.readGroup(source, problems), settings, problems);
+    Node.Group written = SettingPatch.apply(keys, settings, problems);
     Node.Group file = ListedBays.OF_SITE.filled(shapes.repaired(SiteFile.class, written));
     Readings said = shapes.read(SiteFile.class, file);
     said.maybeWord("title")

@@ -23,17 +23,17 @@ public final class ProposalJson {
    * @param more adds what others work out of the proposal
    */
   public static String of(Proposal proposal, Words words, Consumer<ObjectNode> more) {
-    ObjectNode root = node(proposal, words);
+    ObjectNode root = whole(proposal, words);
     more.accept(root);
     return JsonText.print(root);
   }
 
-  /** The same on one line, for a batch. */
-  public static String line(Proposal proposal, Words words) {
-    return node(proposal, words).toString();
+  /** What is built, and what changes from the base and why, without the workings. */
+  public static ObjectNode brief(Proposal proposal, Words words) {
+    return BriefJson.of(head(proposal, words), proposal, words);
   }
 
-  private static ObjectNode node(Proposal proposal, Words words) {
+  private static ObjectNode head(Proposal proposal, Words words) {
     ObjectNode root = JsonText.object();
     root.put("schema", SCHEMA);
     root.put("status", proposal.proposed() ? "proposed" : "needs-engineer");
@@ -51,6 +51,13 @@ public final class ProposalJson {
       root.set("members", structure.members());
       root.set("footings", structure.footings());
     }
+    return root;
+  }
+
+  /** The same as a node, for whoever puts it into another. */
+  public static ObjectNode whole(Proposal proposal, Words words) {
+    ObjectNode root = head(proposal, words);
+    ReasonJson reasons = new ReasonJson(words, Reader.BUILDER);
     root.set("checks", reasons.checks(proposal.checks(), proposal.checkLimits()));
     root.set("decisions", reasons.decisions(proposal.decisions()));
     root.set("cautions", reasons.cautions(proposal.cautions()));

@@ -163,6 +163,7 @@ class ImportOrderTest {
         "shop",
         "drawing");
     may("pdf", "sayings", "print", "drawing", "sheets");
+    may("batch", "concurrent", "reasons", "sayings", "tables", "intake", "words", "print");
   }
 
   @Test

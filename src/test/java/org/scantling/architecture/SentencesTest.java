@@ -46,6 +46,7 @@ class SentencesTest {
         "drawing",
         "sheets",
         "pdf",
+        "batch",
         "cli",
         "intake",
         "tables",

@@ -167,7 +167,7 @@ class ProposalJsonTest {
 
   @Test
   void a_line_holds_the_same_without_a_line_break() {
-    String line = ProposalJson.line(Demo.proposal("deep-frost"), Demo.words());
+    String line = ProposalJson.whole(Demo.proposal("deep-frost"), Demo.words()).toString();
     assertThat(line).doesNotContain("\n");
     assertThat(JSON.readTree(line)).isEqualTo(json("deep-frost"));
   }
