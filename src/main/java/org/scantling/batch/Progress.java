@@ -14,24 +14,29 @@ public final class Progress {
   private static final double PERCENT = 100.0;
 
   private final PrintWriter terminal;
+  private final LongSupplier nanos;
   private final LongSupplier done;
   private final OptionalLong all;
-  private long shownAt = System.nanoTime();
+  private long shownAt;
   private boolean shown;
 
   /**
+   * @param nanos the time that has passed since some moment
    * @param done how many bytes were taken in
    * @param all how many there are, where that is known
    */
-  public Progress(PrintWriter terminal, LongSupplier done, OptionalLong all) {
+  public Progress(
+      PrintWriter terminal, LongSupplier nanos, LongSupplier done, OptionalLong all) {
     this.terminal = terminal;
+    this.nanos = nanos;
+    this.shownAt = nanos.getAsLong();
     this.done = done;
     this.all = all;
   }
 
   /** Says it, unless it was said a moment ago. */
   public void show(long lines, long wrong) {
-    long now = System.nanoTime();
+    long now = nanos.getAsLong();
     if (now - shownAt < NANOS_BETWEEN) {
       return;
     }

@@ -48,7 +48,9 @@ class OutsideTest {
             .that(
                 not(
                     resideInAnyPackage(
-                        rooms("intake", "tables", "sayings", "rulebook", "print", "shop", "cli"))))
+                        rooms(
+                            "intake", "tables", "sayings", "rulebook", "print", "shop", "batch",
+                            "cli"))))
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("tools.jackson..", "com.fasterxml.jackson.."));
