@@ -25,8 +25,7 @@ public final class Progress {
    * @param done how many bytes were taken in
    * @param all how many there are, where that is known
    */
-  public Progress(
-      PrintWriter terminal, LongSupplier nanos, LongSupplier done, OptionalLong all) {
+  public Progress(PrintWriter terminal, LongSupplier nanos, LongSupplier done, OptionalLong all) {
     this.terminal = terminal;
     this.nanos = nanos;
     this.shownAt = nanos.getAsLong();

@@ -165,7 +165,9 @@ final class BatchCommand implements Callable<Integer> {
       this.wrong = before.wrong();
       this.progress =
           shown
-              ? Optional.of(new Progress(spec.commandLine().getErr(), System::nanoTime, batch::bytesRead, length()))
+              ? Optional.of(
+                  new Progress(
+                      spec.commandLine().getErr(), System::nanoTime, batch::bytesRead, length()))
               : Optional.empty();
     }
 

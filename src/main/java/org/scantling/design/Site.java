@@ -113,13 +113,15 @@ public record Site(
    * @param snow ground snow and rain as Canadian tables print them, instead of a ground snow load
    * @param roofLivePsf live load that the official asks for on the top
    * @param hill the hill it stands on
+   * @param place where on earth it lies, by which what is stated is held against what is measured
    */
   public record Weather(
       Optional<String> windBasis,
       OptionalDouble hourlyPressurePsf,
       Optional<SnowAndRain> snow,
       OptionalDouble roofLivePsf,
-      Optional<Hill> hill) {
+      Optional<Hill> hill,
+      Optional<Locality> place) {
     /** The words for a strength-level three-second gust, which a wind is unless it says so. */
     public static final String STRENGTH_GUST = "strength-gust";
 
@@ -129,6 +131,7 @@ public record Site(
             OptionalDouble.empty(),
             Optional.empty(),
             OptionalDouble.empty(),
+            Optional.empty(),
             Optional.empty());
 
     /** The same where the wind is given as a strength-level gust. */
@@ -136,12 +139,12 @@ public record Site(
       return gusts() && hourlyPressurePsf.isEmpty()
           ? this
           : new Weather(
-              Optional.of(STRENGTH_GUST), OptionalDouble.empty(), snow, roofLivePsf, hill);
+              Optional.of(STRENGTH_GUST), OptionalDouble.empty(), snow, roofLivePsf, hill, place);
     }
 
     /** The same where the snow is given as a load on the ground. */
     public Weather snowing() {
-      return new Weather(windBasis, hourlyPressurePsf, Optional.empty(), roofLivePsf, hill);
+      return new Weather(windBasis, hourlyPressurePsf, Optional.empty(), roofLivePsf, hill, place);
     }
 
     /** True where a stated wind speed is a strength-level gust. */

@@ -199,7 +199,7 @@ public final class Engine {
   private Optional<TrackRecord> record(Site site, ResultCache cache) {
     return OwnPlace.of(site)
         .filter(place -> validationErrors(site.base(), place).isEmpty())
-        .map(place -> new DesignProblem(place, tables, cache).withDesign(site.base()))
+        .map(place -> new DesignProblem(place, tables.elsewhere(), cache).withDesign(site.base()))
         .map(problem -> settling.settle(problem))
         .filter(pass -> pass.broken().isEmpty())
         .map(pass -> record(site.base().proven().orElseThrow(), pass));

@@ -37,7 +37,7 @@ public final class DerivedClimate {
   }
 
   List<Fact> facts() {
-    List<Fact> facts = new ArrayList<>();
+    List<Fact> facts = new ArrayList<>(problem.tables().authority().rows());
     Site.Climate climate = problem.site().climate();
     frost().map(this::worked).ifPresent(facts::add);
     facts.addAll(new ConvertedWind(problem.tables(), climate).facts());
@@ -79,8 +79,13 @@ public final class DerivedClimate {
   /** Where the site states an index, and the soil freezes as soils do. */
   public Optional<FrostDepth> frost() {
     OptionalDouble index = problem.site().climate().freezingIndexFDays();
-    return index.isPresent() && index.getAsDouble() > 0
-        ? soil().thermal().map(soil -> frost(soil, index.getAsDouble()))
+    return index.isPresent() ? frost(index.getAsDouble()) : Optional.empty();
+  }
+
+  /** The same for an index that the site does not state. */
+  Optional<FrostDepth> frost(double indexFDays) {
+    return indexFDays > 0
+        ? soil().thermal().map(soil -> frost(soil, indexFDays))
         : Optional.empty();
   }
 

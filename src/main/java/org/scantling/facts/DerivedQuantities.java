@@ -178,11 +178,21 @@ public final class DerivedQuantities {
     HillName.of(problem.site().title(), problem.tables()).ifPresent(facts::add);
     new SoilDoubling(problem, context).fact().ifPresent(facts::add);
     facts.add(problem.tables().check("crossbeam.tipping"));
+    facts.addAll(problem.tables().loosened());
+    facts.addAll(problem.tables().authority().rows());
+    facts.add(topHeight());
+    facts.addAll(new MeasuredPlace(problem).facts());
     facts.add(ladder());
     fallAcross().ifPresent(facts::add);
     new RockBelow(problem, context).told().ifPresent(facts::add);
     facts.addAll(new FreeStretches(problem).notFree(geometry().plan().along(), answers));
     return facts;
+  }
+
+  private Worked topHeight() {
+    double highIn = geometry().overallHeightIn();
+    return ByGeometry.worked(
+        "top.height", POST_HEIGHT, highIn, Evidence.saw("high", Measure.inches(highIn)));
   }
 
   private Worked ladder() {

@@ -1,6 +1,7 @@
 package org.scantling.intake;
 
 import java.util.Optional;
+import org.scantling.design.Locality;
 import org.scantling.design.Site;
 
 /** Builds a climate from what a file said under a path. */
@@ -23,7 +24,8 @@ final class ClimateAssembly {
             said.maybeNumber("site.climate.wind-pressure"),
             snow(said),
             said.maybeNumber("site.climate.roof-live"),
-            hill(said)));
+            hill(said),
+            said.maybeWord("site.place").flatMap(Locality::of)));
   }
 
   private static Optional<Site.SnowAndRain> snow(Readings said) {

@@ -20,6 +20,7 @@ enum EntryKind {
   YEAR,
   DATE,
   ZONE,
+  PLACE,
   PLACE_ON_HILL,
   CROSS_FALL;
 

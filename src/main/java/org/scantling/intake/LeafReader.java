@@ -55,6 +55,7 @@ final class LeafReader {
       case COUNT, BAYS, YEAR -> whole(key, value, path);
       case DATE -> date(key, value, path);
       case ZONE -> zone(key, value, path);
+      case PLACE -> WrittenPlace.read(value, path, problems, readings);
       case PLACE_ON_HILL -> placeOnHill(value, path);
       case CROSS_FALL -> crossFall(value, path);
       default -> quantity(key.entry().kind(), value, path);

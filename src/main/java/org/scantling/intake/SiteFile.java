@@ -20,6 +20,7 @@ record SiteFile(
       @Entry(kind = EntryKind.PERCENT) String slope,
       @Entry(kind = EntryKind.CROSS_FALL) String crossSlope,
       @Entry(kind = EntryKind.LENGTH) String rockAt,
+      @Entry(kind = EntryKind.PLACE, exception = true) String place,
       @Entry PlaceClimate.Hill hill,
       @Entry(
               kind = EntryKind.WORD,

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.scantling.design.CrossFall;
+import org.scantling.design.Locality;
 import org.scantling.design.Site;
 import org.scantling.reasons.Chosen;
 import org.scantling.reasons.Demand;
@@ -37,6 +38,14 @@ final class SiteFacts {
     return all.facts;
   }
 
+  private static String place(Locality place) {
+    if (place instanceof Locality.County county) {
+      return county.county() + ", " + county.state();
+    }
+    Locality.Point point = (Locality.Point) place;
+    return point.latitudeDegrees() + ", " + point.longitudeDegrees();
+  }
+
   private void across(CrossFall across) {
     if (across.sharePercent() != 0) {
       facts.add(new Given(Demand.CROSS_SLOPE, across.sharePercent()));
@@ -51,6 +60,7 @@ final class SiteFacts {
     number(Demand.GROUND_SNOW, climate.groundSnowPsf());
     number(Demand.WIND_SPEED, climate.windSpeedMph());
     weather(climate.weather());
+    climate.weather().place().ifPresent(place -> word(Demand.PLACE, place(place)));
     word(Demand.EXPOSURE, climate.exposure());
     number(Demand.FREEZING_INDEX, climate.freezingIndexFDays());
     number(Demand.MEAN_ANNUAL, climate.meanAnnualF());

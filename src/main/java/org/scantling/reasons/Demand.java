@@ -29,6 +29,7 @@ public enum Demand {
   HARDINESS_ZONE("site.climate.hardiness-zone", Unit.ZONE),
   FREEZING_INDEX("site.climate.air-freezing-index", Unit.F_DAYS),
   MEAN_ANNUAL("site.climate.mean-annual-temperature", Unit.DEGREE),
+  PLACE("site.place", Unit.COUNT),
   SOIL("site.soil", Unit.COUNT),
   SLOPE("site.slope", Unit.PERCENT),
   CROSS_SLOPE("site.cross-slope", Unit.PERCENT),

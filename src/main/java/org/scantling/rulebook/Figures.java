@@ -25,7 +25,8 @@ final class Figures {
   private final Map<String, List<Table<? extends TableRow>>> byFact = new LinkedHashMap<>();
 
   Figures(Tables tables) {
-    byFact.put("NumberRow", List.of(tables.thumbs(), tables.snow(), tables.live()));
+    byFact.put(
+        "NumberRow", List.of(tables.thumbs(), tables.snow(), tables.live(), tables.authority()));
     byFact.put("WindRow", List.of(tables.wind()));
     byFact.put("CheckRow", List.of(tables.checks()));
     byFact.put("DefaultWord", List.of(tables.defaults()));

@@ -18,6 +18,7 @@ import java.util.stream.Collectors;
  */
 final class CellBounds {
   private static final String FOLDER = "/org/scantling/schema/";
+  private static final String AUTHORITY = TableFile.AUTHORITY.fileName();
   private static final Pattern BLANK = Pattern.compile("\\{[^{}]*}");
 
   /** How far a number of a rule may be from ours, either way. */
@@ -131,6 +132,9 @@ final class CellBounds {
         throw row.refuse(column, RefusalWords.say("cells.no-band"));
       }
     }
+    if (bounds.stream().anyMatch(each -> isOf(row, each))) {
+      return;
+    }
     double today = replaced.number("value");
     double amount = row.number("value");
     boolean counted = row.optional("unit").equals("count") && today == Math.rint(today);
@@ -149,6 +153,11 @@ final class CellBounds {
           RefusalWords.say(
               "cells.between", "least", "0", "most", String.valueOf((int) MOST_TIMES)));
     }
+  }
+
+  /** A row that has bounds of its own is not held against what it takes the place of. */
+  private static boolean isOf(Row row, String[] bound) {
+    return bound[0].equals(AUTHORITY) && row.fileName().equals(AUTHORITY);
   }
 
   private static void words(Row row, String column, Collection<Row> ours) {

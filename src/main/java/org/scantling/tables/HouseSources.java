@@ -11,17 +11,20 @@ final class HouseSources extends Sources {
   private final Sources all;
   private final String[] own;
   private final String instead;
+  private final HouseNote note;
 
   /**
    * @param all every citation, the house's own included
    * @param own the cells that the house itself wrote
-   * @param instead the source of the row that is overridden, or empty
+   * @param instead the numbers and the source of the row that is overridden, or empty
+   * @param note what the house says of it
    */
-  HouseSources(Sources all, String[] own, String instead) {
+  HouseSources(Sources all, String[] own, String instead, HouseNote note) {
     super(all.citations());
     this.all = all;
     this.own = own;
     this.instead = instead;
+    this.note = note;
   }
 
   @Override
@@ -39,6 +42,12 @@ final class HouseSources extends Sources {
             "house-rule",
             "file",
             row.fileName(),
+            "who",
+            note.who(),
+            "why",
+            note.why(),
+            "basis",
+            note.basis(),
             "citation",
             cites ? all.citation(row, prefix) : "",
             "where",

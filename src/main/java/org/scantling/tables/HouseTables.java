@@ -9,6 +9,7 @@ public final class HouseTables {
   /**
    * The tables of the program with a house's rows laid over them: a row of a known id replaces what
    * it writes and keeps what it leaves blank, a row of a new id is added where the table is open.
+   * Further columns say who answers for a row, why it is so, and on what basis a standard is left.
    *
    * @param houseRules folder that holds tables of the same names and nothing else
    * @throws TableException at once, when anything in the folder cannot be used
@@ -17,6 +18,6 @@ public final class HouseTables {
     HouseRules house = HouseRules.read(houseRules);
     Tables tables = Tables.over(house);
     RowLinks.check(tables, Tables.load(), house);
-    return tables;
+    return tables.heldToStandards();
   }
 }

@@ -48,12 +48,16 @@ final class Row {
   }
 
   /** This row as one that a house adds. */
-  Row added() {
-    return new Row(table, line, cells, new HouseSources(sources, cells, ""));
+  Row added(HouseNote note) {
+    return new Row(table, line, cells, new HouseSources(sources, cells, "", note));
   }
 
-  /** This row of a house over one of ours: what it leaves blank stays as it was. */
-  Row over(Row replaced) {
+  /**
+   * This row of a house over one of ours: what it leaves blank stays as it was.
+   *
+   * @param instead what is told of the row that it takes the place of
+   */
+  Row over(Row replaced, HouseNote note, String instead) {
     String[] merged = cells.clone();
     for (int i = 0; i < merged.length; i++) {
       if (merged[i].isEmpty()) {
@@ -62,8 +66,7 @@ final class Row {
         throw refuse("unit", RefusalWords.say("cells.unit", "unit", replaced.cells[i]));
       }
     }
-    String instead = replaced.source().text();
-    return new Row(table, line, merged, new HouseSources(sources, cells, instead));
+    return new Row(table, line, merged, new HouseSources(sources, cells, instead, note));
   }
 
   String fileName() {

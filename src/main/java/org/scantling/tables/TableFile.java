@@ -68,6 +68,7 @@ enum TableFile {
   SNOW("snow.csv", NumberRow.class, false, "id,value,unit,statement"),
   WIND("wind.csv", WindRow.class, false, "id,value,unit,from_ratio,to_ratio,statement"),
   LIVE("live.csv", NumberRow.class, false, "id,value,unit,statement"),
+  AUTHORITY("authority.csv", NumberRow.class, false, "id,value,unit,statement"),
   FASTENERS(
       "fasteners.csv",
       FastenerRow.class,

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +16,7 @@ final class TableReader {
 
   private final HouseRules house;
   private final Sources sources;
+  private final List<Over> overs = new ArrayList<>();
 
   TableReader(HouseRules house) {
     this.house = house;
@@ -49,12 +51,15 @@ final class TableReader {
   }
 
   private void lay(CsvFile file, TableFile table, Map<String, Row> rows) {
-    int[] places = file.places(table.columns(), false);
+    int[] places = file.places(withNote(table.columns()), false);
     List<String> seen = new ArrayList<>();
     CellBounds bounds = new CellBounds();
     Map<String, Row> ours = new LinkedHashMap<>(rows);
     for (CsvFile.Line line : file.lines()) {
-      Row row = new Row(table.layout(), line.number(), file.arranged(line, places), sources);
+      String[] cells = file.arranged(line, places);
+      HouseNote note = HouseNote.last(cells);
+      String[] own = Arrays.copyOf(cells, table.columns().length);
+      Row row = new Row(table.layout(), line.number(), own, sources);
       String id = row.text("id");
       if (seen.contains(id)) {
         throw row.refuse("id", RefusalWords.say("tables.id"));
@@ -68,15 +73,42 @@ final class TableReader {
       bounds.read(table, row, ours.keySet());
       Row laid =
           replaced == null
-              ? new MetricSize(table, rows.values()).filled(row.added())
-              : row.over(replaced);
+              ? new MetricSize(table, rows.values()).filled(row.added(note))
+              : row.over(replaced, note, instead(table, row, replaced));
       bounds.hold(table, laid, ours.values());
       if (replaced != null && table.holdsNumbers()) {
         bounds.hold(laid, replaced);
       }
+      if (replaced != null) {
+        overs.add(new Over(table, laid, replaced, note));
+      }
       rows.put(id, laid);
     }
   }
+
+  /** Where an authority says nothing, nothing stood before. */
+  private static String instead(TableFile table, Row house, Row ours) {
+    return table == TableFile.AUTHORITY ? "" : Instead.of(table.columns(), house, ours);
+  }
+
+  private static String[] withNote(String[] columns) {
+    String[] all = Arrays.copyOf(columns, columns.length + HouseNote.COLUMNS.length);
+    System.arraycopy(HouseNote.COLUMNS, 0, all, columns.length, HouseNote.COLUMNS.length);
+    return all;
+  }
+
+  /** What the house takes to the side that is not safe, of the tables that were read. */
+  List<Loosened> loosened() {
+    List<Loosened> found = new ArrayList<>();
+    SafeSides sides = new SafeSides();
+    for (Over each : overs) {
+      found.addAll(sides.loosened(each.table(), each.laid(), each.ours(), each.note()));
+    }
+    return found;
+  }
+
+  /** A row of the house in the place of one of ours. */
+  private record Over(TableFile table, Row laid, Row ours, HouseNote note) {}
 
   private static CsvFile packaged(String name) {
     try (InputStream in = TableReader.class.getResourceAsStream(FOLDER.concat(name))) {

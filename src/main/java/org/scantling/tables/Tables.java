@@ -18,8 +18,31 @@ public final class Tables {
   private final TableReader reader;
   private final Map<TableFile, Table<?>> read = new ConcurrentHashMap<>();
 
+  private final List<Loosened> loosened;
+
   private Tables(TableReader reader) {
+    this(reader, List.of());
+  }
+
+  private Tables(TableReader reader, List<Loosened> loosened) {
     this.reader = reader;
+    this.loosened = loosened;
+  }
+
+  /**
+   * The same tables, held against the standards that they follow.
+   *
+   * @throws TableException at a row of the house that loosens one and does not say on what basis
+   */
+  Tables heldToStandards() {
+    Tables held = new Tables(reader, List.copyOf(reader.loosened()));
+    held.read.putAll(read);
+    return held;
+  }
+
+  /** The numbers of standards that a house takes to the side that is not safe. */
+  public List<Loosened> loosened() {
+    return loosened;
   }
 
   /** The tables of the program. */
@@ -91,6 +114,22 @@ public final class Tables {
 
   public Table<WindRow> wind() {
     return table(TableFile.WIND, WindRow.class);
+  }
+
+  /** The same for another place, of which the authority of this one has nothing to say. */
+  public Tables elsewhere() {
+    if (authority().rows().stream().allMatch(row -> row.amount() == 0)) {
+      return this;
+    }
+    Tables other = new Tables(reader, loosened);
+    other.read.putAll(read);
+    other.read.put(TableFile.AUTHORITY, load().authority());
+    return other;
+  }
+
+  /** What the authority of the place asks for; 0 where it says nothing. */
+  public Table<NumberRow> authority() {
+    return table(TableFile.AUTHORITY, NumberRow.class);
   }
 
   public Table<NumberRow> live() {

@@ -83,6 +83,7 @@ final class TypedRows {
       case SHOP:
       case SNOW:
       case LIVE:
+      case AUTHORITY:
       case THUMB:
         return NumberRow.read(row);
     }

@@ -95,7 +95,7 @@ public final class Words {
 
   /** A row of one of the tables of bare numbers, if a reference names one. */
   Optional<NumberRow> numbers(String reference) {
-    return Stream.of(tables.thumbs(), tables.live(), tables.snow())
+    return Stream.of(tables.thumbs(), tables.live(), tables.snow(), tables.authority())
         .flatMap(table -> table.find(reference).stream())
         .findFirst();
   }

@@ -49,7 +49,13 @@ class OutsideTest {
                 not(
                     resideInAnyPackage(
                         rooms(
-                            "intake", "tables", "sayings", "rulebook", "print", "shop", "batch",
+                            "intake",
+                            "tables",
+                            "sayings",
+                            "rulebook",
+                            "print",
+                            "shop",
+                            "batch",
                             "cli"))))
             .should()
             .dependOnClassesThat()

@@ -101,9 +101,11 @@ class InOrderTest {
   }
 
   private static int slowWhereEven(int piece) {
-    if (piece % 2 == 0) {
-      Thread.yield();
+    int rounds = piece % 2 == 0 ? 2_000 : 1;
+    int square = 0;
+    for (int round = 0; round < rounds; round++) {
+      square = piece * piece;
     }
-    return piece * piece;
+    return square;
   }
 }

@@ -64,6 +64,22 @@ class RulesSwitchedOffTest {
             "unproven")) {
       unseen.put("base.choice." + kind, "each site has one base here; BaseChoiceTest has several");
     }
+    for (String asks :
+        List.of(
+            "climate.frost.authority",
+            "climate.frost.authority-alone",
+            "climate.snow.authority",
+            "climate.snow.authority-alone",
+            "climate.wind.authority",
+            "climate.wind.authority-alone",
+            "cautions.house-loosened",
+            "cautions.setback",
+            "cautions.permit-height")) {
+      unseen.put(asks, "only a house says so; HouseOfPlaceTest has one");
+    }
+    for (String measured : List.of("cautions.snow-far-below", "cautions.frost-far-below")) {
+      unseen.put(measured, "no site says where on earth it lies; MeasuredPlaceTest has some");
+    }
     unseen.put("sides.brace.check", "the brace of the trade serves wherever its bolt does");
     return unseen;
   }

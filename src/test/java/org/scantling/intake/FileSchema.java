@@ -167,6 +167,7 @@ final class FileSchema {
       case PATHS -> paths(node);
       case DATE -> date(node);
       case ZONE -> zone(node);
+      case PLACE -> node.put("type", "string").put("minLength", 1);
       case PLACE_ON_HILL ->
           quantity(node, "^\\s*crest\\s*$|" + STARTS_AS_A_NUMBER + ".*[^0-9.,\\s]2?\\s*$");
       case PERCENT -> quantity(node, SLOPE);

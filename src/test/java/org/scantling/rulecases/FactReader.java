@@ -37,6 +37,7 @@ import org.scantling.reasons.StockMatch;
 import org.scantling.reasons.StyleMatch;
 import org.scantling.reasons.Worked;
 import org.scantling.tables.DefaultWord;
+import org.scantling.tables.Loosened;
 import org.scantling.tables.NumberRow;
 import org.scantling.tables.SizeRow;
 import org.scantling.tables.TableRow;
@@ -96,6 +97,7 @@ final class FactReader {
     kinds.put(
         "service-record", e -> new ServiceRecord(e.count("service-record"), e.number("slope", 0)));
     kinds.put("eased", e -> new Eased(e.word("eased"), e.number("ratio")));
+    kinds.put("loosened", FactReader::loosened);
     kinds.put("confirmed", e -> new Confirmed(checked(e, "confirmed")));
   }
 
@@ -119,6 +121,11 @@ final class FactReader {
       throw new CaseFault(entry.where() + ": row " + row.id() + " holds no single number");
     }
     return TableCells.with(number, entry.number("value"));
+  }
+
+  private static Fact loosened(Entry entry) {
+    String id = entry.word("loosened");
+    return new Loosened(id, "a load", "10 psf", "8 psf", "a code", "", "", "a test", CASE);
   }
 
   private Fact defaultWord(Entry entry) {

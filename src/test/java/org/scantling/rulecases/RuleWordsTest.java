@@ -35,7 +35,7 @@ class RuleWordsTest {
 
   @Test
   void every_row_that_a_rule_names_is_in_the_tables() {
-    Set<String> numbers = ids(tables.thumbs(), tables.snow(), tables.live());
+    Set<String> numbers = ids(tables.thumbs(), tables.snow(), tables.live(), tables.authority());
 
     assertThat(strangers("NumberRow", numbers)).isEmpty();
     assertThat(strangers("CheckRow", ids(tables.checks()))).isEmpty();

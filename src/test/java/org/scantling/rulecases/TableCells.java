@@ -23,6 +23,7 @@ final class TableCells {
     byName.put("thumb", tables.thumbs());
     byName.put("snow", tables.snow());
     byName.put("live", tables.live());
+    byName.put("authority", tables.authority());
     byName.put("wind", tables.wind());
     byName.put("users", tables.users());
     byName.put("vines", tables.vines());

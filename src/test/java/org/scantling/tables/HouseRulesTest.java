@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,9 +42,101 @@ class HouseRulesTest {
     assertThat(bay.statement()).isEqualTo("greatest bay");
     assertThat(bay.source().kind()).isEqualTo(SourceKind.HOUSE_RULE);
     assertThat(bay.source().text())
-        .isEqualTo("house rule (thumb.csv), in place of: common practice, no source");
+        .isEqualTo("house rule (thumb.csv), in place of: 144 in (common practice, no source)");
     assertThat(tables.thumbs().rows()).hasSameSizeAs(Tables.load().thumbs().rows());
     assertThat(tables.thumb("bay.least")).isEqualTo(Tables.load().thumb("bay.least"));
+  }
+
+  @Test
+  void who_answers_for_a_row_and_why_is_told_with_both_values() {
+    Tables tables =
+        with(
+            "design-values.csv",
+            "id,bending_psi,shear_psi,who,why\n"
+                + "hem-fir.no-2.dimension,700,140,Ann Oak,our yard grades for looks\n");
+    assertThat(tables.designValues().row("hem-fir.no-2.dimension").source().text())
+        .startsWith(
+            "house rule (design-values.csv), by Ann Oak, because our yard grades for looks, in"
+                + " place of: bending_psi 850, shear_psi 150 (");
+    assertThat(tables.loosened()).isEmpty();
+  }
+
+  @Test
+  void a_standard_is_loosened_only_with_a_basis_and_that_is_kept() {
+    assertThatThrownBy(() -> with("live.csv", "id,value\nlive.canopy,8\n"))
+        .isInstanceOf(TableException.class)
+        .hasMessageStartingWith("live.csv:2: value: found '8', accepted is 10 psf or more, which")
+        .hasMessageEndingWith("or a column basis that says on what it rests");
+    assertThat(with("live.csv", "id,value\nlive.canopy,20\n").loosened()).isEmpty();
+
+    Tables tables =
+        with(
+            "live.csv",
+            "id,value,who,why,basis\nlive.canopy,8,Ann Oak,nobody climbs it,a letter of 2024\n");
+
+    assertThat(tables.live("live.canopy").amount()).isEqualTo(8);
+    assertThat(tables.live("live.canopy").source().text()).contains("on the basis of a letter");
+    assertThat(tables.loosened())
+        .singleElement()
+        .satisfies(
+            one -> {
+              assertThat(one.what()).isEqualTo("live load on the plan area of a patio cover");
+              assertThat(List.of(one.ours(), one.theirs())).containsExactly("10 psf", "8 psf");
+              assertThat(one.basis()).isEqualTo("a letter of 2024");
+              assertThat(one.standard()).contains("California Residential Code");
+            });
+  }
+
+  @Test
+  void a_number_of_a_standard_without_a_safe_side_is_moved_with_a_basis_alone() {
+    assertThatThrownBy(() -> with("thumb.csv", "id,value\nfooting.isolated-movement,0.4\n"))
+        .hasMessageContaining("accepted is 0.5 in, which is what");
+    assertThat(
+            with("thumb.csv", "id,value,basis\nfooting.isolated-movement,0.4,tests\n").loosened())
+        .hasSize(1);
+  }
+
+  @Test
+  void what_no_standard_has_a_house_moves_as_it_likes() {
+    assertThat(with("thumb.csv", "id,value\nbay.least,20\nbay.longest,200\n").loosened()).isEmpty();
+  }
+
+  @Test
+  void every_number_of_a_standard_has_a_line_that_says_which_side_is_safe() {
+    SafeSides sides = new SafeSides();
+    TableReader reader = new TableReader(HouseRules.none());
+    List<String> without = new ArrayList<>();
+    for (TableFile table : TableFile.values()) {
+      for (Row row : reader.rows(table)) {
+        for (String column : table.columns()) {
+          boolean number =
+              row.optional(column).matches("\\d+(\\.\\d+)?(/\\d+)?")
+                  && !column.endsWith("where")
+                  && !List.of("id", "note", "rank", "words").contains(column);
+          if (number
+              && row.source().kind() == SourceKind.STANDARD
+              && sides.of(table, row.text("id"), column).isEmpty()) {
+            without.add(table.fileName() + " " + row.text("id") + " " + column);
+          }
+        }
+      }
+    }
+    assertThat(without).isEmpty();
+  }
+
+  @Test
+  void the_authority_of_a_place_has_its_values_in_a_file_of_their_own() {
+    Tables tables = with("authority.csv", "id,value,who\nauthority.frost-depth,42,Alder Creek\n");
+
+    assertThat(tables.authority().row("authority.frost-depth").amount()).isEqualTo(42);
+    assertThat(tables.authority().row("authority.setback").amount()).isZero();
+    assertThat(tables.elsewhere().authority().row("authority.frost-depth").amount()).isZero();
+    assertThat(tables.authority().row("authority.frost-depth").source().text())
+        .isEqualTo("house rule (authority.csv), by Alder Creek");
+    assertThatThrownBy(() -> with("authority.csv", "id,value\nauthority.ground-snow,900\n"))
+        .hasMessage("authority.csv:2: value: found '900', accepted is a number from 0 to 300");
+    assertThatThrownBy(() -> with("authority.csv", "id,value\nauthority.snow,30\n"))
+        .hasMessageStartingWith("authority.csv:2: id: found 'authority.snow', accepted is an id");
   }
 
   @Test
