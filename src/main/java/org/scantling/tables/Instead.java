@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 
-/** What is told of a row of ours that a house writes anew: the numbers that go, and their source. */
+/**
+ * What is told of a row of ours that a house writes anew: the numbers that go, and their source.
+ */
 final class Instead {
   private static final Pattern NUMBER = Pattern.compile("\\d+(?:\\.\\d+)?(?:/\\d+)?");
   private static final String VALUE = "value";
