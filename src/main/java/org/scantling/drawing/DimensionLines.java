@@ -15,6 +15,8 @@ final class DimensionLines {
   private static final double TIER_PX = 28;
   private static final double OVER_PX = 5;
   private static final double OVER_TICKS_PX = 8;
+  private static final double OVER_ENDS_PX = 10;
+  private static final double OVER_OTHERS_PX = 27;
   private static final double NAMES_PX = 10;
   private static final double BESIDE_PX = 9;
 
@@ -28,8 +30,24 @@ final class DimensionLines {
     this.bounds = draft.bounds();
   }
 
-  /** A figure that waits until all lines are drawn, so that it can keep off them. */
-  private record Waiting(Drawn.Figure figure, Side side, PaperPoint from, PaperPoint to) {}
+  /**
+   * A figure that waits until all lines are drawn, so that it can keep off them.
+   *
+   * @param first true of the first one of several, which had better stand out before them all
+   */
+  private record Waiting(
+      Drawn.Figure figure, Side side, PaperPoint from, PaperPoint to, boolean first) {
+    double lackPx() {
+      return LetterWidths.widthPx(figure.words(), Lettering.FIGURE) - from.toPx(to);
+    }
+
+    /** Towards which end of its line it goes first where there is no room over it. */
+    int towards() {
+      double wayPx =
+          side.upright() ? to.downPx() - from.downPx() : to.rightPx() - from.rightPx();
+      return first == (wayPx > 0) ? -1 : 1;
+    }
+  }
 
   void add(List<Drawn> all) {
     List<Waiting> waiting = new ArrayList<>();
@@ -40,7 +58,9 @@ final class DimensionLines {
         inner(inner, waiting);
       }
     }
-    waiting.forEach(this::figure);
+    // Those that fit over their own line keep it; the others find what room is left.
+    waiting.stream().filter(each -> each.lackPx() <= 0).forEach(this::figure);
+    waiting.stream().filter(each -> each.lackPx() > 0).forEach(this::figure);
     all.stream()
         .filter(Drawn.Running.class::isInstance)
         .map(Drawn.Running.class::cast)
@@ -81,7 +101,12 @@ final class DimensionLines {
     for (int i = 0; i < chain.figures().size(); i++) {
       if (told(chain, i, line.get(i).toPx(line.get(i + 1)))) {
         waiting.add(
-            new Waiting(chain.figures().get(i), chain.side(), line.get(i), line.get(i + 1)));
+            new Waiting(
+                chain.figures().get(i),
+                chain.side(),
+                line.get(i),
+                line.get(i + 1),
+                i == 0 && chain.figures().size() > 1));
       }
     }
   }
@@ -102,7 +127,7 @@ final class DimensionLines {
     PaperPoint to = draft.at(inner.to());
     tick(from);
     tick(to);
-    waiting.add(new Waiting(inner.figure(), Side.ABOVE, from, to));
+    waiting.add(new Waiting(inner.figure(), Side.ABOVE, from, to, false));
   }
 
   private void witness(PaperPoint from, PaperPoint to) {
@@ -143,16 +168,21 @@ final class DimensionLines {
     double wordsPx = LetterWidths.widthPx(waiting.figure().words(), Lettering.FIGURE);
     double besidePx = waiting.from().toPx(waiting.to()) / 2 + wordsPx / 2 + BESIDE_PX;
     double underPx = OVER_PX + LetterWidths.ascentPx(Lettering.FIGURE);
+    double endPx = waiting.towards() * besidePx;
     List<Ink.Letters> candidates = new ArrayList<>();
     for (double[] off :
         new double[][] {
           {0, -OVER_PX},
           {0, -OVER_TICKS_PX},
           {0, underPx},
-          {besidePx, -OVER_PX},
-          {-besidePx, -OVER_PX},
-          {besidePx, underPx},
-          {-besidePx, underPx}
+          {0, -OVER_ENDS_PX},
+          {0, underPx + OVER_PX},
+          {endPx, -OVER_PX},
+          {-endPx, -OVER_PX},
+          {endPx, underPx},
+          {-endPx, underPx},
+          {0, -OVER_OTHERS_PX},
+          {0, underPx + OVER_OTHERS_PX}
         }) {
       PaperPoint at = upright ? middle.plus(off[1], off[0]) : middle.plus(off[0], off[1]);
       candidates.add(letters(waiting.figure(), at, Anchor.MIDDLE, upright));

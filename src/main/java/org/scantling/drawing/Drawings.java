@@ -23,7 +23,11 @@ public final class Drawings {
   private final BaseFrame base;
   private final Map<Layout, Sheet> laidOut = new ConcurrentHashMap<>();
 
+  private final Map<Near, Sheet> details = new ConcurrentHashMap<>();
+
   private record Layout(View view, Room room) {}
+
+  private record Near(Detail detail, Room room) {}
 
   private Drawings(Subject subject, BaseFrame base) {
     this.subject = subject;
@@ -67,12 +71,26 @@ public final class Drawings {
     for (View view : View.values()) {
       files.put(view.word() + ".svg", SvgWriter.write(sheet(view, Room.WIDE)));
     }
+    for (Detail detail : details()) {
+      files.put(detail.word() + ".svg", SvgWriter.write(sheet(detail, Room.WIDE)));
+    }
     return files;
   }
 
   /** One of the drawings, laid out for some room. */
   public Sheet sheet(View view, Room room) {
     return laidOut.computeIfAbsent(new Layout(view, room), key -> laidOut(view, room));
+  }
+
+  /** What of the structure is drawn larger. */
+  public List<Detail> details() {
+    return new DetailSheets(subject).there();
+  }
+
+  /** One of them, laid out for some room. */
+  public Sheet sheet(Detail detail, Room room) {
+    return details.computeIfAbsent(
+        new Near(detail, room), key -> new DetailSheets(subject).sheet(detail, room));
   }
 
   /**

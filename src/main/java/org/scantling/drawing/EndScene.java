@@ -1,6 +1,5 @@
 package org.scantling.drawing;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -131,7 +130,7 @@ final class EndScene {
     braces(false).forEach(this::edgeOn);
     braces(true).forEach(this::onItsSide);
     onItsSide(crossbeam());
-    headers().forEach(this::header);
+    headersAt(subject, 0).toList().forEach(each -> header(subject, scene, each, 0));
   }
 
   /** What stands at the first posts. */
@@ -184,13 +183,11 @@ final class EndScene {
             brace.mark()));
   }
 
-  private List<Subject.Lying> headers() {
-    List<Subject.Lying> over = new ArrayList<>();
-    subject
+  /** The headers over a post, or over any place along the walk. */
+  static Stream<Subject.Lying> headersAt(Subject subject, double alongIn) {
+    return subject
         .lying("header")
-        .filter(each -> leftIn(each) < 0 && rightIn(each) > 0)
-        .forEach(over::add);
-    return over;
+        .filter(each -> leftIn(each) < alongIn && rightIn(each) > alongIn);
   }
 
   private static double leftIn(Subject.Lying header) {
@@ -201,12 +198,13 @@ final class EndScene {
     return Math.max(header.place().first().alongIn(), header.place().last().alongIn());
   }
 
-  /** Cut across over the first post. */
-  private void header(Subject.Lying header) {
+  /** Cut across at a place along the walk. */
+  static void header(Subject subject, Scene scene, Subject.Lying header, double alongIn) {
     ScenePoint first = Projection.SIDE.of(header.place().first());
     ScenePoint last = Projection.SIDE.of(header.place().last());
-    double upIn = first.towards(last, -first.rightIn() / (last.rightIn() - first.rightIn())).upIn();
-    ScenePoint middle = new ScenePoint(-header.middleAcrossIn(), upIn);
+    double share = (alongIn - first.rightIn()) / (last.rightIn() - first.rightIn());
+    ScenePoint middle =
+        new ScenePoint(-header.middleAcrossIn(), first.towards(last, share).upIn());
     double broadIn = header.shape().breadthIn() / 2;
     double deepIn = header.shape().depthIn() / 2 * Math.hypot(1, subject.fallRatio());
     scene.add(

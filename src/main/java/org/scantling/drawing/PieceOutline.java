@@ -3,6 +3,7 @@ package org.scantling.drawing;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.scantling.shop.EndCut;
 import org.scantling.shop.Place;
 import org.scantling.shop.Recess;
@@ -57,6 +58,11 @@ final class PieceOutline {
   static List<ScenePoint> laidFlat(Projection from, Shape shape, Place place, double fallRatio) {
     PieceOutline piece = seen(from, shape, place, fallRatio);
     return piece.outline().stream().map(piece::flat).toList();
+  }
+
+  /** How the frame of the structure comes to lie when the piece is laid down so. */
+  static UnaryOperator<ScenePoint> laying(Projection from, Shape shape, Place place) {
+    return seen(from, shape, place, 0)::flat;
   }
 
   private static PieceOutline seen(Projection from, Shape shape, Place place, double fallRatio) {

@@ -2,7 +2,6 @@ package org.scantling.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.scantling.quantity.Inches;
 import org.scantling.sayings.Sayings;
 
 /** Puts a heading over a drawing, sentences and a scale bar under it. */
@@ -13,9 +12,6 @@ final class SheetBuilder {
   private static final double GAP_PX = 34;
   private static final double LEAST_WIDTH_PX = 640;
   private static final double BAR_PX = 6;
-  private static final int FEET = 5;
-  private static final int HALF_METERS = 4;
-  private static final double HALF_METER_IN = 500 / Inches.IN_MILLIMETRES;
 
   private final Crowd crowd;
   private final double scalePxPerIn;
@@ -99,8 +95,9 @@ final class SheetBuilder {
 
   private List<Ink> scaleBar(double downPx, boolean metric) {
     List<Ink> bar = new ArrayList<>();
-    int parts = metric ? HALF_METERS : FEET;
-    double partPx = (metric ? HALF_METER_IN : Inches.PER_FOOT) * scalePxPerIn;
+    ScaleBar bars = ScaleBar.of(scalePxPerIn, metric);
+    int parts = bars.parts();
+    double partPx = bars.partIn() * scalePxPerIn;
     for (int i = 0; i < parts; i++) {
       PaperPoint at = new PaperPoint(edges.leftPx() + i * partPx, downPx);
       bar.add(
@@ -113,7 +110,7 @@ final class SheetBuilder {
     }
     bar.add(
         new Ink.Letters(
-            SAYINGS.say(metric ? "scale-bar.metric" : "scale-bar.imperial"),
+            bars.words(),
             Lettering.NOTE,
             new PaperPoint(edges.leftPx() + parts * partPx + 10, downPx + BAR_PX + 2),
             Anchor.START,

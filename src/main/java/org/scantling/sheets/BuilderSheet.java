@@ -30,6 +30,7 @@ final class BuilderSheet {
     parts.add(source.figure(View.SIDE));
     parts.add(source.figure(View.END));
     parts.add(source.figure(View.CANOPY));
+    DetailParts.add(parts, source, Reader.BUILDER);
     list(ListKind.ORDER);
     list(ListKind.BUYING);
     list(ListKind.CLIMBERS);

@@ -34,6 +34,7 @@ final class EngineerSheet {
     parts.add(new Part.Prose(Part.Manner.ANSWER, calculation.passing()));
     hardest();
     parts.add(source.figure(View.END)).add(source.figure(View.SIDE));
+    DetailParts.add(parts, source, Reader.ENGINEER);
     inputs();
     members();
     rejected();

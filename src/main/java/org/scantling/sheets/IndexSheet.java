@@ -2,6 +2,7 @@ package org.scantling.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.scantling.drawing.Detail;
 import org.scantling.drawing.View;
 import org.scantling.sayings.Sayings;
 import org.scantling.shop.ListKind;
@@ -59,6 +60,10 @@ public final class IndexSheet {
     for (View view : View.values()) {
       String file = "drawings/" + view.word() + ".svg";
       links.add(new Part.Link(file, file, SAYINGS.say("index.drawing." + view.word())));
+    }
+    for (Detail detail : Detail.values()) {
+      String file = "drawings/" + detail.word() + ".svg";
+      links.add(new Part.Link(file, file, SAYINGS.say("details." + detail.word())));
     }
     return links;
   }

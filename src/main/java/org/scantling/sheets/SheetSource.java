@@ -2,6 +2,7 @@ package org.scantling.sheets;
 
 import java.util.Optional;
 import org.scantling.design.Structure;
+import org.scantling.drawing.Detail;
 import org.scantling.drawing.Drawings;
 import org.scantling.drawing.View;
 import org.scantling.print.PrintOptions;
@@ -43,6 +44,10 @@ public record SheetSource(
 
   String inches(Reader reader, double amountIn) {
     return voice(reader).say(Measure.inches(amountIn));
+  }
+
+  Part.Figure figure(Detail detail) {
+    return new Part.Figure(room -> drawings.sheet(detail, room));
   }
 
   Part.Figure figure(View view) {

@@ -33,7 +33,10 @@ class DimensionsTest {
     for (UnitSystem units : UnitSystem.values()) {
       for (Picture picture : Job.of(job).pictures(units)) {
         for (Picture.Dimension each : picture.dimensions()) {
-          double trueIn = new Told(Job.of(job)).inches(each.of());
+          double trueIn =
+              each.of().startsWith("detail ")
+                  ? new DetailTold(Job.of(job)).inches(each.of())
+                  : new Told(Job.of(job)).inches(each.of());
           all.assertThat(figure(each.words()))
               .as(picture.name() + ": " + each.of())
               .isEqualTo(written(trueIn, units));
@@ -88,8 +91,36 @@ class DimensionsTest {
     }
     assertThat(end)
         .contains("clear width", "headroom", "over-all height", "hole width", "A1 B1", "B1 dig");
+    every_detail_has_its_figures(drawn);
     assertThat(names(drawn, "side.svg")).contains("A1 A2", "A1 dig", "A1 top");
     assertThat(names(drawn, "then-and-now.svg")).contains("base over-all", "base length");
+  }
+
+  private static void every_detail_has_its_figures(Job drawn) {
+    List<String> seat = names(drawn, "detail-seat.svg");
+    String notched = drawn.structure().geometry().crossbeams().notchIn() > 0 ? "recess 0" : "tail";
+    assertThat(seat).anyMatch(each -> each.contains(notched));
+    assertThat(names(drawn, "detail-header.svg"))
+        .anyMatch(each -> each.endsWith("breadth"))
+        .anyMatch(
+            each ->
+                drawn.structure().geometry().headers().paired()
+                    ? each.matches("detail H\\d+ bore \\d+ (first|last)")
+                    : each.matches("detail H\\d+ (recess \\d+ width|depth)"));
+    assertThat(names(drawn, "detail-footing.svg"))
+        .contains("detail hole width", "detail A1 dig")
+        .anyMatch(each -> each.matches("detail A1 (foot|foot over)"));
+    if (drawn.structure().braces().isPresent()) {
+      assertThat(names(drawn, "detail-brace-across.svg"))
+          .anyMatch(each -> each.endsWith("leg up"))
+          .anyMatch(each -> each.endsWith("length running"));
+    }
+    if (!drawn.lists().pieces().of("rail").isEmpty()) {
+      assertThat(names(drawn, "detail-rail.svg"))
+          .anyMatch(each -> each.endsWith("width"))
+          .anyMatch(each -> each.endsWith("depth"))
+          .anyMatch(each -> each.endsWith("across"));
+    }
   }
 
   private static List<String> names(Job job, String picture) {

@@ -2,6 +2,7 @@ package org.scantling.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -26,7 +27,9 @@ class DrawingsTest {
 
     assertThat(pictures)
         .extracting(Picture::name)
-        .containsExactly("set-out.svg", "side.svg", "end.svg", "canopy.svg", "then-and-now.svg");
+        .startsWith("set-out.svg", "side.svg", "end.svg", "canopy.svg", "then-and-now.svg");
+    assertThat(pictures.stream().map(Picture::name).skip(5))
+        .containsExactlyElementsOf(details(Job.of(job)));
     for (Picture each : pictures) {
       assertThat(each.elements("title").get(0).getTextContent())
           .startsWith(Job.of(job).proposal().title() + ": ");
@@ -40,6 +43,23 @@ class DrawingsTest {
       assertThat(each.elements("image")).isEmpty();
       assertThat(each.elements("use")).isEmpty();
     }
+  }
+
+  /** What is drawn larger: only what there is. */
+  private static List<String> details(Job job) {
+    List<String> details = new ArrayList<>(List.of("detail-seat.svg", "detail-header.svg"));
+    if (job.structure().headers().pieces(false).size() > 1 && !job.structure().top().stepped()) {
+      details.add("detail-splice.svg");
+    }
+    if (job.structure().braces().isPresent()) {
+      details.add("detail-brace-across.svg");
+      details.add("detail-brace-along.svg");
+    }
+    if (!job.lists().pieces().of("rail").isEmpty()) {
+      details.add("detail-rail.svg");
+    }
+    details.add("detail-footing.svg");
+    return details;
   }
 
   @ParameterizedTest
@@ -165,7 +185,9 @@ class DrawingsTest {
   @Test
   void in_millimeters_no_figure_has_a_fraction_and_the_sheet_says_what_they_are() {
     for (Picture each : Job.of("metric-country").pictures(UnitSystem.METRIC)) {
-      assertThat(each.words()).as(each.name()).contains("All figures are in millimeters.", "2 m");
+      assertThat(each.words()).as(each.name()).contains(
+              "All figures are in millimeters.",
+              each.name().startsWith("detail") ? "150 mm" : "2 m");
       assertThat(each.dimensions())
           .as(each.name())
           .isNotEmpty()
