@@ -103,6 +103,11 @@ public final class Drawings {
     return new SectionPair(subject, base).of(role);
   }
 
+  /** The tail of the crossbeams at full size, 96 px to the inch; empty where it is square. */
+  public Optional<Sheet> template() {
+    return new TailSheet(subject).sheet();
+  }
+
   /** The kinds of pieces to which more is done than to saw them square. */
   public List<Piece> worked() {
     return subject.pieces().all().stream().filter(PieceSheet::shows).toList();

@@ -12,10 +12,10 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.scantling.drawing.Hue;
+import org.scantling.sheets.Paper;
 
 /** Fills one page after the other from the top; the library of PDF works in points. */
 final class Flow {
-  private static final PDRectangle LETTER = PDRectangle.LETTER;
   private static final double SIDE_PT = 50;
   private static final double TOP_PT = 52;
   private static final double BOTTOM_PT = 58;
@@ -24,6 +24,7 @@ final class Flow {
   private static final Color SHADE = new Color(0xF5, 0xF2, 0xEC);
 
   private final PDDocument document;
+  private final PDRectangle paper;
   private final Fonts fonts;
   private final Tags tags;
   private final List<PDPage> pages = new ArrayList<>();
@@ -31,11 +32,12 @@ final class Flow {
   private PDPage page;
   private double downPt;
 
-  Flow(PDDocument document, Fonts fonts, Tags tags) {
+  Flow(PDDocument document, Paper paper, Fonts fonts, Tags tags) {
     this.document = document;
+    this.paper = paper == Paper.A4 ? PDRectangle.A4 : PDRectangle.LETTER;
     this.fonts = fonts;
     this.tags = tags;
-    this.page = new PDPage(LETTER);
+    this.page = new PDPage(this.paper);
     this.stream = begin();
   }
 
@@ -56,12 +58,12 @@ final class Flow {
     return SIDE_PT;
   }
 
-  static double widePt() {
-    return LETTER.getWidth() - 2 * SIDE_PT;
+  double widePt() {
+    return paper.getWidth() - 2 * SIDE_PT;
   }
 
-  static double highPt() {
-    return LETTER.getHeight() - TOP_PT - BOTTOM_PT;
+  double highPt() {
+    return paper.getHeight() - TOP_PT - BOTTOM_PT;
   }
 
   /** How far down the page is filled. */
@@ -71,7 +73,7 @@ final class Flow {
 
   /** Height of a place above the foot of the paper. */
   double upPt(double fromTopPt) {
-    return LETTER.getHeight() - TOP_PT - fromTopPt;
+    return paper.getHeight() - TOP_PT - fromTopPt;
   }
 
   private PDPageContentStream begin() {
@@ -93,7 +95,7 @@ final class Flow {
   void newPage() {
     if (!atTop()) {
       close();
-      page = new PDPage(LETTER);
+      page = new PDPage(paper);
       stream = begin();
     }
   }
@@ -220,7 +222,7 @@ final class Flow {
               double numberPt = fonts.widePt(number, Type.FOOT);
               String said = fonts.lines(foot, Type.FOOT, widePt() - numberPt - SIDE_PT).get(0);
               letters(at, Type.FOOT, SIDE_PT, BOTTOM_PT / 2, said);
-              letters(at, Type.FOOT, LETTER.getWidth() - SIDE_PT - numberPt, BOTTOM_PT / 2, number);
+              letters(at, Type.FOOT, paper.getWidth() - SIDE_PT - numberPt, BOTTOM_PT / 2, number);
             });
       } catch (IOException cannot) {
         throw new UncheckedIOException(cannot);

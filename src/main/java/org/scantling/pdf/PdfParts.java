@@ -16,6 +16,7 @@ final class PdfParts {
   private static final double INDENT_PT = 14;
   private static final double STEP_PT = 62;
   private static final double KEEP_PT = 64;
+  private static final double HEAD_PT = 40;
   private static final double PICTURE_PT = 150;
   private static final double BAR_PT = 8;
   private static final double FIELD_PT = 22;
@@ -33,7 +34,14 @@ final class PdfParts {
     text("H1", Type.TITLE, sheet.title());
     text("P", Type.SMALL, sheet.kind() + ". " + sheet.foot());
     flow.space(10);
-    sheet.parts().forEach(this::part);
+    for (int i = 0; i < sheet.parts().size(); i++) {
+      Part part = sheet.parts().get(i);
+      boolean over = i + 1 < sheet.parts().size() && part instanceof Part.Heading;
+      if (over && sheet.parts().get(i + 1) instanceof Part.Figure figure) {
+        flow.need(HEAD_PT + highPt(figure));
+      }
+      part(part);
+    }
   }
 
   private PDStructureElement under(String type) {
@@ -41,7 +49,7 @@ final class PdfParts {
   }
 
   private void text(String tag, Type type, String text) {
-    flow.text(under(tag), type, Flow.leftPt(), Flow.widePt(), text);
+    flow.text(under(tag), type, Flow.leftPt(), flow.widePt(), text);
   }
 
   private void part(Part part) {
@@ -77,6 +85,8 @@ final class PdfParts {
       flow.space(10);
     } else if (part instanceof Part.Seal seal) {
       seal(seal);
+    } else if (part instanceof Part.FullSize fullSize) {
+      new FullSizePages(flow, fullSize).draw(top);
     } else if (part instanceof Part.NewPage) {
       flow.newPage();
     } else {
@@ -121,7 +131,7 @@ final class PdfParts {
           body,
           Type.TEXT,
           Flow.leftPt() + INDENT_PT,
-          Flow.widePt() - INDENT_PT,
+          flow.widePt() - INDENT_PT,
           lead + item.text());
       flow.space(2);
     }
@@ -132,7 +142,7 @@ final class PdfParts {
     PDStructureElement element = under("L");
     for (Block.Item item : items) {
       PDStructureElement entry = Tags.under(element, "LI");
-      double room = Flow.widePt() - STEP_PT;
+      double room = flow.widePt() - STEP_PT;
       flow.need(flow.highPt(Type.TEXT, room, item.text()) + 6);
       double downPt = flow.downPt();
       List<String> lead = flow.fonts().lines(item.lead(), Type.LEAD, STEP_PT - 6);
@@ -144,13 +154,13 @@ final class PdfParts {
       flow.past(3);
       flow.text(Tags.under(entry, "LBody"), Type.TEXT, Flow.leftPt() + STEP_PT, room, item.text());
       flow.past(3);
-      flow.rule(Flow.leftPt(), Flow.widePt(), flow.downPt());
+      flow.rule(Flow.leftPt(), flow.widePt(), flow.downPt());
     }
     flow.space(6);
   }
 
   private void facts(List<Block.Item> facts) {
-    double wide = Flow.widePt() / facts.size();
+    double wide = flow.widePt() / facts.size();
     flow.need(40);
     double downPt = flow.downPt();
     PDStructureElement element = under("L");
@@ -175,13 +185,29 @@ final class PdfParts {
     flow.space(12);
   }
 
+  private double notesPt(List<String> notes) {
+    return notes.isEmpty()
+        ? 0
+        : flow.highPt(Type.SMALL, flow.widePt(), String.join(" ", notes)) + 6;
+  }
+
+  /** A drawing with its notes. */
+  private double highPt(Part.Figure figure) {
+    Sheet sheet = figure.drawn().apply(Room.PAPER);
+    double notesPt = notesPt(sheet.notes());
+    return drawn(sheet, notesPt).highPt() + notesPt + 8;
+  }
+
+  private DrawnSheet drawn(Sheet sheet, double notesPt) {
+    return new DrawnSheet(
+        sheet, flow.fonts(), flow.widePt(), flow.highPt() - notesPt - 20 - HEAD_PT);
+  }
+
   private void figure(Part.Figure figure) {
     Sheet sheet = figure.drawn().apply(Room.PAPER);
     List<String> notes = sheet.notes();
-    double notesPt =
-        notes.isEmpty() ? 0 : flow.highPt(Type.SMALL, Flow.widePt(), String.join(" ", notes)) + 6;
-    DrawnSheet drawn =
-        new DrawnSheet(sheet, flow.fonts(), Flow.widePt(), Flow.highPt() - notesPt - 20);
+    double notesPt = notesPt(notes);
+    DrawnSheet drawn = drawn(sheet, notesPt);
     flow.space(6);
     flow.need(drawn.highPt() + notesPt + 8);
     place(sheet, drawn, Flow.leftPt(), flow.downPt());
@@ -208,7 +234,7 @@ final class PdfParts {
 
   private void change(Part.Change change) {
     double indent = change.picture().isPresent() ? PICTURE_PT : 0;
-    double room = Flow.widePt() - indent;
+    double room = flow.widePt() - indent;
     double textPt = Type.UNDER.leadPt() + 4;
     for (String each : change.sentences()) {
       textPt += flow.highPt(Type.TEXT, room, each) + 3;
@@ -231,7 +257,7 @@ final class PdfParts {
       flow.space(3);
     }
     flow.past(Math.max(0, fromPt + picturePt + 8 - flow.downPt()) + 4);
-    flow.rule(Flow.leftPt(), Flow.widePt(), flow.downPt());
+    flow.rule(Flow.leftPt(), flow.widePt(), flow.downPt());
     flow.space(8);
   }
 
@@ -242,38 +268,38 @@ final class PdfParts {
     flow.words(
         words,
         Type.HEAD,
-        Flow.leftPt() + Flow.widePt() - usedPt,
+        Flow.leftPt() + flow.widePt() - usedPt,
         flow.downPt() + Type.HEAD.sizePt(),
         bar.used());
-    flow.text(words, Type.HEAD, Flow.leftPt(), Flow.widePt() - usedPt - 10, bar.name());
+    flow.text(words, Type.HEAD, Flow.leftPt(), flow.widePt() - usedPt - 10, bar.name());
     double down = flow.downPt() + 2;
     flow.artifact(
         out -> {
           out.setNonStrokingColor(Flow.color(Hue.GROWN));
-          float used = (float) (Flow.widePt() * Math.min(1, bar.ratio()));
+          float used = (float) (flow.widePt() * Math.min(1, bar.ratio()));
           float foot = (float) (flow.upPt(down) - BAR_PT);
           out.addRect((float) Flow.leftPt(), foot, used, (float) BAR_PT);
           out.fill();
           out.setStrokingColor(Flow.color(Hue.MUTED));
           out.setLineWidth(0.5f);
-          out.addRect((float) Flow.leftPt(), foot, (float) Flow.widePt(), (float) BAR_PT);
+          out.addRect((float) Flow.leftPt(), foot, (float) flow.widePt(), (float) BAR_PT);
           out.stroke();
         });
     flow.past(BAR_PT + 5);
-    flow.text(words, Type.SMALL, Flow.leftPt(), Flow.widePt(), bar.more());
+    flow.text(words, Type.SMALL, Flow.leftPt(), flow.widePt(), bar.more());
     flow.past(6);
   }
 
   private void line(Part.Line line) {
-    double room = Flow.widePt() - INDENT_PT;
+    double room = flow.widePt() - INDENT_PT;
     flow.need(
-        flow.highPt(Type.CELL, Flow.widePt(), line.what())
+        flow.highPt(Type.CELL, flow.widePt(), line.what())
             + flow.highPt(Type.CELL, room, line.formula())
             + flow.highPt(Type.SMALL, room, line.clause())
             + 6);
     PDStructureElement element = under("P");
     flow.past(2);
-    flow.text(element, Type.HEAD, Flow.leftPt(), Flow.widePt(), line.what());
+    flow.text(element, Type.HEAD, Flow.leftPt(), flow.widePt(), line.what());
     flow.text(element, Type.CELL, Flow.leftPt() + INDENT_PT, room, line.formula());
     flow.text(element, Type.SMALL, Flow.leftPt() + INDENT_PT, room, line.clause());
     flow.past(2);
@@ -286,11 +312,11 @@ final class PdfParts {
     flow.words(element, Type.SMALL, Flow.leftPt(), base, field.lead());
     double left = Flow.leftPt() + 90;
     if (!field.text().isEmpty()) {
-      String fits = flow.fonts().lines(field.text(), Type.TEXT, Flow.widePt() - 90).get(0);
+      String fits = flow.fonts().lines(field.text(), Type.TEXT, flow.widePt() - 90).get(0);
       flow.words(element, Type.TEXT, left, base, fits);
     }
     flow.past(FIELD_PT);
-    flow.rule(left, Flow.widePt() - 90, flow.downPt() - 2);
+    flow.rule(left, flow.widePt() - 90, flow.downPt() - 2);
   }
 
   private void seal(Part.Seal seal) {
@@ -303,7 +329,7 @@ final class PdfParts {
           out.addRect(
               (float) Flow.leftPt(),
               (float) (flow.upPt(top) - SEAL_PT),
-              (float) (Flow.widePt() / 2),
+              (float) (flow.widePt() / 2),
               (float) SEAL_PT);
           out.stroke();
         });
@@ -312,7 +338,7 @@ final class PdfParts {
         Type.SMALL,
         Flow.leftPt() + 8,
         top + 14,
-        flow.fonts().lines(seal.words(), Type.SMALL, Flow.widePt() / 2 - 16).get(0));
+        flow.fonts().lines(seal.words(), Type.SMALL, flow.widePt() / 2 - 16).get(0));
     flow.past(SEAL_PT + 10);
   }
 }

@@ -14,7 +14,7 @@ import org.scantling.sayings.Sayings;
 import org.scantling.sheets.SheetDocument;
 
 /**
- * Writes a sheet as a file of PDF for letter paper. The same sheet gives the same file, to the
+ * Writes a sheet as a file of PDF. The same sheet gives the same file, to the
  * byte.
  *
  * <p>Source: ISO 14289-1:2014 (PDF/UA-1).
@@ -30,7 +30,7 @@ public final class PdfWriter {
     try (PDDocument document = new PDDocument()) {
       String title = SAYINGS.say("page", "title", sheet.title(), "kind", sheet.kind());
       describe(document, title);
-      Flow flow = new Flow(document, new Fonts(document), new Tags(document));
+      Flow flow = new Flow(document, sheet.paper(), new Fonts(document), new Tags(document));
       new PdfParts(flow).write(sheet);
       flow.finish(title);
       document.setDocumentId((long) title.hashCode());

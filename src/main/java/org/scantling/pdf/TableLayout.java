@@ -31,7 +31,7 @@ final class TableLayout {
         grow(whole, least, i, row.get(i), type(i));
       }
     }
-    double roomPt = Flow.widePt() - BETWEEN_PT * (columns - 1);
+    double roomPt = flow.widePt() - BETWEEN_PT * (columns - 1);
     double wholePt = IntStream.range(0, columns).mapToDouble(i -> whole[i]).sum();
     if (wholePt <= roomPt) {
       return whole;

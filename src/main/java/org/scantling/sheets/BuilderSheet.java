@@ -38,6 +38,7 @@ final class BuilderSheet {
     Page caveats = new Page();
     Caveats.write(caveats, source.proposal(), source.words(), source.how(), Reader.BUILDER);
     parts.add(new Part.NewPage()).caveats(caveats);
+    TemplatePart.of(source).ifPresent(parts::add);
     return parts.parts();
   }
 

@@ -39,7 +39,7 @@ public final class HtmlWriter {
     element("title", "", title);
     out.append("<style>\n")
         .append(StyleSheet.TEXT)
-        .append(StyleSheet.footOfPage(title))
+        .append(StyleSheet.page(title, sheet.paper()))
         .append(SvgWriter.style())
         .append("</style></head>\n<body><main>\n");
   }

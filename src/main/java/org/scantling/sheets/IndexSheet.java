@@ -21,7 +21,7 @@ public final class IndexSheet {
    */
   public static SheetDocument of(SheetSource source, List<String> files) {
     SheetParts parts = new SheetParts();
-    parts.add(new Part.Prose(Part.Manner.ANSWER, SAYINGS.say("index.answer")));
+    parts.add(new Part.Prose(Part.Manner.ANSWER, SAYINGS.say("index.answer." + Paper.of(source.how().units()).word())));
     links(parts, "index.sheets", sheets(), files);
     links(parts, "index.drawings", drawings(), files);
     links(parts, "index.lists", lists(), files);
@@ -30,6 +30,7 @@ public final class IndexSheet {
         source.proposal().title(),
         SAYINGS.say("kind.index"),
         SAYINGS.say("foot", "version", source.version()),
+        Paper.of(source.how().units()),
         parts.parts());
   }
 

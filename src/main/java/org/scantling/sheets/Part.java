@@ -137,6 +137,21 @@ public sealed interface Part {
     }
   }
 
+  /**
+   * A drawing that is printed at its true size, on paper only.
+   *
+   * @param says what to do with it
+   * @param checkPt length of the line that is measured after printing
+   * @param checkWords how long that must come out
+   */
+  record FullSize(
+      String heading, List<String> says, Sheet drawing, double checkPt, String checkWords)
+      implements Part {
+    public FullSize {
+      says = List.copyOf(says);
+    }
+  }
+
   /** On paper the next part begins a page. */
   record NewPage() implements Part {}
 }

@@ -62,6 +62,7 @@ public final class PlainSheet {
 
   private static boolean told(Part part) {
     return !(part instanceof Part.Figure
+        || part instanceof Part.FullSize
         || part instanceof Part.NewPage
         || part instanceof Part.Fields
         || part instanceof Part.Seal

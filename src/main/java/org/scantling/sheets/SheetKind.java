@@ -36,6 +36,7 @@ public enum SheetKind {
         source.proposal().title(),
         kind,
         SAYINGS.say("foot", "version", source.version()),
+        Paper.of(source.how().units()),
         parts(source));
   }
 

@@ -23,14 +23,18 @@ final class StyleSheet {
     }
   }
 
-  /** What stands at the foot of every printed page, every sign of it as its number. */
-  static String footOfPage(String words) {
+  /**
+   * The printed page.
+   *
+   * @param words what stands at the foot of it, written with every sign of it as its number
+   */
+  static String page(String words, Paper paper) {
     String escaped =
         words
             .codePoints()
             .filter(sign -> !Character.isISOControl(sign))
             .mapToObj(sign -> String.format("\\%06x", sign))
             .collect(Collectors.joining());
-    return "@page{@bottom-left{content:\"" + escaped + "\"}}\n";
+    return "@page{size:" + paper.word() + ";@bottom-left{content:\"" + escaped + "\"}}\n";
   }
 }
