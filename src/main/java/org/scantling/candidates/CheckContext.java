@@ -133,7 +133,7 @@ public final class CheckContext {
    * The same context with one question answered otherwise; a seat that is still open is cut no
    * deeper than the rule lets it be cut into that size.
    */
-  CheckContext with(Question question, String option) {
+  public CheckContext with(Question question, String option) {
     Answers other = answers.with(Answer.option(question, option));
     double share = thumb("notch.interior-depth-share");
     Answers seated =
@@ -262,7 +262,7 @@ public final class CheckContext {
    * How deep a post stands; before that is decided, as deep as a hole would be dug for its sake
    * before a stouter post is taken.
    */
-  private double dugIn() {
+  public double dugIn() {
     if (open.asDug()) {
       return answers.number(FOOTING_DEPTH);
     }

@@ -9,6 +9,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.scantling.design.Geometry;
 import org.scantling.design.Site;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.reasons.BeamDiagram;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
@@ -106,6 +107,11 @@ public final class Drawings {
   /** The tail of the crossbeams at full size, 96 px to the inch; empty where it is square. */
   public Optional<Sheet> template() {
     return new TailSheet(subject).sheet();
+  }
+
+  /** Shear or moment of a beam. */
+  public Sheet diagram(BeamDiagram diagram, DiagramWords words, Room room) {
+    return new BeamDiagramSheet(diagram, words, subject.lengths(), room).sheet();
   }
 
   /** The kinds of pieces to which more is done than to saw them square. */

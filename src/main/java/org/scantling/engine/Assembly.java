@@ -27,10 +27,13 @@ import org.scantling.reasons.Finding;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
+import org.scantling.reasons.MoreWorking;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Review;
 import org.scantling.reasons.Shortfall;
+import org.scantling.workings.BeamDiagrams;
 import org.scantling.workings.LoadTrace;
+import org.scantling.workings.TriedSizes;
 
 /** Turns the last pass into a proposal, or into a review of a design that was given. */
 final class Assembly {
@@ -52,7 +55,8 @@ final class Assembly {
     boolean done = pass.broken().isEmpty();
     boolean worked = done && detail != Detail.ANSWERS;
     boolean traced = done && detail == Detail.FULL;
-    return new Proposal(
+    Proposal proposal =
+        new Proposal(
         problem.site().title(),
         problem.site().base().title(),
         done ? new Proposal.Result.Proposed(structure()) : refusal(),
@@ -63,10 +67,17 @@ final class Assembly {
         pass.checkLimits(),
         traced ? new LazyList<>(this::trace) : List.of(),
         StatedFacts.of(problem.facts(), assumptions));
+    return traced ? proposal.with(more(proposal.decisions())) : proposal;
   }
 
   private List<CalculationStep> trace() {
     return new LoadTrace(problem, pass.answers(), this::governedBy).list();
+  }
+
+  private MoreWorking more(List<Decision> decisions) {
+    return new MoreWorking(
+        new LazyList<>(() -> new BeamDiagrams(problem, pass.answers()).list()),
+        new LazyList<>(() -> new TriedSizes(problem, pass.answers(), pass::among).of(decisions)));
   }
 
   /** True where what set the answer to a question read that. */

@@ -14,6 +14,7 @@ import org.scantling.sheets.SheetDocument;
 /** Lays the parts of a sheet on paper. */
 final class PdfParts {
   private static final double INDENT_PT = 14;
+  private static final double CLAUSE_PT = 16;
   private static final double STEP_PT = 62;
   private static final double KEEP_PT = 64;
   private static final double HEAD_PT = 40;
@@ -290,19 +291,36 @@ final class PdfParts {
     flow.past(6);
   }
 
+  /** What it is and where it comes from on one line, where both have room there. */
   private void line(Part.Line line) {
     double room = flow.widePt() - INDENT_PT;
+    double clausePt = flow.fonts().widePt(flow.fonts().settable(line.clause(), Face.SANS), Type.SMALL);
+    double leadPt = flow.fonts().widePt(flow.fonts().settable(line.what(), Face.SANS_BOLD), Type.HEAD);
+    boolean beside = leadPt + clausePt + CLAUSE_PT < flow.widePt();
     flow.need(
-        flow.highPt(Type.CELL, flow.widePt(), line.what())
+        flow.highPt(Type.HEAD, flow.widePt(), line.what())
             + flow.highPt(Type.CELL, room, line.formula())
-            + flow.highPt(Type.SMALL, room, line.clause())
-            + 6);
+            + (beside ? 0 : flow.highPt(Type.SMALL, room, line.clause()))
+            + 4);
     PDStructureElement element = under("P");
-    flow.past(2);
+    flow.past(1.5);
+    double basePt = flow.downPt() + Type.HEAD.sizePt();
     flow.text(element, Type.HEAD, Flow.leftPt(), flow.widePt(), line.what());
     flow.text(element, Type.CELL, Flow.leftPt() + INDENT_PT, room, line.formula());
-    flow.text(element, Type.SMALL, Flow.leftPt() + INDENT_PT, room, line.clause());
-    flow.past(2);
+    if (beside) {
+      clause(element, line.clause(), clausePt, basePt);
+    } else {
+      flow.text(element, Type.SMALL, Flow.leftPt() + INDENT_PT, room, line.clause());
+    }
+    flow.past(1.5);
+  }
+
+  private void clause(PDStructureElement element, String clause, double clausePt, double basePt) {
+    if (!clause.isEmpty()) {
+      String words = flow.fonts().lines(clause, Type.SMALL, flow.widePt()).get(0);
+      double leftPt = Flow.leftPt() + flow.widePt() - clausePt;
+      flow.words(element, Type.SMALL, leftPt, basePt, words);
+    }
   }
 
   private void field(Block.Item field) {

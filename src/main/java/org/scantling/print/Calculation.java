@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.reasons.BeamDiagram;
 import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
@@ -70,15 +71,19 @@ public final class Calculation {
               List.of(member(step), CalculationWords.of(voice).part(step)),
               key -> new ArrayList<>())
           .add(
-              new Line(
-                  CalculationWords.of(voice).worked(step),
-                  CalculationWords.of(voice).formula(step),
-                  voice.source(step.source()),
-                  seen(step.source())));
+              line(step));
     }
     List<Part> parts = new ArrayList<>();
     byTitle.forEach((key, lines) -> parts.add(new Part(key.get(0), key.get(1), lines)));
     return parts;
+  }
+
+  private Line line(CalculationStep step) {
+    return new Line(
+        CalculationWords.of(voice).worked(step),
+        CalculationWords.of(voice).formula(step),
+        voice.source(step.source()),
+        seen(step.source()));
   }
 
   private static boolean seen(Source source) {
@@ -98,7 +103,65 @@ public final class Calculation {
 
   /** What every symbol of the working means, each once. */
   public List<Block.Item> symbols() {
-    return new SymbolList(proposal.trace(), voice).items();
+    return new SymbolList(steps().toList(), voice).items();
+  }
+
+  /** All steps that are told: of what is built, then of smaller sizes that were tried. */
+  private Stream<CalculationStep> steps() {
+    return Stream.concat(
+        proposal.trace().stream(),
+        proposal.more().tried().stream().flatMap(each -> each.steps().stream()));
+  }
+
+  /**
+   * The next smaller size of a member, with the check that stopped it.
+   *
+   * @param size as it is said
+   * @param check with its numbers
+   * @param asStopped false where it is worked among timbers that changed since it was stopped
+   */
+  public record Tried(
+      String member, String size, Check check, boolean asStopped, List<Line> lines) {
+    public Tried {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /** Next smaller sizes that a check stopped, each worked as the size proposed. */
+  public List<Tried> tried() {
+    return proposal.more().tried().stream()
+        .map(
+            each ->
+                new Tried(
+                    each.checked().role(),
+                    plain.option(each.question(), each.option()),
+                    check(each.checked()),
+                    each.asStopped(),
+                    each.steps().stream().map(this::line).toList()))
+        .toList();
+  }
+
+  /**
+   * Shear or moment of a beam.
+   *
+   * @param check the name of the check
+   */
+  public record Drawn(BeamDiagram diagram, String check) {}
+
+  /** Shear and moment of crossbeam and header. */
+  public List<Drawn> diagrams() {
+    CheckLine line = new CheckLine(plain, proposal.checkLimits());
+    return proposal.more().diagrams().stream()
+        .map(
+            each ->
+                new Drawn(
+                    each,
+                    proposal.checks().stream()
+                        .filter(one -> one.id().equals(each.check()))
+                        .findFirst()
+                        .map(line::name)
+                        .orElseThrow()))
+        .toList();
   }
 
   /**
@@ -211,7 +274,7 @@ public final class Calculation {
   public List<Used> clauses() {
     Map<String, Used> byName = new TreeMap<>();
     Stream.concat(
-            proposal.trace().stream().map(CalculationStep::source),
+            steps().map(CalculationStep::source),
             proposal.checks().stream().map(Checked::source))
         .filter(each -> each.kind() == SourceKind.STANDARD || each.kind() == SourceKind.HANDBOOK)
         .forEach(

@@ -21,6 +21,7 @@ import org.scantling.design.Structure;
  *     it is given, since it may be worked out only when it is read
  * @param given what the site file states, in the order of its sections
  * @param bases how the base was chosen, where the site file names several
+ * @param more what of the working only an engineer wants
  */
 public record Proposal(
     String title,
@@ -33,7 +34,8 @@ public record Proposal(
     CheckLimits checkLimits,
     List<CalculationStep> trace,
     List<Stated> given,
-    Optional<BaseChoice> bases)
+    Optional<BaseChoice> bases,
+    MoreWorking more)
     implements Reasoned {
 
   public Proposal {
@@ -67,7 +69,25 @@ public record Proposal(
         checkLimits,
         trace,
         given,
-        Optional.empty());
+        Optional.empty(),
+        MoreWorking.none());
+  }
+
+  /** The same, with what only an engineer wants. */
+  public Proposal with(MoreWorking working) {
+    return new Proposal(
+        title,
+        baseTitle,
+        result,
+        decisions,
+        checks,
+        cautions,
+        assumptions,
+        checkLimits,
+        trace,
+        given,
+        bases,
+        working);
   }
 
   /** The same, with how its base was chosen among several. */
@@ -85,7 +105,8 @@ public record Proposal(
         checkLimits,
         trace,
         given,
-        Optional.of(choice));
+        Optional.of(choice),
+        more);
   }
 
   /** A structure, or none. */

@@ -154,16 +154,7 @@ final class EngineerSheet {
   private void working() {
     parts.add(new Part.NewPage()).heading(SAYINGS.say("engineer.working"));
     parts.prose(SAYINGS.say("engineer.working.note"));
-    for (Calculation.Part part : calculation.parts()) {
-      parts.under(part.title());
-      parts.add(
-          new Part.Working(
-              part.lines().stream()
-                  .map(
-                      each ->
-                          new Part.Line(each.what(), each.formula(), each.clause(), !each.seen()))
-                  .toList()));
-    }
+    new WorkingParts(source, calculation, parts).add();
   }
 
   private void sources() {

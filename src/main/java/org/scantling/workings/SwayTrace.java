@@ -1,6 +1,5 @@
 package org.scantling.workings;
 
-import static org.scantling.reasons.Question.FOOTING_DEPTH;
 import static org.scantling.reasons.Question.POST_SIZE;
 
 import java.util.List;
@@ -31,7 +30,7 @@ final class SwayTrace {
     Evidence about = Evidence.saw("check", check.id()).and("combination", check.combination());
     return context
         .sway()
-        .most(context.answers().number(FOOTING_DEPTH), check.combination())
+        .most(context.dugIn(), check.combination())
         .map(sway -> steps.of("post.drift.", sway.lines(), about))
         .orElse(List.of());
   }

@@ -33,7 +33,7 @@ class RoomForWordsTest {
     assertThat(found).isEmpty();
   }
 
-  private static List<String> crowded(Picture picture) {
+  static List<String> crowded(Picture picture) {
     List<String> found = new ArrayList<>();
     List<Word> words = picture.elements("text").stream().map(RoomForWordsTest::word).toList();
     PaperBox sheet =
