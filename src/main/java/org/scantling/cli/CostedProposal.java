@@ -77,6 +77,11 @@ final class CostedProposal {
         : Optional.empty();
   }
 
+  /** Small changes that would spare something. */
+  List<SmallChange> near() {
+    return near.get();
+  }
+
   /** What stands before the cautions: the small changes, and the cost where there are prices. */
   Page more(Words words, PrintOptions how) {
     Page more = NearMissPage.of(near.get(), proposal, words, how.units());

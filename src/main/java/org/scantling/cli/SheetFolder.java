@@ -72,6 +72,7 @@ final class SheetFolder {
       estimate();
       proposal();
       source.drawings().files().forEach((name, drawing) -> text(DRAWINGS + name, drawing));
+      source.drawings().models().forEach((name, model) -> text(DRAWINGS + name, model));
       SheetDocument index = IndexSheet.of(source, List.copyOf(files.keySet()));
       text(index.name() + ".html", HtmlWriter.write(index));
     }

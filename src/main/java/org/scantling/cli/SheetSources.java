@@ -34,6 +34,7 @@ final class SheetSources {
         drawings,
         costed.estimate(),
         ways,
+        costed::near,
         Version.number());
   }
 

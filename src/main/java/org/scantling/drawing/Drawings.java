@@ -78,6 +78,15 @@ public final class Drawings {
     return files;
   }
 
+  /**
+   * Set-out plan and elevations in real size, for programs for drawing.
+   *
+   * @return text by the name of its file
+   */
+  public Map<String, String> models() {
+    return new DxfModels(subject).files();
+  }
+
   /** One of the drawings, laid out for some room. */
   public Sheet sheet(View view, Room room) {
     return laidOut.computeIfAbsent(new Layout(view, room), key -> laidOut(view, room));

@@ -8,17 +8,16 @@ import org.scantling.reasons.SmallChange;
 import org.scantling.words.Reader;
 import org.scantling.words.Words;
 
-/** Small changes that would spare something, for the builder. */
+/** Small changes that would spare something, in the words of the builder. */
 public final class NearMissPage {
   private NearMissPage() {}
 
-  /** Nothing where there are none. */
+  /** With what is typed for each; nothing where there are none. */
   public static Page of(List<SmallChange> near, Proposal today, Words words, UnitSystem units) {
     Page page = new Page();
     if (!near.isEmpty()) {
-      page.heading(NearMissWords.SAYINGS.say("heading"));
-      page.paragraph(NearMissWords.SAYINGS.say("intro"));
-      NearMissWords said = new NearMissWords(today, words, words.voice(Reader.BUILDER, units));
+      heading(page);
+      NearMissWords said = said(today, words, units);
       List<Block.Item> items = new ArrayList<>();
       List<String> typed = new ArrayList<>();
       for (SmallChange each : near) {
@@ -36,5 +35,25 @@ public final class NearMissPage {
       page.add(new Block.Picture(typed));
     }
     return page;
+  }
+
+  /** The same for a sheet, which nobody types from. */
+  public static Page told(List<SmallChange> near, Proposal today, Words words, UnitSystem units) {
+    Page page = new Page();
+    if (!near.isEmpty()) {
+      heading(page);
+      NearMissWords said = said(today, words, units);
+      page.items(near.stream().map(each -> new Block.Item("", said.sentence(each))).toList());
+    }
+    return page;
+  }
+
+  private static void heading(Page page) {
+    page.heading(NearMissWords.SAYINGS.say("heading"));
+    page.paragraph(NearMissWords.SAYINGS.say("intro"));
+  }
+
+  private static NearMissWords said(Proposal today, Words words, UnitSystem units) {
+    return new NearMissWords(today, words, words.voice(Reader.BUILDER, units));
   }
 }

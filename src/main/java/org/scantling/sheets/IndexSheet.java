@@ -66,6 +66,12 @@ public final class IndexSheet {
       String file = "drawings/" + detail.word() + ".svg";
       links.add(new Part.Link(file, file, SAYINGS.say("details." + detail.word())));
     }
+    for (View view : List.of(View.SET_OUT, View.SIDE, View.END)) {
+      String file = "drawings/" + view.word() + ".dxf";
+      String says =
+          SAYINGS.say("index.dxf", "view", SAYINGS.say("index.drawing." + view.word()));
+      links.add(new Part.Link(file, file, says));
+    }
     return links;
   }
 

@@ -1,13 +1,18 @@
 package org.scantling.sheets;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.scantling.design.Structure;
 import org.scantling.drawing.Detail;
 import org.scantling.drawing.Drawings;
 import org.scantling.drawing.View;
+import org.scantling.print.NearMissPage;
+import org.scantling.print.Page;
 import org.scantling.print.PrintOptions;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.Proposal;
+import org.scantling.reasons.SmallChange;
 import org.scantling.reasons.WholeOptions;
 import org.scantling.shop.Estimate;
 import org.scantling.shop.Lists;
@@ -22,6 +27,7 @@ import org.scantling.words.Words;
  * @param how units, and what was set beside the site file
  * @param estimate where something is priced
  * @param ways to build it, for the client to choose from, where they were asked for
+ * @param near small changes that would spare something, worked out when a sheet tells them
  * @param version of the program
  */
 public record SheetSource(
@@ -32,6 +38,7 @@ public record SheetSource(
     Drawings drawings,
     Optional<Estimate> estimate,
     Optional<WholeOptions> ways,
+    Supplier<List<SmallChange>> near,
     String version) {
 
   Structure structure() {
@@ -44,6 +51,11 @@ public record SheetSource(
 
   String inches(Reader reader, double amountIn) {
     return voice(reader).say(Measure.inches(amountIn));
+  }
+
+  /** The small changes as they are told beside a proposal. */
+  Page nearMisses() {
+    return NearMissPage.told(near.get(), proposal, words, how.units());
   }
 
   Part.Figure figure(Detail detail) {

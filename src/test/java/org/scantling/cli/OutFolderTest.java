@@ -207,9 +207,9 @@ class OutFolderTest {
     Run run = Run.of("propose", "scenarios/long-walk.yaml", "--out", folder().toString());
 
     assertThat(run.endedWith(ExitStatus.ANSWERED).err())
-        .contains("job: ", "30 files written")
+        .contains("job: ", "33 files written")
         .doesNotContain("Exception");
-    assertThat(content(folder())).hasSize(30);
+    assertThat(content(folder())).hasSize(33);
   }
 
   @Test
@@ -313,7 +313,7 @@ class OutFolderTest {
             folder().toString());
 
     assertThat(run.endedWith(ExitStatus.ANSWERED).err().replaceAll("\\s+", " "))
-        .contains("30 files written", "The list order is shown as well.");
+        .contains("33 files written", "The list order is shown as well.");
     assertThat(run.out()).startsWith("Order of work");
   }
 
