@@ -37,8 +37,7 @@ final class BeamDiagramSheet {
     double most =
         diagram.curve().stream().mapToDouble(each -> Math.abs(each.amount())).max().orElse(0);
     this.pxPerUnit = most > 0 ? MOST_PX / most : 0;
-    double upward =
-        diagram.curve().stream().mapToDouble(BeamDiagram.At::amount).max().orElse(0);
+    double upward = diagram.curve().stream().mapToDouble(BeamDiagram.At::amount).max().orElse(0);
     this.axisPx = FIRST_PX + Math.max(0, upward) * pxPerUnit;
   }
 
@@ -101,9 +100,7 @@ final class BeamDiagramSheet {
       crowd.add(
           new Ink.Path(
               List.of(
-                  tip,
-                  tip.plus(SUPPORT_PX / 2, SUPPORT_PX),
-                  tip.plus(-SUPPORT_PX / 2, SUPPORT_PX)),
+                  tip, tip.plus(SUPPORT_PX / 2, SUPPORT_PX), tip.plus(-SUPPORT_PX / 2, SUPPORT_PX)),
               true,
               Tone.PAPER,
               LineClass.VISIBLE,
@@ -122,8 +119,7 @@ final class BeamDiagramSheet {
     for (double stop : stops) {
       PaperPoint on = new PaperPoint(x(stop), SPANS_PX);
       crowd.add(
-          Ink.Path.stroke(
-              on.plus(-TICK_PX, TICK_PX), on.plus(TICK_PX, -TICK_PX), LineClass.TICK));
+          Ink.Path.stroke(on.plus(-TICK_PX, TICK_PX), on.plus(TICK_PX, -TICK_PX), LineClass.TICK));
     }
     for (int i = 0; i + 1 < stops.size(); i++) {
       double longIn = stops.get(i + 1) - stops.get(i);
@@ -154,7 +150,8 @@ final class BeamDiagramSheet {
     crowd.add(new Ink.Path(points, false, Tone.NONE, LineClass.VISIBLE, ""));
     crowd.add(
         Ink.Path.stroke(
-            new PaperPoint(0, axisPx), new PaperPoint(x(diagram.lengthIn()), axisPx),
+            new PaperPoint(0, axisPx),
+            new PaperPoint(x(diagram.lengthIn()), axisPx),
             LineClass.TICK));
     for (double support : diagram.supportsIn()) {
       crowd.add(
@@ -184,10 +181,8 @@ final class BeamDiagramSheet {
       spots.add(letters(label, tip.plus(LABEL_PX, downPx), Anchor.END));
     }
     Ink.Letters letters = crowd.first(spots).orElse(spots.get(spots.size() - 3));
-    Ink.Path ordinate =
-        Ink.Path.stroke(new PaperPoint(tip.rightPx(), axisPx), tip, LineClass.TICK);
-    String of =
-        diagram.role() + " " + diagram.kind().word() + (up ? " most" : " least");
+    Ink.Path ordinate = Ink.Path.stroke(new PaperPoint(tip.rightPx(), axisPx), tip, LineClass.TICK);
+    String of = diagram.role() + " " + diagram.kind().word() + (up ? " most" : " least");
     crowd.add(new Ink.Measure(of, List.of(ordinate), letters));
   }
 

@@ -85,8 +85,7 @@ final class BraceView implements DetailView {
     int place = subject.top().nearestPost(post.alongIn());
     return braces.along().stream()
         .filter(
-            each ->
-                each.post() == place && each.towards() == towards && each.outside() == outside)
+            each -> each.post() == place && each.towards() == towards && each.outside() == outside)
         .findFirst()
         .orElseThrow()
         .legIn();
@@ -173,14 +172,14 @@ final class BraceView implements DetailView {
   private static void hole(Scene scene, ScenePoint at, Bore bore, double pxIn) {
     scene.add(
         new Drawn.Round(
-            at,
-            Math.max(bore.diameterIn() / 2, BORE_PX * pxIn),
-            Tone.PAPER,
-            LineClass.VISIBLE));
+            at, Math.max(bore.diameterIn() / 2, BORE_PX * pxIn), Tone.PAPER, LineClass.VISIBLE));
   }
 
   private void middleLines(Scene scene) {
-    scene.line(node(true).plus(0, -PAST_IN / 2), new ScenePoint(node(true).rightIn(), node(false).upIn()), LineClass.CENTRE);
+    scene.line(
+        node(true).plus(0, -PAST_IN / 2),
+        new ScenePoint(node(true).rightIn(), node(false).upIn()),
+        LineClass.CENTRE);
     scene.line(
         new ScenePoint(node(true).rightIn(), node(false).upIn()),
         node(false).plus(towards() * PAST_IN / 2, 0),
@@ -209,8 +208,7 @@ final class BraceView implements DetailView {
   private void flat(Scene scene, double pxIn) {
     Shape shape = brace.shape();
     double halfIn = shape.depthIn() / 2;
-    double leftIn =
-        Math.min(postAt().rightIn(), node(false).rightIn()) - halfPostIn();
+    double leftIn = Math.min(postAt().rightIn(), node(false).rightIn()) - halfPostIn();
     double middleIn = lowIn() - APART_PX * pxIn - halfIn;
     List<ScenePoint> outline =
         PieceOutline.laidFlat(from, shape, brace.place(), subject.fallRatio()).stream()
@@ -232,12 +230,10 @@ final class BraceView implements DetailView {
     List<Drawn.Figure> figures = new ArrayList<>();
     for (int i = 0; i < at.size(); i++) {
       ScenePoint edge = new ScenePoint(leftIn + at.get(i), middleIn - halfIn - 3 * pxIn);
-      ScenePoint stop =
-          new ScenePoint(leftIn + stands.get(i), middleIn - halfIn - ELBOW_PX * pxIn);
+      ScenePoint stop = new ScenePoint(leftIn + stands.get(i), middleIn - halfIn - ELBOW_PX * pxIn);
       scene.line(edge, stop, LineClass.THIN);
       stops.add(stop);
-      figures.add(
-          subject.lengths().of("detail " + brace.mark() + " " + names.get(i), at.get(i)));
+      figures.add(subject.lengths().of("detail " + brace.mark() + " " + names.get(i), at.get(i)));
     }
     scene.add(new Drawn.Running(Side.BELOW, -1, stops, figures));
   }

@@ -43,8 +43,7 @@ final class DimensionLines {
 
     /** Towards which end of its line it goes first where there is no room over it. */
     int towards() {
-      double wayPx =
-          side.upright() ? to.downPx() - from.downPx() : to.rightPx() - from.rightPx();
+      double wayPx = side.upright() ? to.downPx() - from.downPx() : to.rightPx() - from.rightPx();
       return first == (wayPx > 0) ? -1 : 1;
     }
   }

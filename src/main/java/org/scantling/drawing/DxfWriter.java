@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.scantling.quantity.Inches;
 
 /**
  * Writes what is drawn as a file for exchange with programs for drawing, in real size from the
@@ -94,7 +95,7 @@ final class DxfWriter {
   }
 
   private double unitPerInch() {
-    return unit.equals("inch") ? 1 : org.scantling.quantity.Inches.IN_MILLIMETRES;
+    return unit.equals("inch") ? 1 : Inches.IN_MILLIMETRES;
   }
 
   private void layers() {

@@ -203,8 +203,7 @@ final class EndScene {
     ScenePoint first = Projection.SIDE.of(header.place().first());
     ScenePoint last = Projection.SIDE.of(header.place().last());
     double share = (alongIn - first.rightIn()) / (last.rightIn() - first.rightIn());
-    ScenePoint middle =
-        new ScenePoint(-header.middleAcrossIn(), first.towards(last, share).upIn());
+    ScenePoint middle = new ScenePoint(-header.middleAcrossIn(), first.towards(last, share).upIn());
     double broadIn = header.shape().breadthIn() / 2;
     double deepIn = header.shape().depthIn() / 2 * Math.hypot(1, subject.fallRatio());
     scene.add(

@@ -67,9 +67,7 @@ final class FootingView implements DetailView {
     Hatch hatch = new Hatch(scene, pxIn);
     hatch.earth(-holeIn / 2, holeIn / 2, bottomIn(), groundIn());
     fill(hatch);
-    subject
-        .frostIn()
-        .ifPresent(depthIn -> ground.frost(-reachIn(), reachIn(), slope, depthIn));
+    subject.frostIn().ifPresent(depthIn -> ground.frost(-reachIn(), reachIn(), slope, depthIn));
     double halfIn = post.shape().breadthIn() / 2;
     new CutOut(
             scene,
@@ -215,14 +213,12 @@ final class FootingView implements DetailView {
     blanks.put("post", mark.name());
     blanks.put("hole", subject.lengths().said(holeIn));
     blanks.put("dig", subject.lengths().said(mark.digIn()));
-    String fill =
-        subject.concrete() ? "concrete" : subject.inGravel() ? "gravel" : "soil";
+    String fill = subject.concrete() ? "concrete" : subject.inGravel() ? "gravel" : "soil";
     blanks.put("fill", SAYINGS.say("fill." + fill));
     List<String> notes = new ArrayList<>();
     notes.add(SAYINGS.say("detail-footing.notes", blanks));
     if (ground.padIn() > 0) {
-      notes.add(
-          SAYINGS.say("detail-footing.pad", "pad", subject.lengths().said(ground.padIn())));
+      notes.add(SAYINGS.say("detail-footing.pad", "pad", subject.lengths().said(ground.padIn())));
     }
     if (subject.structure().footings().onRock()) {
       notes.add(SAYINGS.say("detail-footing.rock"));

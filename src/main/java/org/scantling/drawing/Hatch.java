@@ -136,12 +136,12 @@ final class Hatch {
           LineClass.THIN);
     }
     for (double right = leftIn; right < rightIn - apartIn / 2; right += apartIn) {
-      double strokeIn =
-          deepIn * (Math.floorMod(Math.round((right - leftIn) / apartIn), 2) + 1) / 2;
+      double strokeIn = deepIn * (Math.floorMod(Math.round((right - leftIn) / apartIn), 2) + 1) / 2;
       scene.line(
           new ScenePoint(right, bottomIn - strokeIn),
-          new ScenePoint(Math.min(right + strokeIn, rightIn), bottomIn - strokeIn
-              + Math.min(strokeIn, rightIn - right)),
+          new ScenePoint(
+              Math.min(right + strokeIn, rightIn),
+              bottomIn - strokeIn + Math.min(strokeIn, rightIn - right)),
           LineClass.THIN);
     }
   }

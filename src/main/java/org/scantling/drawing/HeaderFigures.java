@@ -99,8 +99,7 @@ final class HeaderFigures {
               List<Drawn.Figure> figures = new ArrayList<>();
               double fromEndIn = end.fromEndIn(nearIn);
               if (fromEndIn > HAIR_IN) {
-                stops.add(
-                    new ScenePoint(along.applyAsDouble(end, end.endAtIn()), -halfIn(end)));
+                stops.add(new ScenePoint(along.applyAsDouble(end, end.endAtIn()), -halfIn(end)));
                 figures.add(figure(end, of + "end " + end.word(), fromEndIn));
               }
               stops.add(new ScenePoint(along.applyAsDouble(end, nearIn), upIn));
@@ -123,9 +122,7 @@ final class HeaderFigures {
       double atIn = along.applyAsDouble(end, end.atFirst() ? notch.fromIn() : notch.toIn());
       stops.add(new ScenePoint(atIn, -halfIn + notch.depthIn()));
       figures.add(figure(end, "recess " + place + " depth", notch.depthIn()));
-      figures.add(
-          figure(
-              end, "recess " + place + " left", 2 * halfIn - notch.depthIn()));
+      figures.add(figure(end, "recess " + place + " left", 2 * halfIn - notch.depthIn()));
     } else {
       bolts(end, stops, figures);
     }

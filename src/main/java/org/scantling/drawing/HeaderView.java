@@ -42,11 +42,8 @@ final class HeaderView implements DetailView {
   /** At the first post of all. */
   static HeaderView atEndPost(Subject subject) {
     Subject.Lying header =
-        outer(subject).stream()
-            .min(Comparator.comparingDouble(HeaderView::leftIn))
-            .orElseThrow();
-    return new HeaderView(
-        subject, post(subject, 0), List.of(HeaderEnd.of(header, 0)));
+        outer(subject).stream().min(Comparator.comparingDouble(HeaderView::leftIn)).orElseThrow();
+    return new HeaderView(subject, post(subject, 0), List.of(HeaderEnd.of(header, 0)));
   }
 
   /** Where two pieces of one line meet over a post; not where the top steps down. */
@@ -112,7 +109,8 @@ final class HeaderView implements DetailView {
   /** Where the middle of the post comes to lie along the first header. */
   private double postAtIn() {
     return lay.apply(
-            new ScenePoint(post.alongIn(), Projection.SIDE.of(end().lying().place().first()).upIn()))
+            new ScenePoint(
+                post.alongIn(), Projection.SIDE.of(end().lying().place().first()).upIn()))
         .rightIn();
   }
 
@@ -169,8 +167,7 @@ final class HeaderView implements DetailView {
 
   private void behind(CutOut cut) {
     List<ScenePoint> seen =
-        PieceOutline.inElevation(
-                Projection.SIDE, post.shape(), post.place(), subject.fallRatio())
+        PieceOutline.inElevation(Projection.SIDE, post.shape(), post.place(), subject.fallRatio())
             .stream()
             .map(lay)
             .toList();
@@ -181,10 +178,7 @@ final class HeaderView implements DetailView {
     for (HeaderEnd each : ends) {
       List<ScenePoint> seen =
           PieceOutline.inElevation(
-                  Projection.SIDE,
-                  each.lying().shape(),
-                  each.lying().place(),
-                  subject.fallRatio())
+                  Projection.SIDE, each.lying().shape(), each.lying().place(), subject.fallRatio())
               .stream()
               .map(lay)
               .toList();

@@ -8,7 +8,9 @@ import java.util.Optional;
 import org.scantling.sayings.Sayings;
 import org.scantling.shop.Recess;
 
-/** A rail let into the first post of row A: from its side, and below that sawn across from above. */
+/**
+ * A rail let into the first post of row A: from its side, and below that sawn across from above.
+ */
 final class RailView implements DetailView {
   private static final Sayings SAYINGS = Sayings.of("drawing");
   private static final double OVER_IN = 5;
@@ -78,9 +80,7 @@ final class RailView implements DetailView {
   }
 
   private Drawn.Figure figure(String of, double lengthIn) {
-    return subject
-        .lengths()
-        .of("detail " + post.mark() + " recess " + place + " " + of, lengthIn);
+    return subject.lengths().of("detail " + post.mark() + " recess " + place + " " + of, lengthIn);
   }
 
   /** Heights are from the foot of the post. */
@@ -106,8 +106,7 @@ final class RailView implements DetailView {
         Tone.PAPER,
         LineClass.VISIBLE);
     cut.timber(
-        PieceOutline.inElevation(
-                Projection.SIDE, rail.shape(), rail.place(), subject.fallRatio())
+        PieceOutline.inElevation(Projection.SIDE, rail.shape(), rail.place(), subject.fallRatio())
             .stream()
             .map(each -> each.plus(0, -footIn))
             .toList(),
@@ -128,8 +127,7 @@ final class RailView implements DetailView {
     name(
         scene,
         rail,
-        new ScenePoint(
-            halfPostIn() + ALONG_IN / 2, (housing.fromIn() + housing.toIn()) / 2));
+        new ScenePoint(halfPostIn() + ALONG_IN / 2, (housing.fromIn() + housing.toIn()) / 2));
   }
 
   private static void name(Scene scene, Subject.Lying lying, ScenePoint at) {

@@ -28,11 +28,8 @@ record ScaleBar(int parts, double partIn, String words) {
         SAYINGS.say((near ? "short-bar." : "scale-bar.") + (metric ? "metric" : "imperial"));
     if (metric) {
       double partMm = near ? SHORT_MM : HALF_METER_MM;
-      return new ScaleBar(
-          near ? SHORT_PARTS : HALF_METERS, partMm / Inches.IN_MILLIMETRES, words);
+      return new ScaleBar(near ? SHORT_PARTS : HALF_METERS, partMm / Inches.IN_MILLIMETRES, words);
     }
-    return near
-        ? new ScaleBar(INCHES, 1, words)
-        : new ScaleBar(FEET, Inches.PER_FOOT, words);
+    return near ? new ScaleBar(INCHES, 1, words) : new ScaleBar(FEET, Inches.PER_FOOT, words);
   }
 }

@@ -60,8 +60,7 @@ final class SeatView implements DetailView {
             each ->
                 found.stream()
                     .noneMatch(
-                        other ->
-                            Math.abs(other.low().rightIn() - each.low().rightIn()) < HAIR_IN))
+                        other -> Math.abs(other.low().rightIn() - each.low().rightIn()) < HAIR_IN))
         .forEach(found::add);
     found.sort(Comparator.comparingDouble(each -> each.low().rightIn()));
     return found;

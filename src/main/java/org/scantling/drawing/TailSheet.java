@@ -37,8 +37,7 @@ final class TailSheet {
   private Sheet sheet(List<Piece> shaped) {
     EndCut.Shaped tail = (EndCut.Shaped) shaped.get(0).shape().first();
     double depthIn = shaped.get(0).shape().depthIn();
-    double runIn =
-        tail.outline().stream().mapToDouble(EndCut.Corner::backIn).max().orElseThrow();
+    double runIn = tail.outline().stream().mapToDouble(EndCut.Corner::backIn).max().orElseThrow();
     double longIn = runIn + PAST_IN;
     Crowd crowd = new Crowd();
     List<PaperPoint> profile = new ArrayList<>();
@@ -47,14 +46,14 @@ final class TailSheet {
     profile.add(point(longIn, depthIn));
     String marks = shaped.stream().map(Piece::mark).collect(Collectors.joining(", "));
     crowd.add(new Ink.Path(profile, false, Tone.NONE, LineClass.VISIBLE, shaped.get(0).mark()));
-    crowd.add(
-        Ink.Path.stroke(point(longIn, 0), point(longIn, depthIn), LineClass.THIN));
+    crowd.add(Ink.Path.stroke(point(longIn, 0), point(longIn, depthIn), LineClass.THIN));
     String name =
         SAYINGS.say("template.name", "marks", marks, "size", shaped.get(0).shape().size());
     double roomPx = (longIn - tail.outline().get(1).backIn()) * PX_PER_IN;
-    List<String> said = LetterWidths.widthPx(name, Lettering.MARK) < roomPx - NAME_PX
-        ? List.of(name)
-        : List.of(marks, shaped.get(0).shape().size());
+    List<String> said =
+        LetterWidths.widthPx(name, Lettering.MARK) < roomPx - NAME_PX
+            ? List.of(name)
+            : List.of(marks, shaped.get(0).shape().size());
     for (int i = 0; i < said.size(); i++) {
       crowd.add(
           new Ink.Letters(

@@ -24,10 +24,10 @@ import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Finding;
+import org.scantling.reasons.MoreWorking;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Proposal;
 import org.scantling.reasons.Question;
-import org.scantling.reasons.MoreWorking;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Review;
 import org.scantling.reasons.Shortfall;
@@ -57,16 +57,16 @@ final class Assembly {
     boolean traced = done && detail == Detail.FULL;
     Proposal proposal =
         new Proposal(
-        problem.site().title(),
-        problem.site().base().title(),
-        done ? new Proposal.Result.Proposed(structure()) : refusal(),
-        decisions(),
-        worked ? pass.confirmation().checks() : List.of(),
-        cautions(),
-        assumptions,
-        pass.checkLimits(),
-        traced ? new LazyList<>(this::trace) : List.of(),
-        StatedFacts.of(problem.facts(), assumptions));
+            problem.site().title(),
+            problem.site().base().title(),
+            done ? new Proposal.Result.Proposed(structure()) : refusal(),
+            decisions(),
+            worked ? pass.confirmation().checks() : List.of(),
+            cautions(),
+            assumptions,
+            pass.checkLimits(),
+            traced ? new LazyList<>(this::trace) : List.of(),
+            StatedFacts.of(problem.facts(), assumptions));
     return traced ? proposal.with(more(proposal.decisions())) : proposal;
   }
 

@@ -1,13 +1,12 @@
 package org.scantling.pdf;
 
+import java.io.IOException;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.scantling.drawing.Hue;
 import org.scantling.drawing.Sheet;
 import org.scantling.sheets.Part;
-
-import java.io.IOException;
 
 /**
  * A drawing at its full size, on as many pages as it takes: each begins with what to do and a line
@@ -53,8 +52,7 @@ final class FullSizePages {
   }
 
   private void head(PDStructureElement top) {
-    flow.text(
-        Tags.under(top, "H2"), Type.SECTION, Flow.leftPt(), flow.widePt(), part.heading());
+    flow.text(Tags.under(top, "H2"), Type.SECTION, Flow.leftPt(), flow.widePt(), part.heading());
     for (String each : part.says()) {
       flow.text(Tags.under(top, "P"), Type.SMALL, Flow.leftPt(), flow.widePt(), each);
     }
@@ -79,8 +77,7 @@ final class FullSizePages {
             out.stroke();
           }
         });
-    flow.words(
-        element, Type.HEAD, Flow.leftPt() + longPt + 10, base + 3, part.checkWords());
+    flow.words(element, Type.HEAD, Flow.leftPt() + longPt + 10, base + 3, part.checkWords());
     flow.past(CHECK_HIGH_PT);
   }
 

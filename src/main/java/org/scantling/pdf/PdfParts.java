@@ -294,8 +294,10 @@ final class PdfParts {
   /** What it is and where it comes from on one line, where both have room there. */
   private void line(Part.Line line) {
     double room = flow.widePt() - INDENT_PT;
-    double clausePt = flow.fonts().widePt(flow.fonts().settable(line.clause(), Face.SANS), Type.SMALL);
-    double leadPt = flow.fonts().widePt(flow.fonts().settable(line.what(), Face.SANS_BOLD), Type.HEAD);
+    double clausePt =
+        flow.fonts().widePt(flow.fonts().settable(line.clause(), Face.SANS), Type.SMALL);
+    double leadPt =
+        flow.fonts().widePt(flow.fonts().settable(line.what(), Face.SANS_BOLD), Type.HEAD);
     boolean beside = leadPt + clausePt + CLAUSE_PT < flow.widePt();
     flow.need(
         flow.highPt(Type.HEAD, flow.widePt(), line.what())

@@ -14,8 +14,7 @@ import org.scantling.sayings.Sayings;
 import org.scantling.sheets.SheetDocument;
 
 /**
- * Writes a sheet as a file of PDF. The same sheet gives the same file, to the
- * byte.
+ * Writes a sheet as a file of PDF. The same sheet gives the same file, to the byte.
  *
  * <p>Source: ISO 14289-1:2014 (PDF/UA-1).
  */

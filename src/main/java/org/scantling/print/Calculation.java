@@ -70,8 +70,7 @@ public final class Calculation {
           .computeIfAbsent(
               List.of(member(step), CalculationWords.of(voice).part(step)),
               key -> new ArrayList<>())
-          .add(
-              line(step));
+          .add(line(step));
     }
     List<Part> parts = new ArrayList<>();
     byTitle.forEach((key, lines) -> parts.add(new Part(key.get(0), key.get(1), lines)));
@@ -274,8 +273,7 @@ public final class Calculation {
   public List<Used> clauses() {
     Map<String, Used> byName = new TreeMap<>();
     Stream.concat(
-            steps().map(CalculationStep::source),
-            proposal.checks().stream().map(Checked::source))
+            steps().map(CalculationStep::source), proposal.checks().stream().map(Checked::source))
         .filter(each -> each.kind() == SourceKind.STANDARD || each.kind() == SourceKind.HANDBOOK)
         .forEach(
             each ->

@@ -1,8 +1,8 @@
 package org.scantling.sheets;
 
 import org.scantling.drawing.Detail;
-import org.scantling.words.Reader;
 import org.scantling.sayings.Sayings;
+import org.scantling.words.Reader;
 import org.scantling.words.Voice;
 
 /** The joints and the hole, each larger, with what holds it together. */

@@ -21,7 +21,10 @@ public final class IndexSheet {
    */
   public static SheetDocument of(SheetSource source, List<String> files) {
     SheetParts parts = new SheetParts();
-    parts.add(new Part.Prose(Part.Manner.ANSWER, SAYINGS.say("index.answer." + Paper.of(source.how().units()).word())));
+    parts.add(
+        new Part.Prose(
+            Part.Manner.ANSWER,
+            SAYINGS.say("index.answer." + Paper.of(source.how().units()).word())));
     links(parts, "index.sheets", sheets(), files);
     links(parts, "index.drawings", drawings(), files);
     links(parts, "index.lists", lists(), files);
@@ -68,8 +71,7 @@ public final class IndexSheet {
     }
     for (View view : List.of(View.SET_OUT, View.SIDE, View.END)) {
       String file = "drawings/" + view.word() + ".dxf";
-      String says =
-          SAYINGS.say("index.dxf", "view", SAYINGS.say("index.drawing." + view.word()));
+      String says = SAYINGS.say("index.dxf", "view", SAYINGS.say("index.drawing." + view.word()));
       links.add(new Part.Link(file, file, says));
     }
     return links;

@@ -48,8 +48,7 @@ final class WorkingParts {
 
   private static boolean last(List<Calculation.Part> all, int at) {
     String member = all.get(at).member();
-    return all.subList(at + 1, all.size()).stream()
-        .noneMatch(each -> each.member().equals(member));
+    return all.subList(at + 1, all.size()).stream().noneMatch(each -> each.member().equals(member));
   }
 
   private void lines(List<Calculation.Line> lines) {
@@ -68,8 +67,7 @@ final class WorkingParts {
         DiagramWords words = new DiagramWords(member, each.check(), voice::say);
         parts.under(
             SAYINGS.say("engineer.diagram." + each.diagram().kind().word(), "member", member));
-        parts.add(
-            new Part.Figure(room -> source.drawings().diagram(each.diagram(), words, room)));
+        parts.add(new Part.Figure(room -> source.drawings().diagram(each.diagram(), words, room)));
       }
     }
   }

@@ -105,9 +105,7 @@ public final class BeamDiagrams {
     for (Peak peak : List.of(result.mostSagging(), result.mostHogging())) {
       places.add(peak.atIn());
     }
-    return places.stream()
-        .map(atIn -> new BeamDiagram.At(atIn, result.momentInLb(atIn)))
-        .toList();
+    return places.stream().map(atIn -> new BeamDiagram.At(atIn, result.momentInLb(atIn))).toList();
   }
 
   private static List<BeamDiagram.At> extremes(List<BeamDiagram.At> curve) {

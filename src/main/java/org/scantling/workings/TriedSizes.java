@@ -14,7 +14,6 @@ import org.scantling.answers.Answers;
 import org.scantling.candidates.CheckContext;
 import org.scantling.problem.DesignProblem;
 import org.scantling.reasons.CalculationStep;
-import org.scantling.reasons.Checked;
 import org.scantling.reasons.Decision;
 import org.scantling.reasons.Evidence;
 import org.scantling.reasons.Finding;

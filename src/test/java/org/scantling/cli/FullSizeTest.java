@@ -48,8 +48,7 @@ class FullSizeTest {
     "metric-brackets, 1, 8.27, 3.937",
     "deep-crossbeams, 2, 8.5, 4",
   })
-  void the_drawn_profile_is_that_of_the_piece(
-      String site, int count, double wideIn, double checkIn)
+  void the_drawn_profile_is_that_of_the_piece(String site, int count, double wideIn, double checkIn)
       throws IOException {
     Path out = yard.resolve(site);
     Run.of("propose", SITES + site + ".yaml", "--out", out.toString())

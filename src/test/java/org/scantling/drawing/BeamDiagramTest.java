@@ -71,8 +71,8 @@ class BeamDiagramTest {
   /**
    * By hand: own weight and climbers weigh 0.4625 lb/in, as the sheet has it, and somebody of 200
    * lb stands on the tip, 26 1/8 in from the header: 0.4625 x 26.125^2/2 + 200 x 26.125 = 5383
-   * in-lb; beside the header 0.4625 x 87.5/2 + (5383 - 158)/87.5 = 79.9 lb in the span, 200 + 0.4625
-   * x 26.125 = 212.1 lb in the tail.
+   * in-lb; beside the header 0.4625 x 87.5/2 + (5383 - 158)/87.5 = 79.9 lb in the span, 200 +
+   * 0.4625 x 26.125 = 212.1 lb in the tail.
    */
   @Test
   void a_tail_with_somebody_on_its_tip_is_as_by_hand() {

@@ -26,8 +26,7 @@ record DetailTold(Job job) {
       case "hole width" -> ground.holeIn();
       case "A1 dig" -> post.digIn();
       case "frost" ->
-          Drawings.number(job.proposal(), org.scantling.reasons.Question.FROST_DEPTH)
-              .orElseThrow();
+          Drawings.number(job.proposal(), org.scantling.reasons.Question.FROST_DEPTH).orElseThrow();
       case "bed" -> ground.bedIn() - ground.padIn();
       case "pad" -> ground.padIn();
       case "A1 foot" -> -footIn;

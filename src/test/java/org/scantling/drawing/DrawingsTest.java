@@ -185,7 +185,9 @@ class DrawingsTest {
   @Test
   void in_millimeters_no_figure_has_a_fraction_and_the_sheet_says_what_they_are() {
     for (Picture each : Job.of("metric-country").pictures(UnitSystem.METRIC)) {
-      assertThat(each.words()).as(each.name()).contains(
+      assertThat(each.words())
+          .as(each.name())
+          .contains(
               "All figures are in millimeters.",
               each.name().startsWith("detail") ? "150 mm" : "2 m");
       assertThat(each.dimensions())

@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * A strict reader of DXF as Release 12 has it: pairs of lines, a number and a value of the kind that
- * the number stands for; sections in their order; every layer and kind of line that is named is
- * defined; every vertex within its polyline.
+ * A strict reader of DXF as Release 12 has it: pairs of lines, a number and a value of the kind
+ * that the number stands for; sections in their order; every layer and kind of line that is named
+ * is defined; every vertex within its polyline.
  *
  * <p>Source: the published group codes of AutoCAD Release 12, chapter on drawing interchange files.
  */
@@ -83,16 +83,18 @@ record DxfFile(Map<String, String> header, Set<String> layers, List<Entity> enti
 
   /** Codes 0 to 9 are text, 10 to 59 numbers, 60 to 79 whole numbers. */
   private static void check(Group group, int line) {
-    boolean good =
-        group.code() < 10 || group.code() == COMMENT
-            ? group.value().length() <= 255
-            : group.code() < 60
-                ? group.value().matches("-?\\d+\\.\\d+")
-                : group.code() < 80 && group.value().matches("-?\\d+");
+    boolean good = group.value().matches(kind(group.code()));
     boolean ascii = group.value().codePoints().allMatch(sign -> sign >= ' ' && sign < 127);
     if (!good || !ascii) {
       throw new AssertionError("line " + line + " is no value of " + group.code() + ": " + group);
     }
+  }
+
+  private static String kind(int code) {
+    if (code < 10 || code == COMMENT) {
+      return ".{0,255}";
+    }
+    return code < 60 ? "-?\\d+\\.\\d+" : code < 80 ? "-?\\d+" : "nothing of Release 12";
   }
 
   /** Goes through the groups once. */

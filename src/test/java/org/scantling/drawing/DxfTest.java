@@ -80,8 +80,7 @@ class DxfTest {
                 each ->
                     Math.abs(each.number(10) - post.alongIn() * perInch(units)) < HAIR
                         && Math.abs(each.number(20) - post.acrossIn() * perInch(units)) < HAIR
-                        && Math.abs(
-                                2 * each.number(40) - setOut.ground().holeIn() * perInch(units))
+                        && Math.abs(2 * each.number(40) - setOut.ground().holeIn() * perInch(units))
                             < HAIR);
         assertThat(plan.entities())
             .anyMatch(each -> each.kind().equals("TEXT") && each.text(1).equals(post.name()));

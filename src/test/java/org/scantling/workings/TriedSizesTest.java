@@ -9,9 +9,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.scantling.property.House;
 import org.scantling.intake.SiteReader;
 import org.scantling.intake.Vocabulary;
+import org.scantling.property.House;
 import org.scantling.quantity.Measure;
 import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Decision;
@@ -73,8 +73,7 @@ class TriedSizesTest {
 
   private static Finding.Reject last(Proposal proposal, TriedSize tried) {
     Decision decision = proposal.decision(tried.question()).orElseThrow();
-    return (Finding.Reject)
-        decision.rejected().get(decision.rejected().size() - 1).finding();
+    return (Finding.Reject) decision.rejected().get(decision.rejected().size() - 1).finding();
   }
 
   /**
