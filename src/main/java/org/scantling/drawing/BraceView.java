@@ -70,11 +70,7 @@ final class BraceView implements DetailView {
     return subject
         .lying("header")
         .filter(each -> each.middleAcrossIn() < subject.rowSpacingIn() / 2)
-        .filter(
-            each ->
-                Math.min(each.place().first().alongIn(), each.place().last().alongIn()) <= headIn
-                    && Math.max(each.place().first().alongIn(), each.place().last().alongIn())
-                        >= headIn)
+        .filter(each -> each.fromAlongIn() <= headIn && each.toAlongIn() >= headIn)
         .min(Comparator.comparingDouble(Subject.Lying::middleAcrossIn))
         .orElseThrow();
   }
@@ -128,10 +124,6 @@ final class BraceView implements DetailView {
     return Subject.lowOf(seen(brace)) - PAST_IN;
   }
 
-  private double highIn() {
-    return node(false).upIn() + beam.shape().depthIn();
-  }
-
   @Override
   public double wideIn() {
     return Math.max(brace.shape().lengthIn(), legIn + halfPostIn() + 3 * PAST_IN);
@@ -145,7 +137,7 @@ final class BraceView implements DetailView {
         new CutOut(
             scene,
             new ScenePoint(Math.min(nearIn, farIn), lowIn()),
-            new ScenePoint(Math.max(nearIn, farIn), highIn()),
+            new ScenePoint(Math.max(nearIn, farIn), node(false).upIn() + beam.shape().depthIn()),
             pxIn);
     cut.timber(seen(post), LineClass.VISIBLE, post.mark());
     if (brace.across()) {
@@ -157,9 +149,9 @@ final class BraceView implements DetailView {
     middleLines(scene);
     legs(scene);
     flat(scene, pxIn);
-    note(scene, post, new ScenePoint(postAt().rightIn(), lowIn() + PAST_IN / 2));
-    note(scene, beam, new ScenePoint(farIn - towards() * PAST_IN, node(false).upIn()));
-    note(scene, brace, node(true).towards(node(false), 0.5));
+    PieceName.add(scene, post, new ScenePoint(postAt().rightIn(), lowIn() + PAST_IN / 2));
+    PieceName.add(scene, beam, new ScenePoint(farIn - towards() * PAST_IN, node(false).upIn()));
+    PieceName.add(scene, brace, node(true).towards(node(false), 0.5));
   }
 
   /** Sawn across over the post. */
@@ -236,16 +228,6 @@ final class BraceView implements DetailView {
       figures.add(subject.lengths().of("detail " + brace.mark() + " " + names.get(i), at.get(i)));
     }
     scene.add(new Drawn.Running(Side.BELOW, -1, stops, figures));
-  }
-
-  private static void note(Scene scene, Subject.Lying of, ScenePoint at) {
-    List<Drawn.Spot> spots = new ArrayList<>();
-    for (double downPx : new double[] {4, 16, -8, 28}) {
-      spots.add(new Drawn.Spot(at, 0, downPx, Anchor.MIDDLE));
-      spots.add(new Drawn.Spot(at, 12, downPx, Anchor.START));
-      spots.add(new Drawn.Spot(at, -12, downPx, Anchor.END));
-    }
-    scene.add(new Drawn.Note(of.mark(), Lettering.MARK, spots));
   }
 
   @Override

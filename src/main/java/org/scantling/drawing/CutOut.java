@@ -56,7 +56,9 @@ final class CutOut {
   }
 
   private static List<ScenePoint> turned(List<ScenePoint> corners) {
-    return corners.stream().map(each -> new ScenePoint(/* rightIn= */ each.upIn(), /* upIn= */ each.rightIn())).toList();
+    return corners.stream()
+        .map(each -> new ScenePoint(/* rightIn= */ each.upIn(), /* upIn= */ each.rightIn()))
+        .toList();
   }
 
   private static List<ScenePoint> distinct(List<ScenePoint> corners) {

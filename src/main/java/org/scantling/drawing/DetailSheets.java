@@ -18,9 +18,9 @@ final class DetailSheets {
   }
 
   /** Those that the structure has, from the top down. */
-  List<Detail> there() {
-    List<Detail> there = new ArrayList<>();
-    for (Detail each : Detail.values()) {
+  List<DetailDrawing> there() {
+    List<DetailDrawing> there = new ArrayList<>();
+    for (DetailDrawing each : DetailDrawing.values()) {
       if (view(each).isPresent()) {
         there.add(each);
       }
@@ -33,11 +33,11 @@ final class DetailSheets {
    *
    * @throws IllegalArgumentException when the structure has none
    */
-  Sheet sheet(Detail detail, Room room) {
+  Sheet sheet(DetailDrawing detail, Room room) {
     DetailView view =
         view(detail)
             .orElseThrow(() -> new IllegalArgumentException("no " + detail.word() + " is there"));
-    double most = detail == Detail.FOOTING ? MOST_OF_A_HOLE_PX_PER_IN : MOST_PX_PER_IN;
+    double most = detail == DetailDrawing.FOOTING ? MOST_OF_A_HOLE_PX_PER_IN : MOST_PX_PER_IN;
     double scale = Math.min(most, room.widePx() / view.wideIn());
     Scene scene = new Scene();
     view.draw(scene, 1 / scale);
@@ -47,12 +47,12 @@ final class DetailSheets {
         .sheet(
             detail.word(),
             subject.title(),
-            SAYINGS.say(detail.word() + ".view"),
+            SAYINGS.say("view." + detail.word()),
             view.notes(),
             subject.lengths().metric());
   }
 
-  private Optional<DetailView> view(Detail detail) {
+  private Optional<DetailView> view(DetailDrawing detail) {
     return switch (detail) {
       case SEAT -> Optional.of(new SeatView(subject));
       case HEADER -> Optional.of(HeaderView.atEndPost(subject));

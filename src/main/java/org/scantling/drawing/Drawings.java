@@ -28,7 +28,7 @@ public final class Drawings {
 
   private record Layout(View view, Room room) {}
 
-  private record Near(Detail detail, Room room) {}
+  private record Near(DetailDrawing detail, Room room) {}
 
   private Drawings(Subject subject, BaseFrame base) {
     this.subject = subject;
@@ -72,7 +72,7 @@ public final class Drawings {
     for (View view : View.values()) {
       files.put(view.word() + ".svg", SvgWriter.write(sheet(view, Room.WIDE)));
     }
-    for (Detail detail : details()) {
+    for (DetailDrawing detail : details()) {
       files.put(detail.word() + ".svg", SvgWriter.write(sheet(detail, Room.WIDE)));
     }
     return files;
@@ -93,12 +93,12 @@ public final class Drawings {
   }
 
   /** What of the structure is drawn larger. */
-  public List<Detail> details() {
+  public List<DetailDrawing> details() {
     return new DetailSheets(subject).there();
   }
 
   /** One of them, laid out for some room. */
-  public Sheet sheet(Detail detail, Room room) {
+  public Sheet sheet(DetailDrawing detail, Room room) {
     return details.computeIfAbsent(
         new Near(detail, room), key -> new DetailSheets(subject).sheet(detail, room));
   }

@@ -33,8 +33,7 @@ final class DxfModels {
     Draft.of(scene, Windows.whole(PX_PER_IN), new PaperPoint(0, 0), crowd);
     boolean metric = subject.lengths().metric();
     double unitPerPx = (metric ? Inches.IN_MILLIMETRES : 1) / PX_PER_IN;
-    return new DxfWriter(roles(), unitPerPx, metric ? "millimeter" : "inch")
-        .write(List.copyOf(crowd.inks()));
+    return new DxfWriter(roles(), unitPerPx, metric).write(List.copyOf(crowd.inks()));
   }
 
   private Map<String, String> roles() {

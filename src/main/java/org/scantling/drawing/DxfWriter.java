@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.scantling.quantity.Inches;
+import org.scantling.sayings.Sayings;
 
 /**
  * Writes what is drawn as a file for exchange with programs for drawing, in real size from the
@@ -14,6 +15,7 @@ import org.scantling.quantity.Inches;
  * <p>Source: the published group codes of DXF for AutoCAD Release 12 (AC1009), ASCII.
  */
 final class DxfWriter {
+  private static final Sayings SAYINGS = Sayings.of("drawing");
   private static final double CAPITALS_RATIO = 0.73;
   private static final int CLOSED = 1;
   private static final int VERTICES_FOLLOW = 1;
@@ -22,22 +24,22 @@ final class DxfWriter {
 
   private final Map<String, String> roles;
   private final double unitPerPx;
-  private final String unit;
+  private final boolean metric;
   private final StringBuilder out = new StringBuilder();
 
   /**
    * @param roles of pieces by their marks
    * @param unitPerPx inches or millimetres of the structure on one px of the sheet
-   * @param unit what those are called
+   * @param metric true for millimetres
    */
-  DxfWriter(Map<String, String> roles, double unitPerPx, String unit) {
+  DxfWriter(Map<String, String> roles, double unitPerPx, boolean metric) {
     this.roles = Map.copyOf(roles);
     this.unitPerPx = unitPerPx;
-    this.unit = unit;
+    this.metric = metric;
   }
 
   String write(List<Ink> inks) {
-    group(999, "1 unit is 1 " + unit + "; from the middle of post A1");
+    group(999, SAYINGS.say(metric ? "dxf.metric" : "dxf.imperial"));
     header(inks);
     section("TABLES");
     lines();
@@ -95,7 +97,7 @@ final class DxfWriter {
   }
 
   private double unitPerInch() {
-    return unit.equals("inch") ? 1 : Inches.IN_MILLIMETRES;
+    return metric ? Inches.IN_MILLIMETRES : 1;
   }
 
   private void layers() {

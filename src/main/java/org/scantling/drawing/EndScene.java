@@ -187,15 +187,7 @@ final class EndScene {
   static Stream<Subject.Lying> headersAt(Subject subject, double alongIn) {
     return subject
         .lying("header")
-        .filter(each -> leftIn(each) < alongIn && rightIn(each) > alongIn);
-  }
-
-  private static double leftIn(Subject.Lying header) {
-    return Math.min(header.place().first().alongIn(), header.place().last().alongIn());
-  }
-
-  private static double rightIn(Subject.Lying header) {
-    return Math.max(header.place().first().alongIn(), header.place().last().alongIn());
+        .filter(each -> each.fromAlongIn() < alongIn && each.toAlongIn() > alongIn);
   }
 
   /** Cut across at a place along the walk. */

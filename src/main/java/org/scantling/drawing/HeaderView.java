@@ -22,7 +22,6 @@ final class HeaderView implements DetailView {
   private static final double UNDER_IN = 7;
   private static final double APART_PX = 62;
   private static final double SHANK_IN = 4;
-  private static final double NAME_PX = 12;
   private static final double NEAR_IN = 1;
   private static final double BORE_PX = 1.6;
 
@@ -42,18 +41,22 @@ final class HeaderView implements DetailView {
   /** At the first post of all. */
   static HeaderView atEndPost(Subject subject) {
     Subject.Lying header =
-        outer(subject).stream().min(Comparator.comparingDouble(HeaderView::leftIn)).orElseThrow();
+        outer(subject).stream()
+            .min(Comparator.comparingDouble(Subject.Lying::fromAlongIn))
+            .orElseThrow();
     return new HeaderView(subject, post(subject, 0), List.of(HeaderEnd.of(header, 0)));
   }
 
   /** Where two pieces of one line meet over a post; not where the top steps down. */
   static Optional<HeaderView> splice(Subject subject) {
     List<Subject.Lying> line =
-        outer(subject).stream().sorted(Comparator.comparingDouble(HeaderView::leftIn)).toList();
+        outer(subject).stream()
+            .sorted(Comparator.comparingDouble(Subject.Lying::fromAlongIn))
+            .toList();
     if (line.size() < 2 || subject.top().stepped()) {
       return Optional.empty();
     }
-    double meetIn = rightIn(line.get(0));
+    double meetIn = line.get(0).toAlongIn();
     Subject.Lying post = post(subject, meetIn);
     return Optional.of(
         new HeaderView(
@@ -80,14 +83,6 @@ final class HeaderView implements DetailView {
         .filter(each -> each.middleAcrossIn() == 0)
         .min(Comparator.comparingDouble(each -> Math.abs(each.alongIn() - alongIn)))
         .orElseThrow();
-  }
-
-  private static double leftIn(Subject.Lying header) {
-    return Math.min(header.place().first().alongIn(), header.place().last().alongIn());
-  }
-
-  private static double rightIn(Subject.Lying header) {
-    return Math.max(header.place().first().alongIn(), header.place().last().alongIn());
   }
 
   private boolean splice() {
@@ -212,22 +207,9 @@ final class HeaderView implements DetailView {
           splice()
               ? postAtIn() + side * (halfPostIn() + PAST_POST_IN / 2)
               : postAtIn() + Math.signum(postAtIn() - end().endAtIn()) * (halfPostIn() + 4);
-      note(scene, each.lying(), new ScenePoint(atIn, 0));
+      PieceName.add(scene, each.lying(), new ScenePoint(atIn, 0));
     }
-    note(scene, post, new ScenePoint(postAtIn(), lowIn() + UNDER_IN / 3));
-  }
-
-  private static void note(Scene scene, Subject.Lying of, ScenePoint at) {
-    scene.add(
-        new Drawn.Note(
-            of.mark(),
-            Lettering.MARK,
-            List.of(
-                new Drawn.Spot(at, 0, 4, Anchor.MIDDLE),
-                new Drawn.Spot(at, 0, 4 + NAME_PX, Anchor.MIDDLE),
-                new Drawn.Spot(at, 0, 4 - NAME_PX, Anchor.MIDDLE),
-                new Drawn.Spot(at, NAME_PX / 2, 4, Anchor.START),
-                new Drawn.Spot(at, -NAME_PX / 2, 4, Anchor.END))));
+    PieceName.add(scene, post, new ScenePoint(postAtIn(), lowIn() + UNDER_IN / 3));
   }
 
   @Override
@@ -247,7 +229,7 @@ final class HeaderView implements DetailView {
       blanks.put("other", ends.get(1).lying().mark());
     }
     List<String> notes = new ArrayList<>();
-    notes.add(SAYINGS.say((splice() ? "detail-splice" : "detail-header") + ".notes", blanks));
+    notes.add(SAYINGS.say(splice() ? "detail-splice.notes" : "detail-header.notes", blanks));
     if (subject.fallRatio() != 0) {
       notes.add(SAYINGS.say("detail-header.level"));
     }

@@ -16,7 +16,6 @@ final class RailView implements DetailView {
   private static final double OVER_IN = 5;
   private static final double ALONG_IN = 8;
   private static final double APART_PX = 46;
-  private static final double NAME_PX = 8;
 
   private final Subject subject;
   private final Subject.Lying post;
@@ -123,21 +122,11 @@ final class RailView implements DetailView {
             0,
             List.of(high, new ScenePoint(halfPostIn(), housing.toIn())),
             List.of(figure("depth", housing.depthIn()))));
-    name(scene, post, new ScenePoint(-halfPostIn() / 2, housing.fromIn() - OVER_IN / 2));
-    name(
+    PieceName.add(scene, post, new ScenePoint(-halfPostIn() / 2, housing.fromIn() - OVER_IN / 2));
+    PieceName.add(
         scene,
         rail,
         new ScenePoint(halfPostIn() + ALONG_IN / 2, (housing.fromIn() + housing.toIn()) / 2));
-  }
-
-  private static void name(Scene scene, Subject.Lying lying, ScenePoint at) {
-    scene.add(
-        new Drawn.Note(
-            lying.mark(),
-            Lettering.MARK,
-            List.of(
-                new Drawn.Spot(at, 0, NAME_PX / 2, Anchor.MIDDLE),
-                new Drawn.Spot(at, 0, 2 * NAME_PX, Anchor.MIDDLE))));
   }
 
   /** Row B, and with it the walk, lies above. */

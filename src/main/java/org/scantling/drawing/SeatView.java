@@ -54,7 +54,7 @@ final class SeatView implements DetailView {
     subject
         .lying("header")
         .filter(each -> each.middleAcrossIn() < subject.rowSpacingIn() / 2)
-        .filter(each -> leftIn(each) <= beam.alongIn() && rightIn(each) >= beam.alongIn())
+        .filter(each -> each.fromAlongIn() <= beam.alongIn() && each.toAlongIn() >= beam.alongIn())
         .map(this::board)
         .filter(
             each ->
@@ -64,14 +64,6 @@ final class SeatView implements DetailView {
         .forEach(found::add);
     found.sort(Comparator.comparingDouble(each -> each.low().rightIn()));
     return found;
-  }
-
-  private static double leftIn(Subject.Lying header) {
-    return Math.min(header.place().first().alongIn(), header.place().last().alongIn());
-  }
-
-  private static double rightIn(Subject.Lying header) {
-    return Math.max(header.place().first().alongIn(), header.place().last().alongIn());
   }
 
   /** Square to the header, which the crossbeam leans with. */

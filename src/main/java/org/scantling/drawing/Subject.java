@@ -38,6 +38,16 @@ record Subject(
       return place.first().alongIn();
     }
 
+    /** Its end nearer to the first post. */
+    double fromAlongIn() {
+      return Math.min(place.first().alongIn(), place.last().alongIn());
+    }
+
+    /** Its end nearer to the last post. */
+    double toAlongIn() {
+      return Math.max(place.first().alongIn(), place.last().alongIn());
+    }
+
     /** True where it runs across the walk. */
     boolean across() {
       return place.first().acrossIn() != place.last().acrossIn();

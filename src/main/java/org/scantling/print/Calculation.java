@@ -10,14 +10,10 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.scantling.quantity.Measure;
 import org.scantling.quantity.UnitSystem;
-import org.scantling.reasons.BeamDiagram;
 import org.scantling.reasons.CalculationStep;
 import org.scantling.reasons.Checked;
-import org.scantling.reasons.Decision;
 import org.scantling.reasons.Evidence;
-import org.scantling.reasons.Finding;
 import org.scantling.reasons.Proposal;
-import org.scantling.reasons.Reason;
 import org.scantling.reasons.Sight;
 import org.scantling.reasons.Source;
 import org.scantling.reasons.SourceKind;
@@ -77,7 +73,7 @@ public final class Calculation {
     return parts;
   }
 
-  private Line line(CalculationStep step) {
+  Line line(CalculationStep step) {
     return new Line(
         CalculationWords.of(voice).worked(step),
         CalculationWords.of(voice).formula(step),
@@ -113,57 +109,6 @@ public final class Calculation {
   }
 
   /**
-   * The next smaller size of a member, with the check that stopped it.
-   *
-   * @param size as it is said
-   * @param check with its numbers
-   * @param asStopped false where it is worked among timbers that changed since it was stopped
-   */
-  public record Tried(
-      String member, String size, Check check, boolean asStopped, List<Line> lines) {
-    public Tried {
-      lines = List.copyOf(lines);
-    }
-  }
-
-  /** Next smaller sizes that a check stopped, each worked as the size proposed. */
-  public List<Tried> tried() {
-    return proposal.more().tried().stream()
-        .map(
-            each ->
-                new Tried(
-                    each.checked().role(),
-                    plain.option(each.question(), each.option()),
-                    check(each.checked()),
-                    each.asStopped(),
-                    each.steps().stream().map(this::line).toList()))
-        .toList();
-  }
-
-  /**
-   * Shear or moment of a beam.
-   *
-   * @param check the name of the check
-   */
-  public record Drawn(BeamDiagram diagram, String check) {}
-
-  /** Shear and moment of crossbeam and header. */
-  public List<Drawn> diagrams() {
-    CheckLine line = new CheckLine(plain, proposal.checkLimits());
-    return proposal.more().diagrams().stream()
-        .map(
-            each ->
-                new Drawn(
-                    each,
-                    proposal.checks().stream()
-                        .filter(one -> one.id().equals(each.check()))
-                        .findFirst()
-                        .map(line::name)
-                        .orElseThrow()))
-        .toList();
-  }
-
-  /**
    * A check with its numbers as they are printed.
    *
    * @param worked false for a distance that a standard prescribes
@@ -193,7 +138,7 @@ public final class Calculation {
         .toList();
   }
 
-  private Check check(Checked checked) {
+  Check check(Checked checked) {
     CheckLine line = new CheckLine(plain, proposal.checkLimits());
     boolean pointless = line.pointless(checked);
     return new Check(
@@ -228,37 +173,6 @@ public final class Calculation {
                     plain.proposed(each),
                     Sourced.sentence(plain, each.governing(), each)))
         .toList();
-  }
-
-  /**
-   * A size that was tried and could not be.
-   *
-   * @param why the check that stopped it, with its numbers
-   */
-  public record Rejected(String part, String option, String why, String clause) {}
-
-  /** Of every timber the next smaller sizes, the nearest to what is proposed last. */
-  public List<Rejected> rejected() {
-    List<Rejected> all = new ArrayList<>();
-    for (SubjectRow row : words.subjects().rows()) {
-      if (row.safety()) {
-        proposal.decision(row.question()).ifPresent(each -> rejected(each, all));
-      }
-    }
-    return all;
-  }
-
-  private void rejected(Decision decision, List<Rejected> all) {
-    for (Reason reason : decision.rejected()) {
-      if (reason.finding() instanceof Finding.Reject reject) {
-        all.add(
-            new Rejected(
-                Sentence.capital(plain.label(decision.question())),
-                plain.option(decision.question(), reject.option()),
-                plain.sentence(reason, decision),
-                voice.source(reason.source())));
-      }
-    }
   }
 
   /**

@@ -1,6 +1,6 @@
 package org.scantling.sheets;
 
-import org.scantling.drawing.Detail;
+import org.scantling.drawing.DetailDrawing;
 import org.scantling.sayings.Sayings;
 import org.scantling.words.Reader;
 import org.scantling.words.Voice;
@@ -14,7 +14,7 @@ final class DetailParts {
   static void add(SheetParts parts, SheetSource source, Reader reader) {
     Voice voice = source.voice(reader);
     parts.heading(SAYINGS.say("details"));
-    for (Detail each : source.drawings().details()) {
+    for (DetailDrawing each : source.drawings().details()) {
       parts.under(SAYINGS.say("details." + each.word()));
       parts.add(source.figure(each));
       source

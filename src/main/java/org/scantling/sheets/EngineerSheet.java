@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.scantling.drawing.View;
 import org.scantling.print.Block;
 import org.scantling.print.Calculation;
+import org.scantling.print.CalculationBeside;
 import org.scantling.print.Caveats;
 import org.scantling.print.Page;
 import org.scantling.reasons.Sight;
@@ -20,12 +21,15 @@ final class EngineerSheet {
 
   private final SheetSource source;
   private final Calculation calculation;
+  private final CalculationBeside beside;
   private final List<Calculation.Check> checks;
   private final SheetParts parts = new SheetParts();
 
   EngineerSheet(SheetSource source) {
     this.source = source;
     this.calculation = new Calculation(source.proposal(), source.words(), source.how().units());
+    this.beside =
+        new CalculationBeside(calculation, source.proposal(), source.words(), source.how().units());
     this.checks = calculation.checks();
   }
 
@@ -139,7 +143,7 @@ final class EngineerSheet {
   }
 
   private void rejected() {
-    List<Calculation.Rejected> rejected = calculation.rejected();
+    List<CalculationBeside.Rejected> rejected = beside.rejected();
     if (!rejected.isEmpty()) {
       parts.heading(SAYINGS.say("engineer.rejected"));
       parts.prose(SAYINGS.say("engineer.rejected.note"));
@@ -154,7 +158,7 @@ final class EngineerSheet {
   private void working() {
     parts.add(new Part.NewPage()).heading(SAYINGS.say("engineer.working"));
     parts.prose(SAYINGS.say("engineer.working.note"));
-    new WorkingParts(source, calculation, parts).add();
+    new WorkingParts(source, calculation, beside, parts).add();
   }
 
   private void sources() {

@@ -2,7 +2,7 @@ package org.scantling.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.scantling.drawing.Detail;
+import org.scantling.drawing.DetailDrawing;
 import org.scantling.drawing.View;
 import org.scantling.sayings.Sayings;
 import org.scantling.shop.ListKind;
@@ -65,7 +65,7 @@ public final class IndexSheet {
       String file = "drawings/" + view.word() + ".svg";
       links.add(new Part.Link(file, file, SAYINGS.say("index.drawing." + view.word())));
     }
-    for (Detail detail : Detail.values()) {
+    for (DetailDrawing detail : DetailDrawing.values()) {
       String file = "drawings/" + detail.word() + ".svg";
       links.add(new Part.Link(file, file, SAYINGS.say("details." + detail.word())));
     }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.scantling.design.Structure;
-import org.scantling.drawing.Detail;
+import org.scantling.drawing.DetailDrawing;
 import org.scantling.drawing.Drawings;
 import org.scantling.drawing.View;
 import org.scantling.print.NearMissPage;
@@ -58,7 +58,7 @@ public record SheetSource(
     return NearMissPage.told(near.get(), proposal, words, how.units());
   }
 
-  Part.Figure figure(Detail detail) {
+  Part.Figure figure(DetailDrawing detail) {
     return new Part.Figure(room -> drawings.sheet(detail, room));
   }
 

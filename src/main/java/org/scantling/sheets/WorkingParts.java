@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.scantling.drawing.DiagramWords;
 import org.scantling.print.Calculation;
+import org.scantling.print.CalculationBeside;
 import org.scantling.sayings.Sayings;
 import org.scantling.words.Reader;
 import org.scantling.words.Voice;
@@ -18,11 +19,14 @@ final class WorkingParts {
 
   private final SheetSource source;
   private final Calculation calculation;
+  private final CalculationBeside beside;
   private final SheetParts parts;
 
-  WorkingParts(SheetSource source, Calculation calculation, SheetParts parts) {
+  WorkingParts(
+      SheetSource source, Calculation calculation, CalculationBeside beside, SheetParts parts) {
     this.source = source;
     this.calculation = calculation;
+    this.beside = beside;
     this.parts = parts;
   }
 
@@ -62,7 +66,7 @@ final class WorkingParts {
 
   private void diagrams(String member) {
     Voice voice = source.voice(Reader.ENGINEER);
-    for (Calculation.Drawn each : calculation.diagrams()) {
+    for (CalculationBeside.Drawn each : beside.diagrams()) {
       if (each.diagram().role().equals(member)) {
         DiagramWords words = new DiagramWords(member, each.check(), voice::say);
         parts.under(
@@ -73,7 +77,7 @@ final class WorkingParts {
   }
 
   private void tried(String member) {
-    for (Calculation.Tried each : calculation.tried()) {
+    for (CalculationBeside.Tried each : beside.tried()) {
       if (each.member().equals(member)) {
         parts.under(SAYINGS.say("engineer.tried", "member", member, "size", each.size()));
         parts.prose(note(each));
@@ -82,7 +86,7 @@ final class WorkingParts {
     }
   }
 
-  private static String note(Calculation.Tried tried) {
+  private static String note(CalculationBeside.Tried tried) {
     Map<String, String> blanks = new HashMap<>();
     blanks.put("check", tried.check().name());
     blanks.put("combination", tried.check().combination());

@@ -42,6 +42,7 @@ class UnitNamesTest {
           entry("reasons.Answer.number", "in the unit of the question"),
           entry("reasons.BaseGap.amount", "its unit stands beside it"),
           entry("reasons.BaseGap.thanAmount", "its unit stands beside it"),
+          entry("reasons.BeamDiagram$At.amount", "shear or moment: the diagram says which"),
           entry("reasons.Finding$AtLeast.number", "in the unit of the question"),
           entry("reasons.Finding$AtMost.number", "in the unit of the question"),
           entry("reasons.Finding$PreferNumber.number", "in the unit of the question"),

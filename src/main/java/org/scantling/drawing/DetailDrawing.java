@@ -3,7 +3,7 @@ package org.scantling.drawing;
 import org.scantling.reasons.Question;
 
 /** What is drawn larger, each where the structure has it. */
-public enum Detail {
+public enum DetailDrawing {
   SEAT("detail-seat", Question.CROSSBEAM_JOINT),
   HEADER("detail-header", Question.HEADER_JOINT),
   SPLICE("detail-splice", Question.HEADER_SPLICE),
@@ -15,7 +15,7 @@ public enum Detail {
   private final String word;
   private final Question joint;
 
-  Detail(String word, Question joint) {
+  DetailDrawing(String word, Question joint) {
     this.word = word;
     this.joint = joint;
   }
