@@ -8,7 +8,7 @@ import org.scantling.reasons.SmallChange;
 import org.scantling.words.Reader;
 import org.scantling.words.Words;
 
-/** Small changes that would spare something, in the words of the builder. */
+/** Small changes that would spare something, with what is typed for each. */
 public final class NearMissPage {
   private NearMissPage() {}
 
@@ -17,7 +17,7 @@ public final class NearMissPage {
     Page page = new Page();
     if (!near.isEmpty()) {
       heading(page);
-      NearMissWords said = said(today, words, units);
+      NearMissWords said = new NearMissWords(today, words, words.voice(Reader.BUILDER, units));
       List<Block.Item> items = new ArrayList<>();
       List<String> typed = new ArrayList<>();
       for (SmallChange each : near) {
@@ -38,11 +38,12 @@ public final class NearMissPage {
   }
 
   /** The same for a sheet, which nobody types from. */
-  public static Page told(List<SmallChange> near, Proposal today, Words words, UnitSystem units) {
+  public static Page told(
+      List<SmallChange> near, Proposal today, Words words, Reader reader, UnitSystem units) {
     Page page = new Page();
     if (!near.isEmpty()) {
       heading(page);
-      NearMissWords said = said(today, words, units);
+      NearMissWords said = new NearMissWords(today, words, words.voice(reader, units));
       page.items(near.stream().map(each -> new Block.Item("", said.sentence(each))).toList());
     }
     return page;
@@ -51,9 +52,5 @@ public final class NearMissPage {
   private static void heading(Page page) {
     page.heading(NearMissWords.SAYINGS.say("heading"));
     page.paragraph(NearMissWords.SAYINGS.say("intro"));
-  }
-
-  private static NearMissWords said(Proposal today, Words words, UnitSystem units) {
-    return new NearMissWords(today, words, words.voice(Reader.BUILDER, units));
   }
 }

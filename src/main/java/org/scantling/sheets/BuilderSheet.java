@@ -35,7 +35,7 @@ final class BuilderSheet {
     list(ListKind.BUYING);
     list(ListKind.CLIMBERS);
     list(ListKind.UPKEEP);
-    parts.page(source.nearMisses());
+    parts.page(source.nearMisses(Reader.BUILDER), 0);
     Page caveats = new Page();
     Caveats.write(caveats, source.proposal(), source.words(), source.how(), Reader.BUILDER);
     parts.add(new Part.NewPage()).caveats(caveats);

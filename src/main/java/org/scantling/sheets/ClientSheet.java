@@ -52,7 +52,7 @@ final class ClientSheet {
     changes();
     parts.heading(SAYINGS.say("client.end")).add(source.figure(View.END));
     price();
-    parts.page(source.nearMisses());
+    parts.page(source.nearMisses(Reader.CLIENT), 0);
     source.ways().filter(each -> each.shown().size() > 1).ifPresent(this::choices);
     parts.add(new Part.Heading(2, ListPages.heading(ListKind.UPKEEP)));
     parts.page(ListPages.body(source.lists(), ListKind.UPKEEP, source.how().units()));

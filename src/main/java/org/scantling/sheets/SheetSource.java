@@ -54,8 +54,8 @@ public record SheetSource(
   }
 
   /** The small changes as they are told beside a proposal. */
-  Page nearMisses() {
-    return NearMissPage.told(near.get(), proposal, words, how.units());
+  Page nearMisses(Reader reader) {
+    return NearMissPage.told(near.get(), proposal, words, reader, how.units());
   }
 
   Part.Figure figure(DetailDrawing detail) {
