@@ -39,6 +39,8 @@ public final class SiteDemand {
               ? number(site.climate().windSpeedMph())
               : Optional.empty();
       case SLOPE -> number(OptionalDouble.of(site.ground().slopePercent()));
+      case CROSS_SLOPE -> number(site.ground().across().steepnessPercent());
+      case CROSS_FALL -> number(site.ground().across().stepIn());
       case EXPOSURE -> word(site.climate().exposure());
       case SOIL -> word(site.ground().soil());
       case VINE -> word(site.planting().stream().findFirst().map(Site.Planting::vine));
@@ -75,6 +77,10 @@ public final class SiteDemand {
           climate(site, amount(value), site.climate().exposure());
       case EXPOSURE -> climate(site, 0, Optional.of(text(value)));
       case SLOPE -> site.with(site.ground().falling(amount(value)));
+      case CROSS_SLOPE ->
+          site.with(site.ground().fallingAcross(site.ground().across().steep(amount(value))));
+      case CROSS_FALL ->
+          site.with(site.ground().fallingAcross(site.ground().across().stepped(amount(value))));
       case SOIL -> site.with(site.ground().of(text(value)));
       case VINE -> planting(site, text(value));
       case SPECIES, GRADE -> materials(site, Optional.of(text(value)));

@@ -73,6 +73,23 @@ class SiteDemandTest {
   }
 
   @Test
+  void ground_that_rises_across_the_walk_goes_on_rising_as_it_is_tried_steeper() {
+    SiteDemand share = new SiteDemand(Demand.CROSS_SLOPE);
+    SiteDemand step = new SiteDemand(Demand.CROSS_FALL);
+    Site rising = READER.read(FILE, List.of(Setting.parse("site.cross-slope=-6 %"))).site();
+    Site stepped = READER.read(FILE, List.of(Setting.parse("site.cross-slope=-8 in"))).site();
+
+    assertThat(share.stated(rising)).contains(new Outcome.Amount(new Measure(6, Unit.PERCENT)));
+    assertThat(step.stated(rising)).isEmpty();
+    assertThat(share.with(rising, new Outcome.Amount(new Measure(9, Unit.PERCENT))))
+        .isEqualTo(READER.read(FILE, List.of(Setting.parse("site.cross-slope=-9 %"))).site());
+    assertThat(step.stated(stepped)).contains(new Outcome.Amount(Measure.inches(8)));
+    assertThat(share.stated(stepped)).isEmpty();
+    assertThat(step.with(stepped, new Outcome.Amount(Measure.inches(11))))
+        .isEqualTo(READER.read(FILE, List.of(Setting.parse("site.cross-slope=-11 in"))).site());
+  }
+
+  @Test
   void a_demand_that_cannot_be_searched_is_named() {
     Site site = READER.read(FILE).site();
 
