@@ -50,7 +50,7 @@ final class CheckCommand implements Callable<Integer> {
     return switch (format) {
       case TEXT -> ReviewText.of(review, words, how) + ChosenBase.text(site, words, how);
       case MARKDOWN -> ReviewMarkdown.of(review, words, how) + ChosenBase.markdown(site, words);
-      case JSON -> ReviewJson.of(review, words);
+      case JSON -> ReviewJson.of(review, words, site.choice());
     };
   }
 }

@@ -16,6 +16,7 @@ import org.scantling.print.PrintOptions;
 import org.scantling.print.ProposalText;
 import org.scantling.print.TextPage;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.reasons.BaseChoice;
 import org.scantling.reasons.Proposal;
 import org.scantling.words.Words;
 import picocli.CommandLine.Command;
@@ -64,7 +65,7 @@ final class DepthsCommand implements Callable<Integer> {
       }
       UnitSystem usual =
           lists.metricPosts(workplace.tables()) ? UnitSystem.METRIC : UnitSystem.IMPERIAL;
-      return answered(ask(workplace, usual).plain(), words, usual);
+      return answered(ask(workplace, usual).plain(), words, usual, Optional.empty());
     }
     List<Setting> set = new ArrayList<>(settings.stream().map(Setting::parse).toList());
     set.addAll(place.ofSite());
@@ -74,7 +75,7 @@ final class DepthsCommand implements Callable<Integer> {
     if (!proposal.proposed()) {
       return refused(proposal, words, units);
     }
-    int status = answered(ask(workplace, units).at(intake, proposal), words, units);
+    int status = answered(ask(workplace, units).at(intake, proposal), words, units, intake.choice());
     spec.commandLine().getOut().print(chosenBase(intake, words, general.printing(units)));
     return status;
   }
@@ -92,7 +93,8 @@ final class DepthsCommand implements Callable<Integer> {
     return new DepthAsk(workplace, lists, place, metric);
   }
 
-  private int answered(DepthTable table, Words words, UnitSystem units) {
+  private int answered(
+      DepthTable table, Words words, UnitSystem units, Optional<BaseChoice> choice) {
     PrintOptions how = general.printing(units);
     spec.commandLine()
         .getOut()
@@ -100,7 +102,7 @@ final class DepthsCommand implements Callable<Integer> {
             switch (format) {
               case TEXT -> TextPage.print(DepthPage.of(table, words, how.units()), how);
               case MARKDOWN -> MarkdownPage.print(DepthPage.of(table, words, how.units()));
-              case JSON -> DepthJson.of(table);
+              case JSON -> DepthJson.of(table, words, choice);
             });
     Optional<DepthTable.Here> here = table.here();
     boolean none =

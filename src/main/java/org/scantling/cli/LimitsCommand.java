@@ -67,7 +67,7 @@ final class LimitsCommand implements Callable<Integer> {
           ThresholdText.of(thresholds, words, about, how) + ChosenBase.text(intake, words, how);
       case MARKDOWN ->
           ThresholdMarkdown.of(thresholds, words, about, how) + ChosenBase.markdown(intake, words);
-      case JSON -> ThresholdJson.of(thresholds, words);
+      case JSON -> ThresholdJson.of(thresholds, words, intake.choice());
     };
   }
 }

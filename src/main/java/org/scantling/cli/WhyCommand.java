@@ -74,7 +74,7 @@ final class WhyCommand implements Callable<Integer> {
       case TEXT -> KeepText.text(least, words, reader, how) + ChosenBase.text(intake, words, how);
       case MARKDOWN ->
           KeepText.markdown(least, words, reader, how) + ChosenBase.markdown(intake, words);
-      case JSON -> KeepJson.of(least, words, reader);
+      case JSON -> KeepJson.of(least, words, reader, intake.choice());
     };
   }
 

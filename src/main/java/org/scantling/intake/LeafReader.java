@@ -9,6 +9,7 @@ import org.scantling.design.Site;
 import org.scantling.quantity.CountWord;
 import org.scantling.quantity.QuantityException;
 import org.scantling.quantity.QuantityKind;
+import org.scantling.reasons.Demand;
 import org.scantling.tables.Shown;
 
 /** Reads one single value: checks its form, its unit, its word and its bounds. */
@@ -19,8 +20,8 @@ final class LeafReader {
       Pattern.compile("\\D*?\\b(\\d{1,4})(?:\\.0+)?\\b[^\\d.,/]*");
   private static final int LONGEST_TEXT = 200;
 
-  /** Marks a number that is a length where the key also takes a share. */
-  static final String AS_LENGTH = " as length";
+  /** Marks the bounds of a length where the key also takes a share. */
+  private static final String AS_LENGTH = " as length";
 
   private final Vocabulary vocabulary;
   private final Bounds bounds;
@@ -198,7 +199,7 @@ final class LeafReader {
     } catch (QuantityException noShare) {
       try {
         double fallIn = QuantityKind.LENGTH.parse(value.text());
-        bounded(fallIn, value, path, bounds.range(path + AS_LENGTH), path + AS_LENGTH);
+        bounded(fallIn, value, path, bounds.range(path + AS_LENGTH), Demand.CROSS_FALL.path());
       } catch (QuantityException refused) {
         problems.add(
             value.origin().problem(path, refused.found(), EntryKind.CROSS_FALL.accepted()));
@@ -235,7 +236,8 @@ final class LeafReader {
       double amount, Node.Scalar value, String path, Bounds.Range range, String as) {
     boolean holds = range.holds(amount);
     if (holds) {
-      readings.putNumber(as, amount, value.text().strip());
+      readings.putNumber(as, amount);
+      readings.putOriginal(path, value.text().strip());
     } else {
       String found = ProblemPhrases.shortened(value.text());
       problems.add(value.origin().problem(path, found, range.words(found)));

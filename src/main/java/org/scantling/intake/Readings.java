@@ -19,7 +19,16 @@ final class Readings {
   private final List<String> absent = new ArrayList<>();
 
   void putNumber(String path, double amount, String original) {
+    putNumber(path, amount);
+    putOriginal(path, original);
+  }
+
+  /** A number that is kept under another path than the key has in the file. */
+  void putNumber(String path, double amount) {
     numbers.put(path, amount);
+  }
+
+  void putOriginal(String path, String original) {
     originals.put(path, original);
   }
 

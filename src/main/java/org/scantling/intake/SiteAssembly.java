@@ -8,13 +8,12 @@ import org.scantling.design.BaseDesign;
 import org.scantling.design.CrossFall;
 import org.scantling.design.FreeStretch;
 import org.scantling.design.Site;
+import org.scantling.reasons.Demand;
 
 /**
  * Builds a site from a file that had no problem. Only the words of the preferences have defaults.
  */
 final class SiteAssembly {
-  private static final String ACROSS = "site.cross-slope";
-
   private final Readings said;
   private final BaseDesign base;
 
@@ -49,8 +48,8 @@ final class SiteAssembly {
 
   private CrossFall across() {
     return new CrossFall(
-        said.maybeNumber(ACROSS).orElse(0),
-        said.maybeNumber(ACROSS + LeafReader.AS_LENGTH).orElse(0));
+        said.maybeNumber(Demand.CROSS_SLOPE.path()).orElse(0),
+        said.maybeNumber(Demand.CROSS_FALL.path()).orElse(0));
   }
 
   private OptionalInt bays() {

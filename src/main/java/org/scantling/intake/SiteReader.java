@@ -112,6 +112,7 @@ public final class SiteReader {
     ClimateRule.check(file, said, problems);
     ListedBays.OF_SITE.check(file, said, problems);
     StretchRule.check(file, said, problems);
+    RockRule.check(file, said, problems);
     List<NamedBases.Read> bases = bases(source, file, said, problems);
     bases.forEach(each -> RecordRule.check(file, said, each.intake().design(), problems));
     problems.throwIfAny();

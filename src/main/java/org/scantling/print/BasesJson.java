@@ -1,5 +1,6 @@
 package org.scantling.print;
 
+import java.util.Optional;
 import org.scantling.quantity.UnitSystem;
 import org.scantling.reasons.BaseChoice;
 import org.scantling.reasons.BaseCount;
@@ -22,11 +23,16 @@ final class BasesJson {
     this.taken = new TakenBase(choice, words.voice(Reader.BUILDER, UnitSystem.IMPERIAL));
   }
 
-  static ArrayNode of(BaseChoice choice, Words words) {
+  private static ArrayNode of(BaseChoice choice, Words words) {
     BasesJson json = new BasesJson(choice, words);
     ArrayNode nodes = JsonNodeFactory.instance.arrayNode();
     choice.tried().forEach(each -> nodes.add(json.base(each)));
     return nodes;
+  }
+
+  /** The same in an answer, where several were named; nothing where there was one. */
+  static void put(ObjectNode answer, Optional<BaseChoice> choice, Words words) {
+    choice.ifPresent(each -> answer.set("bases", of(each, words)));
   }
 
   private ObjectNode base(TriedBase base) {

@@ -1,12 +1,15 @@
 package org.scantling.print;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.scantling.depths.DepthCase;
 import org.scantling.depths.DepthRow;
 import org.scantling.depths.DepthTable;
 import org.scantling.design.BaseDesign;
+import org.scantling.reasons.BaseChoice;
 import org.scantling.reasons.Outcome;
 import org.scantling.reasons.Question;
+import org.scantling.words.Words;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -16,10 +19,14 @@ public final class DepthJson {
 
   private DepthJson() {}
 
-  public static String of(DepthTable table) {
+  /**
+   * @param choice how the base of a site was chosen, where several were named
+   */
+  public static String of(DepthTable table, Words words, Optional<BaseChoice> choice) {
     ObjectNode node = JsonText.object();
     node.put("schema", SCHEMA);
     node.put("status", "answered");
+    BasesJson.put(node, choice, words);
     node.set("assumptions", assumptions(table));
     table.here().ifPresent(here -> node.set("here", row(here.row())));
     ArrayNode rows = node.putArray("rows");

@@ -2,7 +2,9 @@ package org.scantling.print;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.reasons.BaseChoice;
 import org.scantling.reasons.Change;
 import org.scantling.reasons.LeastChange;
 import org.scantling.reasons.Outcome;
@@ -27,15 +29,21 @@ public final class KeepJson {
         new WayWords(Told.to(reader, least.today(), words, UnitSystem.IMPERIAL), least.wanted());
   }
 
-  public static String of(LeastChange least, Words words, Reader reader) {
-    return JsonText.print(new KeepJson(least, words, reader).root(reader));
+  /**
+   * @param choice how the base was chosen, where several were named
+   */
+  public static String of(
+      LeastChange least, Words words, Reader reader, Optional<BaseChoice> choice) {
+    ObjectNode root = JsonText.object();
+    new KeepJson(least, words, reader).put(root, reader, bases -> BasesJson.put(bases, choice, words));
+    return JsonText.print(root);
   }
 
-  private ObjectNode root(Reader reader) {
-    ObjectNode root = JsonText.object();
+  private void put(ObjectNode root, Reader reader, Consumer<ObjectNode> bases) {
     root.put("schema", SCHEMA);
     root.put("status", least.today().proposed() ? "proposed" : "needs-engineer");
     root.put("title", least.today().title());
+    bases.accept(root);
     root.put("reader", reader.name().toLowerCase(Locale.ROOT));
     put(root);
     ArrayNode searched = root.putArray("searched");
@@ -45,7 +53,6 @@ public final class KeepJson {
       ReasonJson.put(node, "least", each.least());
       ReasonJson.put(node, "most", each.most());
     }
-    return root;
   }
 
   /** What is wanted and what leads there. */

@@ -40,7 +40,7 @@ public final class ProposalJson {
     root.put("title", proposal.title());
     ReasonJson reasons = new ReasonJson(words, Reader.BUILDER);
     root.set("base", reasons.base(proposal.baseTitle(), proposal.checkLimits()));
-    proposal.bases().ifPresent(choice -> root.set("bases", BasesJson.of(choice, words)));
+    BasesJson.put(root, proposal.bases(), words);
     if (proposal.result() instanceof Result.NeedsEngineer broken) {
       root.set("broken", reasons.broken(broken));
     }

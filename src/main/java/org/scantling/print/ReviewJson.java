@@ -1,6 +1,8 @@
 package org.scantling.print;
 
+import java.util.Optional;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.reasons.BaseChoice;
 import org.scantling.reasons.Checked;
 import org.scantling.reasons.Review;
 import org.scantling.reasons.Shortfall;
@@ -27,17 +29,21 @@ public final class ReviewJson {
     this.reasons = new ReasonJson(words, Reader.BUILDER);
   }
 
-  public static String of(Review review, Words words) {
-    return JsonText.print(new ReviewJson(review, words).node());
+  /**
+   * @param choice how the base was chosen, where several were named
+   */
+  public static String of(Review review, Words words, Optional<BaseChoice> choice) {
+    return JsonText.print(new ReviewJson(review, words).node(choice));
   }
 
-  private ObjectNode node() {
+  private ObjectNode node(Optional<BaseChoice> choice) {
     ObjectNode root = JsonText.object();
     root.put("schema", SCHEMA);
     root.put("status", status());
     root.put("title", review.title());
     root.putObject("design").put("title", review.designTitle());
     root.set("base", reasons.base(review.baseTitle(), review.checkLimits()));
+    BasesJson.put(root, choice, words);
     review.refusal().ifPresent(broken -> root.set("broken", reasons.broken(broken)));
     root.set("criteria", CriteriaJson.of(review));
     root.set("checks", reasons.checks(review.checks(), review.checkLimits()));

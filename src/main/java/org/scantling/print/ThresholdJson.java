@@ -2,8 +2,10 @@ package org.scantling.print;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.scantling.quantity.Unit;
 import org.scantling.quantity.UnitSystem;
+import org.scantling.reasons.BaseChoice;
 import org.scantling.reasons.Choice;
 import org.scantling.reasons.Demand;
 import org.scantling.reasons.Outcome;
@@ -23,24 +25,30 @@ public final class ThresholdJson {
   private static final String SCHEMA = "scantling/limits/1";
   private static final String NO_STRUCTURE = "needs-engineer";
 
+  private final Words words;
   private final ThresholdSentences sentences;
   private final ReachSentences ends;
 
   private ThresholdJson(Words words) {
+    this.words = words;
     this.sentences =
         new ThresholdSentences(words, words.voice(Reader.BUILDER, UnitSystem.IMPERIAL), true);
     this.ends = new ReachSentences(words, words.voice(Reader.BUILDER, UnitSystem.IMPERIAL));
   }
 
-  public static String of(Thresholds thresholds, Words words) {
-    return JsonText.print(new ThresholdJson(words).root(thresholds));
+  /**
+   * @param choice how the base was chosen, where several were named
+   */
+  public static String of(Thresholds thresholds, Words words, Optional<BaseChoice> choice) {
+    return JsonText.print(new ThresholdJson(words).root(thresholds, choice));
   }
 
-  private ObjectNode root(Thresholds thresholds) {
+  private ObjectNode root(Thresholds thresholds, Optional<BaseChoice> choice) {
     ObjectNode root = JsonText.object();
     root.put("schema", SCHEMA);
     root.put("status", thresholds.today().proposed() ? "proposed" : NO_STRUCTURE);
     root.put("title", thresholds.today().title());
+    BasesJson.put(root, choice, words);
     ArrayNode points = root.putArray("turningPoints");
     ArrayNode intervals = root.putArray("intervals");
     ArrayNode ends = root.putArray("ends");

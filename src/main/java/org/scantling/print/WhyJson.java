@@ -29,6 +29,7 @@ public final class WhyJson {
     root.put("schema", SCHEMA);
     root.put("status", proposal.proposed() ? "proposed" : "needs-engineer");
     root.put("title", proposal.title());
+    BasesJson.put(root, proposal.bases(), words);
     root.put("topic", topic.name());
     root.put("reader", reader.name().toLowerCase(java.util.Locale.ROOT));
     root.put(

@@ -87,6 +87,9 @@ class RowsAndRockTest {
   void rock_that_leaves_no_hold_at_all_is_a_case_for_an_engineer() {
     Run run = Run.of("propose", "scenarios/ledge-walk.yaml", "--set", "site.rock-at=8 in");
     assertThat(run.status()).isEqualTo(3);
-    assertThat(run.out().replaceAll("\\s+", " ")).contains("site.rock-at").contains("probe again");
+    assertThat(run.out().replaceAll("\\s+", " "))
+        .contains(
+            "No hole depth works; what weighs most is the solid rock below (site.rock-at).")
+        .contains("probe again");
   }
 }

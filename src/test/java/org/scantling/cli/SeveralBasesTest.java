@@ -2,6 +2,7 @@ package org.scantling.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -115,6 +116,25 @@ class SeveralBasesTest {
       assertThat(flat(command.toArray(String[]::new))).as("%s", command).contains(TAKEN);
     }
     assertThat(flat("why", SITE, "posts", "--set", ALONE)).doesNotContain("Worked from");
+  }
+
+  @Test
+  void programs_find_the_choice_of_the_base_in_every_answer_worked_from_it() {
+    JsonMapper mapper = new JsonMapper();
+    JsonNode bases = mapper.readTree(out("propose", SITE, "--format", "json")).get("bases");
+    String design = "scenarios/base/hop-walk.yaml";
+    for (List<String> command :
+        List.of(
+            List.of("limits", SITE, "posts"),
+            List.of("check", SITE, "--design", design),
+            List.of("why", SITE, "posts"),
+            List.of("why", SITE, "posts", "--keep", "6x6"),
+            List.of("depths", SITE))) {
+      List<String> asked = new ArrayList<>(command);
+      asked.addAll(List.of("--format", "json"));
+      JsonNode answer = mapper.readTree(out(asked.toArray(String[]::new)));
+      assertThat(answer.get("bases")).as("%s", command).isEqualTo(bases);
+    }
   }
 
   @Test
