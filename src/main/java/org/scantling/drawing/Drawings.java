@@ -57,6 +57,7 @@ public final class Drawings {
             lists.setOut(),
             done.structure(),
             number(proposal, Question.FROST_DEPTH),
+            site.ground().rockAtIn(),
             machine(site),
             new DrawnLengths(units));
     return new Drawings(subject, new BaseFrame(site.base(), base, tables));

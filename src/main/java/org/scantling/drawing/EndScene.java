@@ -58,22 +58,29 @@ final class EndScene {
         .frostIn()
         .ifPresent(
             depthIn -> {
-              ground.frost(fromIn(), tailIn(), slope, depthIn);
-              ScenePoint middle = under(-subject.rowSpacingIn() / 2, depthIn);
-              ScenePoint right = under(tailIn(), depthIn);
-              ScenePoint left = under(fromIn(), depthIn);
-              scene.add(
-                  FrostWord.note(
-                      subject,
-                      depthIn,
-                      List.of(
-                          new Drawn.Spot(middle, 0, -6, Anchor.MIDDLE),
-                          new Drawn.Spot(middle, 0, 16, Anchor.MIDDLE),
-                          new Drawn.Spot(right, 0, -6, Anchor.END),
-                          new Drawn.Spot(right, 0, 16, Anchor.END),
-                          new Drawn.Spot(left, 0, -6, Anchor.START),
-                          new Drawn.Spot(left, 0, 16, Anchor.START))));
+              ground.under(fromIn(), tailIn(), slope, depthIn, LineClass.FROST);
+              scene.add(DepthWord.frost(subject, depthIn, spots(depthIn)));
             });
+    subject
+        .rockIn()
+        .ifPresent(
+            depthIn -> {
+              ground.under(fromIn(), tailIn(), slope, depthIn, LineClass.HIDDEN);
+              scene.add(DepthWord.rock(subject, depthIn, spots(depthIn)));
+            });
+  }
+
+  private List<Drawn.Spot> spots(double depthIn) {
+    ScenePoint middle = under(-subject.rowSpacingIn() / 2, depthIn);
+    ScenePoint right = under(tailIn(), depthIn);
+    ScenePoint left = under(fromIn(), depthIn);
+    return List.of(
+        new Drawn.Spot(middle, 0, -6, Anchor.MIDDLE),
+        new Drawn.Spot(middle, 0, 16, Anchor.MIDDLE),
+        new Drawn.Spot(right, 0, -6, Anchor.END),
+        new Drawn.Spot(right, 0, 16, Anchor.END),
+        new Drawn.Spot(left, 0, -6, Anchor.START),
+        new Drawn.Spot(left, 0, 16, Anchor.START));
   }
 
   /** Fall of the ground toward the right, where row A stands. */

@@ -40,6 +40,7 @@ final class EndSheet {
     blanks.put("person", lengths.said(Person.HEIGHT_IN));
     List<String> notes = new ArrayList<>();
     notes.add(SAYINGS.say("end.notes", blanks));
+    notes.addAll(SideSheet.across(subject));
     subject
         .machineIn()
         .ifPresent(wideIn -> notes.add(SAYINGS.say("end.machine", "width", lengths.said(wideIn))));

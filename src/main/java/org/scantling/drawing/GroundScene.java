@@ -100,11 +100,11 @@ final class GroundScene {
     return middlesIn.stream().anyMatch(middleIn -> Math.abs(middleIn - rightIn) < halfIn);
   }
 
-  /** The frost line as deep below the ground everywhere. */
-  void frost(double fromIn, double toIn, double slopeRatio, double depthIn) {
+  /** The frost line or the rock, as deep below the ground everywhere. */
+  void under(double fromIn, double toIn, double slopeRatio, double depthIn, LineClass line) {
     scene.line(
         new ScenePoint(fromIn, -slopeRatio * fromIn - depthIn),
         new ScenePoint(toIn, -slopeRatio * toIn - depthIn),
-        LineClass.FROST);
+        line);
   }
 }

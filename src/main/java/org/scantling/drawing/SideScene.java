@@ -34,7 +34,7 @@ final class SideScene {
     side.ground(side.fromIn());
     side.timber();
     new SideDimensions(subject, side.scene).add();
-    side.frostWord();
+    side.depthWords();
     return side.scene;
   }
 
@@ -47,7 +47,7 @@ final class SideScene {
     SideScene side = new SideScene(subject, growth, pxIn, beforePx, room);
     side.ground(0);
     side.timber();
-    side.frostWord();
+    side.depthWords();
     return side.scene;
   }
 
@@ -69,27 +69,36 @@ final class SideScene {
         new GroundScene(subject, scene, row.stream().map(SetOut.PostMark::alongIn).toList(), pxIn);
     ground.line(startsIn, toIn(), slope);
     row.forEach(post -> ground.hole(post, post.alongIn(), slope));
-    subject.frostIn().ifPresent(depthIn -> ground.frost(fromIn(), toIn(), slope, depthIn));
-  }
-
-  /** The word at the frost line: at an end, where it is drawn in any case. */
-  private void frostWord() {
     subject
         .frostIn()
-        .ifPresent(
-            depthIn -> {
-              double slope = subject.top().slopeRatio();
-              List<Drawn.Spot> spots = new ArrayList<>();
-              for (double at : List.of(toIn(), fromIn())) {
-                ScenePoint end = new ScenePoint(at, -slope * at - depthIn);
-                Anchor anchor = at > 0 ? Anchor.END : Anchor.START;
-                spots.add(new Drawn.Spot(end, 0, -6, anchor));
-                spots.add(new Drawn.Spot(end, 0, 16, anchor));
-                spots.add(new Drawn.Spot(end, 0, -6 - Math.abs(slope) * groundPx, anchor));
-                spots.add(new Drawn.Spot(end, 0, 16 + Math.abs(slope) * groundPx, anchor));
-              }
-              scene.add(FrostWord.note(subject, depthIn, spots));
-            });
+        .ifPresent(depthIn -> ground.under(fromIn(), toIn(), slope, depthIn, LineClass.FROST));
+    subject
+        .rockIn()
+        .ifPresent(depthIn -> ground.under(fromIn(), toIn(), slope, depthIn, LineClass.HIDDEN));
+  }
+
+  /** The words at the frost line and the rock: at an end, where both are drawn in any case. */
+  private void depthWords() {
+    subject
+        .frostIn()
+        .ifPresent(depthIn -> scene.add(DepthWord.frost(subject, depthIn, spots(depthIn))));
+    subject
+        .rockIn()
+        .ifPresent(depthIn -> scene.add(DepthWord.rock(subject, depthIn, spots(depthIn))));
+  }
+
+  private List<Drawn.Spot> spots(double depthIn) {
+    double slope = subject.top().slopeRatio();
+    List<Drawn.Spot> spots = new ArrayList<>();
+    for (double at : List.of(toIn(), fromIn())) {
+      ScenePoint end = new ScenePoint(at, -slope * at - depthIn);
+      Anchor anchor = at > 0 ? Anchor.END : Anchor.START;
+      spots.add(new Drawn.Spot(end, 0, -6, anchor));
+      spots.add(new Drawn.Spot(end, 0, 16, anchor));
+      spots.add(new Drawn.Spot(end, 0, -6 - Math.abs(slope) * groundPx, anchor));
+      spots.add(new Drawn.Spot(end, 0, 16 + Math.abs(slope) * groundPx, anchor));
+    }
+    return spots;
   }
 
   /** From the middle of the walk outwards. */

@@ -55,7 +55,10 @@ final class SideSheet {
         "height",
         subject.lengths().said(subject.lineIn() + first.topOverLineIn() - subject.groundIn(first)));
     blanks.put("hole", subject.lengths().said(subject.setOut().ground().holeIn()));
-    blanks.put("bed", subject.lengths().said(subject.setOut().ground().bedIn()));
+    boolean rock = subject.structure().footings().onRock();
+    blanks.put(
+        rock ? "rock" : "bed",
+        subject.lengths().said(rock ? subject.rockIn().orElseThrow() : subject.setOut().ground().bedIn()));
     notes.add(SAYINGS.say("side.notes", blanks));
     notes.addAll(slope(subject));
     if (windows.isBroken()) {
@@ -67,15 +70,20 @@ final class SideSheet {
   /** How the ground falls, where it does. */
   static List<String> slope(Subject subject) {
     List<String> notes = new ArrayList<>(along(subject));
-    double acrossIn = subject.setOut().ground().acrossIn();
-    if (acrossIn != 0) {
-      notes.add(
-          SAYINGS.say(
-              acrossIn > 0 ? "across.lower" : "across.higher",
-              "fall",
-              subject.lengths().said(Math.abs(acrossIn))));
-    }
+    notes.addAll(across(subject));
     return notes;
+  }
+
+  /** How the ground falls from row to row, where it does. */
+  static List<String> across(Subject subject) {
+    double acrossIn = subject.setOut().ground().acrossIn();
+    return acrossIn == 0
+        ? List.of()
+        : List.of(
+            SAYINGS.say(
+                acrossIn > 0 ? "across.lower" : "across.higher",
+                "fall",
+                subject.lengths().said(Math.abs(acrossIn))));
   }
 
   private static List<String> along(Subject subject) {

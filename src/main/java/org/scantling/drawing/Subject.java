@@ -17,6 +17,7 @@ import org.scantling.shop.Shape;
  * What is drawn: the pieces as they are cut and the set-out as it is staked.
  *
  * @param frostIn depth of the frost, where the ground freezes
+ * @param rockIn depth at which solid rock begins, where the site tells of any
  * @param machineIn width of the machine that passes, where one does
  */
 record Subject(
@@ -25,6 +26,7 @@ record Subject(
     SetOut setOut,
     Structure structure,
     OptionalDouble frostIn,
+    OptionalDouble rockIn,
     OptionalDouble machineIn,
     DrawnLengths lengths) {
 

@@ -154,6 +154,22 @@ class DrawingsTest {
         .collect(Collectors.toCollection(TreeSet::new));
   }
 
+  @Test
+  void rock_that_holes_stop_on_is_drawn_and_named_and_no_bed_is() {
+    Picture side = Job.of("ledge-walk").picture("side.svg", UnitSystem.IMPERIAL);
+
+    assertThat(side.words()).contains("solid rock 3'-8\"");
+    assertThat(side.says()).contains("and stop on the solid rock").doesNotContain("bed");
+    assertThat(Job.of("ledge-walk").picture("end.svg", UnitSystem.IMPERIAL).words())
+        .contains("solid rock 3'-8\"");
+  }
+
+  @Test
+  void the_end_tells_how_much_lower_the_second_row_stands() {
+    assertThat(Job.of("bank-of-roses").picture("end.svg", UnitSystem.IMPERIAL).says())
+        .contains("The ground along row B lies 8\" lower than along row A.");
+  }
+
   @ParameterizedTest
   @MethodSource("jobs")
   void the_frost_line_has_its_word_wherever_it_is_drawn(String job) {
