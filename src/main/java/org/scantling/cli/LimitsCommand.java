@@ -54,9 +54,11 @@ final class LimitsCommand implements Callable<Integer> {
   }
 
   private Set<Question> asked(Words words) {
-    return subject == null
-        ? words.choices().questions()
-        : words.choices().about(words.subjects().find(subject));
+    if (subject == null) {
+      return words.choices().questions();
+    }
+    SiteFirst.check(spec, options.site(), subject);
+    return words.choices().about(words.subjects().find(subject));
   }
 
   private String written(Thresholds thresholds, Words words, Intake intake) {

@@ -51,6 +51,7 @@ final class WhyCommand implements Callable<Integer> {
   public Integer call() {
     Workplace workplace = Workplace.of(options);
     Words words = Words.load(workplace.tables());
+    SiteFirst.check(spec, options.site(), subject);
     Topic topic = words.subjects().find(subject);
     Intake intake = workplace.read(options);
     if (keep != null) {

@@ -15,7 +15,7 @@ final class WorkingLine {
     CommandLine told = HelpWords.told(command);
     return Arrays.stream(told.getCommandSpec().usageMessage().footer())
         .flatMap(text -> String.format(Locale.ROOT, text).lines())
-        .map(String::strip)
+        .map(line -> line.replaceFirst("^Examples?:", "").strip())
         .filter(line -> line.startsWith(START))
         .findFirst()
         .map(line -> CommandWords.say("works", "line", line));

@@ -61,7 +61,7 @@ final class BaseFinder {
           origin,
           found(found, written),
           ProblemPhrases.say("accepted.base"),
-          NearMiss.advice(written, besides(file, written)));
+          Neighbours.advice(file, written));
     }
     if (!insideRoot(file)) {
       return refused(field, origin, found("found.base-link", written), inside(), "");
@@ -107,25 +107,6 @@ final class BaseFinder {
       return file.toRealPath().startsWith(root.get().toRealPath());
     } catch (IOException gone) {
       return false;
-    }
-  }
-
-  /** The files that stand where the named one should, written as it was written. */
-  private static List<String> besides(Path file, String written) {
-    Path folder = file.getParent();
-    if (folder == null || !Files.isDirectory(folder)) {
-      return List.of();
-    }
-    try (Stream<Path> files = Files.list(folder)) {
-      String start = written.substring(0, written.lastIndexOf('/') + 1);
-      return files
-          .limit(MOST_NEIGHBOURS)
-          .filter(Files::isRegularFile)
-          .map(path -> start + path.getFileName())
-          .sorted()
-          .toList();
-    } catch (IOException unreadable) {
-      return List.of();
     }
   }
 }

@@ -20,9 +20,6 @@ final class LeafReader {
       Pattern.compile("\\D*?\\b(\\d{1,4})(?:\\.0+)?\\b[^\\d.,/]*");
   private static final int LONGEST_TEXT = 200;
 
-  /** Marks the bounds of a length where the key also takes a share. */
-  private static final String AS_LENGTH = " as length";
-
   private final Vocabulary vocabulary;
   private final Bounds bounds;
   private final Problems problems;
@@ -199,10 +196,13 @@ final class LeafReader {
     } catch (QuantityException noShare) {
       try {
         double fallIn = QuantityKind.LENGTH.parse(value.text());
-        bounded(fallIn, value, path, bounds.range(path + AS_LENGTH), Demand.CROSS_FALL.path());
+        bounded(fallIn, value, path, bounds.range(path + UnitAdvice.AS_LENGTH), Demand.CROSS_FALL.path());
       } catch (QuantityException refused) {
         problems.add(
-            value.origin().problem(path, refused.found(), EntryKind.CROSS_FALL.accepted()));
+            value
+                .origin()
+                .problem(path, refused.found(), EntryKind.CROSS_FALL.accepted())
+                .withAdvice(UnitAdvice.ofFall(value.text().strip(), path, bounds)));
       }
     }
   }

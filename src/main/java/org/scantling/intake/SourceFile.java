@@ -22,7 +22,10 @@ final class SourceFile {
     Origin origin = Origin.whole(name);
     if (!Files.isRegularFile(file)) {
       String found = ProblemPhrases.say(Files.exists(file) ? "found.folder" : "found.nowhere");
-      throw problems.fatal(origin.problem(whole(), found, ProblemPhrases.say("accepted.file")));
+      throw problems.fatal(
+          origin
+              .problem(whole(), found, ProblemPhrases.say("accepted.file"))
+              .withAdvice(Neighbours.advice(file, name)));
     }
     try (InputStream in = Files.newInputStream(file)) {
       return read(in, name, SourceText.folderOf(file), problems);

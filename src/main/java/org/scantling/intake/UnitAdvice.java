@@ -9,6 +9,9 @@ import org.scantling.quantity.QuantityKind;
 
 /** What a number without a usable unit may have meant: the readings that stay inside the bounds. */
 final class UnitAdvice {
+  /** Marks the bounds of a length where the key also takes a share. */
+  static final String AS_LENGTH = " as length";
+
   private static final Pattern FRACTION = Pattern.compile("(\\d{1,3})/(\\d{1,3})");
   private static final Pattern NUMBER = Pattern.compile("(-?\\d+(?:\\.\\d+)?)\\s*([^\\d]*)");
 
@@ -19,6 +22,23 @@ final class UnitAdvice {
     List<String> meant =
         refused.maybe().map(List::of).orElseGet(() -> sensible(kind, text.strip(), range));
     return ProblemPhrases.maybe(meant);
+  }
+
+  /**
+   * The same of a bare number that is a fall from row to row, or a share of their distance.
+   *
+   * @param path the key that takes both
+   */
+  static String ofFall(String text, String path, Bounds bounds) {
+    if (!NUMBER.matcher(text).matches()) {
+      return "";
+    }
+    return ProblemPhrases.maybe(
+        Stream.concat(
+                with(QuantityKind.PERCENT, text, bounds.range(path)).stream(),
+                with(QuantityKind.LENGTH, text, bounds.range(path + AS_LENGTH)).stream()
+                    .filter(each -> each.endsWith(" in")))
+            .toList());
   }
 
   private static List<String> sensible(QuantityKind kind, String text, Bounds.Range range) {
