@@ -2,6 +2,7 @@ package org.scantling.visit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.scantling.intake.KeyReader;
@@ -112,10 +113,23 @@ public final class Visit {
           .orElseGet(() -> new VisitTurn.Refused(sayings.say("no-usual")));
     }
     AnswerReading.Kept kept = reading.read(row, line);
-    return kept.answer()
-        .map(answer -> new VisitAnswers.Given(answer, VisitAnswers.From.TOLD))
-        .map(given -> take(row, given, line, before))
-        .orElseGet(() -> new VisitTurn.Refused(kept.refusal()));
+    VisitTurn turn =
+        kept.answer()
+            .map(answer -> new VisitAnswers.Given(answer, VisitAnswers.From.TOLD))
+            .map(given -> take(row, given, line, before))
+            .orElseGet(() -> new VisitTurn.Refused(kept.refusal()));
+    return turn instanceof VisitTurn.Refused ? agreed(row, line, before).orElse(turn) : turn;
+  }
+
+  /** A yes to what is shown, where yes is no answer itself. */
+  private Optional<VisitTurn> agreed(VisitRow row, String line, VisitAnswers before) {
+    return agrees(line)
+        ? emptyLine(row, before).map(given -> take(row, given, "", before))
+        : Optional.empty();
+  }
+
+  private boolean agrees(String line) {
+    return List.of(sayings.say("agree").split(" ")).contains(line.toLowerCase(Locale.ROOT));
   }
 
   /** What an empty line stands for. */

@@ -159,6 +159,25 @@ class VisitTest {
   }
 
   @Test
+  void a_yes_takes_what_is_shown_where_it_is_no_answer_itself() {
+    VisitAnswers asked = Asking.upTo(VISIT, "clear-width", least());
+
+    assertThat(VISIT.answer(row(asked), "Yes", asked))
+        .isInstanceOfSatisfying(
+            VisitTurn.Taken.class,
+            taken ->
+                assertThat(taken.answers().given())
+                    .isEqualTo(
+                        ((VisitTurn.Taken) VISIT.answer(row(asked), "", asked))
+                            .answers()
+                            .given()));
+    VisitAnswers length = Asking.upTo(VISIT, "length", least());
+    assertThat(VISIT.answer(row(length), "yes", length))
+        .isInstanceOfSatisfying(
+            VisitTurn.Refused.class, refused -> assertThat(refused.why()).contains("yes"));
+  }
+
+  @Test
   void there_is_nothing_before_the_first_question() {
     assertThat(VISIT.back(VisitAnswers.none())).isEmpty();
   }
