@@ -83,6 +83,11 @@ final class Bounds {
       return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 
+    /** No length at all, which is none in any unit, where there may be none. */
+    boolean isNone(String written) {
+      return written.strip().equals("0") && holds(0);
+    }
+
     boolean holds(double amount) {
       double slack = SLACK * Math.max(Math.abs(low), Math.abs(high));
       return amount >= low - slack && amount <= high + slack;

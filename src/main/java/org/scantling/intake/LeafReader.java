@@ -210,7 +210,8 @@ final class LeafReader {
   private void quantity(EntryKind kind, Node.Scalar value, String path) {
     QuantityKind quantity = kind.quantity().orElseThrow();
     try {
-      bounded(quantity.parse(value.text()), value, path);
+      boolean none = quantity == QuantityKind.LENGTH && bounds.range(path).isNone(value.text());
+      bounded(none ? 0 : quantity.parse(value.text()), value, path);
     } catch (QuantityException refused) {
       String advice = UnitAdvice.of(refused, quantity, value.text(), meant(path));
       problems.add(

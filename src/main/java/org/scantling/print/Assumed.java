@@ -59,14 +59,28 @@ final class Assumed {
           .filter(each -> unsaid(each))
           .ifPresent(each -> items.add(item(each)));
     }
-    for (String path : answer.assumptions()) {
-      AnswerWords.of(voice)
-          .absent(path)
-          .ifPresent(words -> items.add(new Block.Item("", Sentence.capital(words) + ".")));
-    }
+    answer.assumptions().forEach(path -> absent(path).ifPresent(items::add));
     if (!items.isEmpty()) {
       page.heading(Sayings.of("caveats").say("assumed")).items(items);
     }
+  }
+
+  /** As what words of the file were read, which counts where nothing is built as well. */
+  void readings(Page page) {
+    List<Block.Item> items =
+        answer.assumptions().stream()
+            .filter(path -> path.contains("="))
+            .flatMap(path -> absent(path).stream())
+            .toList();
+    if (!items.isEmpty()) {
+      page.heading(Sayings.of("caveats").say("readings")).items(items);
+    }
+  }
+
+  private Optional<Block.Item> absent(String path) {
+    return AnswerWords.of(voice)
+        .absent(path)
+        .map(words -> new Block.Item("", Sentence.capital(words) + "."));
   }
 
   private Block.Item item(Decision decision) {

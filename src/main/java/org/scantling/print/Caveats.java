@@ -36,6 +36,8 @@ public final class Caveats {
     given(page, "set", told, set);
     if (told.proposal().proposed()) {
       new Assumed(told).write(page);
+    } else {
+      new Assumed(told).readings(page);
     }
   }
 

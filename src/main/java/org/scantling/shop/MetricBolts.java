@@ -43,9 +43,10 @@ final class MetricBolts {
   }
 
   /** Distances to edges, ends and the next bolt are so many thicknesses of the bolt. */
-  private static String told(String sold, String named, double ratio) {
+  private String told(String sold, String named, double ratio) {
     Map<String, String> blanks = new HashMap<>();
     blanks.put("metric", sold);
+    blanks.put("class", built.tables().defaults().row("bolt.metric-class").word());
     blanks.put("inch", named);
     if (ratio >= 1.01) {
       blanks.put("times", String.format(Locale.ROOT, "%.2f", ratio));

@@ -13,6 +13,21 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What lies outside the rules is named as that, never as a slip. */
 class OutsideTest {
+  @Test
+  void a_refused_site_is_told_how_its_words_were_read() {
+    Run run =
+        Run.of(
+                "propose",
+                "scenarios/too-much-snow.yaml",
+                "--set",
+                "site.soil=rocky")
+            .endedWith(ExitStatus.NEEDS_ENGINEER);
+
+    assertThat(run.out().replaceAll("\\s+", " "))
+        .contains("How words of the file were read")
+        .contains("The file calls the ground rocky. It is taken as layered rock");
+  }
+
   private static final String SITE =
       """
       title: Long walk
