@@ -75,7 +75,8 @@ final class DepthsCommand implements Callable<Integer> {
     if (!proposal.proposed()) {
       return refused(proposal, words, units);
     }
-    int status = answered(ask(workplace, units).at(intake, proposal), words, units, intake.choice());
+    int status =
+        answered(ask(workplace, units).at(intake, proposal), words, units, intake.choice());
     spec.commandLine().getOut().print(chosenBase(intake, words, general.printing(units)));
     return status;
   }

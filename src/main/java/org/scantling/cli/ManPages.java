@@ -99,7 +99,9 @@ final class ManPages {
   }
 
   private static String synopsis(CommandLine command) {
-    CommandLine.Help help = new CommandLine.Help(command.getCommandSpec(), CommandLine.Help.defaultColorScheme(Ansi.OFF));
+    CommandLine.Help help =
+        new CommandLine.Help(
+            command.getCommandSpec(), CommandLine.Help.defaultColorScheme(Ansi.OFF));
     return help.synopsis(0).replaceAll("\\s+", " ").strip();
   }
 
@@ -127,9 +129,7 @@ final class ManPages {
   private static void commands(Roff page, CommandLine command) {
     if (!command.getSubcommands().isEmpty()) {
       page.heading(CommandWords.say("man.commands"));
-      command
-          .getSubcommands()
-          .forEach((name, below) -> page.item(name, told(below).get(0)));
+      command.getSubcommands().forEach((name, below) -> page.item(name, told(below).get(0)));
     }
   }
 

@@ -58,7 +58,9 @@ final class SideSheet {
     boolean rock = subject.structure().footings().onRock();
     blanks.put(
         rock ? "rock" : "bed",
-        subject.lengths().said(rock ? subject.rockIn().orElseThrow() : subject.setOut().ground().bedIn()));
+        subject
+            .lengths()
+            .said(rock ? subject.rockIn().orElseThrow() : subject.setOut().ground().bedIn()));
     notes.add(SAYINGS.say("side.notes", blanks));
     notes.addAll(slope(subject));
     if (windows.isBroken()) {

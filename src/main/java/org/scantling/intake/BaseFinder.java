@@ -4,16 +4,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Finds the file that {@code base:} names, from the site file's folder on or from the root. Where
  * the files are a stranger's it may not leave a folder.
  */
 final class BaseFinder {
-  private static final int MOST_NEIGHBOURS = 1000;
   private static final String HOME = "~";
 
   private final SourceText site;

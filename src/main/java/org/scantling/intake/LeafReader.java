@@ -196,7 +196,8 @@ final class LeafReader {
     } catch (QuantityException noShare) {
       try {
         double fallIn = QuantityKind.LENGTH.parse(value.text());
-        bounded(fallIn, value, path, bounds.range(path + UnitAdvice.AS_LENGTH), Demand.CROSS_FALL.path());
+        Bounds.Range range = bounds.range(path + UnitAdvice.AS_LENGTH);
+        bounded(fallIn, value, path, range, Demand.CROSS_FALL.path());
       } catch (QuantityException refused) {
         problems.add(
             value

@@ -19,9 +19,7 @@ final class Neighbours {
     String stem = stem(written);
     List<String> sameStem = beside.stream().filter(each -> stem(each).equals(stem)).toList();
     Optional<String> near =
-        sameStem.size() == 1
-            ? Optional.of(sameStem.get(0))
-            : NearMiss.nearest(written, beside);
+        sameStem.size() == 1 ? Optional.of(sameStem.get(0)) : NearMiss.nearest(written, beside);
     return near.map(ProblemPhrases::maybe).orElse("");
   }
 

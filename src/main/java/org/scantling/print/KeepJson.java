@@ -35,7 +35,8 @@ public final class KeepJson {
   public static String of(
       LeastChange least, Words words, Reader reader, Optional<BaseChoice> choice) {
     ObjectNode root = JsonText.object();
-    new KeepJson(least, words, reader).put(root, reader, bases -> BasesJson.put(bases, choice, words));
+    new KeepJson(least, words, reader)
+        .put(root, reader, bases -> BasesJson.put(bases, choice, words));
     return JsonText.print(root);
   }
 

@@ -54,7 +54,9 @@ class ManPagesTest {
   @Test
   void a_whole_file_stands_there_as_it_is_typed() {
     assertThat(PAGES.get("scantling-propose.1"))
-        .contains(".nf\n  title: Walk to the lower orchard\n", "\n    climate:\n      frost\\-depth: 42 in\n");
+        .contains(
+            ".nf\n  title: Walk to the lower orchard\n",
+            "\n    climate:\n      frost\\-depth: 42 in\n");
   }
 
   @Test
@@ -78,8 +80,7 @@ class ManPagesTest {
             new ProcessBuilder("groff", "-man", "-ww", "-Tascii", "-z", file.toString())
                 .redirectErrorStream(true)
                 .start();
-        String said =
-            new String(reader.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        String said = new String(reader.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertThat(said).as("%s", file).isEmpty();
         assertThat(reader.waitFor()).isZero();
       }

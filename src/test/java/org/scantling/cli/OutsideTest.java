@@ -16,11 +16,7 @@ class OutsideTest {
   @Test
   void a_refused_site_is_told_how_its_words_were_read() {
     Run run =
-        Run.of(
-                "propose",
-                "scenarios/too-much-snow.yaml",
-                "--set",
-                "site.soil=rocky")
+        Run.of("propose", "scenarios/too-much-snow.yaml", "--set", "site.soil=rocky")
             .endedWith(ExitStatus.NEEDS_ENGINEER);
 
     assertThat(run.out().replaceAll("\\s+", " "))

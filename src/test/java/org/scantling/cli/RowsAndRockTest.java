@@ -88,8 +88,7 @@ class RowsAndRockTest {
     Run run = Run.of("propose", "scenarios/ledge-walk.yaml", "--set", "site.rock-at=8 in");
     assertThat(run.status()).isEqualTo(3);
     assertThat(run.out().replaceAll("\\s+", " "))
-        .contains(
-            "No hole depth works; what weighs most is the solid rock below (site.rock-at).")
+        .contains("No hole depth works; what weighs most is the solid rock below (site.rock-at).")
         .contains("probe again");
   }
 }

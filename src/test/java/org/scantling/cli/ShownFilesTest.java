@@ -54,7 +54,10 @@ class ShownFilesTest {
 
   /** Indented by two, as it stands in the help. */
   private static String shown(String command) {
-    return Run.of(command, "--help").endedWith(0).out().lines()
+    return Run.of(command, "--help")
+        .endedWith(0)
+        .out()
+        .lines()
         .dropWhile(line -> !line.startsWith("  title:"))
         .takeWhile(line -> line.startsWith("  "))
         .map(line -> line.substring(2))

@@ -92,7 +92,8 @@ class CheckedDesignPropertyTest {
       assertThat(text.lines()).allMatch(line -> line.length() <= 80);
       assertThat(text).doesNotContain("{", "}", "null", "NaN", "Infinity");
     }
-    assertThat(ReviewJson.of(review, WORDS, Optional.empty())).contains("\"schema\" : \"scantling/check/1\"");
+    assertThat(ReviewJson.of(review, WORDS, Optional.empty()))
+        .contains("\"schema\" : \"scantling/check/1\"");
   }
 
   @AfterContainer

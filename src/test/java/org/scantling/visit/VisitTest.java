@@ -168,9 +168,7 @@ class VisitTest {
             taken ->
                 assertThat(taken.answers().given())
                     .isEqualTo(
-                        ((VisitTurn.Taken) VISIT.answer(row(asked), "", asked))
-                            .answers()
-                            .given()));
+                        ((VisitTurn.Taken) VISIT.answer(row(asked), "", asked)).answers().given()));
     VisitAnswers length = Asking.upTo(VISIT, "length", least());
     assertThat(VISIT.answer(row(length), "yes", length))
         .isInstanceOfSatisfying(
