@@ -113,6 +113,9 @@ class SiteDemandTest {
       case HEADER -> List.of(new Outcome.Word("on-top"));
       case FOOTING -> List.of(new Outcome.Word("concrete"));
       case KEEP -> List.of(new Outcome.Word("cost"));
+      case LARGEST_POST -> List.of(new Outcome.Word("6x6"));
+      case LARGEST_HEADER -> List.of(new Outcome.Word("4x6"));
+      case LARGEST_CROSSBEAM -> List.of(new Outcome.Word("2x8"));
       case BASIS -> List.of(new Outcome.Word("proven"));
       default -> throw new AssertionError(demand + " is a word that this test does not know");
     };
