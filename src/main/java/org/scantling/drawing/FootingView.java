@@ -67,7 +67,9 @@ final class FootingView implements DetailView {
     Hatch hatch = new Hatch(scene, pxIn);
     hatch.earth(-holeIn / 2, holeIn / 2, bottomIn(), groundIn());
     fill(hatch);
-    subject.frostIn().ifPresent(depthIn -> ground.frost(-reachIn(), reachIn(), slope, depthIn));
+    subject
+        .frostIn()
+        .ifPresent(depthIn -> ground.under(-reachIn(), reachIn(), slope, depthIn, LineClass.FROST));
     double halfIn = post.shape().breadthIn() / 2;
     new CutOut(
             scene,
@@ -192,7 +194,7 @@ final class FootingView implements DetailView {
               double underIn = Math.min(bottomIn(), groundIn() - depthIn);
               ScenePoint under = new ScenePoint(reachIn(), underIn);
               scene.add(
-                  FrostWord.note(
+                  DepthWord.frost(
                       subject,
                       depthIn,
                       List.of(
