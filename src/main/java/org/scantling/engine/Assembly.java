@@ -31,6 +31,7 @@ import org.scantling.reasons.Question;
 import org.scantling.reasons.Reason;
 import org.scantling.reasons.Review;
 import org.scantling.reasons.Shortfall;
+import org.scantling.rulebase.RuleBaseFault;
 import org.scantling.workings.BeamDiagrams;
 import org.scantling.workings.LoadTrace;
 import org.scantling.workings.TriedSizes;
@@ -59,7 +60,7 @@ final class Assembly {
         new Proposal(
             problem.site().title(),
             problem.site().base().title(),
-            done ? new Proposal.Result.Proposed(structure()) : refusal(),
+            done ? new Proposal.Result.Proposed(sound()) : refusal(),
             decisions(),
             worked ? pass.confirmation().checks() : List.of(),
             cautions(),
@@ -123,6 +124,21 @@ final class Assembly {
     return shortfalls.stream()
         .sorted(byKind.thenComparing(each -> -each.ratio().orElse(Double.POSITIVE_INFINITY)))
         .toList();
+  }
+
+  /**
+   * The structure, which nobody may be told where it does not pass.
+   *
+   * @throws RuleBaseFault where a check is over its limit: the rules took it for one that passes
+   */
+  private Structure sound() {
+    for (Checked each : pass.confirmation().checks()) {
+      if (!pass.checkLimits().passes(each)) {
+        throw new RuleBaseFault(
+            "what is proposed is over the limit of " + each.id() + ": " + each.check().ratio());
+      }
+    }
+    return structure();
   }
 
   private Structure structure() {

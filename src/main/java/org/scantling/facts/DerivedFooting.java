@@ -34,7 +34,7 @@ final class DerivedFooting {
     this.context = context;
     this.answers = context.answers();
     this.rock = new RockBelow(problem, context);
-    this.footing = rock.reached() ? rock.onRock().footing() : context.footing();
+    this.footing = rock.reached() ? rock.onRock(diameterIn()).footing() : context.footing();
   }
 
   List<Fact> facts() {

@@ -50,6 +50,15 @@ final class HoleWithoutRock {
         .findFirst();
   }
 
+  /** How wide the holes of the base are; 0 where nobody knows. */
+  double provenHoleIn() {
+    return problem.base().facts().stream()
+        .filter(each -> each.question() == HOLE_DIAMETER)
+        .mapToDouble(Proven::number)
+        .findFirst()
+        .orElse(0);
+  }
+
   /** How deep a hole would be dug, its bed counted. */
   double depthIn(String kind) {
     String fill = fill(kind);

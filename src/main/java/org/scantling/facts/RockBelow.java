@@ -73,9 +73,9 @@ final class RockBelow {
     return answers.option(FOOTING_KIND);
   }
 
-  /** What is built where the holes go down to the rock: concrete all around. */
-  CheckContext onRock() {
-    return collared(kind(), holeIn());
+  /** What is built where holes of that width go down to the rock: concrete all around. */
+  CheckContext onRock(double wideIn) {
+    return collared(kind(), wideIn);
   }
 
   /** The same with collars of that width, which lean on soil of their own unless they are close. */
@@ -99,9 +99,14 @@ final class RockBelow {
     return may.equals("yes") && !close ? WayOfBuilding.DOUBLED : WayOfBuilding.AS_TABLED;
   }
 
-  /** From the hole that a post is given anyhow to the widest that is poured round one. */
+  /**
+   * From the hole that a post is given anyhow, that of the base where it is wider, to the widest
+   * that is poured round one. A narrower one might do by standing apart from its neighbors, and
+   * would not be dug.
+   */
   private DoubleStream widths() {
-    double leastIn = without.standing(kind(), WayOfBuilding.CONCRETE).leastHoleIn();
+    double givenIn = without.standing(kind(), WayOfBuilding.CONCRETE).leastHoleIn();
+    double leastIn = Math.max(givenIn, without.provenHoleIn());
     double widestIn = Math.max(leastIn, thumb("rock.hole-widest"));
     return DoubleStream.concat(
         DoubleStream.iterate(leastIn, wideIn -> wideIn < widestIn, wideIn -> wideIn + 1),

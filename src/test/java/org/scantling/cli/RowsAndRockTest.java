@@ -61,6 +61,22 @@ class RowsAndRockTest {
     assertThat(higher.path("checks")).isEqualTo(lower.path("checks"));
   }
 
+  /**
+   * Collars 22 in wide stand too close for the doubled value of the soil (50 1/2 in apart, three
+   * times 22 in is 66 in): a narrower collar that might have it is not dug.
+   */
+  @Test
+  void holes_on_rock_are_worked_as_wide_as_they_are_dug() {
+    JsonNode proposal = proposed(SITES + "collars-over-rock.yaml");
+    for (JsonNode check : proposal.path("checks")) {
+      assertThat(check.path("ratio").asDouble())
+          .as(check.path("id").asString())
+          .isLessThanOrEqualTo(1 + 1e-9);
+    }
+    assertThat(footing(proposal, "depthIn")).isEqualTo(25);
+    assertThat(footing(proposal, "diameterIn")).isGreaterThan(22);
+  }
+
   @Test
   void a_hole_that_fits_ends_above_the_rock_with_its_bed() {
     JsonNode above = proposed(SITES + "rock-far-down.yaml");
