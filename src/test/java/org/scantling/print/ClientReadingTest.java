@@ -130,6 +130,9 @@ class ClientReadingTest {
       case FOOTING -> List.of("embedded", "bracket");
       case KEEP -> List.of("look", "cost");
       case BASIS -> List.of("published", "proven");
+      case LARGEST_POST -> List.of("6x6", "4x4");
+      case LARGEST_HEADER -> List.of("2x10", "2x8");
+      case LARGEST_CROSSBEAM -> List.of("2x8", "2x6");
       default -> throw new AssertionError(demand + " is a word that this test does not know");
     };
   }

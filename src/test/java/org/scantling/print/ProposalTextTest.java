@@ -271,7 +271,7 @@ class ProposalTextTest {
 
   @Test
   void the_class_of_timber_for_the_ground_is_asked_for_where_posts_stand_in_it() {
-    assertThat(flat("wisteria-court")).contains("treated to use category UC4B");
+    assertThat(flat("wisteria-court")).contains("the tag on each piece says UC4B");
     assertThat(flat("heavy-snow")).doesNotContain("UC4B");
     assertThat(flat("stone-terrace")).doesNotContain("UC4B");
   }

@@ -51,7 +51,8 @@ class CaseReadingTest {
 
   @Test
   void a_row_or_cell_that_no_table_has_is_refused_with_what_there_is() {
-    refuses(one("\"thumbs:bay.least\"", ""), "tables are [base-changes, cautions, checks,");
+    refuses(
+        one("\"thumbs:bay.least\"", ""), "tables are [authority, base-changes, cautions, checks,");
     refuses(one("\"thumb:bay.leest\"", ""), "thumb.csv has no row 'bay.leest'");
     refuses(
         one("{\"given\": \"walkway.clear-width\", \"number\": \"users:wheelchair:girth\"}", ""),

@@ -55,12 +55,14 @@ class MetricYardTest {
   /** By hand: 5/8 in is 15.875 mm; 1/2 in is 12.7 mm, of which 16 is 1.26 times. */
   @Test
   void the_metric_bolt_that_is_told_stands_in_for_the_bolt_of_the_job() {
-    assertThat(buying("metric-country").metricBolts()).isEqualTo("M16 for 5/8 in (15.9 mm)");
+    assertThat(buying("metric-country").metricBolts())
+        .isEqualTo("M16 of property class 4.6 or better for 5/8 in (15.9 mm)");
     assertThat(buying("proven-ground").metricBolts())
-        .startsWith("M16 for 1/2 in (12.7 mm)")
+        .startsWith("M16 of property class 4.6 or better for 1/2 in (12.7 mm)")
         .endsWith("1.26 times those given");
     assertThat(page("metric-country", ListKind.BUYING))
-        .contains("none that is thinner or shorter: M16 for 5/8 in (15.9 mm).")
+        .contains(
+            "none that is thinner or shorter: M16 of property class 4.6 or better for 5/8 in (15.9 mm).")
         .doesNotContain("12.7 mm");
   }
 
