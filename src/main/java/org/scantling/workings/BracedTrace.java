@@ -45,6 +45,8 @@ final class BracedTrace {
         .flatMap(
             each ->
                 BracketChecks.hardestPost(context, LoadCombination.of(each.combination()))
+                    // A walk that leans over under its own weight has no numbers to work.
+                    .filter(scene -> Double.isFinite(scene.wind().topLb()))
                     .map(scene -> new BracedTrace(context, steps, scene).list(each)))
         .orElse(List.of());
   }

@@ -84,6 +84,7 @@ public final class TriedSizes {
     CheckContext tried = context.with(reject.question(), reject.option());
     return tried.checks(reject.question(), reject.option()).stream()
         .filter(each -> each.id().equals(reject.check()))
+        .filter(each -> Double.isFinite(each.check().ratio()))
         .findFirst()
         .map(
             check ->
