@@ -42,7 +42,7 @@ final class TailSheet {
     Crowd crowd = new Crowd();
     List<PaperPoint> profile = new ArrayList<>();
     profile.add(point(longIn, 0));
-    tail.outline().forEach(each -> profile.add(point(each.backIn(), each.downIn())));
+    FairCurve.of(tail).forEach(each -> profile.add(point(each.backIn(), each.downIn())));
     profile.add(point(longIn, depthIn));
     String marks = shaped.stream().map(Piece::mark).collect(Collectors.joining(", "));
     crowd.add(new Ink.Path(profile, false, Tone.NONE, LineClass.VISIBLE, shaped.get(0).mark()));

@@ -43,7 +43,14 @@ final class SiteFacts {
       return county.county() + ", " + county.state();
     }
     Locality.Point point = (Locality.Point) place;
-    return point.latitudeDegrees() + ", " + point.longitudeDegrees();
+    return degrees(point.latitudeDegrees(), "N", "S")
+        + ", "
+        + degrees(point.longitudeDegrees(), "E", "W");
+  }
+
+  /** Without a sign: a hyphen of a word is told as a blank. */
+  private static String degrees(double degrees, String above, String below) {
+    return Math.abs(degrees) + " " + (degrees < 0 ? below : above);
   }
 
   private void across(CrossFall across) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.contentstream.operator.Operator;
@@ -67,34 +68,35 @@ class FullSizeTest {
                   each.points().size() == 2
                       && Math.abs(each.inches(0, 1, 0) - checkIn) < 0.001
                       && each.inches(0, 1, 1) == 0);
-      Stroke profile =
-          page.strokes().stream()
-              .filter(each -> each.points().size() == tail.size() + 2)
-              .findFirst()
-              .orElseThrow();
+      Stroke profile = profile(page);
+      int between = (profile.points().size() - 4) / (tail.size() - 2);
+      assertThat(profile.points()).hasSize(between * (tail.size() - 2) + 4);
       for (int i = 0; i < tail.size(); i++) {
         // From the upper corner of the tip: back from it to the right, down from it downwards.
-        assertThat(profile.inches(1, i + 1, 0)).isCloseTo(tail.get(i)[0], within(SIXTY_FOURTH_IN));
-        assertThat(-profile.inches(1, i + 1, 1)).isCloseTo(tail.get(i)[1], within(SIXTY_FOURTH_IN));
+        int drawn = i < 2 ? i + 1 : 2 + between * (i - 1);
+        assertThat(profile.inches(1, drawn, 0)).isCloseTo(tail.get(i)[0], within(SIXTY_FOURTH_IN));
+        assertThat(-profile.inches(1, drawn, 1)).isCloseTo(tail.get(i)[1], within(SIXTY_FOURTH_IN));
       }
     }
-    whole(pages, tail.size());
+    whole(pages);
+  }
+
+  /** The longest of the strokes: it is drawn from point to point of the list, fair between them. */
+  private static Stroke profile(FullPage page) {
+    return page.strokes().stream()
+        .max(Comparator.comparingInt(each -> each.points().size()))
+        .orElseThrow();
   }
 
   /** Every corner lies in the part that one of the pages shows. */
-  private static void whole(List<FullPage> pages, int corners) {
+  private static void whole(List<FullPage> pages) {
+    int corners = profile(pages.get(0)).points().size() - 2;
     for (int i = 1; i <= corners; i++) {
       int corner = i;
       assertThat(pages)
           .anyMatch(
               page -> {
-                double[] at =
-                    page.strokes().stream()
-                        .filter(each -> each.points().size() == corners + 2)
-                        .findFirst()
-                        .orElseThrow()
-                        .points()
-                        .get(corner);
+                double[] at = profile(page).points().get(corner);
                 return page.boxes().stream()
                     .anyMatch(
                         box ->

@@ -15,6 +15,11 @@ class MeasuredPlaceTest {
   private static final String VERMONT = "site.place=44.26, -72.58";
 
   @Test
+  void a_point_is_told_with_its_sides_of_the_earth() {
+    assertThat(said("propose", SITE, "--set", VERMONT)).contains("Place 44.26 N, 72.58 W.");
+  }
+
+  @Test
   void snow_far_below_the_nearest_stations_is_told_to_every_reader_and_changes_nothing() {
     String plain = said("propose", SITE, "--format", "yaml");
 
